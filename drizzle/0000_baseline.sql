@@ -601,6 +601,43 @@ CREATE TABLE `signature` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
+CREATE TABLE `correction` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`subject` text NOT NULL,
+	`subject_id` text NOT NULL,
+	`joint` text,
+	`entered_at` integer NOT NULL,
+	`first_said_at` integer NOT NULL,
+	`reason` text NOT NULL,
+	`replaced_by_id` text,
+	`waits` integer NOT NULL,
+	`corrected_at` integer NOT NULL,
+	`corrected_by` text NOT NULL,
+	`corrected_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test', 'clearance', 'supervised-session')),
+	CONSTRAINT "correction_reason" CHECK(length(trim("correction"."reason")) BETWEEN 1 AND 300),
+	CONSTRAINT "correction_other" CHECK("correction"."replaced_by_id" IS NULL OR "correction"."replaced_by_id" <> "correction"."subject_id")
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `correction_of` ON `correction` (`subject_id`);--> statement-breakpoint
+CREATE UNIQUE INDEX `correction_by` ON `correction` (`replaced_by_id`);--> statement-breakpoint
+CREATE INDEX `correction_by_patient` ON `correction` (`clinic_id`,`patient_id`,`corrected_at`);--> statement-breakpoint
+CREATE TABLE `plan_seen` (
+	`correction_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`seen_at` integer NOT NULL,
+	`seen_by` text NOT NULL,
+	`seen_name` text NOT NULL,
+	FOREIGN KEY (`correction_id`) REFERENCES `correction`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
 CREATE TABLE `contact_attempt` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -723,6 +760,7 @@ CREATE TABLE `decision` (
 --> statement-breakpoint
 CREATE INDEX `decision_by_patient` ON `decision` (`patient_id`,`joint`,`evaluated_at`);--> statement-breakpoint
 CREATE INDEX `decision_by_patient_time` ON `decision` (`clinic_id`,`patient_id`,`evaluated_at`);--> statement-breakpoint
+CREATE INDEX `decision_amended` ON `decision` (`patient_id`,`joint`,`evaluated_at`) WHERE "decision"."cause" = 'amendment';--> statement-breakpoint
 CREATE TABLE `decision_response` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1329,6 +1367,10 @@ CREATE TRIGGER contact_attempt_no_delete BEFORE DELETE ON contact_attempt BEGIN 
 --> statement-breakpoint
 CREATE TRIGGER contact_attempt_no_update BEFORE UPDATE ON contact_attempt BEGIN SELECT RAISE(ABORT, 'contact_attempt is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER correction_no_delete BEFORE DELETE ON correction BEGIN SELECT RAISE(ABORT, 'correction is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER correction_no_update BEFORE UPDATE ON correction BEGIN SELECT RAISE(ABORT, 'correction is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER covering_clinician_no_delete BEFORE DELETE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER covering_clinician_no_update BEFORE UPDATE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
@@ -1416,6 +1458,10 @@ CREATE TRIGGER pause_owner_no_update BEFORE UPDATE ON pause_owner BEGIN SELECT R
 CREATE TRIGGER pause_resumption_no_delete BEFORE DELETE ON pause_resumption BEGIN SELECT RAISE(ABORT, 'pause_resumption is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pause_resumption_no_update BEFORE UPDATE ON pause_resumption BEGIN SELECT RAISE(ABORT, 'pause_resumption is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER plan_seen_no_delete BEFORE DELETE ON plan_seen BEGIN SELECT RAISE(ABORT, 'plan_seen is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER plan_seen_no_update BEFORE UPDATE ON plan_seen BEGIN SELECT RAISE(ABORT, 'plan_seen is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pre_approval_end_no_delete BEFORE DELETE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
 --> statement-breakpoint

@@ -6,6 +6,7 @@ import { sitesRouter } from './admin/sites.ts';
 import { adminStaffRouter } from './admin/staff.ts';
 import { bookingsRouter } from './clinician/bookings.ts';
 import { calculationsRouter } from './clinician/calculations.ts';
+import { correctionsRouter } from './clinician/corrections/corrections.ts';
 import { draftsRouter } from './clinician/drafts.ts';
 import { staffEntriesRouter } from './clinician/entries.ts';
 import { careRouter } from './clinician/episode/care.ts';
@@ -47,6 +48,7 @@ export const appRouter = router({
     measurements: measurementsRouter,
     prescriptions: prescriptionsRouter,
     care: careRouter,
+    corrections: correctionsRouter,
     bookings: bookingsRouter,
     outcomes: outcomesRouter,
     review: reviewRouter,

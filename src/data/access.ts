@@ -16,6 +16,8 @@ export interface Access {
   readonly now: number;
   /** Civil day of the clinic at that instant. */
   readonly day: Day;
+  /** A correction read as though its new plan had been seen, for showing that plan before anybody agrees to it. */
+  readonly asSeen?: string;
 }
 
 /** Whose row it is, and who wrote it when. */

@@ -10,10 +10,6 @@ export interface Waiting {
 
 export const waitingToBeWired: readonly Waiting[] = [
   {
-    finding: 'src/core/decision/scope.ts: inForceUntilAcknowledged',
-    usedBy: 'The plan of a patient: after an amendment the more cautious decision, until acknowledged.',
-  },
-  {
     finding: 'src/core/screening/items.ts: itemsBeforeOcclusion',
     usedBy: 'The check before a session with a cuff: the items of the screening asked again.',
   },

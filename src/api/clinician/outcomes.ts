@@ -1,12 +1,12 @@
 /** What was measured over the course of care, and the goals set with the patient. */
 import { z } from 'zod';
-import { goalConsistent, goalFields, goalsFrom } from '#core/episode/goals.ts';
-import { goalStepsOf, recordGoalStep } from '#data/assessment/goals.ts';
+import { goalsFrom } from '#core/episode/goals.ts';
+import { goalStepsOf } from '#data/assessment/goals.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
-import { effusionsOf } from '#data/patients/record.ts';
-import { checked } from '../inputs/checked.ts';
+import { effusionsOf } from '#data/patients/effusions.ts';
 import { recordProcedure, router } from '../trpc.ts';
+import { enter, firstEntry } from './corrections/enter.ts';
 
 export const outcomesRouter = router({
   get: recordProcedure.query(async ({ ctx }) => {
@@ -20,11 +20,7 @@ export const outcomesRouter = router({
   }),
 
   /** Sets a goal, or says how it stands. */
-  setGoal: recordProcedure.input(z.object({ goal: z.unknown() })).mutation(({ ctx, input }) =>
-    recordGoalStep(
-      ctx.access,
-      ctx.patient.id,
-      checked(goalFields, input.goal, (row) => goalConsistent(row, ctx.access.day)),
-    ),
-  ),
+  setGoal: recordProcedure
+    .input(z.object({ goal: z.unknown() }))
+    .mutation(({ ctx, input }) => enter.goal(firstEntry(ctx), input.goal)),
 });

@@ -1,5 +1,6 @@
 /** Prescribing: propose, save a draft, sign by name, end. */
 import { z } from 'zod';
+import { dosesBeforeCorrection } from '#core/corrections/doses-before.ts';
 import { limitedExercises } from '#core/episode/limit-bounds.ts';
 import { exerciseById, exercises } from '#core/exercises/catalogue.ts';
 import { occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
@@ -7,6 +8,7 @@ import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions
 import { programmeFields } from '#core/record/staff-fields.ts';
 import type { Access } from '#data/access.ts';
 import { noteRead } from '#data/audit/audit.ts';
+import { correctedMeasurements } from '#data/corrections/corrections.ts';
 import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
 import { addVersion, endPrescription, signPrescription } from '#data/prescribing/prescribing.ts';
 import {
@@ -21,7 +23,7 @@ import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
-import { propose, requireOpen } from './propose.ts';
+import { propose, requireLikely, requireOpen } from './propose.ts';
 import { signingStoppedText } from './require-signing.ts';
 import { planningValues, saveWeek } from './week.ts';
 
@@ -63,7 +65,10 @@ export const prescriptionsRouter = router({
 
   list: recordProcedure.query(async ({ ctx }) => {
     const versions = await prescriptionsOf(ctx.access, ctx.patient.id);
-    const shown = (rows: typeof versions) => rows.map(withPatientWords);
+    const corrected = await correctedMeasurements(ctx.access, ctx.patient.id);
+    const before = dosesBeforeCorrection(versions, corrected);
+    const shown = (rows: typeof versions) =>
+      rows.map((row) => ({ ...withPatientWords(row), correctedSince: before.has(row.id) }));
     return {
       versions: shown(versions),
       inForce: shown(inForce(versions)),
@@ -81,9 +86,16 @@ export const prescriptionsRouter = router({
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
   saveDraft: recordProcedure
-    .input(z.object({ request: z.unknown(), itemId: z.string().max(64).optional() }))
+    .input(
+      z.object({
+        request: z.unknown(),
+        itemId: z.string().max(64).optional(),
+        confirmed: z.boolean().default(false),
+      }),
+    )
     .mutation(async ({ ctx, input }) => {
       const proposed = await propose(ctx.access, ctx.patient, input.request);
+      await requireLikely(ctx.access, ctx.patient, input.request, input.confirmed);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
       if (input.itemId && !known.some((row) => row.itemId === input.itemId)) {
         throw new Problem('not-found', 'This patient has no such prescribed exercise.');

@@ -1,5 +1,6 @@
 /** A proposal at the border: the request is checked against its descriptor, refusals go back to the form. */
 
+import { unlikelyRequest } from '#core/assessment/measurements/likely-load.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import {
   lowLoadRequestFields,
@@ -14,6 +15,7 @@ import {
   proposePrescription,
 } from '#core/prescribing/propose.ts';
 import type { Access } from '#data/access.ts';
+import { measurementsOf } from '#data/assessment/measurements.ts';
 import type { Patient } from '#data/patients/people.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import { Problem, refusedWith } from '../errors.ts';
@@ -40,6 +42,18 @@ export const propose = async (
   const outcome = proposePrescription(await prescribingContextFor(access, patient), checkedRequest(request));
   if (!outcome.ok) throw refusedWith(outcome.refused);
   return outcome.result;
+};
+
+/** Asks about a load that is far from the person's own, unless it was confirmed. */
+export const requireLikely = async (
+  access: Access,
+  patient: Patient,
+  request: unknown,
+  isConfirmed: boolean,
+): Promise<void> => {
+  const questions = unlikelyRequest(checkedRequest(request), await measurementsOf(access, patient.id));
+  if (questions.length > 0 && !isConfirmed)
+    throw new Problem('not-confirmed', questions.join(' '), { questions });
 };
 
 /** Throws refusals when the method is closed for this exercise now, or a limit or agreement stands in the way of the dose. */

@@ -1,18 +1,13 @@
 /** Reviewing a patient: the record on one time axis, decisions answered, baselines set, messages written. */
 import { z } from 'zod';
+import { madeBeforeCorrection } from '#core/corrections/correction.ts';
 import type { DecisionWord } from '#core/decision/answers.ts';
 import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
-import {
-  baselineConsistent,
-  baselineFields,
-  responseConsistent,
-  responseFields,
-} from '#core/record/staff-fields.ts';
+import { baselineFields, responseConsistent, responseFields } from '#core/record/staff-fields.ts';
 import { addDays } from '#core/time/day.ts';
-import { setBaseline } from '#data/assessment/baselines.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { correctionsOf } from '#data/corrections/corrections.ts';
 import { respond, responsesOf } from '#data/decision/decision-responses.ts';
 import { type Decision, decisionById, decisionsOf, proposalsOf } from '#data/decision/decisions.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
@@ -20,7 +15,8 @@ import { confirmEntry } from '#data/entries/confirm-entry.ts';
 import { limbChecksOf } from '#data/entries/limb-checks.ts';
 import { messagesOf, sendMessage } from '#data/messages/messages.ts';
 import { patientMessagesOf } from '#data/messages/patient-messages.ts';
-import { baselinesOf, recordOf } from '#data/patients/record.ts';
+import { baselinesOf } from '#data/patients/baselines.ts';
+import { recordOf } from '#data/patients/record.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
@@ -30,6 +26,7 @@ import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
+import { enter, firstEntry } from './corrections/enter.ts';
 
 /** Why a decision cannot be overruled now; null where it can. */
 const refusedOverride = (plan: Plan, decision: Decision, instead: DecisionWord | null): string | null => {
@@ -48,6 +45,7 @@ export const reviewRouter = router({
       const since = addDays(access.day, -input.days);
       const prescriptions = await prescriptionsOf(access, patient.id);
       const record = await recordOf(access, patient.id, input.days, prescriptions);
+      const corrections = await correctionsOf(access, patient.id);
       if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
       return {
         day: access.day,
@@ -55,7 +53,10 @@ export const reviewRouter = router({
         record,
         prescriptions,
         limbChecks: await limbChecksOf(access, record, since),
-        decisions: await decisionsOf(access, patient.id, since),
+        decisions: (await decisionsOf(access, patient.id, since)).map((row) => ({
+          ...row,
+          correctedSince: madeBeforeCorrection(row, corrections),
+        })),
         responses: await responsesOf(access, patient.id),
         proposals: (await proposalsOf(access, patient.id)).map(({ changeForPatient, ...rest }) => ({
           ...rest,
@@ -110,7 +111,7 @@ export const reviewRouter = router({
     .input(z.object({ baseline: z.unknown(), seen: z.number().int().min(0).optional() }))
     .mutation(({ ctx, input }) => {
       const { access, patient } = ctx;
-      const { reason, joint, ...values } = checked(baselineFields, input.baseline, baselineConsistent);
+      const { joint } = checked(baselineFields, input.baseline);
       return access.store.write(async () => {
         const baselineValues = (await baselinesOf(access, patient.id)).filter((row) => row.joint === joint);
         if (input.seen !== undefined && baselineValues.length !== input.seen)
@@ -118,7 +119,7 @@ export const reviewRouter = router({
             'conflict',
             `${baselineValues.at(-1)?.setBy ?? 'A colleague'} set a baseline for this joint in the meantime. Your baseline was not saved; reload the page.`,
           );
-        const id = await setBaseline(access, patient.id, { joint: joint as Joint, ...values }, reason);
+        const id = await enter.baseline(firstEntry(ctx), input.baseline);
         await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
         return id;
       });

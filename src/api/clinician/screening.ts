@@ -1,21 +1,15 @@
 /** Screening, clearances and what they leave of each method. */
 import { z } from 'zod';
-import { clearanceFields, screeningFields } from '#core/record/staff-fields.ts';
+import { unknownItems } from '#api/inputs/screening-items.ts';
+import { screeningFields } from '#core/record/staff-fields.ts';
 import { itemsAskedAt, screeningSheetVersion } from '#core/screening/items.ts';
-import { jointBlocks } from '#core/screening/joint-blocks.ts';
 import { ageYears } from '#core/time/day.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
-import {
-  newestScreening,
-  recordAnswers,
-  recordClearance,
-  recordScreening,
-  screeningsOf,
-} from '#data/screening/screenings.ts';
+import { newestScreening, recordAnswers, screeningsOf } from '#data/screening/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
-import { unknownItems } from '../inputs/screening-items.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
+import { enter, firstEntry } from './corrections/enter.ts';
 import { inEnglish } from './question-in-english.ts';
 
 export const screeningRouter = router({
@@ -27,12 +21,12 @@ export const screeningRouter = router({
 
   list: recordProcedure.query(({ ctx }) => screeningsOf(ctx.access, ctx.patient.id)),
 
-  record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) => {
-    const sheet = checked(screeningFields, input.screening, (value) =>
-      unknownItems(value.answers, ctx.access.day),
-    );
-    return recordScreening(ctx.access, ctx.patient.id, sheet);
-  }),
+  record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) =>
+    ctx.access.store.write(async () => {
+      const id = await enter.screening(firstEntry(ctx), input.screening);
+      return (await screeningsOf(ctx.access, ctx.patient.id)).find((row) => row.id === id)!.version;
+    }),
+  ),
 
   /** One wrong or missing answer is one answer again; the rest stays as it was asked. */
   changeAnswers: recordProcedure
@@ -54,17 +48,7 @@ export const screeningRouter = router({
     async ({ ctx }) => (await prescribingContextFor(ctx.access, ctx.patient)).outcomes,
   ),
 
-  clear: freshRecordProcedure.input(z.object({ clearance: z.unknown() })).mutation(async ({ ctx, input }) => {
-    const row = checked(clearanceFields, input.clearance);
-    const { outcomes, screening } = await prescribingContextFor(ctx.access, ctx.patient);
-    const ofMethod = outcomes
-      .filter((outcome) => outcome.method === row.method)
-      .flatMap((outcome) => outcome.reasons);
-    const reasons = [...ofMethod, ...jointBlocks(screening).map((block) => block.reason)];
-    const uncleared = row.findings.find(
-      (code) => !reasons.some((reason) => reason.code === code && reason.clearedBy !== null),
-    );
-    if (uncleared) throw new Problem('refused', 'One of these findings cannot be cleared here.');
-    return recordClearance(ctx.access, ctx.patient.id, row);
-  }),
+  clear: freshRecordProcedure
+    .input(z.object({ clearance: z.unknown() }))
+    .mutation(({ ctx, input }) => enter.clearance(firstEntry(ctx), input.clearance)),
 });

@@ -7,7 +7,9 @@
  *
  * Warning signs are not decided on here: a sign has a life of its own (`danger/`), which no later answer
  * and no override ends. What else a decision with a sign found stands here as it was found, at most a hold.
- * A decision made after an answer was corrected is never looser by itself than the one before it.
+ *
+ * An amended answer loosens nothing by itself: while the amended entry is what is judged, the decision
+ * before it stands beside the new one, until a clinician has answered that.
  */
 
 import type { Joint } from '../exercises/joints.ts';
@@ -21,7 +23,9 @@ export interface MadeDecision extends Answers {
   readonly joint: Joint;
   readonly evaluatedAt: number;
   /** The entry that made the engine look. */
-  readonly cause?: 'session' | 'morning' | 'amendment' | 'clinician';
+  readonly cause: 'session' | 'morning' | 'amendment' | 'clinician';
+  readonly sessionId: string | null;
+  readonly morningId: string | null;
 }
 
 export interface ClinicianAnswer {
@@ -82,6 +86,35 @@ const overruled = (answers: readonly ClinicianAnswer[], id: string): readonly Cl
 const openPause = (made: readonly MadeDecision[], answers: readonly ClinicianAnswer[]): MadeDecision | null =>
   made.filter((row) => row.decision === 'pause' && overruled(answers, row.id).length === 0).at(-1) ?? null;
 
+/** The newest decision, with those before an amendment nobody has answered beside it while that is what is judged. */
+const sinceAmended = (
+  made: readonly MadeDecision[],
+  answers: readonly ClinicianAnswer[],
+): DecisionInForce => {
+  const newest = made.at(-1)!;
+  const isOpen = (row: MadeDecision): boolean =>
+    row.cause === 'amendment' && !answers.some((one) => one.decisionId === row.id);
+  const isJudged = ({ id, sessionId, morningId }: MadeDecision): boolean =>
+    id === newest.id || (sessionId === newest.sessionId && morningId === newest.morningId);
+  const place = made.findLastIndex((row) => isOpen(row) && isJudged(row));
+  if (place < 0) return asMade(newest, 'engine');
+  const first = made.slice(0, place).findLastIndex((row) => !isOpen(row));
+  const beside = made
+    .slice(Math.max(0, first), place)
+    .filter((row) => overruled(answers, row.id).length === 0);
+  const { decision, largestStep, today, contact } = beside.reduce<Omit<Answers, 'reasons'>>(
+    (later, earlier) => inForceUntilAcknowledged(earlier, later),
+    newest,
+  );
+  return {
+    ...asMade(newest, 'engine'),
+    decision,
+    largestStep,
+    today,
+    contact,
+  };
+};
+
 interface Override {
   readonly answer: ClinicianAnswer;
   readonly of: MadeDecision;
@@ -119,31 +152,19 @@ const overridden = (override: Override): DecisionInForce => {
   };
 };
 
-/**
- * The newest decision, with those before it where an answer was corrected since: of a correction nobody
- * has acknowledged the more cautious word stands.
- */
-const newestOf = (made: readonly MadeDecision[], answers: readonly ClinicianAnswer[]): MadeDecision => {
-  const newest = made.at(-1)!;
-  if (newest.cause !== 'amendment' || answers.some((one) => one.decisionId === newest.id)) return newest;
-  const before = made.length > 1 ? newestOf(made.slice(0, -1), answers) : newest;
-  return { ...newest, ...inForceUntilAcknowledged(before, newest) };
-};
-
 const inForceOf = (
   all: readonly MadeDecision[],
   answers: readonly ClinicianAnswer[],
   day: Day,
 ): DecisionInForce => {
   const made = all.map(withoutWarningSign);
-  const newest = newestOf(made, answers);
   const pause = openPause(made, answers);
   const override = overrideOn(made, answers, day);
   const isPauseLater = pause !== null && (!override || pause.evaluatedAt > override.of.evaluatedAt);
   if (pause && isPauseLater && (!override || isNewDanger(pause, override))) {
-    return asMade(pause, pause.id === newest.id ? 'engine' : 'open-pause');
+    return asMade(pause, pause.id === made.at(-1)!.id ? 'engine' : 'open-pause');
   }
-  return override ? overridden(override) : asMade(newest, 'engine');
+  return override ? overridden(override) : sinceAmended(made, answers);
 };
 
 /** Decisions oldest first; every open pause must be among them, however old. */

@@ -182,7 +182,10 @@ export const evaluate = (record: PatientRecord, at: Moment, settingValues?: Sett
  * Of two decisions on the same thing, as after an amendment: both are kept and this one is in force
  * until a clinician has acknowledged. An amendment never loosens by itself.
  */
-export const inForceUntilAcknowledged = (earlier: Answers, later: Answers): Omit<Answers, 'reasons'> =>
+export const inForceUntilAcknowledged = (
+  earlier: Omit<Answers, 'reasons'>,
+  later: Omit<Answers, 'reasons'>,
+): Omit<Answers, 'reasons'> =>
   mostCautious([
     { ...earlier, largestStep: earlier.largestStep ?? undefined },
     { ...later, largestStep: later.largestStep ?? undefined },

@@ -155,6 +155,8 @@ export interface Baseline {
   readonly dueForReview: boolean;
   /** Said by the patient at a first visit; the diary has not shown it yet. */
   readonly provisional?: boolean;
+  /** Values of an entry and of the one it corrects, the stricter of each, until a clinician has seen the new plan. */
+  readonly correctedPending?: true;
   /**
    * Scatter of the mornings the usual pain was set from, for the sum chart. Set with the rest: read
    * again from the diary, a worse baseline would silence the chart. Absent = no chart.

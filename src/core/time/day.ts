@@ -46,3 +46,5 @@ export const ageYears = (born: Day, on: Day): number => {
   const years = Number(on.slice(0, 4)) - Number(born.slice(0, 4));
   return on.slice(5) < born.slice(5) ? years - 1 : years;
 };
+
+export const earlierDay = (one: Day, other: Day): Day => (daysBetween(one, other) < 0 ? other : one);

@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
+import type { Day } from '#core/time/day.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
@@ -11,7 +12,7 @@ import { baseline } from '../schema/schema.ts';
 
 export type BaselineValues = Omit<
   Baseline,
-  'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread'
+  'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread' | 'correctedPending'
 >;
 
 /** What the diary says beside the values a clinician sets: usual tiredness and the scatter of the mornings. */
@@ -28,6 +29,8 @@ export const setBaseline = (
   patientId: string,
   values: BaselineValues,
   reason: string,
+  /** The day the values speak of; an earlier one where they correct those set then. */
+  setOn: Day = access.day,
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
@@ -36,7 +39,7 @@ export const setBaseline = (
       ...recordedFor(access, patientId),
       ...values,
       ...(await fromDiary(access, patientId, values.joint)),
-      setOn: access.day,
+      setOn,
       dueForReview: false,
       byName: access.actorName,
       reason,

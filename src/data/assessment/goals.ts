@@ -1,8 +1,10 @@
 /** Goals of a patient, each step an append-only row. */
 import { asc } from 'drizzle-orm';
+import { asCorrected } from '#core/corrections/correction.ts';
 import type { GoalStep } from '#core/episode/goals.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
+import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { writtenNow } from '../episode/episodes.ts';
 import { goalStep } from '../schema/schema.ts';
@@ -11,9 +13,15 @@ const steps = patientQuery((db) =>
   db.select().from(goalStep).where(ofPatient(goalStep)).orderBy(asc(goalStep.recordedAt), asc(goalStep.id)),
 );
 
-/** Oldest first. */
-export const goalStepsOf = async (access: Access, patientId: string): Promise<readonly GoalStep[]> =>
-  (await steps(access, patientId)).map(({ goal, state, byDay, note, recordedAt, byName }) => ({
+export type RecordedGoalStep = GoalStep & { readonly id: string };
+
+/** All of them as recorded, oldest first, those entered in error as well. */
+export const goalStepsOnRecord = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedGoalStep[]> =>
+  (await steps(access, patientId)).map(({ id, goal, state, byDay, note, recordedAt, byName }) => ({
+    id,
     goal,
     state,
     byDay,
@@ -21,6 +29,16 @@ export const goalStepsOf = async (access: Access, patientId: string): Promise<re
     recordedAt,
     byName,
   }));
+
+/** Oldest first; a step that corrects another stands in its place. */
+export const goalStepsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedGoalStep[]> => {
+  const index = await correctionIndexFor(access, patientId);
+  const counted = asCorrected(await goalStepsOnRecord(access, patientId), index);
+  return counted.toSorted((a, b) => index.saidAt(a) - index.saidAt(b));
+};
 
 export const recordGoalStep = (
   access: Access,

@@ -2,11 +2,14 @@
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { asCorrected, inForce, readings } from '#core/corrections/correction.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Effusion } from '#core/record/record.ts';
+import type { Day } from '#core/time/day.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
+import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { effusionTest, measurement } from '../schema/schema.ts';
 
@@ -59,8 +62,8 @@ const measurementRows = patientQuery((db) =>
     .orderBy(asc(measurement.day), asc(measurement.recordedAt)),
 );
 
-/** Oldest first. */
-export const measurementsOf = async (
+/** All of them as recorded, oldest first, those entered in error as well. */
+export const measurementsOnRecord = async (
   access: Access,
   patientId: string,
 ): Promise<readonly RecordedMeasurement[]> => {
@@ -72,6 +75,20 @@ export const measurementsOf = async (
     recordedBy: row.recordedBy,
     confirmed: row.confirmed,
   }));
+};
+
+/** Oldest first, as corrected. */
+export const measurementsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedMeasurement[]> =>
+  asCorrected(await measurementsOnRecord(access, patientId), await correctionIndexFor(access, patientId));
+
+/** What a dose may rest on: beside the measurements as corrected those whose correction waits, and every reading. */
+export const measurementsInForce = async (access: Access, patientId: string) => {
+  const rows = await measurementsOnRecord(access, patientId);
+  const index = await correctionIndexFor(access, patientId);
+  return { counted: inForce(rows, index), readings: readings(rows, index) };
 };
 
 export const recordMeasurement = (
@@ -101,6 +118,7 @@ export const recordEffusion = (
   patientId: string,
   joint: Joint,
   grade: Effusion,
+  day: Day = access.day,
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
@@ -109,7 +127,7 @@ export const recordEffusion = (
       ...recordedFor(access, patientId),
       joint,
       grade,
-      day: access.day,
+      day,
     });
     await auditWrite(tx, access, 'effusion-test', { subjectId: id, patientId, detail: { joint } });
     return id;

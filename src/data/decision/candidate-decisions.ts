@@ -1,50 +1,61 @@
 /** The decisions that can speak for a joint now; what only a replay needs is left in the file. */
-import { and, asc, inArray, max, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, inArray, max, sql } from 'drizzle-orm';
 import { alias, unionAll } from 'drizzle-orm/sqlite-core';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from '../access.ts';
+import type { Db } from '../database/connection.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { decision, decisionResponse } from '../schema/schema.ts';
 import type { Decision } from './decisions.ts';
 
 const named = (name: string) => alias(decision, name) as unknown as typeof decision;
 
+/** Of a decision after an amendment, the last before it that follows none. */
+const decisionBefore = (db: Db, amended: typeof decision) => {
+  const before = named('before_it');
+  return db
+    .select({ id: before.id })
+    .from(before)
+    .where(
+      and(
+        eq(before.patientId, amended.patientId),
+        eq(before.joint, amended.joint),
+        sql`${before.evaluatedAt} < ${amended.evaluatedAt}`,
+        sql`${before.cause} <> 'amendment'`,
+      ),
+    )
+    .orderBy(desc(before.evaluatedAt))
+    .limit(1);
+};
+
 /**
- * Newest of each joint and the newest before any answer was corrected, every one made after a correction,
- * every pause, and every one a clinician has answered; few, however long the record is.
+ * Newest of each joint, every pause, every one a clinician has answered, every one after an amendment and
+ * the one each of those came after; few, however long the record is.
  */
 const candidateRows = patientQuery((db) => {
   const [pause, newest, older] = [named('pause'), named('newest'), named('older')];
-  const [uncorrected, before] = [named('uncorrected'), named('before')];
+  const amended = named('amended');
+  const afterAmendment = and(ofPatient(amended), sql`${amended.cause} = 'amendment'`);
   const lastOfJoint = db
     .select({ joint: older.joint, at: max(older.evaluatedAt) })
     .from(older)
     .where(ofPatient(older))
     .groupBy(older.joint);
-  const lastUncorrected = db
-    .select({ joint: before.joint, at: max(before.evaluatedAt) })
-    .from(before)
-    .where(and(ofPatient(before), sql`${before.cause} <> 'amendment'`))
-    .groupBy(before.joint);
   const ids = unionAll(
     db
       .select({ id: pause.id })
       .from(pause)
-      .where(and(ofPatient(pause), sql`(${pause.decision} = 'pause' OR ${pause.cause} = 'amendment')`)),
+      .where(and(ofPatient(pause), eq(pause.decision, 'pause'))),
     db.select({ id: decisionResponse.decisionId }).from(decisionResponse).where(ofPatient(decisionResponse)),
+    db.select({ id: amended.id }).from(amended).where(afterAmendment),
+    db
+      .select({ id: sql<string>`(${decisionBefore(db, amended)})` })
+      .from(amended)
+      .where(afterAmendment),
     db
       .select({ id: newest.id })
       .from(newest)
       .where(and(ofPatient(newest), sql`(${newest.joint}, ${newest.evaluatedAt}) IN ${lastOfJoint}`)),
-    db
-      .select({ id: uncorrected.id })
-      .from(uncorrected)
-      .where(
-        and(
-          ofPatient(uncorrected),
-          sql`(${uncorrected.joint}, ${uncorrected.evaluatedAt}) IN ${lastUncorrected}`,
-        ),
-      ),
   );
   return db
     .select({

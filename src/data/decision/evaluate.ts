@@ -5,6 +5,7 @@
  * kept as an unsigned version and waits.
  */
 import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
+import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { engineVersion } from '#core/decision/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/decision/scope.ts';
@@ -67,7 +68,9 @@ const flagStaleBaseline = async (
   let dueForReview = false;
   for (const joint of record.followedJoints) {
     const newest = record.baselines.filter((row) => row.joint === joint).at(-1);
-    if (newest && isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, settings)) {
+    // Values of two entries at once are nobody's baseline; what is marked is a row somebody set.
+    if (!newest || newest.correctedPending) continue;
+    if (isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, settings)) {
       await flagBaselineForReview(access, record.patientId, newest);
       dueForReview = true;
     }
@@ -119,6 +122,25 @@ const reportFall = async (access: Access, record: PatientRecord, { joints }: Eva
   const judged = record.sessions.filter(({ id }) => fallen.includes(id)).map(({ beganAt }) => beganAt);
   if (judged.length > 0)
     await reportFoundSign(access, record.patientId, fall, Math.min(...judged) - sameSignMs);
+};
+
+/** The decisions the rules would make on the record as it stands, without keeping them. */
+export const decisionsNow = async (access: Access, patientId: string): Promise<readonly MadeDecision[]> => {
+  const record = await recordOf(access, patientId);
+  if (!record) return [];
+  const moment = { instant: access.now, day: access.day };
+  const { joints } = evaluate(record, moment, await engineValues(access));
+  return joints
+    .filter((one) => isAsked(record, one))
+    .map(({ joint, sessionId, morningId, answers }) => ({
+      ...answers,
+      id: `now-${joint}`,
+      joint,
+      sessionId,
+      morningId,
+      cause: 'clinician',
+      evaluatedAt: access.now,
+    }));
 };
 
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {

@@ -7,6 +7,7 @@ import { changed } from '../changed.ts';
 import type { Db } from '../database/connection.ts';
 import { evaluateRecord } from '../decision/evaluate.ts';
 import { morning, morningJoint, sessionJoint, setLog, trainingSession } from '../schema/schema.ts';
+import { carryTwoHours } from './carried-two-hours.ts';
 
 type EntryRow = typeof trainingSession.$inferSelect | typeof morning.$inferSelect;
 
@@ -52,6 +53,7 @@ const copySession = async (tx: Db, access: Access, patientId: string, id: string
     .where(and(eq(sessionJoint.patientId, patientId), eq(sessionJoint.sessionId, id)));
   if (joints.length > 0)
     await tx.insert(sessionJoint).values(joints.map((joint) => ({ ...joint, sessionId: copy.id })));
+  await carryTwoHours(tx, access, patientId, row.entryId, copy.id);
   return copy.id;
 };
 
@@ -84,8 +86,9 @@ export const confirmEntry = (
     if (!copy) return false;
     changed(access, patientId);
     await auditWrite(tx, access, `${kind}-confirmed`, { subjectId: copy, patientId });
+    // A clinician has looked: what the doubt held back need not be acknowledged once more.
     await evaluateRecord(access, patientId, {
-      cause: 'amendment',
+      cause: 'clinician',
       sessionId: kind === 'session' ? copy : null,
       morningId: kind === 'morning' ? copy : null,
     });

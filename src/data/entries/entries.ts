@@ -3,7 +3,7 @@
  * again; with other content it is kept as a conflict for the clinician and changes nothing.
  */
 import { randomUUID } from 'node:crypto';
-import { and, eq, sql } from 'drizzle-orm';
+import { and, sql } from 'drizzle-orm';
 import { flagsWithLimb } from '#core/prescribing/occlusion/limb-check.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import type { Access } from '../access.ts';
@@ -20,6 +20,7 @@ import {
   trainingSession,
   twoHours,
 } from '../schema/schema.ts';
+import { carryTwoHours, sessionNow } from './carried-two-hours.ts';
 import { digestOf, type Entry, known, type Stored } from './known-entries.ts';
 
 /** A phone and the clinic may disagree by this much before a clock counts as doubtful. */
@@ -120,6 +121,7 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
         ...rest,
       })),
     );
+    if (row.amends !== null) await carryTwoHours(tx, access, patientId, row.amends, row.id);
     // Of a session itself the worklist shows only these; what is decided about it says so on its own.
     if (clockDoubtful || row.amends !== null || answered.reportedNew) changed(access, patientId);
     await auditWrite(tx, access, 'session', {
@@ -163,16 +165,7 @@ export const storeTwoHours = (access: Access, patientId: string, entry: TwoHours
   access.store.write(async (tx) => {
     const before = await known(tx, access, patientId, entry, twoHours);
     if (before) return before;
-    const [session] = await tx
-      .select({ id: trainingSession.id })
-      .from(trainingSession)
-      .where(
-        and(
-          eq(trainingSession.clinicId, access.clinicId),
-          eq(trainingSession.patientId, patientId),
-          eq(trainingSession.entryId, entry.sessionEntryId),
-        ),
-      );
+    const session = await sessionNow(access, patientId, entry.sessionEntryId);
     if (!session) return { kind: 'no-session' };
     const clockDoubtful = isDoubtful(access, entry, entry.sentAt);
     const row = envelope(access, patientId, entry, clockDoubtful);

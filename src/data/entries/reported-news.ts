@@ -1,9 +1,11 @@
 /** The newest session before which a patient said that something was new, until the screening is asked again. */
-import { and, desc, eq, max, sql } from 'drizzle-orm';
+import { and, desc, eq, sql } from 'drizzle-orm';
 import type { ReportedNews } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
-import { screening, trainingSession } from '../schema/schema.ts';
+import { trainingSession } from '../schema/schema.ts';
+import { newestScreening } from '../screening/screenings.ts';
+import { lastAskedOfClinic } from '../worklist/last-asked.ts';
 
 const columns = {
   patientId: trainingSession.patientId,
@@ -30,14 +32,9 @@ const newestReported = patientQuery((db) =>
 );
 
 export const reportedNewsOf = async (access: Access, patientId: string): Promise<ReportedNews | null> => {
-  const { read } = access.store;
   const [row] = await newestReported(access, patientId);
   if (!row) return null;
-  const [screened] = await read
-    .select({ at: max(screening.recordedAt) })
-    .from(screening)
-    .where(and(eq(screening.clinicId, access.clinicId), eq(screening.patientId, patientId)));
-  return told(row, screened?.at ?? null);
+  return told(row, (await newestScreening(access, patientId))?.recordedAt ?? null);
 };
 
 /** The same for every patient of a clinic at once, by patient id; those with nothing are left out. */
@@ -48,19 +45,11 @@ export const reportedNewsOfAll = async (access: Access): Promise<ReadonlyMap<str
     .from(trainingSession)
     .where(and(eq(trainingSession.clinicId, access.clinicId), eq(trainingSession.reportedNew, true)))
     .orderBy(trainingSession.arrivedAt);
-  const screened = new Map(
-    (
-      await read
-        .select({ patientId: screening.patientId, at: max(screening.recordedAt) })
-        .from(screening)
-        .where(eq(screening.clinicId, access.clinicId))
-        .groupBy(screening.patientId)
-    ).map((row) => [row.patientId, row.at]),
-  );
+  const screened = await lastAskedOfClinic(access);
   const newest = new Map(rows.map((row) => [row.patientId, row]));
   return new Map(
     [...newest].flatMap(([id, row]) => {
-      const found = told(row, screened.get(id) ?? null);
+      const found = told(row, screened.get(id)?.recordedAt ?? null);
       return found ? [[id, found] as const] : [];
     }),
   );

@@ -1,12 +1,14 @@
 /** Things that happened and may blunt a score, open a review or close a method. */
 import { randomUUID } from 'node:crypto';
 import { asc, eq } from 'drizzle-orm';
+import { type Counted, inForce } from '#core/corrections/correction.ts';
 import type { RecordedEvent } from '#core/episode/event-effects.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { CareEvent } from '#core/record/record.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
+import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { careEvent, medicineChange } from '../schema/schema.ts';
 
@@ -19,7 +21,11 @@ const eventRows = patientQuery((db) =>
     .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
 );
 
-export const eventsOf = async (access: Access, patientId: string): Promise<readonly RecordedEvent[]> => {
+/** All of them as recorded, those entered in error as well. */
+export const eventsOnRecord = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedEvent[]> => {
   const rows = await eventRows(access, patientId);
   return rows.map(({ care_event: row, medicine_change: medicine }) => ({
     id: row.id,
@@ -31,6 +37,13 @@ export const eventsOf = async (access: Access, patientId: string): Promise<reado
     medicine: medicine && { act: medicine.act, medicineClass: medicine.medicineClass },
   }));
 };
+
+/** What counts now; of an entry and the one it corrects both, until the new plan was seen. */
+export const eventsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly Counted<RecordedEvent>[]> =>
+  inForce(await eventsOnRecord(access, patientId), await correctionIndexFor(access, patientId));
 
 export type NewEvent = CareEvent & {
   readonly remark: string | null;

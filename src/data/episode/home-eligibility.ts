@@ -1,8 +1,10 @@
 /** Watched occlusion sessions and checks of what a patient can do with a cuff alone. */
 import { asc } from 'drizzle-orm';
+import { asCorrected } from '#core/corrections/correction.ts';
 import type { HomeCheck, HomeFacts, SupervisedSession } from '#core/episode/home-eligibility.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
+import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { homeCheck, supervisedSession } from '../schema/care.ts';
 import { writtenNow } from './episodes.ts';
@@ -19,8 +21,12 @@ const homeCheckRows = patientQuery((db) =>
   db.select().from(homeCheck).where(ofPatient(homeCheck)).orderBy(asc(homeCheck.recordedAt)),
 );
 
+/** Supervised sessions as recorded, oldest first, those entered in error as well. */
+export const supervisedOnRecord = observedSessionRows;
+
 export const homeFactsOf = async (access: Access, patientId: string): Promise<HomeFacts> => {
-  const observed = await observedSessionRows(access, patientId);
+  const index = await correctionIndexFor(access, patientId);
+  const observed = asCorrected(await supervisedOnRecord(access, patientId), index);
   const checks = await homeCheckRows(access, patientId);
   return {
     observed: observed.map(({ limb, side, day, supervisedThroughout, recordedAt, byName }) => ({

@@ -1,16 +1,22 @@
 /** Limits on a joint, and steps approved ahead. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq } from 'drizzle-orm';
+import { type CorrectionIndex, type Counted, inForce } from '#core/corrections/correction.ts';
 import type { PreApproval } from '#core/decision/dose/pre-approval.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Limit } from '#core/record/record.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
+import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { careLimit, careLimitLift, preApproval, preApprovalEnd } from '../schema/schema.ts';
 
-export type RecordedLimit = Limit & { readonly id: string; readonly remark: string | null };
+export type RecordedLimit = Limit & {
+  readonly id: string;
+  readonly recordedAt: number;
+  readonly remark: string | null;
+};
 
 const limitRows = patientQuery((db) =>
   db
@@ -21,10 +27,13 @@ const limitRows = patientQuery((db) =>
     .orderBy(asc(careLimit.fromDay)),
 );
 
-export const limitsOf = async (access: Access, patientId: string): Promise<readonly RecordedLimit[]> => {
-  const rows = await limitRows(access, patientId);
-  return rows.map(({ care_limit: row, care_limit_lift: lift }) => ({
+type LimitRow = Awaited<ReturnType<typeof limitRows>>[number];
+
+/** Limits from their rows; rows come with the lift of each. */
+export const limitsFrom = (rows: readonly LimitRow[]): readonly RecordedLimit[] =>
+  rows.map(({ care_limit: row, care_limit_lift: lift }) => ({
     id: row.id,
+    recordedAt: row.recordedAt,
     joint: row.joint as Joint,
     kind: row.kind,
     limitKg: row.limitKg,
@@ -37,7 +46,26 @@ export const limitsOf = async (access: Access, patientId: string): Promise<reado
     author: row.author,
     remark: row.remark,
   }));
-};
+
+/**
+ * What binds now: of an entry and the one it corrects both, until the new plan was seen. One that ends
+ * the limits before it ends nothing meanwhile, neither as the entry in error nor as the one in its place.
+ */
+export const limitsThatBind = (
+  limits: readonly RecordedLimit[],
+  index: CorrectionIndex,
+): readonly Counted<RecordedLimit>[] =>
+  inForce(limits, index).filter(({ id, kind }) => kind !== 'none' || !index.isUnseen(id));
+
+/** All of them as recorded, those entered in error as well. */
+export const limitsOnRecord = async (access: Access, patientId: string): Promise<readonly RecordedLimit[]> =>
+  limitsFrom(await limitRows(access, patientId));
+
+export const limitsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly Counted<RecordedLimit>[]> =>
+  limitsThatBind(await limitsOnRecord(access, patientId), await correctionIndexFor(access, patientId));
 
 export const addLimit = (
   access: Access,

@@ -2,62 +2,23 @@
  * One patient's stored history as the core sees it. Rows become core values here and nowhere else;
  * a null score stays null.
  */
-import { asc } from 'drizzle-orm';
 import { daysOff, withoutDaysOff } from '#core/episode/episode-status.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
-import type { Baseline, EffusionRecord, PatientRecord, PrescriptionVersion } from '#core/record/record.ts';
+import type { PatientRecord, PrescriptionVersion } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
-import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { morningsOf, sessionsOf } from '../entries/logs.ts';
 import { eventsOf } from '../episode/care-events.ts';
 import { episodesOf } from '../episode/episodes.ts';
 import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
 import { type Prescription, prescriptionsOf } from '../prescribing/prescriptions.ts';
 import { programmesOf } from '../prescribing/programmes.ts';
-import { baseline, effusionTest } from '../schema/schema.ts';
+import { baselinesOf } from './baselines.ts';
+import { effusionsOf } from './effusions.ts';
 import { patientOf } from './people.ts';
 
 /** Days of log the engine looks back over; longer than any window of its rules. */
 export const engineWindowDays = 120;
-
-const baselineRows = patientQuery((db) =>
-  db.select().from(baseline).where(ofPatient(baseline)).orderBy(asc(baseline.recordedAt)),
-);
-
-const effusionRows = patientQuery((db) =>
-  db
-    .select({ joint: effusionTest.joint, day: effusionTest.day, grade: effusionTest.grade })
-    .from(effusionTest)
-    .where(ofPatient(effusionTest))
-    .orderBy(asc(effusionTest.day), asc(effusionTest.recordedAt)),
-);
-
-export const baselinesOf = async (access: Access, patientId: string): Promise<readonly Baseline[]> => {
-  const rows = await baselineRows(access, patientId);
-  return rows.map((row) => ({
-    joint: row.joint as Joint,
-    usualPain: row.usualPain,
-    usualPainTop: row.usualPainTop,
-    acceptablePainLimit: row.acceptablePainLimit,
-    usualStiffnessMinutes: row.usualStiffnessMinutes,
-    usualSwelling: row.usualSwelling,
-    usualEffusion: row.usualEffusion,
-    usualFatigue: row.usualFatigue,
-    morningSpread: row.morningSpread,
-    setOn: row.setOn,
-    setBy: row.byName,
-    dueForReview: row.dueForReview,
-    ...(row.provisional ? { provisional: true } : {}),
-  }));
-};
-
-/** Oldest first. */
-export const effusionsOf = async (access: Access, patientId: string): Promise<readonly EffusionRecord[]> => {
-  const rows = await effusionRows(access, patientId);
-  return rows.map((row) => ({ ...row, joint: row.joint as Joint }));
-};
 
 /** Signed versions only: what nobody signed was never followed. */
 const signedVersions = (rows: readonly Prescription[]): readonly PrescriptionVersion[] => {

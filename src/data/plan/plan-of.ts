@@ -1,4 +1,5 @@
 /** The plan of one patient as the core works it out from what is recorded. The only way to it. */
+import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import { planFor } from '#core/plan/plan-for.ts';
 import { addDays } from '#core/time/day.ts';
@@ -35,6 +36,8 @@ export const planOf = async (
   patient: Patient,
   /** What is planned: the exercises in force when left out. */
   rows?: readonly Prescription[],
+  /** Decisions beside those on record, newer than they are: what would be decided, without deciding it. */
+  would: readonly MadeDecision[] = [],
 ): Promise<Plan> => {
   const { id } = patient;
   const screened = await prescribingContextFor(access, patient);
@@ -43,7 +46,7 @@ export const planOf = async (
       ...row,
       signedAt: row.signedAt!,
     })),
-    decisions: await decisionsFor(access, id),
+    decisions: [...(await decisionsFor(access, id)), ...would],
     answers: await responsesOf(access, id),
     danger: await dangerRecordOf(access, id),
     limits: screened.limits,

@@ -41,6 +41,11 @@ export const decision = kit.appendOnly(
     // Serves a patient's decisions in order of time: review, today's page, what stands. The clinic leads,
     // because a query names it too and an index by clinic and time alone was read in full instead.
     kit.index('decision_by_patient_time').on(t.clinicId, t.patientId, t.evaluatedAt),
+    // Holds what followed an amendment alone; such decisions are few and are always asked for.
+    kit
+      .index('decision_amended')
+      .on(t.patientId, t.joint, t.evaluatedAt)
+      .where(sql`${t.cause} = 'amendment'`),
     kit.check('decision_word', sql`${t.decision} IN (${words(decisionWords)})`),
     kit.check('decision_today', sql`${t.today} IN (${words(todays)})`),
     kit.check('decision_contact', sql`${t.contact} IN (${words(contacts)})`),

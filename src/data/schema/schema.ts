@@ -3,6 +3,7 @@ export * from './accounts.ts';
 export * from './audit.ts';
 export * from './care.ts';
 export * from './clinical.ts';
+export * from './corrections.ts';
 export * from './danger.ts';
 export * from './decisions.ts';
 export * from './logs.ts';

@@ -1,12 +1,15 @@
 /** Screenings and clearances, as dated versions. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq } from 'drizzle-orm';
+import { asCorrected, type CorrectionIndex, readings } from '#core/corrections/correction.ts';
+import { stricterScreening } from '#core/corrections/stricter.ts';
 import { nextScreening } from '#core/screening/changed-answers.ts';
 import type { Clearance, Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
+import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { clearance, screening } from '../schema/schema.ts';
 
@@ -17,10 +20,6 @@ export interface RecordedScreening extends Screening {
 
 const screeningRows = patientQuery((db) =>
   db.select().from(screening).where(ofPatient(screening)).orderBy(desc(screening.version)),
-);
-
-const newestScreeningRow = patientQuery((db) =>
-  db.select().from(screening).where(ofPatient(screening)).orderBy(desc(screening.version)).limit(1),
 );
 
 const screeningFrom = ({
@@ -39,16 +38,50 @@ const screeningFrom = ({
   recordedAt,
 });
 
+/** All of them as recorded, newest first, those entered in error as well. */
+export const screeningsOnRecord = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedScreening[]> => (await screeningRows(access, patientId)).map(screeningFrom);
+
+type Asked = Pick<RecordedScreening, 'id' | 'version' | 'day' | 'recordedAt'>;
+
+/** Newest first by when they were asked: one that corrects another was asked when the other was. */
+const byAsking = <S extends Asked>(rows: readonly S[], index: CorrectionIndex): readonly S[] =>
+  rows
+    .map((row) => ({ ...row, recordedAt: index.saidAt(row) }))
+    .toSorted((a, b) => b.recordedAt - a.recordedAt || b.version - a.version);
+
+/** As corrected, newest first. */
 export const screeningsOf = async (
   access: Access,
   patientId: string,
 ): Promise<readonly RecordedScreening[]> => {
-  const rows = await screeningRows(access, patientId);
-  return rows.map(screeningFrom);
+  const index = await correctionIndexFor(access, patientId);
+  return byAsking(asCorrected(await screeningsOnRecord(access, patientId), index), index);
 };
 
+/** The newest of each reading; two where a correction waits, null where one leaves none. */
+export const newestOfReadings = <S extends Asked>(
+  rows: readonly S[],
+  index: CorrectionIndex,
+): readonly (S | null)[] => [
+  ...new Set(readings(byAsking(rows, index), index).map(([newest]) => newest ?? null)),
+];
+
+/** The screenings that close and open now: one, or each of those between which a correction waits. */
+export const screeningsInForce = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly (RecordedScreening | null)[]> =>
+  newestOfReadings(await screeningsOnRecord(access, patientId), await correctionIndexFor(access, patientId));
+
+const strictestOf = (all: readonly (RecordedScreening | null)[]): RecordedScreening | null =>
+  all.reduce((one, other) => (one && other ? stricterScreening(one, other) : null));
+
+/** What counts as screened now; while a correction waits, the stricter of both. */
 export const newestScreening = async (access: Access, patientId: string): Promise<RecordedScreening | null> =>
-  (await newestScreeningRow(access, patientId)).map(screeningFrom)[0] ?? null;
+  strictestOf(await screeningsInForce(access, patientId));
 
 interface Sheet {
   readonly sheetVersion: string;
@@ -104,18 +137,14 @@ const clearanceRows = patientQuery((db) =>
   db.select().from(clearance).where(ofPatient(clearance)).orderBy(asc(clearance.recordedAt)),
 );
 
-export const clearancesOf = async (access: Access, patientId: string): Promise<readonly Clearance[]> => {
-  const rows = await clearanceRows(access, patientId);
-  return rows.map(({ method, limb, side, findings, reason, byName, day }) => ({
-    method,
-    limb,
-    side,
-    findings,
-    reason,
-    by: byName,
-    day,
-  }));
-};
+/** All of them as recorded, oldest first, those entered in error as well. */
+export const clearancesOnRecord = async (access: Access, patientId: string) =>
+  (await clearanceRows(access, patientId)).map(
+    ({ clinicId: _clinic, patientId: _patient, recordedBy: _by, byName, ...row }) => ({ ...row, by: byName }),
+  );
+
+export const clearancesOf = async (access: Access, patientId: string): Promise<readonly Clearance[]> =>
+  asCorrected(await clearancesOnRecord(access, patientId), await correctionIndexFor(access, patientId));
 
 export const recordClearance = (
   access: Access,

@@ -3,6 +3,7 @@
  * clinic in a fixed number of queries. Both end in the same function, so that they cannot differ.
  */
 import { asc, eq } from 'drizzle-orm';
+import { type CorrectionIndex, inForce } from '#core/corrections/correction.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
 import type { Episode } from '#core/episode/episode.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
@@ -17,20 +18,14 @@ import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
 import { type CoveringClinician, coveringClinicianOf } from '../clinic/covering-clinicians.ts';
+import { correctionIndexOfClinic } from '../corrections/correction-index.ts';
 import { eventsOf } from '../episode/care-events.ts';
 import { episodesFrom, episodesOf } from '../episode/episodes.ts';
-import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
-import {
-  careEvent,
-  careLimit,
-  careLimitLift,
-  episode,
-  episodeChange,
-  preVisit,
-  screening,
-} from '../schema/schema.ts';
+import { limitsFrom, limitsOf, limitsThatBind } from '../episode/limits-and-pre-approvals.ts';
+import { careEvent, careLimit, careLimitLift, episode, episodeChange, preVisit } from '../schema/schema.ts';
 import { newestPreVisit } from '../screening/pre-visits.ts';
 import { newestScreening } from '../screening/screenings.ts';
+import { lastAskedOfClinic } from './last-asked.ts';
 
 /** What holds for the whole clinic. */
 interface Passing {
@@ -114,54 +109,33 @@ const episodesOfClinic = async (access: Access) => {
   return (patientId: string) => episodesFrom(episodes(patientId), changesOf(patientId));
 };
 
-const limitsOfClinic = async (access: Access) => {
+const limitsOfClinic = async (access: Access, index: CorrectionIndex) => {
   const rows = await access.store.read
     .select()
     .from(careLimit)
     .leftJoin(careLimitLift, eq(careLimitLift.limitId, careLimit.id))
     .where(eq(careLimit.clinicId, access.clinicId))
     .orderBy(asc(careLimit.fromDay));
-  return grouped(
-    rows.map(({ care_limit: row, care_limit_lift: lift }) => ({
-      patientId: row.patientId,
-      joint: row.joint as Limit['joint'],
-      kind: row.kind,
-      limitKg: row.limitKg,
-      movement: row.movement,
-      fromDegrees: row.fromDegrees,
-      toDegrees: row.toDegrees,
-      from: row.fromDay,
-      to: row.toDay,
-      author: row.author,
-      liftedOn: lift?.liftedOn ?? null,
-    })),
-  );
+  const byOwner = grouped(rows.map((row) => ({ patientId: row.care_limit.patientId, row })));
+  return (patientId: string) => limitsThatBind(limitsFrom(byOwner(patientId).map(({ row }) => row)), index);
 };
 
-/** The newest screening and the newest answers before a visit of each patient. */
-const newestOfClinic = async (access: Access) => {
-  const { read } = access.store;
-  const screenings = await read
-    .select({ patientId: screening.patientId, day: screening.day, recordedAt: screening.recordedAt })
-    .from(screening)
-    .where(eq(screening.clinicId, access.clinicId))
-    .orderBy(asc(screening.version));
-  const answered = await read
+/** The newest answers before a visit of each patient. */
+const answeredOfClinic = async (access: Access) => {
+  const answered = await access.store.read
     .select({ patientId: preVisit.patientId, recordedAt: preVisit.recordedAt })
     .from(preVisit)
     .where(eq(preVisit.clinicId, access.clinicId))
     .orderBy(asc(preVisit.recordedAt));
-  return {
-    screening: new Map(screenings.map((row) => [row.patientId, row])),
-    answered: new Map(answered.map((row) => [row.patientId, row.recordedAt])),
-  };
+  return new Map(answered.map((row) => [row.patientId, row.recordedAt]));
 };
 
 /** Care states of a clinic: give a patient and what is decided, get the state. */
 export const careStatesOf = async (access: Access, zone: string) => {
   const passing = await passingOf(access, zone);
   const episodes = await episodesOfClinic(access);
-  const limits = await limitsOfClinic(access);
+  const index = await correctionIndexOfClinic(access);
+  const limits = await limitsOfClinic(access, index);
   const events = grouped(
     await access.store.read
       .select()
@@ -169,15 +143,16 @@ export const careStatesOf = async (access: Access, zone: string) => {
       .where(eq(careEvent.clinicId, access.clinicId))
       .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
   );
-  const newest = await newestOfClinic(access);
+  const answered = await answeredOfClinic(access);
+  const screened = await lastAskedOfClinic(access);
   return (patientId: string, plan: PatientState['plan']): CareState =>
     stateFrom(
       {
         episodes: episodes(patientId),
         limits: limits(patientId),
-        events: events(patientId),
-        preVisitAt: newest.answered.get(patientId) ?? null,
-        screening: newest.screening.get(patientId) ?? null,
+        events: inForce(events(patientId), index),
+        preVisitAt: answered.get(patientId) ?? null,
+        screening: screened.get(patientId) ?? null,
       },
       plan,
       passing,

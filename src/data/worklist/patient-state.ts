@@ -2,16 +2,17 @@
 import { and, asc, eq, max, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { exerciseById } from '#core/exercises/catalogue.ts';
-import type { Joint } from '#core/exercises/joints.ts';
-import type { Day } from '#core/time/day.ts';
+import type { Baseline } from '#core/record/record.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
 import { reportedNewsOf } from '../entries/reported-news.ts';
+import { baselinesOf } from '../patients/baselines.ts';
 import { patientOf } from '../patients/people.ts';
 import { planOf } from '../plan/plan-of.ts';
-import { baseline, prescription, prescriptionEnd, proposal, signature } from '../schema/schema.ts';
+import { prescription, prescriptionEnd, proposal, signature } from '../schema/schema.ts';
+import { newestScreening } from '../screening/screenings.ts';
 import { careStateOf } from './care-state.ts';
 import { firstOf, singleFacts, unansweredSince } from './single-facts.ts';
 import { prescriptionState } from './worklist-prescriptions.ts';
@@ -75,19 +76,11 @@ const versionRows = patientQuery((db) =>
     .orderBy(asc(prescription.version)),
 );
 
-const baselineRows = patientQuery((db) =>
-  db
-    .select({ joint: baseline.joint, setOn: max(baseline.setOn) })
-    .from(baseline)
-    .where(ofPatient(baseline))
-    .groupBy(baseline.joint),
-);
-
-const baselinesOf = async (access: Access, patientId: string) =>
-  (await baselineRows(access, patientId)).map((row) => ({
-    joint: row.joint as Joint,
-    setOn: row.setOn as Day,
-  }));
+/** The day of the newest baseline of each joint. */
+export const lastSetOn = (baselines: readonly Baseline[]): PatientState['baselines'] => {
+  const newest = new Map(baselines.map(({ joint, setOn }) => [joint, setOn]));
+  return [...newest].map(([joint, setOn]) => ({ joint, setOn })).sort((a, b) => (a.joint < b.joint ? -1 : 1));
+};
 
 export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
   const [facts] = await singleFacts(access, patientId);
@@ -100,14 +93,14 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     plan,
     proposals: await proposalsOf(access, patientId, answered),
     ...prescriptionState(await versionRows(access, patientId), zone),
-    screenedOn: facts?.screenedOn ?? null,
+    screenedOn: (await newestScreening(access, patientId))?.day ?? null,
     lastMorning: facts?.lastMorning ?? null,
     conflictSince: facts?.conflictSince ?? null,
     clockDoubtfulSince: firstOf(facts?.doubtfulSession, facts?.doubtfulMorning),
     messageSince: unansweredSince(facts?.wroteAt, facts?.answeredBackAt),
     reviewOn: facts?.reviewOn ?? null,
     reportedNew: await reportedNewsOf(access, patientId),
-    baselines: await baselinesOf(access, patientId),
+    baselines: lastSetOn(await baselinesOf(access, patientId)),
     care: await careStateOf(access, patientId, plan, zone),
   };
 };

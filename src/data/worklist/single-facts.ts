@@ -11,7 +11,6 @@ import {
   morning,
   patientMessage,
   reviewBooking,
-  screening,
   trainingSession,
 } from '../schema/schema.ts';
 
@@ -33,10 +32,6 @@ const firstDoubtful = (db: Db, table: typeof trainingSession | typeof morning) =
 
 /** Single facts of a patient in one statement, each found by an index of its own. */
 export const singleFacts = patientQuery((db) => {
-  const screened = db
-    .select({ at: max(screening.day) })
-    .from(screening)
-    .where(ofPatient(screening));
   const answered = db
     .select({ at: max(morning.day) })
     .from(morning)
@@ -62,7 +57,6 @@ export const singleFacts = patientQuery((db) => {
   return db
     .select({
       zone: clinic.zone,
-      screenedOn: sql<Day | null>`(${screened})`,
       lastMorning: sql<Day | null>`(${answered})`,
       conflictSince: sql<number | null>`(${conflict})`,
       doubtfulSession: sql<number | null>`(${firstDoubtful(db, trainingSession)})`,

@@ -9,7 +9,6 @@ import {
   morning,
   patientMessage,
   reviewBooking,
-  screening,
 } from '../schema/schema.ts';
 
 /** Rows of one query by the patient they belong to. */
@@ -40,14 +39,9 @@ const foldOf = async <V>(access: Access, table: Dated, value: SQL<V>): Promise<R
 /** The newest of what is kept to a day, by patient. */
 export const newestOf = async (access: Access) => ({
   baselines: byPatient(
-    await access.store.read
-      .select({ patientId: baseline.patientId, joint: baseline.joint, setOn: max(baseline.setOn) })
-      .from(baseline)
-      .where(eq(baseline.clinicId, access.clinicId))
-      .groupBy(baseline.patientId, baseline.joint),
+    await access.store.read.select().from(baseline).where(eq(baseline.clinicId, access.clinicId)),
   ),
   mornings: await foldOf(access, morning, max(morning.day)),
-  screened: await foldOf(access, screening, max(screening.day)),
   conflicts: await foldOf(access, entryConflict, min(entryConflict.arrivedAt)),
 });
 

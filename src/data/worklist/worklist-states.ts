@@ -5,17 +5,18 @@
  */
 import { and, asc, eq, sql } from 'drizzle-orm';
 import { exerciseById } from '#core/exercises/catalogue.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import type { Plan } from '#core/plan/plan.ts';
-import type { Day } from '#core/time/day.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
+import { correctionIndexOfClinic } from '../corrections/correction-index.ts';
 import { reportedNewsOfAll } from '../entries/reported-news.ts';
+import { baselinesFrom } from '../patients/baselines.ts';
 import { patientOf } from '../patients/people.ts';
 import { planOf } from '../plan/plan-of.ts';
 import { clinic, decisionResponse, morning, patient, proposal, trainingSession } from '../schema/schema.ts';
 import { careStatesOf } from './care-state.ts';
-import type { Answered } from './patient-state.ts';
+import { lastAskedOfClinic } from './last-asked.ts';
+import { type Answered, lastSetOn } from './patient-state.ts';
 import { unansweredSince } from './single-facts.ts';
 import { byPatient, correspondenceOf, newestOf } from './worklist-newest.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
@@ -98,6 +99,15 @@ const doubtful = async (access: Access) => {
   return since;
 };
 
+const plansOf = async (access: Access, people: readonly { readonly id: string }[]) => {
+  const plans = new Map<string, Plan>();
+  for (const { id } of people) {
+    const person = await patientOf(access, id);
+    if (person) plans.set(id, await planOf(access, person));
+  }
+  return plans;
+};
+
 /** State of every patient of the clinic, by patient id. */
 export const patientStates = async (access: Access): Promise<ReadonlyMap<string, PatientState>> => {
   const { read } = access.store;
@@ -118,17 +128,15 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   );
   const proposals = byPatient(await proposalRows(access));
   const prescriptions = byPatient(await prescriptionRows(access));
-  const { baselines, mornings, screened, conflicts } = await newestOf(access);
+  const { baselines, mornings, conflicts } = await newestOf(access);
+  const screened = await lastAskedOfClinic(access);
+  const index = await correctionIndexOfClinic(access);
   const doubts = await doubtful(access);
   const told = await reportedNewsOfAll(access);
   const { written, writtenBack, booked } = await correspondenceOf(access);
   const zone = own?.zone ?? 'UTC';
   const care = await careStatesOf(access, zone);
-  const plans = new Map<string, Plan>();
-  for (const { id } of people) {
-    const person = await patientOf(access, id);
-    if (person) plans.set(id, await planOf(access, person));
-  }
+  const plans = await plansOf(access, people);
   return new Map(
     people.map(({ id }): [string, PatientState] => {
       const plan = plans.get(id)!;
@@ -142,11 +150,8 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
         reviewOn: booked.get(id) ?? null,
         reportedNew: told.get(id) ?? null,
         lastMorning: mornings.get(id) ?? null,
-        screenedOn: screened.get(id) ?? null,
-        baselines: (baselines.get(id) ?? []).map((row) => ({
-          joint: row.joint as Joint,
-          setOn: row.setOn as Day,
-        })),
+        screenedOn: screened.get(id)?.day ?? null,
+        baselines: lastSetOn(baselinesFrom(baselines.get(id) ?? [], index)),
         care: care(id, plan),
       };
       return [id, state];

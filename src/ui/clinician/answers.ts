@@ -35,4 +35,7 @@ export type Consent = Consents['kinds'][number];
 export type HomeEligibility = Answer<Staff['visits']['homeEligibility']>;
 export type CareAnswer = Answer<Staff['care']['list']>;
 export type DangerAnswer = Answer<Staff['danger']['get']>;
+export type EnteredRow = Answer<Staff['corrections']['entries']>[number];
+export type Correction = Answer<Staff['corrections']['list']>[number];
+export type NewPlan = Answer<Staff['corrections']['planOnceSeen']>;
 export type CalculationRow = Answer<Staff['calculations']['list']>[number];

@@ -14,6 +14,8 @@ export interface DayState {
   readonly hasReportedFlag: boolean;
   readonly isMorningDue: boolean;
   readonly isMorningAnswered: boolean;
+  /** Entry of this morning's answers that the clinic has, sent from this phone: they can still be changed. */
+  readonly morningToChange: string | null;
   /** The day before, while its check may still be given. */
   readonly lateMorning: string | null;
   /** Dark urine and unusual muscle pain are asked apart this morning. */
@@ -51,6 +53,13 @@ const twoHours = (view: Asked, entries: readonly Saved[], now: number) => {
   return { of: isLeft ? of.entryId : null, answered: answers.length };
 };
 
+const morningToChange = (entries: readonly Saved[], day: string): string | null =>
+  entries
+    .filter((saved) => isOf(saved, 'morning', day) && saved.status !== 'aside')
+    .sort((a, b) => b.savedAt - a.savedAt)
+    .slice(0, 1)
+    .find((saved) => saved.status === 'stored')?.entryId ?? null;
+
 export const dayState = (view: Asked, entries: readonly Saved[], now: number): DayState => {
   const sessions = entries.filter((saved) => isOf(saved, 'session', view.day));
   const isSent = view.sessionSent || sessions.some((saved) => saved.status === 'stored');
@@ -63,6 +72,7 @@ export const dayState = (view: Asked, entries: readonly Saved[], now: number): D
     hasReportedFlag: entries.some((saved) => saved.day === view.day && saved.isUrgent),
     isMorningDue: view.morning.due && !isMorningAnswered,
     isMorningAnswered,
+    morningToChange: morningToChange(entries, view.day),
     lateMorning: view.morning.yesterdayOpen && !wasAnswered(yesterday) ? yesterday : null,
     asksUrine: asksUrine(view, entries),
     twoHoursOf: later.of,

@@ -56,8 +56,8 @@ const Home = ({ at }: ScreenProps) => {
   const { session, morning, go, view } = at;
   const state = dayState(view, at.outbox.state.entries, useNow(at.clock, view.asksTwoHours));
   const running = session.draft?.endedAt === null ? session.draft : null;
-  const beginMorning = (day: string) =>
-    go({ screen: 'morning', step: morning.begin(day, state.asksUrine, at.enteredAs).step });
+  const beginMorning = (day: string, amends: string | null = null) =>
+    go({ screen: 'morning', step: morning.begin(day, state.asksUrine, at.enteredAs, amends).step });
   return (
     <TodayPage
       view={view}
@@ -69,7 +69,8 @@ const Home = ({ at }: ScreenProps) => {
       }
       onResume={() => running && go({ screen: 'session', step: running.step })}
       onDiscard={running && didWork(running) ? undefined : session.drop}
-      onMorning={beginMorning}
+      onMorning={(day) => beginMorning(day)}
+      onChangeMorning={(entryId) => beginMorning(view.day, entryId)}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       notice={
         <>

@@ -30,6 +30,9 @@ const made = (
   contact: decision === 'pause' ? 'same-day' : 'none',
   reasons: rules.map((rule) => reason(rule, decision)),
   evaluatedAt: at,
+  cause: 'session',
+  sessionId: id,
+  morningId: null,
 });
 
 const override = (
@@ -139,5 +142,54 @@ describe('what stands for a joint', () => {
   it('leaves a warning sign to its own life: what is left of the decision is at most a hold', () => {
     expect(knee([made('a', 'pause', 1, ['R1'])], [])?.decision).toBe('hold');
     expect(knee([made('a', 'pause', 1, ['R1', 'W3'])], [])?.decision).toBe('pause');
+  });
+});
+
+describe('an amended answer', () => {
+  const amended = (id: string, decision: DecisionWord, at: number, of = 'amended'): MadeDecision => ({
+    ...made(id, decision, at),
+    cause: 'amendment',
+    sessionId: of,
+  });
+  const word = (decisions: readonly MadeDecision[], answers: readonly ClinicianAnswer[] = []) =>
+    knee(decisions, answers)?.decision;
+
+  it('loosens nothing by itself: the decision before it stands until a clinician has answered the new one', () => {
+    const both = [made('a', 'ease-back', 1), amended('b', 'progress', 2)];
+    expect(word(both)).toBe('ease-back');
+    expect(word(both, [accepted('a')])).toBe('ease-back');
+    expect(word(both, [accepted('b')])).toBe('progress');
+  });
+
+  it('may be stricter at once', () => {
+    expect(word([made('a', 'progress', 1), amended('b', 'hold', 2)])).toBe('hold');
+  });
+
+  it('amended again keeps the strictest of all, also of an amendment between', () => {
+    expect(word([made('a', 'hold', 1), amended('b', 'ease-back', 2), amended('c', 'progress', 3)])).toBe(
+      'ease-back',
+    );
+  });
+
+  it('still counts when a clinician’s entry lets the same session be judged anew', () => {
+    const anew: MadeDecision = { ...made('c', 'progress', 3), cause: 'clinician', sessionId: 'amended' };
+    expect(word([made('a', 'ease-back', 1), amended('b', 'hold', 2), anew])).toBe('ease-back');
+  });
+
+  it('no longer matters once another session is judged', () => {
+    expect(word([made('a', 'ease-back', 1), amended('b', 'hold', 2), made('c', 'progress', 3)])).toBe(
+      'progress',
+    );
+  });
+
+  it('does not bring back what a clinician has overruled', () => {
+    const both = [made('a', 'pause', 1), amended('b', 'hold', 2)];
+    expect(knee(both, [override('a', 'hold', '2026-03-09')])?.decision).toBe('hold');
+  });
+
+  it('that takes a warning sign back lifts no pause found with it, and by itself gives no step up', () => {
+    const both = [made('a', 'pause', 1, ['R1', 'W3']), amended('b', 'progress', 2)];
+    expect(knee(both, [accepted('b')])).toMatchObject({ decision: 'pause', from: 'open-pause' });
+    expect(word([made('a', 'pause', 1, ['R1']), amended('b', 'progress', 2)])).toBe('hold');
   });
 });

@@ -36,6 +36,8 @@ export const decided = (more: Partial<MadeDecision>): MadeDecision => ({
   reasons: [],
   evaluatedAt: noon - 1000,
   cause: 'morning',
+  sessionId: null,
+  morningId: null,
   ...more,
 });
 

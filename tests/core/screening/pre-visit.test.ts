@@ -186,7 +186,17 @@ describe('handing over', () => {
   const planWith = (answers: readonly ReturnType<typeof overruled>[], decision: 'pause' | 'hold' = 'pause') =>
     planFor(
       inputs({
-        decisions: [{ ...decided('d', 1, decision), largestStep: null, today: 'none', contact: 'none' }],
+        decisions: [
+          {
+            ...decided('d', 1, decision),
+            largestStep: null,
+            today: 'none',
+            contact: 'none',
+            cause: 'session',
+            sessionId: null,
+            morningId: null,
+          },
+        ],
         answers,
         at: { instant: 2, day: today },
       }),

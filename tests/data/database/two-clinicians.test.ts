@@ -1,7 +1,7 @@
 /** Two clinicians at once: the second is told by name, and nothing is overwritten. */
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import type { Store } from '#data/database/store.ts';
-import { baselinesOf } from '#data/patients/record.ts';
+import { baselinesOf } from '#data/patients/baselines.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf, type Setting, start, twoClinics } from '#tests/support/clinic.ts';

@@ -4,6 +4,8 @@ import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/assessment/baselines.ts';
 import { saveSettings } from '#data/clinic/clinic-settings.ts';
+import { correctionsOf, markEnteredInError, recordPlanSeen } from '#data/corrections/corrections.ts';
+import { enteredOf } from '#data/corrections/entered.ts';
 import type { Store } from '#data/database/store.ts';
 import { respond } from '#data/decision/decision-responses.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
@@ -111,6 +113,20 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       (row) => row.clockDoubtful && !rows.some((other) => other.amends === row.entryId),
     );
     if (doubtful) await confirmEntry(scene.access, scene.patientId, 'session', doubtful.id);
+  },
+  'entered in error': async ({ access, patientId }) => {
+    const marked = new Set((await correctionsOf(access, patientId)).map((row) => row.subjectId));
+    for (const subject of ['screening', 'event', 'limit', 'baseline'] as const) {
+      const row = (await enteredOf(access, patientId, subject)).find(({ id }) => !marked.has(id));
+      if (!row) continue;
+      const correction = { subject, row, reason: 'Test', replacedById: null, waits: true };
+      await markEnteredInError(access, patientId, correction);
+      return;
+    }
+  },
+  'new plan seen': async ({ access, patientId }) => {
+    const waiting = (await correctionsOf(access, patientId)).find(({ waits, seen }) => waits && !seen);
+    if (waiting) await recordPlanSeen(access, patientId, waiting.id);
   },
   accept: (scene) => answered(scene, 'accept'),
   override: (scene) => answered(scene, 'override'),

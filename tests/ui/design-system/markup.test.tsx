@@ -29,6 +29,7 @@ const todayHtml = (more: Partial<TodayPageProps> = {}) =>
       onResume={nothing}
       onMorning={nothing}
       onTwoHours={nothing}
+      onChangeMorning={nothing}
       {...more}
     />,
   );
@@ -177,6 +178,21 @@ describe('the day as this phone knows it', () => {
   it('remembers a warning sign told today, also with no signal', () => {
     expect(dayState(today(), [saved({ kind: 'morning', isUrgent: true })], 0).hasReportedFlag).toBe(true);
     expect(dayState(today(), [saved({ isUrgent: true, day: '2026-03-08' })], 0).hasReportedFlag).toBe(false);
+  });
+
+  it('offers to change this morning’s answers once the clinic has them, and only the newest of today', () => {
+    const morning = (more: Partial<Saved>) => saved({ kind: 'morning', status: 'stored', ...more });
+    const toChange = (...entries: readonly Saved[]) => dayState(today(), entries, 0).morningToChange;
+    expect(toChange()).toBeNull();
+    expect(toChange(morning({ status: 'waiting' }))).toBeNull();
+    expect(toChange(morning({ day: '2026-03-08' }))).toBeNull();
+    expect(toChange(morning({}))).toBe('e');
+    expect(toChange(morning({}), morning({ entryId: 'newer', savedAt: 9 }))).toBe('newer');
+    expect(toChange(morning({}), morning({ entryId: 'newer', savedAt: 9, status: 'waiting' }))).toBeNull();
+    expect(toChange(morning({}), morning({ entryId: 'not taken', savedAt: 9, status: 'aside' }))).toBe('e');
+    const offered = (entries: readonly Saved[]) =>
+      todayHtml({ state: dayState(today(), entries, 0) }).includes('Change my answers');
+    expect([offered([morning({ status: 'waiting' })]), offered([morning({})])]).toEqual([false, true]);
   });
 
   it.each([

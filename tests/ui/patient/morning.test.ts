@@ -189,3 +189,9 @@ describe('“as usual”', () => {
     }
   });
 });
+
+it('answers given again name the entry they change; first ones name none', () => {
+  const again = beginMorning({ ...begin(), entryId: 'morning-2', amends: 'morning-1' });
+  expect(morningEntryOf(again, 1)).toMatchObject({ entryId: 'morning-2', amends: 'morning-1' });
+  expect('amends' in morningEntryOf(begin(), 1)).toBe(false);
+});

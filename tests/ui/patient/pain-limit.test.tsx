@@ -30,6 +30,7 @@ const todayPage = (painLookups: readonly PainLookup[]) =>
       onStart={nothing}
       onResume={nothing}
       onMorning={nothing}
+      onChangeMorning={nothing}
       onTwoHours={nothing}
     />,
   );

@@ -151,6 +151,7 @@ describe('whom to ring when nobody answers', () => {
         onStart={nothing}
         onResume={nothing}
         onMorning={nothing}
+        onChangeMorning={nothing}
         onTwoHours={nothing}
       />
     );

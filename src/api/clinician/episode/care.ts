@@ -3,18 +3,10 @@ import { z } from 'zod';
 import { Problem } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
-import {
-  eventConsistent,
-  eventFields,
-  limitConsistent,
-  limitFields,
-  preApprovalFields,
-} from '#core/episode/care-fields.ts';
-import type { Joint } from '#core/exercises/joints.ts';
+import { preApprovalFields } from '#core/episode/care-fields.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
-import { addEvent, eventsOf } from '#data/episode/care-events.ts';
+import { eventsOf } from '#data/episode/care-events.ts';
 import {
-  addLimit,
   liftLimit,
   limitsOf,
   preApprovalsOf,
@@ -22,6 +14,7 @@ import {
   withdrawPreApproval,
 } from '#data/episode/limits-and-pre-approvals.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { enter, firstEntry } from '../corrections/enter.ts';
 import { requireSigning } from '../require-signing.ts';
 
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
@@ -34,9 +27,8 @@ export const careRouter = router({
   })),
 
   addLimit: recordProcedure.input(z.object({ limit: z.unknown() })).mutation(({ ctx, input }) => {
-    const row = checked(limitFields, input.limit, limitConsistent);
     return ctx.access.store.write(async () => {
-      const id = await addLimit(ctx.access, ctx.patient.id, { ...row, joint: row.joint as Joint });
+      const id = await enter.limit(firstEntry(ctx), input.limit);
       await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
       return id;
     });
@@ -50,12 +42,8 @@ export const careRouter = router({
     }),
 
   addEvent: recordProcedure.input(z.object({ event: z.unknown() })).mutation(({ ctx, input }) => {
-    const row = checked(eventFields, input.event, (value) => eventConsistent(value, ctx.access.day));
     return ctx.access.store.write(async () => {
-      const { medicineAct: act, medicineClass, ...event } = row;
-      const medicine = act && medicineClass ? { act, medicineClass } : null;
-      const joint = event.joint as Joint | null;
-      const id = await addEvent(ctx.access, ctx.patient.id, { ...event, joint, medicine });
+      const id = await enter.event(firstEntry(ctx), input.event);
       await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
       return id;
     });

@@ -24,8 +24,8 @@ import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/assessment/baselines.ts';
 import { measurementsOf, recordMeasurement } from '#data/assessment/measurements.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
+import { baselinesOf } from '#data/patients/baselines.ts';
 import { type CareProfile, type Patient, patientOf, saveProfile } from '#data/patients/people.ts';
-import { baselinesOf } from '#data/patients/record.ts';
 import { newestScreening, recordAnswers } from '#data/screening/screenings.ts';
 import { saveDetails } from '../save-details.ts';
 import { beginEpisode } from './begin-episode.ts';
@@ -90,10 +90,10 @@ const saveMeasured = async (
 ): Promise<boolean> => {
   const refused = measurementConsistent(row, access.day);
   if (refused.length > 0) throw refusedWith(refused);
-  const known = (await measurementsOf(access, patientId)).filter((one) => one.kind === row.kind);
+  const known = await measurementsOf(access, patientId);
   const bare = known.map(({ id: _i, recordedAt: _a, recordedBy: _b, confirmed: _c, ...value }) => value);
   if (bare.some((value) => isSame(value, row))) return false;
-  const questions = unlikely(row, known.at(-1) ?? null);
+  const questions = unlikely(row, known);
   if (questions.length > 0 && !isConfirmed)
     throw new Problem('not-confirmed', questions.join(' '), { questions });
   await recordMeasurement(access, patientId, row, isConfirmed);

@@ -1,30 +1,18 @@
 /** Appointments, supervised sessions, the gate for a cuff at home, and a whole first visit in one go. */
 import { z } from 'zod';
-import { refusedWith } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { homeConditionsOf, ineligibleAtHome } from '#core/episode/home-eligibility.ts';
-import { firstOcclusionRemote, visitRefusals } from '#core/episode/remote-visit.ts';
-import { homeCheckFields, observedSessionFields, visitFields } from '#core/episode/visit-fields.ts';
+import { visitRefusals } from '#core/episode/remote-visit.ts';
+import { homeCheckFields, visitFields } from '#core/episode/visit-fields.ts';
 import { limbs, sides } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
-import { daysBetween, isDay } from '#core/time/day.ts';
-import { homeFactsOf, recordHomeCheck, recordObservedSession } from '#data/episode/home-eligibility.ts';
+import { homeFactsOf, recordHomeCheck } from '#data/episode/home-eligibility.ts';
 import { beginVisit, visitNow, visitsOf } from '#data/episode/visits.ts';
+import { enter, firstEntry } from '../corrections/enter.ts';
 import { firstVisitPage, proposeFirstVisit, saveFirstVisit } from './first-visit.ts';
 import { firstVisitInput } from './first-visit-parts.ts';
 import { requireHandsOnTest } from './hands-on-test.ts';
-
-const supervisedDay = (day: string, today: string): readonly Refusal[] =>
-  isDay(day) && daysBetween(day, today) >= 0
-    ? []
-    : [
-        {
-          field: 'input.day',
-          code: 'too-high',
-          reason: 'Enter the day of the supervised session: today or earlier.',
-        },
-      ];
 
 const wrapReason = (row: {
   readonly wrapOpened: boolean;
@@ -68,17 +56,9 @@ export const visitsRouter = router({
     };
   }),
 
-  watch: recordProcedure.input(z.object({ session: z.unknown() })).mutation(async ({ ctx, input }) => {
-    const row = checked(observedSessionFields, input.session, (value) =>
-      supervisedDay(value.day, ctx.access.day),
-    );
-    const { observed } = await homeFactsOf(ctx.access, ctx.patient.id);
-    const before = observed.filter((one) => one.limb === row.limb && one.side === row.side).length;
-    const visit = await visitNow(ctx.access, ctx.patient.id);
-    const refused = firstOcclusionRemote(visit, before, row.remoteReason);
-    if (refused.length > 0) throw refusedWith(refused);
-    return recordObservedSession(ctx.access, ctx.patient.id, row);
-  }),
+  watch: recordProcedure
+    .input(z.object({ session: z.unknown() }))
+    .mutation(({ ctx, input }) => enter['supervised-session'](firstEntry(ctx), input.session)),
 
   checkHome: recordProcedure.input(z.object({ check: z.unknown() })).mutation(async ({ ctx, input }) => {
     const row = checked(homeCheckFields, input.check, wrapReason);

@@ -8,8 +8,11 @@ import type { Measurement } from './measurement.ts';
 const askedFromPercent: Partial<Record<Measurement['kind'], number>> = {
   'body-mass': 10,
   stature: 3,
+  'blood-pressure': 30,
   'limb-circumference': 15,
   'limb-occlusion-pressure': 30,
+  'ankle-brachial-index': 40,
+  'chair-stand-30s': 60,
   'timed-up-and-go': 60,
   grip: 50,
   'isometric-force': 60,
@@ -23,10 +26,22 @@ const figuresOf = (row: Measurement): Figures => {
       return [{ value: row.massKg, unit: 'kg' }];
     case 'stature':
       return [{ value: row.statureCm, unit: 'cm' }];
+    case 'blood-pressure':
+      return [
+        { value: row.systolicMmhg, unit: 'mmHg' },
+        { value: row.diastolicMmhg, unit: 'mmHg' },
+      ];
     case 'limb-circumference':
       return [{ value: row.circumferenceCm, unit: 'cm' }];
     case 'limb-occlusion-pressure':
       return [{ value: Math.min(row.firstMmhg, row.secondMmhg), unit: 'mmHg' }];
+    case 'ankle-brachial-index':
+      return [
+        { value: row.dorsalisPedisMmhg, unit: 'mmHg' },
+        { value: row.posteriorTibialMmhg, unit: 'mmHg' },
+      ];
+    case 'chair-stand-30s':
+      return [{ value: row.stands, unit: 'stands' }];
     case 'timed-up-and-go':
       return [{ value: row.seconds, unit: 's' }];
     case 'grip':
@@ -46,15 +61,18 @@ export const isSameSubject = (one: Measurement, other: Measurement): boolean => 
   return one.kind === other.kind && sameFields.every((field) => a[field] === b[field]);
 };
 
-/** A question for a value far from the last one of the same thing; empty when it is near, or there is none. */
+/** A question for each value far from the last one of the same thing; empty when all are near, or there is none. */
 export const farFromLast = (row: Measurement, previous: Measurement | null): readonly string[] => {
   const percent = askedFromPercent[row.kind];
   if (!previous || percent === undefined || !isSameSubject(row, previous)) return [];
-  const [now] = figuresOf(row);
-  const [last] = figuresOf(previous);
-  if (!now || !last || last.value === 0) return [];
-  const change = (Math.abs(now.value - last.value) / last.value) * 100;
-  return change > percent
-    ? [`That is ${change.toFixed(0)} % away from ${last.value} ${last.unit} on ${previous.day}. Is it right?`]
-    : [];
+  const lastFigures = figuresOf(previous);
+  return figuresOf(row).flatMap((now, place) => {
+    const last = lastFigures[place];
+    if (!last || last.value === 0) return [];
+    const change = (Math.abs(now.value - last.value) / last.value) * 100;
+    if (change <= percent) return [];
+    return [
+      `${now.value} ${now.unit} is ${change.toFixed(0)} % away from ${last.value} ${last.unit} on ${previous.day}. Is it right?`,
+    ];
+  });
 };

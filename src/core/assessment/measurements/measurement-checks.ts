@@ -1,7 +1,8 @@
 /** What cannot be of a measurement, and what is asked about before it is kept. */
 import type { Refusal } from '#core/outcome.ts';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
-import { farFromLast } from './far-from-last.ts';
+import { farFromLast, isSameSubject } from './far-from-last.ts';
+import { unlikelyLoad } from './likely-load.ts';
 import type { Measurement } from './measurement.ts';
 import { measurementForm } from './measurement-fields.ts';
 
@@ -23,10 +24,11 @@ const shown = (unit: string) =>
   unit === '1' || unit.startsWith('{') ? '' : ` ${unit.replace('mm[Hg]', 'mmHg')}`;
 
 /**
- * What to ask before an unlikely value is kept: out of the usual range, far from the last one of
- * the same thing, or two readings that disagree. Empty when nothing stands out.
+ * What to ask before an unlikely value is kept: out of the usual range, far from the person's last one of
+ * the same thing or from what the body weight makes likely, or two readings that disagree. `known` are the
+ * measurements of the person, oldest first. Empty when nothing stands out.
  */
-export const unlikely = (row: Measurement, previous: Measurement | null): readonly string[] => {
+export const unlikely = (row: Measurement, known: readonly Measurement[]): readonly string[] => {
   const form = measurementForm(row.kind);
   const values = row as unknown as Record<string, unknown>;
   const questions = (form?.usual ?? []).flatMap(({ name, low, high, unit }) => {
@@ -40,5 +42,10 @@ export const unlikely = (row: Measurement, previous: Measurement | null): readon
       `The two readings differ by ${Math.abs(row.firstMmhg - row.secondMmhg)} mmHg. Take them again, or confirm both.`,
     );
   }
-  return [...questions, ...farFromLast(row, previous)];
+  const last = known.findLast((one) => isSameSubject(row, one)) ?? null;
+  return [
+    ...questions,
+    ...farFromLast(row, last),
+    ...(row.kind === 'repetitions-to-failure' ? unlikelyLoad(row, known) : []),
+  ];
 };

@@ -38,6 +38,7 @@ export const words = {
   'today.morning': 'Sagen Sie uns, wie es dem Gelenk heute Morgen geht. Es dauert eine Minute.',
   'today.morning-start': 'Morgenfragen',
   'today.morning-done': 'Ihre Morgenfragen sind beantwortet.',
+  'today.morning-change': 'Meine Antworten ändern',
   'today.late-title': 'Die Morgenfragen von gestern',
   'today.late':
     'Sie sind offen geblieben. Sie können sie noch beantworten. Was Sie nicht mehr wissen, lassen Sie offen.',

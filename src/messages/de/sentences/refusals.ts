@@ -44,6 +44,11 @@ export const refusals = {
   'too-many-messages': 'Heute können Sie keine Nachrichten mehr senden. Rufen Sie die Praxis an.',
   'wording-changed':
     'Der Wortlaut hat sich geändert, seit Sie diese Seite geöffnet haben. Lesen Sie ihn noch einmal.',
+  'answer-of-another-day':
+    'Eine Antwort können Sie bis Mitternacht des Tages ändern, an dem Sie sie geschickt haben. Rufen Sie die Praxis an, wenn etwas nicht gestimmt hat.',
+  'answer-not-found': 'Die Antwort, die Sie ändern möchten, wurde nicht gefunden. Laden Sie die Seite neu.',
+  'answer-changed-already':
+    'Diese Antwort wurde schon geändert. Laden Sie die Seite neu, dann sehen Sie die neueste.',
   'entry-of-another':
     'In diesem Eintrag steht, dass ihn jemand eingegeben hat, der diese Seite nicht benutzen darf.',
 } as const satisfies Same<typeof english>;

@@ -33,6 +33,7 @@ export const words = {
   'today.morning': 'Tell us how the joint is this morning. It takes a minute.',
   'today.morning-start': 'Morning check',
   'today.morning-done': 'Your morning check is done.',
+  'today.morning-change': 'Change my answers',
   'today.late-title': 'Yesterday’s morning check',
   'today.late': 'It is still open. You can answer it now. If you don’t remember, leave it.',
   'today.late-start': 'Answer for yesterday',

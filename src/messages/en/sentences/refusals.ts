@@ -36,5 +36,9 @@ export const refusals = {
   'nothing-here': 'There is nothing here.',
   'too-many-messages': 'You cannot send more messages today. Ring the clinic.',
   'wording-changed': 'The wording has changed since you opened this page. Read it again.',
+  'answer-of-another-day':
+    'You can change an answer until midnight of the day you sent it. Ring the clinic if it was not right.',
+  'answer-not-found': 'The answer you want to change was not found. Load the page again.',
+  'answer-changed-already': 'This answer was changed already. Load the page again to see the newest one.',
   'entry-of-another': 'This entry says it was typed by somebody who cannot use this page.',
 } as const;

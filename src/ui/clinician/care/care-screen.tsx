@@ -89,6 +89,10 @@ const Add = (
   </div>
 );
 
+/** An entry in error that counts beside the one in its place. */
+const stillCounts = (row: { readonly correctedPending?: true }): string =>
+  row.correctedPending ? ' (entered in error; counts until the new plan is seen)' : '';
+
 const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
   <DataTable
     caption="Limits on a joint"
@@ -102,7 +106,7 @@ const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
       key: limit.id,
       cells: [
         optionInWords(limit.joint),
-        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${limit.limitKg} kg`}${degreesAllowed(limit)}`,
+        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${limit.limitKg} kg`}${degreesAllowed(limit)}${stillCounts(limit)}`,
         `${dayInWords(limit.from, day)} ${limit.to === null ? 'until lifted' : `to ${dayInWords(limit.to, day)}`}`,
         limit.author,
       ],
@@ -123,7 +127,7 @@ const Events = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
       key: event.id,
       cells: [
         dayInWords(event.day, day),
-        optionInWords(event.kind),
+        `${optionInWords(event.kind)}${stillCounts(event)}`,
         event.joint === null ? 'none named' : jointInWords(event.joint),
       ],
     }))}

@@ -3,9 +3,10 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
-import { useSubmit } from '../forms/use-submit.ts';
+import { type Submit, useSubmit } from '../forms/use-submit.ts';
 import { SignButton } from './sign-button.tsx';
 
 export interface SaveAndSignProps {
@@ -15,16 +16,35 @@ export interface SaveAndSignProps {
   readonly signer: string;
 }
 
+interface SaveDraftProps {
+  readonly submit: Submit;
+  readonly save: (confirmed: boolean) => void;
+}
+
+const SaveDraft = ({ submit, save }: SaveDraftProps) =>
+  submit.questions.length > 0 ? (
+    <ConfirmQuestion
+      question={submit.questions.join(' ')}
+      yes="It is correct; save it"
+      no="Change it"
+      onYes={() => save(true)}
+      onNo={submit.forget}
+    />
+  ) : (
+    <Button onClick={() => save(false)}>Save draft</Button>
+  );
+
 export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignProps) => {
   const router = useRouter();
   const [savedId, setSavedId] = useState<string | null>(null);
   const [signedBy, setSignedBy] = useState<string | null>(null);
   const submit = useSubmit('', 'save-or-sign');
-  const save = () =>
+  const save = (confirmed: boolean) =>
     submit.send([], async () => {
       const saved = await client.clinician.prescriptions.saveDraft.mutate({
         patientId,
         request,
+        confirmed,
         ...(itemId ? { itemId } : {}),
       });
       setSavedId(saved);
@@ -54,7 +74,7 @@ export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignP
           onSigned={setSignedBy}
         />
       ) : (
-        <Button onClick={() => void save()}>Save draft</Button>
+        <SaveDraft submit={submit} save={(confirmed) => void save(confirmed)} />
       )}
     </div>
   );

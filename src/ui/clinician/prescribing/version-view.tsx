@@ -45,6 +45,12 @@ export const VersionView = (props: {
       <p className="soft">
         {stateInWords(version, clock)}. Monitored joints: {version.joints.map(jointInWords).join(', ')}.
       </p>
+      {version.correctedSince ? (
+        <p>
+          <strong>Worked out while a measurement stood that has been corrected since.</strong> Propose it anew
+          to see the dose as it is now.
+        </p>
+      ) : null}
       {props.children}
       <Disclosure summary={`${version.cautions.length} cautions`}>
         <CautionList cautions={version.cautions} />

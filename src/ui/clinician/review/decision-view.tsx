@@ -91,6 +91,16 @@ const Reasons = ({ decision }: { readonly decision: Decision }) =>
     <p className="soft">No rule applied: no answer prevented a step.</p>
   );
 
+const KnownAtTheTime = ({ decision }: { readonly decision: Decision }) => {
+  const unknown = unknownOf(decision);
+  return (
+    <>
+      {decision.correctedSince ? <p>Made with an entry that has been corrected since.</p> : null}
+      {unknown.length > 0 ? <p>Not known at the time: {unknown.join(', ')}.</p> : null}
+    </>
+  );
+};
+
 export const DecisionView = ({
   decision,
   at,
@@ -101,7 +111,6 @@ export const DecisionView = ({
   const { word, shape, tone } = decisionStatus[decision.decision];
   const proposals = at.proposals.filter((proposal) => proposal.decisionId === decision.id);
   const response = at.responses.find((one) => one.decisionId === decision.id);
-  const unknown = unknownOf(decision);
   return (
     <article className="decision stack-close" id={`decision-${decision.id}`} tabIndex={-1}>
       <h3>
@@ -118,7 +127,7 @@ export const DecisionView = ({
         {sentence(`${todayInWords[decision.today]}; ${contactInWords[decision.contact]}.`)}
       </p>
       <Reasons decision={decision} />
-      {unknown.length > 0 ? <p>Not known at the time: {unknown.join(', ')}.</p> : null}
+      <KnownAtTheTime decision={decision} />
       {proposals.length > 0 ? (
         <>
           <h4>Next doses</h4>

@@ -43,6 +43,8 @@ export interface MorningDraft {
   readonly asksUrine?: boolean;
   readonly urine?: YesNo | null;
   readonly enteredAs?: Carer | null;
+  /** Entry it changes; null or absent where it is the first of its morning. */
+  readonly amends?: string | null;
 }
 
 const nothing: JointMorning = { pain: null, stiffnessMinutes: null, swelling: null, flare: null };

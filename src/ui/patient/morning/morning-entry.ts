@@ -10,6 +10,7 @@ export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntr
   zone: draft.zone,
   sentAt,
   ...(draft.enteredAs ? { enteredAs: draft.enteredAs } : {}),
+  ...(draft.amends ? { amends: draft.amends } : {}),
   redFlags: draft.flags === null ? null : [...draft.flags],
   extraPainRelief: known(draft.relief),
   answeredAt: draft.endedAt ?? sentAt,

@@ -38,6 +38,7 @@ export const beginMorning = (
     | 'isLate'
     | 'asksUrine'
     | 'enteredAs'
+    | 'amends'
   >,
 ): MorningDraft => ({
   shape: 1,

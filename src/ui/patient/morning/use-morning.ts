@@ -20,7 +20,12 @@ export interface MorningHandle {
   readonly send: (event: MorningEvent) => void;
   readonly isSaved: boolean;
   /** Goes on with a check of today that was left, or begins one. */
-  readonly begin: (day: string, asksUrine: boolean, enteredAs: Carer | null) => MorningDraft;
+  readonly begin: (
+    day: string,
+    asksUrine: boolean,
+    enteredAs: Carer | null,
+    amends?: string | null,
+  ) => MorningDraft;
 }
 
 /** The half-answered check of the other day, kept on this phone. */
@@ -65,7 +70,7 @@ export const useMorning = (
     void writeOwn(ownerId, lastMorningKey(ownerId), lastMorningOf(draft)).catch(() => undefined);
   }, [draft, save, release, clock, ownerId]);
   const begin = useCallback<MorningHandle['begin']>(
-    (day, asksUrine, enteredAs) => {
+    (day, asksUrine, enteredAs, amends = null) => {
       const taken = takenUp(day, draft, aside.held.current);
       if (taken.running !== null && taken.running === draft) return draft;
       aside.keep(taken.aside);
@@ -78,6 +83,7 @@ export const useMorning = (
           isLate: day < view.day,
           asksUrine,
           enteredAs,
+          amends,
           zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
           asksStiffness: view.asksStiffness,
           asksSwelling: view.asksSwelling,

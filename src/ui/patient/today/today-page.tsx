@@ -27,6 +27,8 @@ export interface TodayPageProps {
   readonly onDiscard?: () => void;
   /** Of a day: this one, or the day before. */
   readonly onMorning: (day: string) => void;
+  /** Answers this morning's questions again, in place of the entry named. */
+  readonly onChangeMorning: (entryId: string) => void;
   readonly onTwoHours: () => void;
   /** What waits on this phone; stands under the start. */
   readonly children?: ReactNode;
@@ -39,6 +41,21 @@ export interface TodayPageProps {
 /** How warning signs and pauses stand, before anything that can be begun. */
 const Danger = ({ view }: { readonly view: TodayView }) =>
   view.danger.map(translate).map((text) => <Notice key={text} tone="danger" title={text} />);
+
+const MorningDone = ({ state, isReady, onChangeMorning }: TodayPageProps) => {
+  const { isMorningAnswered, morningToChange } = state;
+  if (!isMorningAnswered) return null;
+  return (
+    <p className="soft">
+      {t('today.morning-done')}{' '}
+      {morningToChange === null ? null : (
+        <Button tone="quiet" disabled={!isReady} onClick={() => onChangeMorning(morningToChange)}>
+          {t('today.morning-change')}
+        </Button>
+      )}
+    </p>
+  );
+};
 
 const Contact = ({ view }: { readonly view: TodayView }) => {
   if (view.contact === 'none') return null;
@@ -178,7 +195,7 @@ export const TodayPage = (props: TodayPageProps) => {
       <Morning {...props} />
       <TwoHours {...props} />
       <Start {...props} />
-      {props.state.isMorningAnswered ? <p className="soft">{t('today.morning-done')}</p> : null}
+      <MorningDone {...props} />
       <LateMorning {...props} />
       {props.children}
       <ExerciseList view={view} />

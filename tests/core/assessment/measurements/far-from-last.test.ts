@@ -20,9 +20,9 @@ it.each([
   expect(farFromLast(grip(now), grip(last))).toHaveLength(count);
 });
 
-it('names the last value with unit and day', () => {
+it('names both figures with unit and day', () => {
   expect(farFromLast(grip(40), grip(20))).toEqual([
-    'That is 100 % away from 20 kg on 2026-03-02. Is it right?',
+    '40 kg is 100 % away from 20 kg on 2026-03-02. Is it right?',
   ]);
 });
 
@@ -51,3 +51,24 @@ it.each([
   const mass = (massKg: number): Measurement => ({ kind: 'body-mass', day: '2026-03-02', massKg });
   expect(farFromLast(mass(now), mass(last))).toHaveLength(count);
 });
+
+const pressure = (systolicMmhg: number, diastolicMmhg: number): Measurement => ({
+  kind: 'blood-pressure',
+  day: '2026-03-02',
+  systolicMmhg,
+  diastolicMmhg,
+  position: 'seated',
+});
+
+it.each([
+  [130, 80, 0],
+  [131, 80, 1],
+  [100, 104, 0],
+  [100, 105, 1],
+  [131, 105, 2],
+])(
+  'blood pressure 100/80 and then %i/%i: %i questions (from over 30 %%, each figure by itself)',
+  (high, low, count) => {
+    expect(farFromLast(pressure(high, low), pressure(100, 80))).toHaveLength(count);
+  },
+);

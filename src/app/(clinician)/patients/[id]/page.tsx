@@ -3,6 +3,7 @@ import { redirect } from 'next/navigation';
 import { OverviewScreen } from '#ui/clinician/record/overview-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../clinic-page.ts';
+import { WaitingCorrections } from '../../corrections-on.tsx';
 import { CoveredFrame } from '../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Patient record' };
@@ -22,6 +23,7 @@ const OverviewPage = async ({ params, searchParams }: Props) => {
   return (
     <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="">
+        <WaitingCorrections {...{ clinician, patientId }} />
         <OverviewScreen
           patient={patient}
           details={await clinician.people.details({ patientId })}

@@ -3,6 +3,7 @@ import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CorrectionsOn } from '../../../corrections-on.tsx';
 import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Care' };
@@ -21,6 +22,10 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
           care={await clinician.care.list({ patientId })}
           clock={clock}
           day={day}
+        />
+        <CorrectionsOn
+          {...{ clinician, patientId, day }}
+          subjects={['limit', 'event', 'supervised-session']}
         />
       </RecordFrame>
     </CoveredFrame>

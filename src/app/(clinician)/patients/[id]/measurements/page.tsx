@@ -3,9 +3,12 @@ import { withDefaults } from '#core/prescribing/prescribing-context.ts';
 import { MeasurementsScreen } from '#ui/clinician/measurements/measurements-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CorrectionsOn } from '../../../corrections-on.tsx';
 import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Measurements' };
+
+const measured = ['measurement', 'effusion-test', 'baseline'] as const;
 
 interface Props {
   readonly params: RecordParams;
@@ -14,8 +17,7 @@ interface Props {
 
 const MeasurementsPage = async ({ params, searchParams }: Props) => {
   const { person, clinician, patient, day } = await recordPage(params);
-  const patientId = patient.id;
-  const { kind } = await searchParams;
+  const [patientId, { kind }] = [patient.id, await searchParams];
   const { record, settings } = await clinician.review.get({ patientId, days: 14 });
   return (
     <CoveredFrame place="/patients" name={person.name}>
@@ -29,6 +31,7 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
           pressureValidDays={withDefaults(settings)['occlusion-pressure-valid-days']!}
           open={typeof kind === 'string' ? kind : null}
         />
+        <CorrectionsOn {...{ clinician, patientId, day }} subjects={measured} />
       </RecordFrame>
     </CoveredFrame>
   );

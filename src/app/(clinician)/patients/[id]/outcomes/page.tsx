@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { OutcomesScreen } from '#ui/clinician/outcomes/outcomes-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CorrectionsOn } from '../../../corrections-on.tsx';
 import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Outcomes' };
@@ -17,6 +18,7 @@ const OutcomesPage = async ({ params }: { readonly params: RecordParams }) => {
           clock={clock}
           day={day}
         />
+        <CorrectionsOn {...{ clinician, day }} patientId={patient.id} subjects={['goal']} />
       </RecordFrame>
     </CoveredFrame>
   );

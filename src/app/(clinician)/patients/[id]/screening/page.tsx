@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { ScreeningScreen } from '#ui/clinician/screening/screening-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CorrectionsOn } from '../../../corrections-on.tsx';
 import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Screening' };
@@ -18,6 +19,7 @@ const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
           outcomes={await clinician.screening.outcomes({ patientId })}
           day={day}
         />
+        <CorrectionsOn {...{ clinician, patientId, day }} subjects={['screening', 'clearance']} />
       </RecordFrame>
     </CoveredFrame>
   );

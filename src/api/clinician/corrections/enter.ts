@@ -1,0 +1,167 @@
+/**
+ * What a clinician enters, checked and kept: the same way for a first entry and for one that takes the
+ * place of an entry in error. Each gives the id of the row it wrote and evaluates nothing.
+ */
+import { Problem, refusedWith } from '#api/errors.ts';
+import { checked } from '#api/inputs/checked.ts';
+import { unknownItems } from '#api/inputs/screening-items.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
+import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
+import type { CorrectionSubject } from '#core/corrections/correction.ts';
+import { eventConsistent, eventFields, limitConsistent, limitFields } from '#core/episode/care-fields.ts';
+import { goalConsistent, goalFields } from '#core/episode/goals.ts';
+import { firstOcclusionRemote } from '#core/episode/remote-visit.ts';
+import { observedSessionFields } from '#core/episode/visit-fields.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Refusal } from '#core/outcome.ts';
+import {
+  baselineConsistent,
+  baselineFields,
+  clearanceFields,
+  effusionFields,
+  screeningFields,
+} from '#core/record/staff-fields.ts';
+import { jointBlocks } from '#core/screening/joint-blocks.ts';
+import { isSameAnswer } from '#core/screening/pre-visit.ts';
+import type { Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
+import { type Day, daysBetween, isDay } from '#core/time/day.ts';
+import type { Access } from '#data/access.ts';
+import { setBaseline } from '#data/assessment/baselines.ts';
+import { recordGoalStep } from '#data/assessment/goals.ts';
+import { measurementsOf, recordEffusion, recordMeasurement } from '#data/assessment/measurements.ts';
+import { addEvent } from '#data/episode/care-events.ts';
+import { homeFactsOf, recordObservedSession } from '#data/episode/home-eligibility.ts';
+import { addLimit } from '#data/episode/limits-and-pre-approvals.ts';
+import { visitNow } from '#data/episode/visits.ts';
+import type { Patient } from '#data/patients/people.ts';
+import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
+import { recordClearance, recordScreening, screeningsOnRecord } from '#data/screening/screenings.ts';
+import { requireHandsOnTest } from '../episode/hands-on-test.ts';
+
+export interface Entering {
+  readonly access: Access;
+  readonly patient: Patient;
+  /** Unlikely values were confirmed. */
+  readonly confirmed: boolean;
+  /** The entry it takes the place of, with the day that entry speaks of; null for a first entry. */
+  readonly instead: { readonly id: string; readonly day: Day } | null;
+}
+
+type Enter = (entering: Entering, value: unknown) => Promise<string>;
+
+const kindOf = (value: unknown): string =>
+  typeof value === 'object' && value !== null && 'kind' in value ? String(value.kind) : '';
+
+const measurement: Enter = async ({ access, patient, confirmed, instead }, value) => {
+  const form = measurementForm(kindOf(value));
+  if (!form) throw new Problem('refused', 'Choose what was measured from the list.');
+  const row = checked(form.fields, value, (fields) =>
+    measurementConsistent(fields as unknown as Measurement, access.day),
+  ) as unknown as Measurement;
+  await requireHandsOnTest(access, patient.id, row.kind);
+  const known = (await measurementsOf(access, patient.id)).filter(({ id }) => id !== instead?.id);
+  const questions = unlikely(row, known);
+  if (questions.length > 0 && !confirmed) {
+    throw new Problem('not-confirmed', questions.join(' '), { questions });
+  }
+  return recordMeasurement(access, patient.id, row, confirmed);
+};
+
+/** An answer that was right in the sheet it corrects keeps the day on which it was asked. */
+const withItsDay = (before: Screening | undefined, answer: ScreeningItemAnswer): ScreeningItemAnswer =>
+  before?.answers.find((one) => one.item === answer.item && isSameAnswer(one, answer)) ?? answer;
+
+const screening: Enter = async ({ access, patient, instead }, value) => {
+  const sheet = checked(screeningFields, value, (fields) => unknownItems(fields.answers, access.day));
+  const before = (await screeningsOnRecord(access, patient.id)).find(({ id }) => id === instead?.id);
+  const answers = sheet.answers.map((answer) => withItsDay(before, answer));
+  const version = await recordScreening(access, patient.id, {
+    ...sheet,
+    answers,
+    ...(instead ? { day: instead.day } : {}),
+  });
+  return (await screeningsOnRecord(access, patient.id)).find((row) => row.version === version)!.id;
+};
+
+const event: Enter = ({ access, patient }, value) => {
+  const row = checked(eventFields, value, (fields) => eventConsistent(fields, access.day));
+  const { medicineAct: act, medicineClass, ...rest } = row;
+  const medicine = act && medicineClass ? { act, medicineClass } : null;
+  return addEvent(access, patient.id, { ...rest, joint: rest.joint as Joint | null, medicine });
+};
+
+const limit: Enter = ({ access, patient }, value) => {
+  const row = checked(limitFields, value, limitConsistent);
+  return addLimit(access, patient.id, { ...row, joint: row.joint as Joint });
+};
+
+const goal: Enter = ({ access, patient }, value) =>
+  recordGoalStep(
+    access,
+    patient.id,
+    checked(goalFields, value, (row) => goalConsistent(row, access.day)),
+  );
+
+const baseline: Enter = ({ access, patient, instead }, value) => {
+  const { reason, joint, ...values } = checked(baselineFields, value, baselineConsistent);
+  return setBaseline(access, patient.id, { joint: joint as Joint, ...values }, reason, instead?.day);
+};
+
+const effusionTest: Enter = async ({ access, patient, instead }, value) => {
+  const row = checked(effusionFields, value);
+  await requireHandsOnTest(access, patient.id, 'effusion-test');
+  return recordEffusion(access, patient.id, row.joint, row.grade, instead?.day);
+};
+
+const clearance: Enter = async ({ access, patient }, value) => {
+  const row = checked(clearanceFields, value);
+  const { outcomes, screening: sheet } = await prescribingContextFor(access, patient);
+  const ofMethod = outcomes
+    .filter((outcome) => outcome.method === row.method)
+    .flatMap((outcome) => outcome.reasons);
+  const reasons = [...ofMethod, ...jointBlocks(sheet).map((block) => block.reason)];
+  const uncleared = row.findings.find(
+    (code) => !reasons.some((reason) => reason.code === code && reason.clearedBy !== null),
+  );
+  if (uncleared) throw new Problem('refused', 'One of these findings cannot be cleared here.');
+  return recordClearance(access, patient.id, row);
+};
+
+const supervisedDay = (day: string, today: string): readonly Refusal[] =>
+  isDay(day) && daysBetween(day, today) >= 0
+    ? []
+    : [
+        {
+          field: 'input.day',
+          code: 'too-high',
+          reason: 'Enter the day of the supervised session: today or earlier.',
+        },
+      ];
+
+const supervisedSession: Enter = async ({ access, patient }, value) => {
+  const row = checked(observedSessionFields, value, ({ day }) => supervisedDay(day, access.day));
+  const { observed } = await homeFactsOf(access, patient.id);
+  const before = observed.filter((one) => one.limb === row.limb && one.side === row.side).length;
+  const refused = firstOcclusionRemote(await visitNow(access, patient.id), before, row.remoteReason);
+  if (refused.length > 0) throw refusedWith(refused);
+  return recordObservedSession(access, patient.id, row);
+};
+
+export const enter: Readonly<Record<CorrectionSubject, Enter>> = {
+  measurement,
+  screening,
+  event,
+  limit,
+  goal,
+  baseline,
+  'effusion-test': effusionTest,
+  clearance,
+  'supervised-session': supervisedSession,
+};
+
+/** A first entry of whoever is calling. */
+export const firstEntry = (
+  { access, patient }: Pick<Entering, 'access' | 'patient'>,
+  confirmed = false,
+): Entering => ({ access, patient, confirmed, instead: null });

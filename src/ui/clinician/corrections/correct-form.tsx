@@ -1,0 +1,108 @@
+'use client';
+/** Marking one entry as entered in error: struck out, or replaced on the form it was entered with. */
+import { useRouter } from 'next/navigation';
+import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import type { CorrectionSubject } from '#core/corrections/correction.ts';
+import { eventFields, limitFields } from '#core/episode/care-fields.ts';
+import { goalFields, goalStateWords } from '#core/episode/goals.ts';
+import { observedSessionFields } from '#core/episode/visit-fields.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
+import { baselineFields, clearanceFields, effusionFields } from '#core/record/staff-fields.ts';
+import { screeningItem } from '#core/screening/items.ts';
+import { type ScreeningItemAnswer, screeningAnswers } from '#core/screening/screening.ts';
+import type { EnteredRow } from '../answers.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+import { typedFrom } from '../forms/typed.ts';
+
+type Entered = EnteredRow['entered'];
+
+const why: Field = { name: 'whyWrong', kind: 'text', minLength: 1, maxLength: 300, about: 'What was wrong' };
+
+/** Of a screening one answer is put right; the others stay as they were given. */
+const oneAnswer: readonly Field[] = [
+  { name: 'item', kind: 'text', minLength: 1, maxLength: 60, about: 'Question' },
+  { name: 'answer', kind: 'enum', values: screeningAnswers, about: 'Right answer' },
+];
+
+const fieldsOf = (subject: CorrectionSubject, entered: Entered): readonly Field[] => {
+  switch (subject) {
+    case 'measurement':
+      return measurementForm(String(entered.kind))?.fields ?? [];
+    case 'screening':
+      return oneAnswer;
+    case 'event':
+      return eventFields;
+    case 'limit':
+      return limitFields;
+    case 'goal':
+      return goalFields;
+    case 'baseline':
+      return baselineFields;
+    case 'effusion-test':
+      return effusionFields;
+    case 'clearance':
+      return clearanceFields;
+    case 'supervised-session':
+      return observedSessionFields;
+  }
+};
+
+const answersIn = (entered: Entered) => entered.answers as readonly ScreeningItemAnswer[];
+
+const replacementOf = (subject: CorrectionSubject, entered: Entered, value: Entered): Entered => {
+  if (subject !== 'screening') return value;
+  const { item, answer } = value;
+  const others = answersIn(entered).filter((one) => one.item !== item);
+  return { sheetVersion: entered.sheetVersion, answers: [...others, { item, answer }] };
+};
+
+const choicesOf = (subject: CorrectionSubject, entered: Entered) => ({
+  exerciseId: exercises.map(({ id, title }) => ({ value: id, label: title })),
+  ...(subject === 'goal'
+    ? { state: Object.entries(goalStateWords).map(([value, label]) => ({ value, label })) }
+    : {}),
+  ...(subject === 'screening'
+    ? {
+        item: answersIn(entered).map(({ item, answer }) => ({
+          value: item,
+          label: `${screeningItem(item)?.clinicianLabel ?? item} (${answer})`,
+        })),
+      }
+    : {}),
+});
+
+export interface CorrectFormProps {
+  readonly patientId: string;
+  readonly subject: CorrectionSubject;
+  readonly row: EnteredRow;
+  readonly act: 'strike-out' | 'replace';
+}
+
+export const CorrectForm = ({ patientId, subject, row, act }: CorrectFormProps) => {
+  const router = useRouter();
+  const isReplaced = act === 'replace';
+  const { entered } = row;
+  return (
+    <FormFrame
+      prefix={`${act}-${row.id}-`}
+      fields={isReplaced ? [...fieldsOf(subject, entered), why] : [why]}
+      start={isReplaced && subject !== 'screening' ? typedFrom(entered) : {}}
+      label={isReplaced ? 'Replace the entry' : 'Strike out the entry'}
+      taken="Marked as entered in error."
+      choices={choicesOf(subject, entered)}
+      send={async ({ whyWrong, ...value }, confirmed) => {
+        await client.clinician.corrections.enterInError.mutate({
+          patientId,
+          subject,
+          subjectId: row.id,
+          reason: String(whyWrong ?? ''),
+          confirmed,
+          ...(isReplaced ? { replacement: replacementOf(subject, entered, value) } : {}),
+        });
+        router.refresh();
+      }}
+    />
+  );
+};

@@ -1,0 +1,59 @@
+/** An entry in one line, as it was entered. */
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
+import type { CorrectionSubject } from '#core/corrections/correction.ts';
+import { type GoalState, goalStateWords } from '#core/episode/goals.ts';
+import { degreesAllowed } from '#core/episode/limit-degrees.ts';
+import type { Limit } from '#core/record/record.ts';
+import { optionInWords } from '../forms/field-words.ts';
+import { measurementInWords, subjectOf } from '../measurements/measurement-words.ts';
+
+type Entered = Readonly<Record<string, unknown>>;
+
+const parts = (...words: readonly (string | null)[]): string => words.filter(Boolean).join(', ');
+const option = (value: unknown): string => (typeof value === 'string' ? optionInWords(value) : '');
+const given = (label: string, value: unknown, unit = ''): string =>
+  value === null || value === undefined ? `${label} not given` : `${label} ${value}${unit}`;
+
+const measurementLine = (entered: Entered): string => {
+  const row = entered as unknown as Measurement;
+  const title = measurementForm(row.kind)?.title ?? row.kind;
+  return parts(title, subjectOf(row), measurementInWords(row));
+};
+
+const screeningLine = ({ answers }: Entered): string => {
+  const list = answers as readonly { readonly answer: string }[];
+  const yes = list.filter(({ answer }) => answer === 'yes').length;
+  const notKnown = list.filter(({ answer }) => answer === 'not-known').length;
+  return `${list.length} answers: ${yes} yes, ${notKnown} not known`;
+};
+
+const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> = {
+  measurement: measurementLine,
+  screening: screeningLine,
+  event: (row) =>
+    parts(option(row.kind), option(row.joint), option(row.medicineClass), option(row.medicineAct)),
+  limit: (row) =>
+    parts(
+      option(row.joint),
+      option(row.kind),
+      row.limitKg === null ? '' : `${row.limitKg} kg`,
+      degreesAllowed(row as unknown as Limit).replace(/^, /, ''),
+      row.to === null ? 'until lifted' : `to ${row.to}`,
+      `set by ${row.author}`,
+    ),
+  goal: (row) => parts(`“${row.goal}”`, goalStateWords[row.state as GoalState]),
+  baseline: (row) =>
+    parts(
+      option(row.joint),
+      given('usual pain', row.usualPain),
+      given('acceptable pain limit', row.acceptablePainLimit),
+      given('stiffness', row.usualStiffnessMinutes, ' min'),
+    ),
+  'effusion-test': (row) => parts(option(row.joint), String(row.grade)),
+  clearance: (row) => parts(option(row.method), option(row.side), option(row.limb), `cleared: ${row.reason}`),
+  'supervised-session': (row) =>
+    parts(`${option(row.side)} ${row.limb}`, row.supervisedThroughout ? 'supervised throughout' : 'in part'),
+};
+
+export const entryInWords = (subject: CorrectionSubject, entered: Entered): string => lines[subject](entered);

@@ -1,0 +1,52 @@
+'use client';
+/** The plan as it would be after a correction, looked at before it counts. */
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import type { NewPlan as Plan } from '../answers.ts';
+import { client } from '../client.ts';
+import { doseInWords } from '../dose-words.ts';
+import { optionInWords } from '../forms/field-words.ts';
+import { useSubmit } from '../forms/use-submit.ts';
+
+const lineOf = ({ title, dose, decision, today, inTheWay }: Plan[number]): string => {
+  const stands = inTheWay.length > 0 ? inTheWay.join(' ') : optionInWords(today);
+  return `${title}, ${doseInWords(dose)}: ${decision === null ? 'no decision' : optionInWords(decision)}. ${stands}`;
+};
+
+export const NewPlan = (props: { readonly patientId: string; readonly correctionId: string }) => {
+  const router = useRouter();
+  const [plan, setPlan] = useState<Plan | null>(null);
+  const id = `plan-${props.correctionId}`;
+  const submit = useSubmit('', id);
+  const { corrections } = client.clinician;
+  const look = () => submit.send([], async () => setPlan(await corrections.planOnceSeen.query(props)));
+  const agree = () =>
+    submit.send([], async () => {
+      await corrections.acknowledgePlan.mutate(props);
+      router.refresh();
+    });
+  return (
+    <div className="stack-close">
+      <ErrorSummary problems={submit.problems} />
+      {plan === null ? (
+        <Button id={id} onClick={() => void look()}>
+          Show the new plan
+        </Button>
+      ) : (
+        <>
+          <ul>
+            {plan.map((line) => (
+              <li key={line.itemId}>{lineOf(line)}</li>
+            ))}
+          </ul>
+          {plan.length === 0 ? <p>No exercise is in force.</p> : null}
+          <Button id={id} onClick={() => void agree()}>
+            I have seen it; let it count
+          </Button>
+        </>
+      )}
+    </div>
+  );
+};
