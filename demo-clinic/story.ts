@@ -6,6 +6,7 @@
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import type { Contact, DecisionWord } from '#core/decision/answers.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { CareEvent } from '#core/episode/care-event.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { GoalState } from '#core/episode/goals.ts';
 import type { Joint, Limb, Side } from '#core/exercises/joints.ts';
@@ -13,7 +14,7 @@ import type { Method } from '#core/prescribing/methods.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
 import type { NewPatient } from '#core/record/patient-details.ts';
-import type { CareEvent, Effusion, Swelling } from '#core/record/record.ts';
+import type { Effusion, Swelling } from '#core/record/record.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { CareProfile } from '#data/patients/people.ts';
 

@@ -4,9 +4,10 @@
  * physiotherapist would expect on chosen days. Day 0 is a Monday.
  */
 import type { DecisionWord } from '#core/decision/answers.ts';
+import type { CareEvent } from '#core/episode/care-event.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
-import type { CareEvent, Swelling } from '#core/record/record.ts';
+import type { Swelling } from '#core/record/record.ts';
 
 export interface YearMorning {
   readonly pain: number | null;

@@ -14,6 +14,35 @@ const press = (page: Page, name: string | RegExp) => page.getByRole('button', { 
 const radio = (page: Page, group: string | RegExp, answer: string) =>
   page.getByRole('group', { name: group }).getByRole('radio', { name: answer, exact: true });
 
+test('two hundred and fifty kilograms typed for two and a half are asked about, and once saved can be struck out with a reason', async ({
+  browser,
+  baseURL,
+}) => {
+  const office = await deskOf(browser, baseURL!);
+  await office.goto('/patients/kidney-lock/measurements?kind=repetitions-to-failure');
+  const form = office.locator('details', {
+    has: office.getByText('Repetitions to failure at a load', { exact: true }),
+  });
+  await form.getByLabel('Exercise').selectOption({ label: 'Straighten the knee, sitting' });
+  await form.getByRole('group', { name: 'Side' }).getByRole('radio', { name: 'Right', exact: true }).check();
+  await form.getByLabel(/^Load/).fill('250');
+  await form.getByLabel(/^Repetitions/).fill('8');
+  await form.getByRole('button', { name: /^Record/ }).click();
+  await expect(form.getByRole('heading', { name: /250/ })).toBeVisible();
+  await form.getByRole('button', { name: 'It is correct; save it' }).click();
+  await expect(form.getByText('Recorded.')).toBeVisible();
+  await office.goto('/patients/kidney-lock/measurements');
+  await office.getByText('Measurements: correct an entry').click();
+  const line = office.locator('li', { hasText: '250' }).first();
+  await line.getByRole('button', { name: /^Entered in error/ }).click();
+  await line.getByRole('button', { name: 'Strike it out instead' }).click();
+  await line.getByLabel('What was wrong').fill('2.5 kg was meant.');
+  await line.getByRole('button', { name: 'Strike out the entry' }).click();
+  await expect(office.getByText(/Struck out by Nuala Derravane: 2\.5 kg was meant\./)).toBeVisible();
+  await expectAccessible(office, 'an entry struck out');
+  await office.context().close();
+});
+
 test('the same person is asked about before a second record is made, and nothing is made until that is answered', async ({
   browser,
   baseURL,

@@ -5,8 +5,8 @@
  */
 
 import { type Method, methods } from '../prescribing/methods.ts';
-import type { CareEvent } from '../record/record.ts';
 import type { Day } from '../time/day.ts';
+import type { CareEvent } from './care-event.ts';
 
 export const medicineActs = ['start', 'stop', 'change'] as const;
 type MedicineAct = (typeof medicineActs)[number];

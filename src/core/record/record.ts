@@ -5,6 +5,7 @@
  * null always means "asked and not answered"; "not-applicable" means "not asked for this joint".
  */
 
+import type { CareEvent } from '../episode/care-event.ts';
 import type { Joint } from '../exercises/joints.ts';
 import type { Movement } from '../exercises/movements.ts';
 import type { Dose } from '../prescribing/dose.ts';
@@ -167,12 +168,6 @@ export interface Baseline {
 /** A planned session of a signed programme; ordered rest and agreed breaks are not planned sessions. */
 export interface PlannedSession {
   readonly day: Day;
-}
-
-export interface CareEvent {
-  readonly day: Day;
-  readonly kind: 'medicine-change' | 'joint-injection' | 'surgery' | 'fall' | 'illness';
-  readonly joint: Joint | null;
 }
 
 export interface Limit {

@@ -2,9 +2,9 @@
 import { randomUUID } from 'node:crypto';
 import { asc, eq } from 'drizzle-orm';
 import { type Counted, inForce } from '#core/corrections/correction.ts';
+import type { CareEvent } from '#core/episode/care-event.ts';
 import type { RecordedEvent } from '#core/episode/event-effects.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { CareEvent } from '#core/record/record.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';

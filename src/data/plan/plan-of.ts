@@ -9,7 +9,8 @@ import { candidateDecisions } from '../decision/candidate-decisions.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
 import { sessionsOf } from '../entries/logs.ts';
 import { careAroundOf } from '../episode/care-around.ts';
-import type { Patient } from '../patients/people.ts';
+import { mergedWith, mergesOf } from '../patients/merges.ts';
+import { type Patient, patientOf } from '../patients/people.ts';
 import { prescribingContextFor } from '../prescribing/prescribing-context.ts';
 import { inForce, type Prescription, prescriptionsOf } from '../prescribing/prescriptions.ts';
 import { newestScreening } from '../screening/screenings.ts';
@@ -31,6 +32,30 @@ const newsOn = async (access: Access, patientId: string): Promise<boolean> =>
     (session) => session.day === access.day && session.reportedNew === true,
   );
 
+/** What of a record speaks about a plan, whatever is prescribed. */
+const recordedOf = async (access: Access, patient: Patient, would: readonly MadeDecision[]) => {
+  const screened = await prescribingContextFor(access, patient);
+  return {
+    decisions: [...(await decisionsFor(access, patient.id)), ...would],
+    answers: await responsesOf(access, patient.id),
+    danger: await dangerRecordOf(access, patient.id),
+    limits: screened.limits,
+    screened,
+  };
+};
+
+/** The person's other records, while nobody has chosen whose plan stays; none for almost everybody. */
+const recordedBeside = async (access: Access, patientId: string) => {
+  const { isPlanOpen } = await mergesOf(access, patientId);
+  if (!isPlanOpen) return [];
+  const beside = [];
+  for (const id of await mergedWith(access, patientId)) {
+    const other = await patientOf(access, id);
+    if (other) beside.push(await recordedOf(access, other, []));
+  }
+  return beside;
+};
+
 export const planOf = async (
   access: Access,
   patient: Patient,
@@ -40,21 +65,18 @@ export const planOf = async (
   would: readonly MadeDecision[] = [],
 ): Promise<Plan> => {
   const { id } = patient;
-  const screened = await prescribingContextFor(access, patient);
+  const recorded = await recordedOf(access, patient, would);
   return planFor({
+    ...recorded,
+    beside: await recordedBeside(access, id),
     versions: (rows ?? inForce(await prescriptionsOf(access, id))).map((row) => ({
       ...row,
       signedAt: row.signedAt!,
     })),
-    decisions: [...(await decisionsFor(access, id)), ...would],
-    answers: await responsesOf(access, id),
-    danger: await dangerRecordOf(access, id),
-    limits: screened.limits,
-    ownedLoadsKg: screened.ownedLoadsKg,
+    ownedLoadsKg: recorded.screened.ownedLoadsKg,
     care: await careAroundOf(access, id, await newestScreening(access, id)),
-    screened,
     newsToday: await newsOn(access, id),
-    settings: screened.settings,
+    settings: recorded.screened.settings,
     at: { instant: access.now, day: access.day },
   });
 };

@@ -108,6 +108,14 @@ const plansOf = async (access: Access, people: readonly { readonly id: string }[
   return plans;
 };
 
+const answeredOf = async (access: Access): Promise<Answered> => {
+  const rows = await access.store.read
+    .select({ id: decisionResponse.decisionId })
+    .from(decisionResponse)
+    .where(eq(decisionResponse.clinicId, access.clinicId));
+  return new Set(rows.map(({ id }) => id));
+};
+
 /** State of every patient of the clinic, by patient id. */
 export const patientStates = async (access: Access): Promise<ReadonlyMap<string, PatientState>> => {
   const { read } = access.store;
@@ -118,14 +126,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
     .from(patient)
     .where(eq(patient.clinicId, mine))
     .orderBy(asc(patient.id));
-  const answered = new Set(
-    (
-      await read
-        .select({ id: decisionResponse.decisionId })
-        .from(decisionResponse)
-        .where(eq(decisionResponse.clinicId, mine))
-    ).map(({ id }) => id),
-  );
+  const answered = await answeredOf(access);
   const proposals = byPatient(await proposalRows(access));
   const prescriptions = byPatient(await prescriptionRows(access));
   const { baselines, mornings, conflicts } = await newestOf(access);

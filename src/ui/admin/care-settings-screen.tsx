@@ -34,6 +34,21 @@ const UrgentNumber = ({ numbers }: Pick<CareSettingsProps, 'numbers'>) => (
   </section>
 );
 
+const Covering = ({
+  coveringClinician,
+  clinicians,
+}: Pick<CareSettingsProps, 'coveringClinician' | 'clinicians'>) => (
+  <section className="stack">
+    <h2>Covering clinician</h2>
+    <p>
+      {coveringClinician
+        ? `Urgent items not acknowledged in time pass to ${coveringClinician.name}.`
+        : 'No covering clinician is named. Urgent items not acknowledged in time pass to nobody.'}
+    </p>
+    <CoveringClinicianForm clinicians={clinicians} current={coveringClinician?.id ?? ''} />
+  </section>
+);
+
 export const CareSettingsScreen = ({
   numbers,
   coveringClinician,
@@ -42,15 +57,7 @@ export const CareSettingsScreen = ({
 }: CareSettingsProps) => (
   <div className="stack-wide">
     <PageHeading>Covering clinician, urgent number and consents</PageHeading>
-    <section className="stack">
-      <h2>Covering clinician</h2>
-      <p>
-        {coveringClinician
-          ? `Urgent items not acknowledged in time pass to ${coveringClinician.name}.`
-          : 'No covering clinician is named. Urgent items not acknowledged in time pass to nobody.'}
-      </p>
-      <CoveringClinicianForm clinicians={clinicians} current={coveringClinician?.id ?? ''} />
-    </section>
+    <Covering coveringClinician={coveringClinician} clinicians={clinicians} />
     <UrgentNumber numbers={numbers} />
     <section className="stack">
       <h2>Consent wording</h2>

@@ -28,7 +28,7 @@ const inForce = async (patientId: string) =>
   (await staff('18:00').prescriptions.list({ patientId })).inForce.length;
 const draft = async (patientId: string, time = '12:00') => {
   const prescriptionId = await staff(time).prescriptions.saveDraft({ patientId, request: kneeRequest });
-  return () => staff(time).prescriptions.sign({ patientId, prescriptionId });
+  return () => staff(time).prescriptions.sign({ patientId, prescriptionId, replace: true });
 };
 
 describe('two merged records', () => {
@@ -61,6 +61,21 @@ describe('two merged records', () => {
     await staff('10:30').merges.merge({ patientId: at.patientId, otherId: third, reason });
     expect([...(await mergedWith(access, at.patientId))].sort()).toEqual([otherId, third].sort());
     expect([...(await mergedWith(access, otherId))].sort()).toEqual([at.patientId, third].sort());
+  });
+
+  it('hold each other’s exercises back until a plan is chosen: the stricter of both stands', async () => {
+    const todayOf = async (time: string) => {
+      const { plan } = await staff(time).danger.get({ patientId: at.patientId });
+      return plan.items.map(({ today }) => today);
+    };
+    expect(await todayOf('09:30')).toEqual(['as-planned']);
+    await staff('09:40').danger.report({
+      patientId: otherId,
+      sign: { flags: ['calf-pain-swelling'], joint: null, remark: null },
+    });
+    expect(await todayOf('09:50')).toEqual(['as-planned']);
+    await merge();
+    expect(await todayOf('10:30')).toEqual(['none']);
   });
 
   it('copy nothing', async () => {

@@ -101,6 +101,21 @@ const KnownAtTheTime = ({ decision }: { readonly decision: Decision }) => {
   );
 };
 
+/** A decision that came with a warning sign is not answered: the sign asks for a contact. */
+const Answer = (props: {
+  readonly decision: Decision;
+  readonly patientId: string;
+  readonly seen: string | null;
+}) =>
+  isOfWarningSign(props.decision) ? (
+    <p className="screen-only">
+      It came with a warning sign, which only a contact ends:{' '}
+      <a href={`/patients/${props.patientId}/warning-signs`}>record the contact, then resume</a>.
+    </p>
+  ) : (
+    <RespondForm patientId={props.patientId} decisionId={props.decision.id} seen={props.seen} />
+  );
+
 export const DecisionView = ({
   decision,
   at,
@@ -139,14 +154,7 @@ export const DecisionView = ({
         </>
       ) : null}
       {response ? <p>{responseInWords(response, at.clock)}</p> : null}
-      {isOfWarningSign(decision) ? (
-        <p className="screen-only">
-          It came with a warning sign, which only a contact ends:{' '}
-          <a href={`/patients/${at.patientId}/warning-signs`}>record the contact, then resume</a>.
-        </p>
-      ) : (
-        <RespondForm patientId={at.patientId} decisionId={decision.id} seen={response?.id ?? null} />
-      )}
+      <Answer decision={decision} patientId={at.patientId} seen={response?.id ?? null} />
       <p className="soft">Engine {decision.engineVersion}, with the clinic settings of that time.</p>
     </article>
   );
