@@ -12,6 +12,7 @@ import { doableToday } from '../session/begin.ts';
 import type { DayView } from '../view-on-day.ts';
 import { t, translate } from '../words.ts';
 import { CautionList, ExerciseList } from './exercise-list.tsx';
+import { MorningDone } from './morning-done.tsx';
 import { Told } from './told.tsx';
 
 export interface TodayPageProps {
@@ -41,21 +42,6 @@ export interface TodayPageProps {
 /** How warning signs and pauses stand, before anything that can be begun. */
 const Danger = ({ view }: { readonly view: TodayView }) =>
   view.danger.map(translate).map((text) => <Notice key={text} tone="danger" title={text} />);
-
-const MorningDone = ({ state, isReady, onChangeMorning }: TodayPageProps) => {
-  const { isMorningAnswered, morningToChange } = state;
-  if (!isMorningAnswered) return null;
-  return (
-    <p className="soft">
-      {t('today.morning-done')}{' '}
-      {morningToChange === null ? null : (
-        <Button tone="quiet" disabled={!isReady} onClick={() => onChangeMorning(morningToChange)}>
-          {t('today.morning-change')}
-        </Button>
-      )}
-    </p>
-  );
-};
 
 const Contact = ({ view }: { readonly view: TodayView }) => {
   if (view.contact === 'none') return null;
@@ -195,7 +181,7 @@ export const TodayPage = (props: TodayPageProps) => {
       <Morning {...props} />
       <TwoHours {...props} />
       <Start {...props} />
-      <MorningDone {...props} />
+      <MorningDone state={props.state} isReady={props.isReady} onChangeMorning={props.onChangeMorning} />
       <LateMorning {...props} />
       {props.children}
       <ExerciseList view={view} />

@@ -25,14 +25,12 @@ const OverviewPage = async ({ params, searchParams }: Props) => {
       <RecordFrame patient={patient} day={day} section="">
         <WaitingCorrections {...{ clinician, patientId }} />
         <OverviewScreen
-          patient={patient}
+          {...{ patient, clock, day }}
           details={await clinician.people.details({ patientId })}
           worklistItems={own.flatMap((line) => [line.item, ...line.others])}
           isListCut={next !== null}
           review={await clinician.review.get({ patientId, days: 28 })}
           prescriptions={await clinician.prescriptions.list({ patientId })}
-          clock={clock}
-          day={day}
         />
       </RecordFrame>
     </CoveredFrame>
