@@ -1203,7 +1203,7 @@ CREATE TABLE `patient_merge` (
 --> statement-breakpoint
 CREATE UNIQUE INDEX `patient_merge_version` ON `patient_merge` (`patient_id`,`version`);--> statement-breakpoint
 CREATE INDEX `patient_merge_by_clinic` ON `patient_merge` (`clinic_id`,`patient_id`);--> statement-breakpoint
-CREATE INDEX `patient_merge_by_shown` ON `patient_merge` (`clinic_id`,`into_id`);--> statement-breakpoint
+CREATE INDEX `patient_merge_by_shown` ON `patient_merge` (`clinic_id`,`into_id`,`patient_id`,`version`);--> statement-breakpoint
 CREATE TABLE `goal_step` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,

@@ -37,6 +37,8 @@ const ofPatient = procedureLines().filter((line) => line.kind === 'query' && lin
 
 /** What a query asks for beside the patient. */
 const more: Readonly<Record<string, object>> = {
+  'clinician.corrections.entries': { subject: 'limit' },
+  'clinician.corrections.planOnceSeen': { correctionId: 'none' },
   'clinician.drafts.get': { form: 'first-visit' },
   'clinician.documents.get': { episodeId: 'none' },
 };

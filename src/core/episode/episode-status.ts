@@ -3,7 +3,7 @@
  * planned. A break is no silence and no missed session; a choice of this project.
  */
 
-import type { PlannedSession } from '../record/record.ts';
+import type { PlannedSession } from '../prescribing/programme/planned-session.ts';
 import { addDays, type Day } from '../time/day.ts';
 import {
   type BreakKind,

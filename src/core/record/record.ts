@@ -9,6 +9,7 @@ import type { CareEvent } from '../episode/care-event.ts';
 import type { Joint } from '../exercises/joints.ts';
 import type { Movement } from '../exercises/movements.ts';
 import type { Dose } from '../prescribing/dose.ts';
+import type { PlannedSession } from '../prescribing/programme/planned-session.ts';
 import type { Day } from '../time/day.ts';
 
 export type NotApplicable = 'not-applicable';
@@ -163,11 +164,6 @@ export interface Baseline {
    * again from the diary, a worse baseline would silence the chart. Absent = no chart.
    */
   readonly morningSpread?: { readonly standardDeviation: number; readonly values: number } | null;
-}
-
-/** A planned session of a signed programme; ordered rest and agreed breaks are not planned sessions. */
-export interface PlannedSession {
-  readonly day: Day;
 }
 
 export interface Limit {

@@ -111,7 +111,8 @@ export const patientMerge = kit.appendOnly(
   (t) => [
     kit.unique('patient_merge_version').on(t.patientId, t.version),
     kit.index('patient_merge_by_clinic').on(t.clinicId, t.patientId),
-    kit.index('patient_merge_by_shown').on(t.clinicId, t.intoId),
+    // In the order in which they are read, so that the index by clinic alone is never the better one.
+    kit.index('patient_merge_by_shown').on(t.clinicId, t.intoId, t.patientId, t.version),
     kit.check('patient_merge_act', sql`${t.act} IN (${words(mergeActs)})`),
     kit.check('patient_merge_two', sql`${t.patientId} <> ${t.intoId}`),
     kit.check('patient_merge_kept', sql`(${t.act} = 'plan-chosen') = (${t.keptId} IS NOT NULL)`),

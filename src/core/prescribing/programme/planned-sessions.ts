@@ -1,7 +1,7 @@
 /** Planned sessions from the programme: which prescribed exercise stands on which weekday. */
 
-import type { PlannedSession } from '#core/record/record.ts';
 import { type Day, dayFromNumber, dayNumber } from '#core/time/day.ts';
+import type { PlannedSession } from './planned-session.ts';
 
 /** 1 = Monday … 7 = Sunday, as in ISO 8601. */
 export type Weekday = 1 | 2 | 3 | 4 | 5 | 6 | 7;

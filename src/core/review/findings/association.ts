@@ -1,6 +1,6 @@
 /** Load of a day beside the pain of the next morning and the one after: how far they went together. */
 import { worked } from '#core/calculations/working.ts';
-import type { PlannedSession } from '#core/record/record.ts';
+import type { PlannedSession } from '#core/prescribing/programme/planned-session.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { type LagRow, lagAssociationRow } from '#core/statistics/lag-association.ts';
 import { measureTitles } from '../load-of-session.ts';

@@ -3,7 +3,7 @@
  * only when the patient was heard from that day or the next morning and no session was planned; any
  * other silent day is unknown, and unknown is never no load.
  */
-import type { PlannedSession } from '#core/record/record.ts';
+import type { PlannedSession } from '#core/prescribing/programme/planned-session.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { SessionLoad } from '../load-of-session.ts';
 import type { ReviewRow, ReviewSeries } from '../series.ts';

@@ -113,7 +113,8 @@ const TextOf = (
 
 const SeveralOf = (props: OneProps & { readonly values: readonly string[] }) => {
   const { at, label, isOptional: _isOptional, ...words } = wordsOf(props);
-  const options = props.values.map((value) => ({ value, label: optionInWords(value) }));
+  const known = new Map(props.choices?.[props.field.name]?.map(({ value, label }) => [value, label]));
+  const options = props.values.map((value) => ({ value, label: known.get(value) ?? optionInWords(value) }));
   const apart = [
     { value: noneOfThese, label: 'None of these', isApart: true },
     { value: notAnswered, label: 'Asked, not answered', isApart: true },
@@ -141,7 +142,7 @@ const optionsFor = (values: readonly string[]) =>
 const OneField = (props: OneProps) => {
   const { field } = props;
   const known = props.choices?.[field.name];
-  if (known) return <ChoiceOf {...props} options={known} />;
+  if (known && field.kind !== 'list') return <ChoiceOf {...props} options={known} />;
   switch (field.kind) {
     case 'number':
     case 'integer':

@@ -46,6 +46,14 @@ const useAside = (ownerId: string) => {
   return useMemo(() => ({ held, keep }), [keep]);
 };
 
+/** What the clinic asks about each morning. */
+const askedOn = (view: TodayView) => ({
+  asksStiffness: view.asksStiffness,
+  asksSwelling: view.asksSwelling,
+  swellingNotAsked: view.swellingNotAsked ?? [],
+  joints: view.followedJoints,
+});
+
 export const useMorning = (
   view: TodayView,
   { id: ownerId }: Owner,
@@ -85,10 +93,7 @@ export const useMorning = (
           enteredAs,
           amends,
           zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
-          asksStiffness: view.asksStiffness,
-          asksSwelling: view.asksSwelling,
-          swellingNotAsked: view.swellingNotAsked ?? [],
-          joints: view.followedJoints,
+          ...askedOn(view),
         });
       put(begun);
       return begun;
