@@ -1,10 +1,10 @@
 /** The record of a long story as it stands on a day. */
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
+import type { PlannedSession } from '#core/prescribing/programme/planned-session.ts';
 import type {
   Baseline,
   MorningRecord,
   PatientRecord,
-  PlannedSession,
   PrescriptionVersion,
   SessionRecord,
 } from '#core/record/record.ts';
