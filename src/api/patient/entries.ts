@@ -1,7 +1,9 @@
 /** Entries of a phone: checked, kept once each, then looked at by the engine in the same transaction. */
 import { z } from 'zod';
+import { redFlags } from '#core/decision/facts/facts.ts';
 import { carers } from '#core/record/entry-words.ts';
 import type { Access } from '#data/access.ts';
+import { reportEntrySigns } from '#data/danger/warning-signs.ts';
 import { whyNotAmended } from '#data/entries/amendable.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { Problem } from '../errors.ts';
@@ -30,27 +32,43 @@ const notAmended = {
 } as const;
 
 /** An answer can be changed on the day it was sent; later only the clinic can put it right. */
-const requireSameDay = async (
+const whyNotSameDay = (
   access: Access,
   patientId: string,
   kind: (typeof entryKinds)[number],
   entry: unknown,
-): Promise<void> => {
+) => {
   const [entryId, amends] = [fieldOf(entry, 'entryId'), fieldOf(entry, 'amends')];
-  if (amends === null || entryId === null) return;
-  const why = await whyNotAmended(access, patientId, kind, { entryId, amends });
-  if (why) throw new Problem('refused', refusalText(notAmended[why]));
+  return amends === null || entryId === null
+    ? null
+    : whyNotAmended(access, patientId, kind, { entryId, amends });
+};
+
+const signsIn = z.object({
+  entryId: z.string(),
+  amends: z.string(),
+  redFlags: z.array(z.enum(redFlags)),
+});
+
+/** The answer is not taken; a warning sign it told is written down all the same. */
+const keepSigns = async (access: Access, patientId: string, entry: unknown): Promise<void> => {
+  const { data } = signsIn.safeParse(entry);
+  if (data) await reportEntrySigns(access, patientId, { ...data, flags: data.redFlags, source: 'patient' });
 };
 
 export const entriesRouter = router({
   send: patientProcedure
     .input(z.object({ kind: z.enum(entryKinds), entry: z.unknown() }))
-    .mutation(async ({ ctx, input }) => {
-      byPatientOrCarer(input.entry);
-      const stored = await ctx.access.store.write(async () => {
-        await requireSameDay(ctx.access, ctx.patient.id, input.kind, input.entry);
-        return take(ctx.access, ctx.patient.id, input.kind, input.entry);
+    .mutation(async ({ ctx: { access, patient }, input: { kind, entry } }) => {
+      byPatientOrCarer(entry);
+      const taken = await access.store.write(async () => {
+        const refused = await whyNotSameDay(access, patient.id, kind, entry);
+        if (!refused) return { stored: await take(access, patient.id, kind, entry) };
+        await keepSigns(access, patient.id, entry);
+        return { refused };
       });
-      return told(stored);
+      // Refused after the write: thrown within it, it would take the sign along.
+      if (taken.refused) throw new Problem('refused', refusalText(notAmended[taken.refused]));
+      return told(taken.stored);
     }),
 });

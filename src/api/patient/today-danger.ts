@@ -27,16 +27,20 @@ const pauseText = (state: PauseState, plan: Plan): Text | null => {
   const endedBy = plan.signs.find(({ sign }) => sign.id === pause.signId)?.endedBy;
   if (endedBy) {
     const some = resumedItemIds.size > 0;
-    const key = endedBy.reached === 'carer' ? 'ended-carer' : some ? 'ended-some' : 'ended';
-    return textOf('danger', key, { name: endedBy.by });
+    const key = endedBy.reached === 'carer' ? 'ended-carer' : 'ended';
+    return textOf('danger', some ? `${key}-some` : key, { name: endedBy.by });
   }
   if (pause.joint !== null) return textOf('danger', 'paused-joint', { joint: pause.joint });
   return textOf('danger', resumedItemIds.size > 0 ? 'paused-some' : 'paused-all');
 };
 
-/** The sign that waits longest speaks for all that are open; without one, each pause for itself. */
+const answeredLeast: readonly SignState['state'][] = ['reported', 'acknowledged', 'attempted'];
+
+/** Of several open signs the one answered least speaks; without one, each pause for itself. */
 export const dangerTexts = (plan: Plan, clinic: ClinicToRing): readonly Text[] => {
-  const [first] = openSigns(plan);
+  const [first] = openSigns(plan).toSorted(
+    (a, b) => answeredLeast.indexOf(a.state) - answeredLeast.indexOf(b.state),
+  );
   if (first) return [signText(first, clinic)];
   const texts = plan.pauses.map((one) => pauseText(one, plan)).filter((text) => text !== null);
   return [...new Map(texts.map((text) => [text.en, text])).values()];

@@ -26,7 +26,7 @@ interface ExerciseState {
   readonly isNewDose: boolean;
 }
 
-/** What is over a limit is not sent: a phone shows a dose within every limit, or rests the exercise. */
+/** A phone shows a dose within every limit, or rests the exercise and shows none. */
 const exerciseView = (
   row: Prescription,
   { dose, easierSession, today }: PlanItem,

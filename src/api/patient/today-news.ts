@@ -23,7 +23,11 @@ export const recentChanges = async (
 ): Promise<readonly Text[]> => {
   const newest = new Map<string, DoseChangeForPatient>();
   const recent = (await proposalsOf(access, patientId)).filter(
-    (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
+    // That exercises are stopped is said by what stops them now, and no longer than it does.
+    (proposal) =>
+      proposal.effect !== 'awaits-signature' &&
+      proposal.kind !== 'stop' &&
+      access.now - proposal.madeAt < 7 * 86_400_000,
   );
   const signedInForce = recent.filter(
     ({ effect, itemId, decisionId }) =>

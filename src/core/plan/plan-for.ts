@@ -26,7 +26,7 @@ import { suspensionOn } from '../episode/suspensions.ts';
 import type { Joint } from '../exercises/joints.ts';
 import type { Limit, PrescriptionVersion } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
-import { asksOf } from './asks.ts';
+import { asksOf, isReached } from './asks.ts';
 import { closedByFindings, type Screened } from './findings.ts';
 import type { Plan, PlanItem, PlanReason } from './plan.ts';
 import { type WithinLimits, withinLimits } from './within-limits.ts';
@@ -47,13 +47,16 @@ export interface PlanInputs {
   readonly settings: SettingValues;
   readonly at: Moment;
   /**
-   * The person's other records, while nobody has chosen whose plan stays: whatever they hold against an
-   * exercise holds here as well, and what they would allow allows nothing.
+   * The person's other records: whatever they hold against an exercise holds here as well, and what they
+   * would allow allows nothing.
    */
   readonly beside?: readonly Beside[];
 }
 
-type Beside = Pick<PlanInputs, 'decisions' | 'answers' | 'danger' | 'limits' | 'screened'>;
+type Beside = Pick<
+  PlanInputs,
+  'decisions' | 'answers' | 'danger' | 'limits' | 'screened' | 'care' | 'newsToday'
+>;
 
 interface Cause {
   readonly reason: PlanReason;
@@ -93,10 +96,11 @@ const decisionCauses = ({ joints, jointsBeside }: Standing, version: Prescriptio
     }),
   );
 
-const careCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
-  const suspension = suspensionOn(inputs.care, version.dose);
-  return suspension ? [{ reason: { code: suspension.code, today: suspension.today }, effect: rest }] : [];
-};
+const careCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] =>
+  [inputs.care, ...(inputs.beside ?? []).map(({ care }) => care)].flatMap((care) => {
+    const suspension = suspensionOn(care, version.dose);
+    return suspension ? [{ reason: { code: suspension.code, today: suspension.today }, effect: rest }] : [];
+  });
 
 const findingCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
   return [inputs.screened, ...(inputs.beside ?? []).map(({ screened }) => screened)].flatMap((screened) => {
@@ -108,8 +112,8 @@ const findingCauses = (inputs: PlanInputs, version: PrescriptionVersion): readon
 const limitCauses = ({ reasons }: WithinLimits): readonly Cause[] =>
   reasons.map((reason) => ({ reason, effect: { decision: 'hold', today: reason.today } }));
 
-const newsCauses = ({ newsToday }: PlanInputs, { dose }: PrescriptionVersion): readonly Cause[] =>
-  newsToday && dose.method === 'occlusion'
+const newsCauses = ({ newsToday, beside }: PlanInputs, { dose }: PrescriptionVersion): readonly Cause[] =>
+  (newsToday || beside?.some((one) => one.newsToday)) && dose.method === 'occlusion'
     ? [{ reason: { code: 'news-today', today: 'none' }, effect: { today: 'none' } }]
     : [];
 
@@ -170,12 +174,14 @@ export const planFor = (own: PlanInputs): Plan => {
   return {
     items: inputs.versions.map((version) => itemFor(inputs, standing, version)),
     joints: standing.joints,
-    asks: asksOf(inputs.decisions, inputs.answers, danger.contacts),
+    asks: asksOf(inputs.decisions, inputs.answers, danger.contacts, standing.joints),
     signs,
     pauses: standing.pauses,
     contact: mostUrgent([
       ...standing.open.map(({ sign }) => sign.urgency),
-      ...[...standing.joints.values()].map(({ contact }) => contact),
+      ...[...standing.joints.values()]
+        .filter(({ decisionId }) => !isReached(danger.contacts, decisionId))
+        .map(({ contact }) => contact),
     ]),
   };
 };

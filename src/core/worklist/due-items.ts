@@ -126,6 +126,10 @@ const baselines = (state: PatientState, due: DueAfter): readonly DueItem[] =>
     })),
   );
 
+/** A dose is in force and no screening stands, as after the only one was struck out. */
+const neverScreened = ({ screenedOn, startedOn }: PatientState): readonly DueItem[] =>
+  screenedOn === null && startedOn !== null ? recorded('screening-due', noon(startedOn)) : [];
+
 /** What a patient said was new: looked at by a clinician, whatever the engine decided. */
 const reportedNew = ({ reportedNew: told }: PatientState): readonly DueItem[] =>
   told === null
@@ -162,6 +166,7 @@ export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[]
     ...reviewDay(state),
     ...missing(state, due),
     ...overdue('screening-due', state.screenedOn, due.screeningDays),
+    ...neverScreened(state),
     ...overdue('pressure-due', state.pressureMeasuredOn, due.pressureDays),
     ...baselines(state, due),
     ...careItems(state),

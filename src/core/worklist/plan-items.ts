@@ -67,7 +67,8 @@ const stoppedItems = ({ items }: Pick<Plan, 'items'>): readonly DueItem[] =>
     if (!first) return [];
     return [
       {
-        key: `dose-stopped ${itemId}`,
+        // What stops it is part of the key: another reason is another item, whatever was done about the first.
+        key: `dose-stopped ${itemId} ${stopping.map(({ code, foundOn }) => `${code} ${foundOn}`).join(' ')}`,
         kind: 'dose-stopped' as const,
         since: noon(first.foundOn),
         showsFrom: always,

@@ -67,7 +67,10 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
   'clock-doubtful': () =>
     'An entry came from a phone whose clock may be wrong. It counts as missing until confirmed.',
   'missing-answers': (item, today) => `No morning answers for ${days(item.facts.from, today)}.`,
-  'screening-due': (item, today) => `Screening is ${days(item.facts.from, today)} old; repeat it.`,
+  'screening-due': (item, today) =>
+    item.facts.from
+      ? `Screening is ${days(item.facts.from, today)} old; repeat it.`
+      : 'A dose is in force and no screening is on record; screen again.',
   'pressure-due': (item, today) => `The measured occlusion pressure is ${days(item.facts.from, today)} old.`,
   'danger-passed': (item) =>
     item.facts.coveringClinician

@@ -2,8 +2,8 @@
 import type { Reached } from '#core/danger/danger.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
-import { changed } from '../changed.ts';
 import { writtenNow } from '../episode/episodes.ts';
+import { changedForPerson } from '../patients/changed-for-person.ts';
 import { contactAttempt } from '../schema/schema.ts';
 
 export interface NewContact {
@@ -20,7 +20,7 @@ export const recordContact = (access: Access, patientId: string, row: NewContact
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(contactAttempt).values({ ...now, ...row });
-    changed(access, patientId);
+    await changedForPerson(access, patientId);
     await auditWrite(tx, access, 'contact-attempt', {
       subjectId: now.id,
       patientId,

@@ -21,7 +21,7 @@ const acknowledgementRows = patientQuery((db) =>
     .where(
       and(
         ofPatient(worklistItemAction),
-        sql`${worklistItemAction.act} IN ('acknowledge', 'assign') AND ${worklistItemAction.itemKey} LIKE 'sign %'`,
+        sql`(${worklistItemAction.act} = 'acknowledge' OR (${worklistItemAction.act} = 'assign' AND ${worklistItemAction.assignee} = ${worklistItemAction.doneBy})) AND ${worklistItemAction.itemKey} LIKE 'sign %'`,
       ),
     )
     .orderBy(asc(worklistItemAction.doneAt)),
@@ -58,13 +58,13 @@ export const contactsOf = async (access: Access, patientId: string): Promise<rea
     nextAt: row.nextAt,
   }));
 
-/** Who was given a sign has it; who acknowledged it has seen it: either keeps it from passing on. */
+/** Whoever acknowledged a sign, or took it, has seen it; being given one by somebody else says nothing. */
 export const dangerRecordOf = async (access: Access, patientId: string): Promise<DangerRecord> => {
   const signs = await signRows(access, patientId);
   const pauses = await pauseRows(access, patientId);
-  const acknowledged = signs.length > 0 ? await acknowledgementRows(access, patientId) : [];
+  const acknowledged = await acknowledgementRows(access, patientId);
   const contacts = await contactsOf(access, patientId);
-  const resumed = pauses.length > 0 ? await resumptionRows(access, patientId) : [];
+  const resumed = await resumptionRows(access, patientId);
   return {
     signs: signs.map((row) => ({
       id: row.id,

@@ -2,8 +2,8 @@
 import type { Pause } from '#core/danger/danger.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
-import { changed } from '../changed.ts';
 import { writtenNow } from '../episode/episodes.ts';
+import { changedForPerson } from '../patients/changed-for-person.ts';
 import { pause, pauseResumption } from '../schema/schema.ts';
 
 export type NewPause = Pick<Pause, 'joint' | 'reason' | 'until'> & {
@@ -14,7 +14,7 @@ export const addPause = (access: Access, patientId: string, row: NewPause): Prom
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(pause).values({ ...now, ...row, signId: null });
-    changed(access, patientId);
+    await changedForPerson(access, patientId);
     await auditWrite(tx, access, 'pause', {
       subjectId: now.id,
       patientId,
@@ -32,7 +32,7 @@ export const resume = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(pauseResumption).values({ ...now, ...row });
-    changed(access, patientId);
+    await changedForPerson(access, patientId);
     await auditWrite(tx, access, 'pause-resumption', {
       subjectId: now.id,
       patientId,

@@ -10,8 +10,8 @@ import { redFlagContact } from '#core/decision/rules/red-flags.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
-import { changed } from '../changed.ts';
 import { writtenNow } from '../episode/episodes.ts';
+import { changedForPerson } from '../patients/changed-for-person.ts';
 import { pause, warningSign } from '../schema/schema.ts';
 import { flagsByEntry } from './danger-record.ts';
 
@@ -44,7 +44,7 @@ export const reportSign = (access: Access, patientId: string, sign: NewSign): Pr
       reason,
       until: null,
     });
-    changed(access, patientId);
+    await changedForPerson(access, patientId);
     await auditWrite(tx, access, 'warning-sign', {
       subjectId: now.id,
       patientId,
@@ -70,7 +70,9 @@ export const reportEntrySigns = async (
   const { flags } = entry;
   if (flags.length === 0) return;
   const known = await flagsByEntry(access, patientId);
-  const before = known.filter(({ entryId }) => entryId !== null && entryId === entry.amends);
+  const before = known.filter(
+    ({ entryId }) => entryId !== null && (entryId === entry.amends || entryId === entry.entryId),
+  );
   const fresh = flags.filter((flag) => !before.some((one) => one.flags.includes(flag)));
   if (fresh.length === 0) return;
   await reportSign(access, patientId, {

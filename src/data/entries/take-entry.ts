@@ -30,10 +30,9 @@ const evaluated = (
 ): Promise<Stored> =>
   access.store.write(async () => {
     const stored = await store();
-    if (stored.kind === 'stored') {
-      await reportEntrySigns(access, patientId, told);
-      await evaluateRecord(access, patientId, cause(stored.id));
-    }
+    // A sign is written down whatever becomes of the entry that told it: in doubt, refused, or without its session.
+    if (stored.kind !== 'known') await reportEntrySigns(access, patientId, told);
+    if (stored.kind === 'stored') await evaluateRecord(access, patientId, cause(stored.id));
     return stored;
   });
 

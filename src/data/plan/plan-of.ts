@@ -9,7 +9,7 @@ import { candidateDecisions } from '../decision/candidate-decisions.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
 import { sessionsOf } from '../entries/logs.ts';
 import { careAroundOf } from '../episode/care-around.ts';
-import { mergedWith, mergesOf } from '../patients/merges.ts';
+import { mergedWith } from '../patients/merges.ts';
 import { type Patient, patientOf } from '../patients/people.ts';
 import { prescribingContextFor } from '../prescribing/prescribing-context.ts';
 import { inForce, type Prescription, prescriptionsOf } from '../prescribing/prescriptions.ts';
@@ -41,13 +41,16 @@ const recordedOf = async (access: Access, patient: Patient, would: readonly Made
     danger: await dangerRecordOf(access, patient.id),
     limits: screened.limits,
     screened,
+    care: await careAroundOf(access, patient.id, await newestScreening(access, patient.id)),
+    newsToday: await newsOn(access, patient.id),
   };
 };
 
-/** The person's other records, while nobody has chosen whose plan stays; none for almost everybody. */
+/**
+ * The person's other records; none for almost everybody. Whose prescriptions stay is chosen once; what
+ * speaks against an exercise goes on counting from either record.
+ */
 const recordedBeside = async (access: Access, patientId: string) => {
-  const { isPlanOpen } = await mergesOf(access, patientId);
-  if (!isPlanOpen) return [];
   const beside = [];
   for (const id of await mergedWith(access, patientId)) {
     const other = await patientOf(access, id);
@@ -74,8 +77,6 @@ export const planOf = async (
       signedAt: row.signedAt!,
     })),
     ownedLoadsKg: recorded.screened.ownedLoadsKg,
-    care: await careAroundOf(access, id, await newestScreening(access, id)),
-    newsToday: await newsOn(access, id),
     settings: recorded.screened.settings,
     at: { instant: access.now, day: access.day },
   });

@@ -54,7 +54,7 @@ const isHandledElsewhere = (row: DueItem, actions: readonly Action[]): boolean =
     (action) =>
       action.itemKey === row.unlessHandled &&
       action.itemSince === row.since &&
-      (action.act === 'acknowledge' || action.act === 'assign'),
+      (action.act === 'acknowledge' || (action.act === 'assign' && action.assignee === action.doneBy)),
   );
 
 const isSettledByAcknowledging = (row: DueItem, actions: readonly Action[]): boolean =>

@@ -75,6 +75,14 @@ describe('an answer of today', () => {
     await expect(send(0, '18:06', morning, 'morning')).rejects.toThrow(/not found/);
   });
 
+  it('changed too late is not taken, and the warning sign it told is written down once', async () => {
+    await send(0, '20:00', entry('a', 0, '20:00'));
+    const change = entry('b', 0, '20:00', { amends: 'a', redFlags: ['calf-pain-swelling'] });
+    for (const time of ['07:00', '07:01'])
+      await expect(send(1, time, change)).rejects.toThrow(/until midnight/);
+    expect(openSigns(await planAt(1, '07:02'))).toHaveLength(1);
+  });
+
   it('whose change is sent again after midnight gets the same answer as before', async () => {
     await send(0, '20:00', entry('a', 0, '20:00'));
     const change = entry('b', 0, '20:00', { amends: 'a' });

@@ -5,7 +5,7 @@ import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import { planFor } from '#core/plan/plan-for.ts';
 import { causes, decided, drawn, drawnInputs, limit, screenedWith, sign } from './drawn-plans.ts';
-import { curl, day, hoursAfter, inputs, noon } from './plan-inputs.ts';
+import { curl, day, hoursAfter, inputs, noon, version } from './plan-inputs.ts';
 
 const todayOf = (plan: Plan, itemId: string) => plan.items.find((one) => one.itemId === itemId)?.today;
 const item = (plan: Plan, itemId: string) => plan.items.find((one) => one.itemId === itemId)!;
@@ -68,6 +68,47 @@ describe('the plan', () => {
     expect(easier).toMatchObject({ loadKg: 1, sets: 1 });
     const none = item(planFor(inputs({ limits: [limit({ limitKg: 0.4 })] })), 'curl');
     expect([none.today, none.dose, none.easierSession]).toEqual(['rest-this-joint', null, null]);
+  });
+
+  it('rests an exercise whose easier session alone is over a limit: pain would have nothing to fall to', () => {
+    const heavier = version('curl', { ...curl, loadKg: 1 }, ['right-elbow'], { ...curl, sets: 1, loadKg: 2 });
+    const found = item(
+      planFor(inputs({ versions: [heavier], limits: [limit({ limitKg: 1.5 })], ownedLoadsKg: [2] })),
+      'curl',
+    );
+    expect([found.today, found.dose, found.easierSession]).toEqual(['rest-this-joint', null, null]);
+  });
+
+  it('asks for the pause that holds a joint back, also where a newer one was overruled and good answers came since', () => {
+    const first = decided({ id: 'first', decision: 'pause', today: 'none', evaluatedAt: noon - 5000 });
+    const second = decided({ id: 'second', decision: 'pause', today: 'none', evaluatedAt: noon - 4000 });
+    const good = decided({ id: 'good', evaluatedAt: noon - 10 });
+    const answers = [
+      {
+        decisionId: 'second',
+        kind: 'override' as const,
+        decision: 'hold' as const,
+        until: '2026-03-08',
+        answeredAt: noon - 3000,
+      },
+    ];
+    const plan = planFor(inputs({ decisions: [first, second, good], answers }));
+    expect(todayOf(plan, 'chair')).toBe('none');
+    expect(plan.asks.map(({ id, settled }) => [id, settled])).toEqual([['first', null]]);
+  });
+
+  it('goes on asking for a call the same day although the decision was overruled, until somebody was reached', () => {
+    const decision = decided({ decision: 'ease-back', today: 'bad-day', contact: 'same-day' });
+    const answers = [
+      {
+        decisionId: 'decision',
+        kind: 'override' as const,
+        decision: 'hold' as const,
+        until: '2026-03-20',
+        answeredAt: noon,
+      },
+    ];
+    expect(planFor(inputs({ decisions: [decision], answers })).asks[0]?.settled).toBeNull();
   });
 
   it('never raises a dose to a limit, and lets a limit of tomorrow bind tomorrow', () => {
@@ -136,9 +177,9 @@ describe('the plan', () => {
   });
 });
 
-describe('the plan of a person with two records, while nobody has chosen whose plan stays', () => {
-  const { decisions, answers, danger, limits, screened } = inputs();
-  const other = { decisions, answers, danger, limits, screened };
+describe('the plan of a person with two records', () => {
+  const { decisions, answers, danger, limits, screened, care, newsToday } = inputs();
+  const other = { decisions, answers, danger, limits, screened, care, newsToday };
   const pausedThere = decided({ id: 'there', joint: 'left-knee', decision: 'pause', today: 'none' });
   const boldThere = decided({ id: 'there', joint: 'left-knee', decision: 'progress', largestStep: 'load' });
   const easedHere = decided({ joint: 'left-knee', decision: 'ease-back', today: 'bad-day' });
@@ -147,6 +188,8 @@ describe('the plan of a person with two records, while nobody has chosen whose p
     ['a decision', { decisions: [pausedThere] }, 'chair', 'none'],
     ['a warning sign', { danger: sign }, 'curl', 'none'],
     ['a limit', { limits: [limit({ limitKg: 1 })] }, 'curl', 'bad-day'],
+    ['something new told today', { newsToday: true }, 'cuff', 'none'],
+    ['a consent that is missing', { care: { ...care, consents: [] } }, 'cuff', 'rest-this-joint'],
     [
       'a finding',
       screenedWith([{ item: 'lymph', answer: 'yes', limbs: [{ limb: 'leg', side: 'right' }] }], day),

@@ -4,6 +4,7 @@ import { Problem } from '#api/errors.ts';
 import { requireFresh } from '#api/fresh-sign-in.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
+import type { DangerRecord } from '#core/danger/danger.ts';
 import {
   contactConsistent,
   contactFields,
@@ -19,7 +20,7 @@ import { openSigns, type Plan } from '#core/plan/plan.ts';
 import type { Access } from '#data/access.ts';
 import { settingValue } from '#data/clinic/clinic-settings.ts';
 import { recordContact } from '#data/danger/contacts.ts';
-import { contactsOf } from '#data/danger/danger-record.ts';
+import { contactsOf, dangerRecordOf } from '#data/danger/danger-record.ts';
 import { addPause, resume } from '#data/danger/pauses.ts';
 import { reportSign } from '#data/danger/warning-signs.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
@@ -41,9 +42,14 @@ const requireOpen = (plan: Plan, signIds: readonly string[], decisionIds: readon
   );
 };
 
-const heldItems = (plan: Plan, pauseId: string): readonly string[] => {
+const heldItems = (plan: Plan, own: DangerRecord, pauseId: string): readonly string[] => {
   const state = plan.pauses.find(({ pause }) => pause.id === pauseId);
   if (!state) throw new Problem('conflict', 'This pause is over already. Reload the page.');
+  if (!own.pauses.some(({ id }) => id === pauseId))
+    throw new Problem(
+      'refused',
+      'This pause was made on the person’s other record. Open that one to resume it.',
+    );
   if (openSigns(plan).length > 0)
     throw new Problem(
       'refused',
@@ -142,7 +148,8 @@ export const dangerRouter = router({
       const { access, patient } = ctx;
       requireFresh(ctx.person);
       return access.store.write(async () => {
-        const held = heldItems(await planOf(access, patient), input.pauseId);
+        const own = await dangerRecordOf(access, patient.id);
+        const held = heldItems(await planOf(access, patient), own, input.pauseId);
         await resumeItems(access, patient.id, held, input);
         await evaluateRecord(access, patient.id, byClinician);
       });

@@ -13,6 +13,8 @@ export const danger = {
     '{name} hat mit der Person gesprochen, die Sie betreut. Ihre Übungen ruhen weiter, bis wir sie wieder freigeben.',
   'ended-some':
     '{name} hat mit Ihnen gesprochen. Die unten gekennzeichneten Übungen ruhen weiter, bis wir sie wieder freigeben.',
+  'ended-carer-some':
+    '{name} hat mit der Person gesprochen, die Sie betreut. Die unten gekennzeichneten Übungen ruhen weiter, bis wir sie wieder freigeben.',
   'paused-all': 'Ihre Übungen ruhen, bis wir sie wieder freigeben.',
   'paused-joint': 'Übungen für {joint:your-accusative} ruhen, bis wir sie wieder freigeben.',
   'paused-some': 'Einige Ihrer Übungen ruhen, bis wir sie wieder freigeben.',

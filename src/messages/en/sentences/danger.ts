@@ -10,6 +10,8 @@ export const danger = {
     '{name} has spoken with the person who cares for you. Your exercises stay paused until we start them again.',
   'ended-some':
     '{name} has spoken with you. The exercises marked below stay paused until we start them again.',
+  'ended-carer-some':
+    '{name} has spoken with the person who cares for you. The exercises marked below stay paused until we start them again.',
   'paused-all': 'Your exercises are paused until we start them again.',
   'paused-joint': 'Exercises for your {joint} are paused until we start them again.',
   'paused-some': 'Some of your exercises are paused until we start them again.',
