@@ -47,7 +47,7 @@ const contactReached = async (page: Page) => {
   await page.getByLabel('Found').fill('Calf soft and not swollen; sore since the garden on Friday.');
   await page.getByLabel('Advised').fill('Ring at once if it swells or feels hot.');
   await press(page, 'Record contact');
-  await expect(page.getByText('None is open.')).toBeVisible();
+  await expect(page.getByText('No warning sign is open.')).toBeVisible();
 };
 
 const resumeAll = async (page: Page) => {
@@ -72,7 +72,7 @@ test('a warning sign on Saturday evening stays open until somebody has reached h
   await hers.getByLabel(/^One calf is newly swollen/).check();
   await press(hers, 'Continue');
   await expect(hers.getByRole('heading', { level: 1 })).toHaveText('Stop. Ring your clinic today');
-  await expect(hers.getByText('Your clinic has this answer.')).toBeVisible();
+  await expect(hers.getByText('This answer has reached your clinic.')).toBeVisible();
   await todayOn(hers);
   await expect(hers.getByText(/^You told us of a warning sign\. Do no exercises/)).toBeVisible();
   await expect(hers.getByText(/If nobody answers, do not wait: ring/).first()).toBeVisible();

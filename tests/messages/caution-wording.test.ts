@@ -10,7 +10,7 @@ import { sentenceRows } from '#messages/sentence-rows.ts';
 const digests: Readonly<Record<number, Readonly<Record<string, string>>>> = {
   1: { en: '9179270c5fc82982', de: '7b989f4fb38052e5' },
   2: { en: 'ebaab18419f23041', de: '88b951a9d2cf72d1' },
-  3: { en: '080d38fd303359f1', de: 'd5c37651b09f315e' },
+  3: { en: '080d38fd303359f1', de: '333f4822ab829e2a' },
 };
 
 const areas = ['cautions', 'unchecked', 'limits'];

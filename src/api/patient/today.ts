@@ -11,6 +11,7 @@ import { stillApplies } from '#core/screening/pre-visit.ts';
 import { addDays, ageYears, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { flagsByEntry } from '#data/danger/danger-record.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
 import { type Clinic, clinicOf, type Patient } from '#data/patients/people.ts';
@@ -113,6 +114,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     }),
     sessionSent: sessions.some((session) => session.day === access.day),
     contact: plan.contact,
+    knownEntryIds: (await flagsByEntry(access, patient.id)).flatMap(({ entryId }) => entryId ?? []),
     isStopped: openSigns(plan).length > 0,
     danger: dangerTexts(plan, clinic),
     changes: [

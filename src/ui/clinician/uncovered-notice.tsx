@@ -2,6 +2,6 @@
 export const UncoveredNotice = () => (
   <p className="screen-only uncovered">
     <strong>No covering clinician is named.</strong> A warning sign that nobody acknowledges in time passes to
-    nobody. An administrator names one under <a href="/administration/care">Administration, care</a>.
+    nobody. An administrator can name one under <a href="/administration/care">Administration, care</a>.
   </p>
 );

@@ -62,7 +62,7 @@ describe('of one patient', () => {
         found: isReached ? 'Nothing worrying.' : null,
         advised: isReached ? 'Ring if it changes.' : null,
         referredTo: null,
-        nextAt: isReached ? null : at + 2 * hour,
+        againInHours: isReached ? null : 2,
       },
     });
   };
@@ -93,16 +93,15 @@ describe('of one patient', () => {
         }),
       (at, person, draw) => contact(at, person, ['patient', 'carer', 'nobody'][draw(3)]!),
       (at, person) => resume(at, person),
-      (at, { patientId }, draw) =>
-        clinicianAt(at).danger.pause({
+      (at, { patientId }, draw) => {
+        const cause = ['warning-sign', 'holiday', 'other'][draw(3)];
+        const until = draw(2) && cause !== 'warning-sign' ? accessAt(at + 48 * hour).day : null;
+        const joint = [null, 'right-knee', 'left-wrist'][draw(3)];
+        return clinicianAt(at).danger.pause({
           patientId,
-          pause: {
-            cause: ['warning-sign', 'holiday', 'other'][draw(3)],
-            joint: [null, 'right-knee', 'left-wrist'][draw(3)],
-            reason: 'As drawn.',
-            until: draw(2) ? accessAt(at + 48 * hour).day : null,
-          },
-        }),
+          pause: { cause, joint, reason: 'As drawn.', until },
+        });
+      },
       (at, { patientId }, draw) =>
         clinicianAt(at).care.addLimit({
           patientId,

@@ -47,12 +47,12 @@ describe('a warning sign', () => {
         found: 'Calf soft, no swelling.',
         advised: 'Ring again if it swells or hurts.',
         referredTo: null,
-        nextAt: null,
+        againInHours: null,
         ...more,
       },
     });
-  const nobodyAt = (at: number, nextAt = at + 60 * minute) =>
-    contactAt(at, { reached: 'nobody', found: null, advised: null, nextAt });
+  const nobodyAt = (at: number, againInHours = 1) =>
+    contactAt(at, { reached: 'nobody', found: null, advised: null, againInHours });
 
   const resumeAt = async (at: number) => {
     const { plan } = await clinicianAt(at).danger.get({ patientId });
@@ -115,7 +115,7 @@ describe('a warning sign', () => {
     await clinicianAt(later(1)).worklist.acknowledge({ patientId, key: item!.key });
     expect(await openAt(later(2))).toHaveLength(1);
     expect((await todayAt(later(2))).danger[0]?.en).toBe(
-      'Clinician A has seen it and will speak with you. Do no exercises until then.',
+      'Your exercises are paused. Clinician A knows why and will speak with you. Do no exercises until then.',
     );
     expect(await kindsAt(later(2))).toContain('red-flag');
   });
@@ -131,14 +131,23 @@ describe('a warning sign', () => {
   });
 
   it.each([
-    ['under', 1439, true],
-    ['at', 1440, true],
-    ['over', 1441, false],
-  ])('is tried again within a day: %s, %i minutes ahead, is taken: %s', async (_place, minutes, isTaken) => {
+    [0, false],
+    [1, true],
+    [2, true],
+    [23, true],
+    [24, true],
+    [25, false],
+  ])('is tried again in 1 to 24 hours: in %i hours is taken: %s', async (hours, isTaken) => {
     await told();
-    const call = nobodyAt(later(5), later(5 + minutes));
+    const call = nobodyAt(later(5), hours);
     if (isTaken) await call;
     else await expect(call).rejects.toMatchObject({ problem: 'refused' });
+  });
+
+  it('is not taken as nobody reached without saying when it is tried again', async () => {
+    await told();
+    const contact = { reached: 'nobody', found: null, advised: null, againInHours: null };
+    await expect(contactAt(later(5), contact)).rejects.toThrow('Enter when it will be tried again');
   });
 
   it('needs what was found and what was advised before a contact counts as one that reached somebody', async () => {
@@ -221,7 +230,7 @@ describe('a warning sign', () => {
       found: 'Fine.',
       advised: 'Nothing.',
       referredTo: null,
-      nextAt: null,
+      againInHours: null,
     };
     await expect(clinicianAt(later(3)).danger.recordContact({ patientId, contact })).rejects.toThrow(
       'Clinician A has recorded a contact that ended this warning sign.',
@@ -274,6 +283,16 @@ describe('a pause of a clinician', () => {
     const { plan } = await clinicianAt(later(1)).danger.get({ patientId });
     expect(plan.signs.map(({ sign, state }) => [sign.source, state])).toEqual([['clinician', 'reported']]);
     expect(await todayOf(later(1))).toBe('none');
+  });
+
+  it('for a concern is not dated: it ends by a contact and by no day', async () => {
+    const concern = {
+      ...plainPause,
+      cause: 'warning-sign',
+      reason: 'Sounded confused.',
+      until: '2026-03-20',
+    };
+    await expect(pauseAt(morning, concern)).rejects.toThrow('Leave the day out.');
   });
 
   it('of one joint leaves exercises that do not load it alone', async () => {

@@ -48,7 +48,7 @@ describe('the counts above the worklist', () => {
       await worklist().snooze({ patientId, key, until: '2026-03-05', reason: 'On leave' });
     const [line] = (await worklist().groups({ group: 'snoozed' })).lines;
     expect([line?.patientId, line?.snoozedUntil]).toEqual([patientId, '2026-03-05']);
-    for (const key of line!.snoozedKeys) await worklist().unsnooze({ patientId, key });
+    await worklist().unsnooze({ patientId, keys: [...line!.snoozedKeys] });
     expect((await counts())['needs-you']).toBe(1);
     expect((await worklist().list({})).lines).toHaveLength(1);
   });

@@ -24,6 +24,7 @@ const why: Field = { name: 'whyWrong', kind: 'text', minLength: 1, maxLength: 30
 const oneAnswer: readonly Field[] = [
   { name: 'item', kind: 'text', minLength: 1, maxLength: 60, about: 'Question' },
   { name: 'answer', kind: 'enum', values: screeningAnswers, about: 'Right answer' },
+  { name: 'note', kind: 'text', minLength: 1, maxLength: 200, nullable: true, about: 'Which, when, where' },
 ];
 
 const fieldsOf = (subject: CorrectionSubject, entered: Entered): readonly Field[] => {
@@ -53,9 +54,12 @@ const answersIn = (entered: Entered) => entered.answers as readonly ScreeningIte
 
 const replacementOf = (subject: CorrectionSubject, entered: Entered, value: Entered): Entered => {
   if (subject !== 'screening') return value;
-  const { item, answer } = value;
+  const { item, answer, note } = value;
   const others = answersIn(entered).filter((one) => one.item !== item);
-  return { sheetVersion: entered.sheetVersion, answers: [...others, { item, answer }] };
+  // What stands beside an answer (limb, joint, medicine, day) goes with it and not with another answer.
+  const before = answersIn(entered).find((one) => one.item === item && one.answer === answer);
+  const right = { ...before, item, answer, ...(note ? { note } : {}) };
+  return { sheetVersion: entered.sheetVersion, answers: [...others, right] };
 };
 
 const choicesOf = (subject: CorrectionSubject, entered: Entered) => ({

@@ -22,7 +22,7 @@ const titles: Readonly<Record<CorrectionSubject, string>> = {
   event: 'Events',
   limit: 'Limits',
   goal: 'Goals',
-  baseline: 'Usual values',
+  baseline: 'Baselines',
   'effusion-test': 'Knee effusion tests',
   clearance: 'Findings cleared',
   'supervised-session': 'Supervised sessions',
@@ -66,8 +66,8 @@ export const CorrectionsWaiting = ({
       <div key={row.id} className="notice notice-care stack-close">
         <p>
           Corrected by {row.correctedName}: {row.was ? entryInWords(row.subject, row.was) : ''}
-          {row.now ? ` is now ${entryInWords(row.subject, row.now)}` : ' is struck out'}. Both count, the
-          stricter wins, until a clinician has seen the new plan.
+          {row.now ? ` is now ${entryInWords(row.subject, row.now)}` : ' is struck out'}. Until a clinician
+          has seen the new plan, both count and the stricter one applies.
         </p>
         <NewPlan patientId={patientId} correctionId={row.id} />
       </div>

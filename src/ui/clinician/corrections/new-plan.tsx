@@ -7,12 +7,13 @@ import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import type { NewPlan as Plan } from '../answers.ts';
 import { client } from '../client.ts';
 import { doseInWords } from '../dose-words.ts';
-import { optionInWords } from '../forms/field-words.ts';
 import { useSubmit } from '../forms/use-submit.ts';
+import { decisionStatus, todayInWords } from '../words.ts';
 
 const lineOf = ({ title, dose, decision, today, inTheWay }: Plan[number]): string => {
-  const stands = inTheWay.length > 0 ? inTheWay.join(' ') : optionInWords(today);
-  return `${title}, ${doseInWords(dose)}: ${decision === null ? 'no decision' : optionInWords(decision)}. ${stands}`;
+  const decided = decision === null ? 'no decision' : decisionStatus[decision].word;
+  const start = `${title}, ${doseInWords(dose)}: ${decided}`;
+  return inTheWay.length > 0 ? `${start}. ${inTheWay.join(' ')}` : `${start}; ${todayInWords[today]}.`;
 };
 
 export const NewPlan = (props: { readonly patientId: string; readonly correctionId: string }) => {
@@ -41,9 +42,9 @@ export const NewPlan = (props: { readonly patientId: string; readonly correction
               <li key={line.itemId}>{lineOf(line)}</li>
             ))}
           </ul>
-          {plan.length === 0 ? <p>No exercise is in force.</p> : null}
+          {plan.length === 0 ? <p>No prescription is in force.</p> : null}
           <Button id={id} onClick={() => void agree()}>
-            I have seen it; let it count
+            I have seen this plan: put it in force
           </Button>
         </>
       )}

@@ -17,7 +17,6 @@ const whoReached = [
 type Who = (typeof whoReached)[number]['value'];
 
 const inHours = [1, 2, 4, 24] as const;
-const hourMs = 3_600_000;
 
 export interface ContactFormProps {
   readonly patientId: string;
@@ -25,13 +24,11 @@ export interface ContactFormProps {
   readonly decisionIds: readonly string[];
   /** Hours after which a failed attempt is tried again, as proposed. */
   readonly againHours: number;
-  /** Clinical instant at which the page was made. */
-  readonly now: number;
 }
 
 const textOf = (typed: string): string | null => typed.trim() || null;
 
-const useContact = ({ patientId, signIds, decisionIds, againHours, now }: ContactFormProps) => {
+const useContact = ({ patientId, signIds, decisionIds, againHours }: ContactFormProps) => {
   const router = useRouter();
   const [who, setWho] = useState<Who | null>(null);
   const [found, setFound] = useState('');
@@ -57,7 +54,7 @@ const useContact = ({ patientId, signIds, decisionIds, againHours, now }: Contac
           found: isReached ? textOf(found) : null,
           advised: isReached ? textOf(advised) : null,
           referredTo: isReached ? textOf(referredTo) : null,
-          nextAt: isReached ? null : now + Number(hours) * hourMs,
+          againInHours: isReached ? null : Number(hours),
         },
       });
     });
@@ -129,14 +126,14 @@ export const ContactForm = (props: ContactFormProps) => {
       {at.who === 'patient' || at.who === 'carer' ? <Reached at={at} /> : null}
       {at.who === 'nobody' ? (
         <RadioGroup
-          name="contact-nextAt"
+          name="contact-againInHours"
           legend="Try again in"
           isWrapped
           options={[...new Set([props.againHours, ...inHours])]
             .toSorted((a, b) => a - b)
             .map((count) => ({ value: String(count), label: count === 1 ? '1 hour' : `${count} hours` }))}
           chosen={at.hours}
-          error={at.submit.errorOf('nextAt')}
+          error={at.submit.errorOf('againInHours')}
           onChoose={at.setHours}
         />
       ) : null}

@@ -2,6 +2,7 @@
 import { holdsBack, type PauseState, type SignState } from '#core/danger/danger-state.ts';
 import { signsInWords } from '#core/danger/sign-words.ts';
 import { exerciseById } from '#core/exercises/catalogue.ts';
+import { openSigns } from '#core/plan/plan.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -21,8 +22,8 @@ export interface DangerProps {
 }
 
 const sourceInWords = {
-  patient: 'told on the phone',
-  telephone: 'told to the clinic',
+  patient: 'sent by the patient',
+  telephone: 'reported to the clinic',
   clinician: 'raised by a clinician',
   record: 'found in the record',
 } as const;
@@ -51,21 +52,22 @@ const OpenSign = ({ state, clock }: { readonly state: SignState; readonly clock:
 };
 
 const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
-  const open = danger.plan.signs.filter(({ endedBy }) => endedBy === null);
+  const open = openSigns(danger.plan);
   const calls = danger.plan.asks.filter(
     ({ settled, contact }) => settled === null && (contact === 'same-day' || contact === 'emergency'),
   );
   return (
     <section className="stack-close" aria-labelledby="open-signs">
       <h2 id="open-signs">Open warning signs</h2>
-      {open.length === 0 ? <p className="soft">None is open.</p> : null}
+      {open.length === 0 ? <p className="soft">No warning sign is open.</p> : null}
       <ul>
         {open.map((state) => (
           <OpenSign key={state.sign.id} state={state} clock={clock} />
         ))}
-        {calls.map(({ id, joint, evaluatedAt }) => (
+        {calls.map(({ id, joint, contact, evaluatedAt }) => (
           <li key={id}>
-            A call is asked for today about the {jointInWords(joint)}, {momentInWords(evaluatedAt, clock)}.
+            {contact === 'emergency' ? 'Emergency contact' : 'Same-day call'} about the {jointInWords(joint)}:
+            asked for {momentInWords(evaluatedAt, clock)}, not recorded yet.
           </li>
         ))}
       </ul>
@@ -73,8 +75,8 @@ const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
         <>
           {open.length > 0 ? (
             <p>
-              Everything is paused. A sign ends only by a contact that reached the patient, or the person who
-              cares for her or him.
+              Everything is paused. A sign ends only when a contact has reached the patient, or the person who
+              cares for the patient.
             </p>
           ) : null}
           <h3>Contact</h3>
@@ -84,7 +86,6 @@ const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
             signIds={open.map(({ sign }) => sign.id)}
             decisionIds={calls.map(({ id }) => id)}
             againHours={danger.againHours}
-            now={clock.now}
           />
         </>
       ) : null}
@@ -108,12 +109,12 @@ const OnePause = ({ state, ...props }: DangerProps & { readonly state: PauseStat
     <li className="stack-close">
       <p>
         <strong>{causeInWords[pause.cause]}</strong>, {pause.joint ? jointInWords(pause.joint) : 'everything'}
-        , since {momentInWords(pause.at, props.clock)}: {pause.reason}{' '}
-        <span className="soft">{pause.by}.</span>{' '}
-        {pause.until ? `To be looked at on ${dayInWords(pause.until, props.day)}.` : ''}
+        , since {momentInWords(pause.at, props.clock)}: “{pause.reason}”{' '}
+        <span className="soft">({pause.by})</span>{' '}
+        {pause.until ? `Consider resuming on ${dayInWords(pause.until, props.day)}.` : ''}
       </p>
-      {state.isSignOpen ? (
-        <p className="soft">Its warning sign is open; nothing can be resumed yet.</p>
+      {openSigns(props.danger.plan).length > 0 ? (
+        <p className="soft">A warning sign is open; nothing can be resumed yet.</p>
       ) : (
         <ResumeForm
           key={held.map(({ itemId }) => itemId).join()}
@@ -148,7 +149,7 @@ const Contacts = ({ danger, clock }: DangerProps) =>
             {momentInWords(one.at, clock)}, {one.by}:{' '}
             {one.reached === 'nobody'
               ? `nobody reached${one.nextAt ? `; to be tried again ${momentInWords(one.nextAt, clock)}` : ''}.`
-              : `reached the ${one.reached === 'carer' ? 'person who cares for the patient' : 'patient'}. Found: ${one.found} Advised: ${one.advised}${one.referredTo ? ` Referred to ${one.referredTo}.` : ''}`}
+              : `reached the ${one.reached === 'carer' ? 'person who cares for the patient' : 'patient'}. Found: “${one.found}” Advised: “${one.advised}”${one.referredTo ? ` Referred to: “${one.referredTo}”` : ''}`}
           </li>
         ))}
       </ul>
@@ -160,7 +161,10 @@ export const DangerScreen = (props: DangerProps) => (
     <OpenSigns {...props} />
     <PlanView plan={props.danger.plan} />
     <Pauses {...props} />
-    <Contacts {...props} />
+    {/* A contact just recorded is announced; until then nothing stands here. */}
+    <div aria-live="polite">
+      <Contacts {...props} />
+    </div>
     <section className="stack-close screen-only">
       <Disclosure summary="Report a warning sign told by telephone">
         <ReportForm patientId={props.patientId} />

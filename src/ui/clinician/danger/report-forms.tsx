@@ -31,7 +31,10 @@ export const ReportForm = ({ patientId }: { readonly patientId: string }) => {
 };
 
 const causes = [
-  { value: 'warning-sign', label: 'A concern of mine: I will speak with the patient' },
+  {
+    value: 'warning-sign',
+    label: 'A concern of mine: everything stays paused until I have spoken with the patient',
+  },
   { value: 'holiday', label: 'Holiday' },
   { value: 'operation', label: 'Operation' },
   { value: 'other', label: 'Another reason' },
@@ -45,7 +48,7 @@ export const PauseForm = ({ patientId }: { readonly patientId: string }) => {
       fields={pauseFields}
       choices={{ cause: causes }}
       hints={{
-        joint: 'Leave it out to pause everything.',
+        joint: 'Leave it empty to pause everything.',
         until: 'As YYYY-MM-DD. You are asked on that day; nothing resumes by itself.',
       }}
       label="Pause"

@@ -78,7 +78,7 @@ export const Measured = (props: PartProps) => (
     />
     <NumberField
       {...boundField(props, 'pressure.diastolicMmhg')}
-      label="Lower"
+      label="Resting blood pressure, lower"
       hint="Seated."
       unit="mmHg"
       isWhole
@@ -108,7 +108,7 @@ export const Exercise = (props: PartProps) => {
       />
       {template?.limbsAtOnce === 'both' ? null : (
         <RadioGroup
-          name="wish.side"
+          name="request.side"
           legend="Side"
           isWrapped
           error={props.errorOf('request.side')}

@@ -71,8 +71,8 @@ export const Questions = ({ page, items, typed, onItem, onRest, onHome }: Questi
   return (
     <div className="stack-close">
       <p className="soft">
-        The {items.length} needed for low load. You can answer the rest later; occlusion stays unavailable
-        until then.
+        Low load needs these {items.length} answers. You can answer the rest later; occlusion stays
+        unavailable until then.
       </p>
       {page.preVisit ? (
         <Button tone="plain" onClick={onHome}>

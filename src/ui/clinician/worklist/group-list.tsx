@@ -17,8 +17,10 @@ const Unsnooze = ({ line }: { readonly line: GroupLine }) => {
   const submit = useSubmit('', id);
   const bringBack = () =>
     submit.send([], async () => {
-      for (const key of line.snoozedKeys)
-        await client.clinician.worklist.unsnooze.mutate({ patientId: line.patientId, key });
+      await client.clinician.worklist.unsnooze.mutate({
+        patientId: line.patientId,
+        keys: [...line.snoozedKeys],
+      });
       router.refresh();
     });
   return (
