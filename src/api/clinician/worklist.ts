@@ -89,7 +89,7 @@ export const worklistRouter = router({
           return {
             group,
             count: mine.length,
-            until: mine.flatMap(({ snoozedUntil }) => snoozedUntil ?? []).sort()[0] ?? null,
+            until: mine.flatMap(({ until }) => until ?? []).sort()[0] ?? null,
             names: [...new Set(mine.flatMap(({ assignedNames }) => assignedNames))].sort(),
           };
         }),

@@ -1,4 +1,4 @@
-/** The clinic's patients in six groups, each a list one can open. Nobody is in two, and nobody in none. */
+/** The clinic's patients in seven groups, each a list one can open. Nobody is in two, and nobody in none. */
 
 import { dayInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
@@ -11,6 +11,7 @@ const wordsOf: Readonly<Record<WorklistGroup, (count: Count, day: Day) => string
   'needs-you': ({ count }) => `${count} ${count === 1 ? 'needs' : 'need'} you`,
   assigned: ({ count, names }) => `${count} assigned to ${listed(names)}`,
   snoozed: ({ count, until }, day) => `${count} snoozed${until ? ` until ${dayInWords(until, day)}` : ''}`,
+  paused: ({ count, until }, day) => `${count} paused${until ? ` until ${dayInWords(until, day)}` : ''}`,
   'not-screened': ({ count }) => `${count} not yet screened`,
   'nothing-found': ({ count }) => `${count} nothing found`,
   discharged: ({ count }) => `${count} discharged`,

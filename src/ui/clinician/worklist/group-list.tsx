@@ -36,8 +36,8 @@ const Unsnooze = ({ line }: { readonly line: GroupLine }) => {
   );
 };
 
-const notes = ({ group, snoozedUntil, assignedNames }: GroupLine, day: Day): string => {
-  if (group === 'snoozed' && snoozedUntil) return `until ${dayInWords(snoozedUntil, day)}`;
+const notes = ({ group, until, assignedNames }: GroupLine, day: Day): string => {
+  if ((group === 'snoozed' || group === 'paused') && until) return `until ${dayInWords(until, day)}`;
   return group === 'assigned' ? `with ${listed(assignedNames)}` : '';
 };
 
