@@ -116,7 +116,7 @@ test('a warning sign told by telephone on Monday is entered from the same list a
   await office.getByText('Report a warning sign told by telephone').click();
   await office.getByRole('checkbox', { name: /^Hot, swollen joint/ }).check();
   await press(office, 'Report warning sign');
-  await expect(office.getByText(/Everything is paused\. A sign ends only by a contact/)).toBeVisible();
+  await expect(office.getByText(/Everything is paused\. A sign ends only when a contact/)).toBeVisible();
   await todayOn(his);
   await expect(his.getByText(/^Your exercises are paused\. Do none of them/)).toBeVisible();
   await expect(start(his)).toBeHidden();
@@ -145,6 +145,7 @@ test('a surgeon’s letter that lowers a ceiling reaches the phone at once and i
   await expect(office.getByText(/Castellane/).first()).toBeVisible();
   await todayOn(hers);
   await expect(hers.getByText(/There is a limit/)).toBeVisible();
+  console.log('DBG', await hers.locator('main').innerText());
   await expect(hers.getByText(/1\.5 kg|1\.25 kg/)).toHaveCount(0);
   await office.goto('/worklist');
   await expect(office.locator('.worklist-row', { hasText: 'Leocadia Brandmere' })).toContainText(

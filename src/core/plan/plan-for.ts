@@ -3,6 +3,7 @@
  * is looked at again inside its own transaction. Every cause takes away and none gives back: with one cause
  * more no exercise is ever bolder (`tests/core/plan`).
  */
+import { testFrom } from '../assessment/strength/test-to-failure.ts';
 import type { DangerRecord } from '../danger/danger.ts';
 import {
   holdsBack,
@@ -44,6 +45,8 @@ export interface PlanInputs {
   readonly screened: Screened;
   /** Something new was told before a session of this day. */
   readonly newsToday: boolean;
+  /** Instant at which the last session that loaded each joint began, of the last days. */
+  readonly lastLoadedAt: ReadonlyMap<Joint, number>;
   readonly settings: SettingValues;
   readonly at: Moment;
   /**
@@ -55,7 +58,7 @@ export interface PlanInputs {
 
 type Beside = Pick<
   PlanInputs,
-  'decisions' | 'answers' | 'danger' | 'limits' | 'screened' | 'care' | 'newsToday'
+  'decisions' | 'answers' | 'danger' | 'limits' | 'screened' | 'care' | 'newsToday' | 'lastLoadedAt'
 >;
 
 interface Cause {
@@ -117,6 +120,12 @@ const newsCauses = ({ newsToday, beside }: PlanInputs, { dose }: PrescriptionVer
     ? [{ reason: { code: 'news-today', today: 'none' }, effect: { today: 'none' } }]
     : [];
 
+/** The latest of all records of the person. */
+const lastLoaded = ({ lastLoadedAt, beside = [] }: PlanInputs, joints: readonly Joint[]): number | null =>
+  [lastLoadedAt, ...beside.map((one) => one.lastLoadedAt)]
+    .flatMap((each) => joints.flatMap((joint) => each.get(joint) ?? []))
+    .reduce<number | null>((a, b) => (a === null || b > a ? b : a), null);
+
 const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVersion): PlanItem => {
   const within = withinLimits(version, inputs.limits, inputs.ownedLoadsKg, inputs.at.day);
   const causes = [
@@ -135,6 +144,7 @@ const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVe
     joints: version.joints,
     dose: within.dose,
     easierSession: within.easierSession,
+    testFrom: testFrom(lastLoaded(inputs, version.joints), inputs.settings),
     ...mostCautious(causes.map(({ effect }) => effect)),
     reasons: causes
       .map(({ reason }) => reason)

@@ -47,6 +47,11 @@ export interface PlanItem extends Omit<Answers, 'reasons'> {
   readonly dose: Dose | null;
   /** The easier session as signed, its load lowered to a limit where needed; null where none is within it. */
   readonly easierSession: Dose | null;
+  /**
+   * Instant before which no test to failure is done: enough hours after the last session that loaded one of
+   * the joints. null = nothing loaded them lately. The gate before a test is that of a session: `today`.
+   */
+  readonly testFrom: number | null;
   /** Only what takes something away, most cautious first; empty = as signed. */
   readonly reasons: readonly PlanReason[];
 }

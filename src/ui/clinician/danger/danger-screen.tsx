@@ -159,7 +159,7 @@ const Contacts = ({ danger, clock }: DangerProps) =>
 export const DangerScreen = (props: DangerProps) => (
   <div className="stack-wide">
     <OpenSigns {...props} />
-    <PlanView plan={props.danger.plan} />
+    <PlanView plan={props.danger.plan} clock={props.clock} />
     <Pauses {...props} />
     {/* A contact just recorded is announced; until then nothing stands here. */}
     <div aria-live="polite">

@@ -3,6 +3,7 @@ import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Plan, PlanItem, PlanReason } from '#core/plan/plan.ts';
 import { jointInWords, listed } from '#core/review/plain-words.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { type ClinicClock, momentInWords } from '../when.ts';
 import { decisionStatus, todayInWords } from '../words.ts';
 
 type Joints = Plan['joints'];
@@ -40,7 +41,15 @@ const reasonInWords = (reason: PlanReason, joints: Joints): string => {
   }
 };
 
-const Line = ({ item, joints }: { readonly item: PlanItem; readonly joints: Joints }) => {
+const Line = ({
+  item,
+  joints,
+  clock,
+}: {
+  readonly item: PlanItem;
+  readonly joints: Joints;
+  readonly clock: ClinicClock;
+}) => {
   const isStopped = item.today === 'none' || item.today === 'rest-this-joint';
   const tone = isStopped ? 'danger' : item.today === 'bad-day' ? 'care' : 'accent';
   return (
@@ -54,17 +63,26 @@ const Line = ({ item, joints }: { readonly item: PlanItem; readonly joints: Join
           : {listed([...new Set(item.reasons.map((reason) => reasonInWords(reason, joints)))])}
         </span>
       ) : null}
+      {item.testFrom !== null && item.testFrom > clock.now ? (
+        <span className="soft"> No test to failure before {momentInWords(item.testFrom, clock)}.</span>
+      ) : null}
     </li>
   );
 };
 
-export const PlanView = ({ plan }: { readonly plan: Pick<Plan, 'items' | 'joints'> }) => (
+export const PlanView = ({
+  plan,
+  clock,
+}: {
+  readonly plan: Pick<Plan, 'items' | 'joints'>;
+  readonly clock: ClinicClock;
+}) => (
   <section className="stack-close" aria-labelledby="plan-today">
     <h2 id="plan-today">What the patient may do today</h2>
     {plan.items.length === 0 ? <p className="soft">No prescription is in force.</p> : null}
     <ul className="plain-list">
       {plan.items.map((item) => (
-        <Line key={item.itemId} item={item} joints={plan.joints} />
+        <Line key={item.itemId} item={item} joints={plan.joints} clock={clock} />
       ))}
     </ul>
   </section>

@@ -189,7 +189,7 @@ export const HandoverScreen = (props: HandoverProps) => (
     <p className="lead">{careWords(props.handover.episodeStatus, props.day)}</p>
     <div className="handover">
       <Dangers {...props} />
-      <PlanView plan={props.handover.plan} />
+      <PlanView plan={props.handover.plan} clock={props.clock} />
       <Pauses {...props} />
       <Limits {...props} />
       <IneligibleMethods {...props} />

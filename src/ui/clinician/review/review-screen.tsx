@@ -162,7 +162,7 @@ export const ReviewScreen = (props: ReviewProps) => {
         prescriptions={props.review.prescriptions}
         clock={props.clock}
       />
-      <PlanView plan={props.review.plan} />
+      <PlanView plan={props.review.plan} clock={props.clock} />
       <FindingsView findings={findingsOf(series, props.review.record, props.review.settings)} />
       <Decisions
         decisions={props.review.decisions}
