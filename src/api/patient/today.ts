@@ -123,7 +123,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     ...(await dangerView(access, patient.id, plan, clinic)),
     changes: [
       ...holdTexts(plan, hasWithdrawnLately(care.consents, access.now)),
-      ...(await recentChanges(access, patient.id, versions)),
+      ...(await recentChanges(access, patient.id, versions, plan)),
     ],
     messages: await newestMessages(access, patient.id),
   };
