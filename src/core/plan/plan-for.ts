@@ -30,7 +30,7 @@ import type { SettingValues } from '../sources/clinic-setting.ts';
 import { asksOf, isReached } from './asks.ts';
 import { closedByFindings, type Screened } from './findings.ts';
 import type { Plan, PlanItem, PlanReason } from './plan.ts';
-import { type WithinLimits, withinLimits } from './within-limits.ts';
+import { comingStops, type WithinLimits, withinLimits } from './within-limits.ts';
 
 export interface PlanInputs {
   /** The signed version of each prescribed exercise that is in force. */
@@ -183,6 +183,7 @@ export const planFor = (own: PlanInputs): Plan => {
   };
   return {
     items: inputs.versions.map((version) => itemFor(inputs, standing, version)),
+    coming: comingStops(inputs),
     joints: standing.joints,
     asks: asksOf(inputs.decisions, inputs.answers, danger.contacts, standing.joints),
     signs,

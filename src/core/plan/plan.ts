@@ -56,8 +56,16 @@ export interface PlanItem extends Omit<Answers, 'reasons'> {
   readonly reasons: readonly PlanReason[];
 }
 
+/** What a limit entered ahead will stop, from the day its reasons name. */
+export interface ComingStop {
+  readonly itemId: string;
+  readonly exerciseId: string;
+  readonly reasons: readonly PlanReason[];
+}
+
 export interface Plan {
   readonly items: readonly PlanItem[];
+  readonly coming: readonly ComingStop[];
   /** Newest decision or answer in force, by joint. */
   readonly joints: ReadonlyMap<Joint, DecisionInForce>;
   /** What the decisions ask of the clinic. */
