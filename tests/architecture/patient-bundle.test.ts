@@ -1,6 +1,15 @@
 /** The patient's pages stay light: no widget library, tRPC client, zod or charts, not even by a detour. */
 import { describe, expect, it } from 'vitest';
-import { allFiles, codeFiles, importsOfTree, isCode, resolveImport, treeOf } from './repository.ts';
+import {
+  allFiles,
+  codeFiles,
+  importGraph,
+  importsOfTree,
+  isCode,
+  resolveImport,
+  treeOf,
+  wayTo,
+} from './repository.ts';
 
 const heavy = /^(recharts|react-aria|@react-|@trpc\/|@tanstack\/|zod|temporal-polyfill|drizzle-orm|libsql)/;
 
@@ -27,6 +36,15 @@ describe('the patient’s pages', () => {
   it('reach no heavy package', () => {
     const found = codeFiles('src/ui/patient').flatMap((file) => packagesOf(file).filter(isHeavy));
     expect([...new Set(found)]).toEqual([]);
+  });
+
+  it('reach no word of the staff screens', () => {
+    const graph = importGraph('src');
+    const isOfStaff = (file: string) => file.startsWith('src/messages/en/staff');
+    const ways = codeFiles('src/ui/patient', 'src/app/(patient)').map((file) =>
+      wayTo(graph, file, isOfStaff),
+    );
+    expect(ways.flatMap((way) => (way ? [way.join(' → ')] : []))).toEqual([]);
   });
 
   it('would find one behind a detour', () => {

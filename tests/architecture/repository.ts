@@ -59,7 +59,7 @@ export interface Node {
 const isNode = (value: unknown): value is Node =>
   typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
 
-const childrenOf = (node: Node): readonly Node[] =>
+export const childrenOf = (node: Node): readonly Node[] =>
   Object.values(node).flatMap((value) =>
     Array.isArray(value) ? value.filter(isNode) : isNode(value) ? [value] : [],
   );

@@ -1,0 +1,4 @@
+import { words as worklist } from './staff/worklist.ts';
+
+/** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
+export const staff = { worklist };
