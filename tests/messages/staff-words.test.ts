@@ -40,7 +40,6 @@ const toMove: readonly string[] = [
   'src/ui/clinician/prescribing/',
   'src/ui/clinician/programme/',
   'src/ui/clinician/record/',
-  'src/ui/clinician/review/',
   'src/ui/clinician/rules/',
   'src/ui/clinician/screening/',
   'src/ui/clinician/sign-out.tsx',

@@ -1,4 +1,8 @@
+import { words as review } from './staff/review.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
-export const staff = { worklist };
+export const staff = {
+  review,
+  worklist,
+};
