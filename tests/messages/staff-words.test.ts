@@ -41,7 +41,6 @@ const toMove: readonly string[] = [
   'src/ui/clinician/programme/',
   'src/ui/clinician/record/',
   'src/ui/clinician/rules/',
-  'src/ui/clinician/screening/',
   'src/ui/clinician/sign-out.tsx',
   'src/ui/clinician/support-note.tsx',
   'src/ui/clinician/uncovered-notice.tsx',
