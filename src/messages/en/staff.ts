@@ -1,9 +1,11 @@
+import { words as preVisit } from './staff/pre-visit.ts';
 import { words as review } from './staff/review.ts';
 import { words as screening } from './staff/screening.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
 export const staff = {
+  'pre-visit': preVisit,
   review,
   screening,
   worklist,
