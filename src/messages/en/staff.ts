@@ -1,4 +1,5 @@
 import { words as preVisit } from './staff/pre-visit.ts';
+import { words as prescribing } from './staff/prescribing.ts';
 import { words as review } from './staff/review.ts';
 import { words as screening } from './staff/screening.ts';
 import { words as worklist } from './staff/worklist.ts';
@@ -6,6 +7,7 @@ import { words as worklist } from './staff/worklist.ts';
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
 export const staff = {
   'pre-visit': preVisit,
+  prescribing,
   review,
   screening,
   worklist,
