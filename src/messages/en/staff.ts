@@ -1,5 +1,6 @@
 import { words as preVisit } from './staff/pre-visit.ts';
 import { words as prescribing } from './staff/prescribing.ts';
+import { words as programme } from './staff/programme.ts';
 import { words as review } from './staff/review.ts';
 import { words as screening } from './staff/screening.ts';
 import { words as worklist } from './staff/worklist.ts';
@@ -8,6 +9,7 @@ import { words as worklist } from './staff/worklist.ts';
 export const staff = {
   'pre-visit': preVisit,
   prescribing,
+  programme,
   review,
   screening,
   worklist,
