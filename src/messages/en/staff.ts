@@ -1,6 +1,7 @@
 import { words as preVisit } from './staff/pre-visit.ts';
 import { words as prescribing } from './staff/prescribing.ts';
 import { words as programme } from './staff/programme.ts';
+import { words as record } from './staff/record.ts';
 import { words as review } from './staff/review.ts';
 import { words as screening } from './staff/screening.ts';
 import { words as worklist } from './staff/worklist.ts';
@@ -10,6 +11,7 @@ export const staff = {
   'pre-visit': preVisit,
   prescribing,
   programme,
+  record,
   review,
   screening,
   worklist,
