@@ -35,7 +35,6 @@ const toMove: readonly string[] = [
   'src/ui/clinician/handover/',
   'src/ui/clinician/measurements/',
   'src/ui/clinician/outcomes/',
-  'src/ui/clinician/patients/',
   'src/ui/clinician/rules/',
   'src/ui/clinician/sign-out.tsx',
   'src/ui/clinician/support-note.tsx',

@@ -1,3 +1,4 @@
+import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
 import { words as prescribing } from './staff/prescribing.ts';
 import { words as programme } from './staff/programme.ts';
@@ -8,6 +9,7 @@ import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
 export const staff = {
+  patients,
   'pre-visit': preVisit,
   prescribing,
   programme,
