@@ -1,3 +1,4 @@
+import { words as measurements } from './staff/measurements.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
 import { words as prescribing } from './staff/prescribing.ts';
@@ -9,6 +10,7 @@ import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
 export const staff = {
+  measurements,
   patients,
   'pre-visit': preVisit,
   prescribing,
