@@ -1,4 +1,5 @@
 import { words as measurements } from './staff/measurements.ts';
+import { words as outcomes } from './staff/outcomes.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
 import { words as prescribing } from './staff/prescribing.ts';
@@ -11,6 +12,7 @@ import { words as worklist } from './staff/worklist.ts';
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
 export const staff = {
   measurements,
+  outcomes,
   patients,
   'pre-visit': preVisit,
   prescribing,
