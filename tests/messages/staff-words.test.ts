@@ -33,7 +33,6 @@ const toMove: readonly string[] = [
   'src/ui/clinician/first-visit/',
   'src/ui/clinician/forms/',
   'src/ui/clinician/handover/',
-  'src/ui/clinician/rules/',
   'src/ui/clinician/sign-out.tsx',
   'src/ui/clinician/support-note.tsx',
   'src/ui/clinician/uncovered-notice.tsx',

@@ -6,6 +6,7 @@ import { words as prescribing } from './staff/prescribing.ts';
 import { words as programme } from './staff/programme.ts';
 import { words as record } from './staff/record.ts';
 import { words as review } from './staff/review.ts';
+import { words as rules } from './staff/rules.ts';
 import { words as screening } from './staff/screening.ts';
 import { words as worklist } from './staff/worklist.ts';
 
@@ -19,6 +20,7 @@ export const staff = {
   programme,
   record,
   review,
+  rules,
   screening,
   worklist,
 };
