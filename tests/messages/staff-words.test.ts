@@ -18,7 +18,6 @@ import {
 const toMove: readonly string[] = [
   'src/app/',
   'src/ui/account/',
-  'src/ui/admin/',
   'src/ui/clinician/access/',
   'src/ui/clinician/appointments/',
   'src/ui/clinician/calculations/',

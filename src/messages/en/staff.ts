@@ -1,3 +1,4 @@
+import { words as administration } from './staff/administration.ts';
 import { words as measurements } from './staff/measurements.ts';
 import { words as outcomes } from './staff/outcomes.ts';
 import { words as patients } from './staff/patients.ts';
@@ -12,6 +13,7 @@ import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
 export const staff = {
+  administration,
   measurements,
   outcomes,
   patients,
