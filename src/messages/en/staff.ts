@@ -1,3 +1,4 @@
+import { words as account } from './staff/account.ts';
 import { words as administration } from './staff/administration.ts';
 import { words as measurements } from './staff/measurements.ts';
 import { words as outcomes } from './staff/outcomes.ts';
@@ -13,6 +14,7 @@ import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
 export const staff = {
+  account,
   administration,
   measurements,
   outcomes,

@@ -2,6 +2,7 @@
 import { sayIn } from '../../say.ts';
 
 export const words = {
+  title: 'Patient record',
   'profile.save': 'Save the care profile',
   'profile.taken': 'Saved as a new version.',
   'profile.joints-hint': 'One or two. The patient is asked about these at each session and each morning.',
