@@ -1,4 +1,5 @@
+import { words as clinic } from './staff/clinic.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
-export const staff = { worklist };
+export const staff = { clinic, worklist };
