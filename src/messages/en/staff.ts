@@ -1,6 +1,7 @@
 import { words as access } from './staff/access.ts';
+import { words as appointments } from './staff/appointments.ts';
 import { words as clinic } from './staff/clinic.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
-export const staff = { access, clinic, worklist };
+export const staff = { access, appointments, clinic, worklist };
