@@ -5,7 +5,18 @@ import { words as care } from './staff/care.ts';
 import { words as clinic } from './staff/clinic.ts';
 import { words as corrections } from './staff/corrections.ts';
 import { words as danger } from './staff/danger.ts';
+import { words as dataEntry } from './staff/data-entry.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
-export const staff = { access, appointments, calculations, care, clinic, corrections, danger, worklist };
+export const staff = {
+  access,
+  appointments,
+  calculations,
+  care,
+  clinic,
+  corrections,
+  danger,
+  'data-entry': dataEntry,
+  worklist,
+};
