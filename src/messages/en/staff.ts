@@ -6,6 +6,7 @@ import { words as clinic } from './staff/clinic.ts';
 import { words as corrections } from './staff/corrections.ts';
 import { words as danger } from './staff/danger.ts';
 import { words as dataEntry } from './staff/data-entry.ts';
+import { words as documents } from './staff/documents.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
@@ -18,5 +19,6 @@ export const staff = {
   corrections,
   danger,
   'data-entry': dataEntry,
+  documents,
   worklist,
 };
