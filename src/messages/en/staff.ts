@@ -7,6 +7,7 @@ import { words as corrections } from './staff/corrections.ts';
 import { words as danger } from './staff/danger.ts';
 import { words as dataEntry } from './staff/data-entry.ts';
 import { words as documents } from './staff/documents.ts';
+import { words as episode } from './staff/episode.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
@@ -20,5 +21,6 @@ export const staff = {
   danger,
   'data-entry': dataEntry,
   documents,
+  episode,
   worklist,
 };
