@@ -8,6 +8,7 @@ import { words as danger } from './staff/danger.ts';
 import { words as dataEntry } from './staff/data-entry.ts';
 import { words as documents } from './staff/documents.ts';
 import { words as episode } from './staff/episode.ts';
+import { words as firstVisit } from './staff/first-visit.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
@@ -22,5 +23,6 @@ export const staff = {
   'data-entry': dataEntry,
   documents,
   episode,
+  'first-visit': firstVisit,
   worklist,
 };
