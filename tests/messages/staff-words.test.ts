@@ -19,7 +19,6 @@ const toMove: readonly string[] = [
   'src/app/',
   'src/ui/account/',
   'src/ui/admin/',
-  'src/ui/clinician/handover/',
   'src/ui/clinician/measurements/',
   'src/ui/clinician/outcomes/',
   'src/ui/clinician/patients/',

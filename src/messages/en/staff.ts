@@ -9,6 +9,7 @@ import { words as dataEntry } from './staff/data-entry.ts';
 import { words as documents } from './staff/documents.ts';
 import { words as episode } from './staff/episode.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
+import { words as handover } from './staff/handover.ts';
 import { words as worklist } from './staff/worklist.ts';
 
 /** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
@@ -24,5 +25,6 @@ export const staff = {
   documents,
   episode,
   'first-visit': firstVisit,
+  handover,
   worklist,
 };
