@@ -4,9 +4,8 @@ import { sayIn } from '../../say.ts';
 export const words = {
   'not-given': 'not given',
   'your-appointment-today': 'Your appointment today is by {place}',
-  'locked-until-you-meet': 'Locked until you meet in person:',
-  'no-first-session':
-    'Do not do a first session with a cuff remotely. If the call drops, ring {phone}; the patient is at: {whereabouts}.',
+  'locked-until-you-meet':
+    'Locked until you meet in person: {tests}. Do not do a first session with a cuff remotely. If the call drops, ring {phone}; the patient is at: {whereabouts}.',
   'begin-an-appointment': 'Begin an appointment',
   'call-back-number': 'Call-back number',
   'held-by': 'Held by',

@@ -22,13 +22,11 @@ export const AppointmentsScreen = (props: {
       {now && isRemote(now.place) ? (
         <Notice tone="care" title={say('your-appointment-today', { place: now.place })}>
           <p>
-            {say('locked-until-you-meet')}{' '}
-            {listed(
-              needsHandsOnTest.map((kind) => kind.replace(/-/g, ' ')),
-              10,
-            )}
-            .{' '}
-            {say('no-first-session', {
+            {say('locked-until-you-meet', {
+              tests: listed(
+                needsHandsOnTest.map((kind) => kind.replace(/-/g, ' ')),
+                10,
+              ),
               phone: now.callBackPhone ?? '',
               whereabouts: now.whereabouts ?? '',
             })}

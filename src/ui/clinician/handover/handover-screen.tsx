@@ -5,12 +5,12 @@ import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/handover.ts';
 import { PlanView } from '#ui/clinician/danger/plan-view.tsx';
-import { doseInWords, doseTitle } from '#ui/clinician/dose-words.ts';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { decisionStatus, methodInWords } from '#ui/clinician/words.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Colleagues, HandoverAnswer } from '../episode/answers.ts';
 import { stateInWords } from '../episode/episode-words.ts';
+import { Doses } from './handover-doses.tsx';
 import { OwnPauseForm } from './own-pause-form.tsx';
 
 export interface HandoverProps {
@@ -21,12 +21,10 @@ export interface HandoverProps {
   readonly day: Day;
 }
 
-const Empty = ({ children }: { readonly children: string }) => <p className="soft">{children}</p>;
-
 const Dangers = ({ handover, clock }: HandoverProps) => (
   <section className="stack-close wide">
     <h3>Urgent</h3>
-    {handover.dangers.length === 0 ? <Empty>{say('none-open')}</Empty> : null}
+    {handover.dangers.length === 0 ? <p className="soft">{say('none-open')}</p> : null}
     <ul>
       {handover.dangers.map((danger) => (
         <li key={danger.key}>
@@ -53,7 +51,7 @@ const Dangers = ({ handover, clock }: HandoverProps) => (
 const Pauses = ({ handover, patientId, colleagues, clock, day }: HandoverProps) => (
   <section className="stack-close">
     <h3>{say('pauses')}</h3>
-    {handover.pauses.length === 0 ? <Empty>{say('no-joint-is-paused')}</Empty> : null}
+    {handover.pauses.length === 0 ? <p className="soft">{say('no-joint-is-paused')}</p> : null}
     <ul>
       {handover.pauses.map(({ decisionId, joint, since, owner }) => (
         <li key={decisionId} className="stack-close">
@@ -79,7 +77,7 @@ const untilWords = (to: Day | null, isExpired: boolean, day: Day): string =>
 const Limits = ({ handover, day }: HandoverProps) => (
   <section className="stack-close">
     <h3>Limits</h3>
-    {handover.limits.length === 0 ? <Empty>{say('none-in-force')}</Empty> : null}
+    {handover.limits.length === 0 ? <p className="soft">{say('none-in-force')}</p> : null}
     <ul>
       {handover.limits.map((limit) => (
         <li key={`${limit.joint} ${limit.kind} ${limit.from}`}>
@@ -101,7 +99,7 @@ const clearedWords = {
 const IneligibleMethods = ({ handover }: HandoverProps) => (
   <section className="stack-close wide">
     <h3>{say('methods')}</h3>
-    {handover.closed.length === 0 ? <Empty>{say('no-method')}</Empty> : null}
+    {handover.closed.length === 0 ? <p className="soft">{say('no-method')}</p> : null}
     <ul>
       {handover.closed.map((line) => (
         <li key={`${line.method} ${line.text}`}>
@@ -121,7 +119,7 @@ const IneligibleMethods = ({ handover }: HandoverProps) => (
 const Decisions = ({ handover, clock, day }: HandoverProps) => (
   <section className="stack-close">
     <h3>{say('last-three-decisions')}</h3>
-    {handover.decisions.length === 0 ? <Empty>{say('none-yet')}</Empty> : null}
+    {handover.decisions.length === 0 ? <p className="soft">{say('none-yet')}</p> : null}
     <ul>
       {handover.decisions.map((row) => {
         const { word, shape, tone } = decisionStatus[row.decision];
@@ -142,7 +140,7 @@ const Decisions = ({ handover, clock, day }: HandoverProps) => (
       })}
     </ul>
     <h4>Overrides</h4>
-    {handover.overrides.length === 0 ? <Empty>{say('no-override-is-in-force')}</Empty> : null}
+    {handover.overrides.length === 0 ? <p className="soft">{say('no-override-is-in-force')}</p> : null}
     <ul>
       {handover.overrides.map((row) => (
         <li key={`${row.joint} ${row.until}`}>
@@ -155,30 +153,6 @@ const Decisions = ({ handover, clock, day }: HandoverProps) => (
           <span className="soft">
             {row.by}: {row.reason}
           </span>
-        </li>
-      ))}
-    </ul>
-  </section>
-);
-
-const Doses = ({ handover }: HandoverProps) => (
-  <section className="stack-close">
-    <h3>{say('not-signed-yet')}</h3>
-    {handover.unsigned.length === 0 ? <Empty>{say('no-prescription-needs')}</Empty> : null}
-    <ul>
-      {handover.unsigned.map(({ id, dose }) => (
-        <li key={id}>
-          <strong>{doseTitle(dose)}</strong>: {doseInWords(dose)}.
-        </li>
-      ))}
-    </ul>
-    <h4>{say('in-force')}</h4>
-    {handover.inForce.length === 0 ? <Empty>{say('no-prescription-is-in-force')}</Empty> : null}
-    <ul>
-      {handover.inForce.map(({ id, dose, signedName }) => (
-        <li key={id}>
-          <strong>{doseTitle(dose)}</strong>: {doseInWords(dose)}.{' '}
-          <span className="soft">{say('signed-by', { name: signedName ?? '' })}</span>
         </li>
       ))}
     </ul>
@@ -204,7 +178,7 @@ export const HandoverScreen = (props: HandoverProps) => (
       <Limits {...props} />
       <IneligibleMethods {...props} />
       <Decisions {...props} />
-      <Doses {...props} />
+      <Doses handover={props.handover} />
     </div>
   </div>
 );
