@@ -2,6 +2,11 @@
 import { sayIn } from '../../say.ts';
 
 export const words = {
+  title: 'Phone and care team',
+  'open-a-record': 'Open a record',
+  'only-the-care-team': 'Only the care team can open this record',
+  'open-with-a-reason':
+    'You can open it for a few hours if you give a reason. The team sees your name and reason on the worklist. The patient sees them in the list of who opened the record.',
   'in-use': 'In use',
   'no-pin-yet': 'Set up, no PIN yet',
   locked: 'Locked after five wrong PINs; needs a new invitation',

@@ -2,6 +2,10 @@
 import { sayIn } from '../../say.ts';
 
 export const words = {
+  'letter-title': 'Letter at the end of care',
+  'handout-title': 'Self-management handout',
+  'handout-in': 'The handout in {language}',
+  'handout-in-unreviewed': 'The handout in {language} (not yet reviewed)',
   'back-to-the-episode-of-care': 'Back to the episode of care',
   'this-document-can-be-made': 'This document can be made once an episode of care has been closed.',
   'read-and-fits': 'I have read this advice, and it fits this patient',

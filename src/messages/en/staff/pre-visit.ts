@@ -2,7 +2,6 @@
 import { sayIn } from '../../say.ts';
 
 export const words = {
-  title: 'Pre-visit answers',
   'still-true': '{answer}. Still true since {date}?',
   confirm: 'Confirm as a new screening',
   'to-review': '{count} to review; {plain} answered “no”, taken as reported.',
