@@ -2,6 +2,7 @@
 /** The plan as it would be after a correction, looked at before it counts. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import { say } from '#messages/en/staff/corrections.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import type { NewPlan as Plan } from '../answers.ts';
@@ -11,7 +12,7 @@ import { useSubmit } from '../forms/use-submit.ts';
 import { decisionStatus, todayInWords } from '../words.ts';
 
 const lineOf = ({ title, dose, decision, today, inTheWay }: Plan[number]): string => {
-  const decided = decision === null ? 'no decision' : decisionStatus[decision].word;
+  const decided = decision === null ? say('no-decision') : decisionStatus[decision].word;
   const start = `${title}, ${doseInWords(dose)}: ${decided}`;
   return inTheWay.length > 0 ? `${start}. ${inTheWay.join(' ')}` : `${start}; ${todayInWords[today]}.`;
 };
@@ -33,7 +34,7 @@ export const NewPlan = (props: { readonly patientId: string; readonly correction
       <ErrorSummary problems={submit.problems} />
       {plan === null ? (
         <Button id={id} onClick={() => void look()}>
-          Show the new plan
+          {say('show-the-new-plan')}
         </Button>
       ) : (
         <>
@@ -42,9 +43,9 @@ export const NewPlan = (props: { readonly patientId: string; readonly correction
               <li key={line.itemId}>{lineOf(line)}</li>
             ))}
           </ul>
-          {plan.length === 0 ? <p>No prescription is in force.</p> : null}
+          {plan.length === 0 ? <p>{say('no-prescription-is-in-force')}</p> : null}
           <Button id={id} onClick={() => void agree()}>
-            I have seen this plan: put it in force
+            {say('i-have-seen-this-plan')}
           </Button>
         </>
       )}

@@ -2,6 +2,7 @@
 /** One attempt to speak with the patient. Reached: what was found and advised. Not reached: when it is tried again. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/danger.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -10,8 +11,8 @@ import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 
 const whoReached = [
-  { value: 'patient', label: 'The patient' },
-  { value: 'carer', label: 'The person who cares for the patient' },
+  { value: 'patient', label: say('the-patient') },
+  { value: 'carer', label: say('carer') },
   { value: 'nobody', label: 'Nobody' },
 ] as const;
 type Who = (typeof whoReached)[number]['value'];
@@ -40,9 +41,9 @@ const useContact = ({ patientId, signIds, decisionIds, againHours }: ContactForm
     event.preventDefault();
     const isReached = who === 'patient' || who === 'carer';
     const missing = [
-      ...(who ? [] : [{ field: 'reached', text: 'Say who was reached.' }]),
-      ...(isReached && !textOf(found) ? [{ field: 'found', text: 'Enter what you found.' }] : []),
-      ...(isReached && !textOf(advised) ? [{ field: 'advised', text: 'Enter what you advised.' }] : []),
+      ...(who ? [] : [{ field: 'reached', text: say('say-who-was-reached') }]),
+      ...(isReached && !textOf(found) ? [{ field: 'found', text: say('enter-what-you-found') }] : []),
+      ...(isReached && !textOf(advised) ? [{ field: 'advised', text: say('enter-what-you-advised') }] : []),
     ];
     const taken = await submit.send(missing, async () => {
       await client.clinician.danger.recordContact.mutate({
@@ -96,7 +97,7 @@ const Reached = ({ at }: { readonly at: Contact }) => (
     />
     <TextField
       name="contact-referredTo"
-      label="Referred to"
+      label={say('referred-to')}
       isOptional
       value={at.referredTo}
       onChange={(event) => at.setReferredTo(event.target.value)}
@@ -127,18 +128,21 @@ export const ContactForm = (props: ContactFormProps) => {
       {at.who === 'nobody' ? (
         <RadioGroup
           name="contact-againInHours"
-          legend="Try again in"
+          legend={say('try-again-in')}
           isWrapped
           options={[...new Set([props.againHours, ...inHours])]
             .toSorted((a, b) => a - b)
-            .map((count) => ({ value: String(count), label: count === 1 ? '1 hour' : `${count} hours` }))}
+            .map((count) => ({
+              value: String(count),
+              label: say('hours', { count }),
+            }))}
           chosen={at.hours}
           error={at.submit.errorOf('againInHours')}
           onChoose={at.setHours}
         />
       ) : null}
       <Button type="submit" id="contact-send" aria-disabled={at.submit.isBusy || undefined}>
-        Record contact
+        {say('record-contact')}
       </Button>
     </form>
   );

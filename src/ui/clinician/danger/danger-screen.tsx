@@ -5,6 +5,7 @@ import { exerciseById } from '#core/exercises/catalogue.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/danger.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { DangerAnswer } from '../answers.ts';
@@ -22,10 +23,10 @@ export interface DangerProps {
 }
 
 const sourceInWords = {
-  patient: 'sent by the patient',
-  telephone: 'reported to the clinic',
-  clinician: 'raised by a clinician',
-  record: 'found in the record',
+  patient: say('sent-by-the-patient'),
+  telephone: say('reported-to-the-clinic'),
+  clinician: say('raised-by-a-clinician'),
+  record: say('found-in-the-record'),
 } as const;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -35,17 +36,19 @@ const OpenSign = ({ state, clock }: { readonly state: SignState; readonly clock:
   return (
     <li>
       <StatusTag shape="stop" tone="danger">
-        {sign.urgency === 'emergency' ? 'Emergency' : sign.urgency === 'same-day' ? 'Same day' : 'Routine'}
+        {sign.urgency === 'emergency'
+          ? 'Emergency'
+          : sign.urgency === 'same-day'
+            ? say('same-day')
+            : 'Routine'}
       </StatusTag>{' '}
       <strong>{capital(signsInWords(sign.flags))}</strong>
       {sign.joint ? `, ${jointInWords(sign.joint)}` : ''}; {sourceInWords[sign.source]}{' '}
       {momentInWords(sign.reportedAt, clock)}.{' '}
       <span className="soft">
-        {acknowledged ? `Acknowledged by ${acknowledged.by}. ` : 'Not acknowledged. '}
-        {failedAttempts > 0
-          ? `Tried ${failedAttempts === 1 ? 'once' : `${failedAttempts} times`}, nobody reached. `
-          : ''}
-        {contactDueAt === null ? '' : `Contact due ${momentInWords(contactDueAt, clock)}.`}
+        {acknowledged ? say('acknowledged-by', { name: acknowledged.by }) : say('not-acknowledged')}{' '}
+        {failedAttempts > 0 ? `${say('tried', { count: failedAttempts })} ` : ''}
+        {contactDueAt === null ? '' : say('contact-due', { at: momentInWords(contactDueAt, clock) })}
       </span>
     </li>
   );
@@ -58,27 +61,24 @@ const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
   );
   return (
     <section className="stack-close" aria-labelledby="open-signs">
-      <h2 id="open-signs">Open warning signs</h2>
-      {open.length === 0 ? <p className="soft">No warning sign is open.</p> : null}
+      <h2 id="open-signs">{say('open-warning-signs')}</h2>
+      {open.length === 0 ? <p className="soft">{say('none-is-open')}</p> : null}
       <ul>
         {open.map((state) => (
           <OpenSign key={state.sign.id} state={state} clock={clock} />
         ))}
         {calls.map(({ id, joint, contact, evaluatedAt }) => (
           <li key={id}>
-            {contact === 'emergency' ? 'Emergency contact' : 'Same-day call'} about the {jointInWords(joint)}:
-            asked for {momentInWords(evaluatedAt, clock)}, not recorded yet.
+            {say(contact === 'emergency' ? 'call-emergency' : 'call-today', {
+              'joint-name': jointInWords(joint),
+              'evaluated-at': momentInWords(evaluatedAt, clock),
+            })}
           </li>
         ))}
       </ul>
       {open.length + calls.length > 0 ? (
         <>
-          {open.length > 0 ? (
-            <p>
-              Everything is paused. A sign ends only when a contact has reached the patient, or the person who
-              cares for the patient.
-            </p>
-          ) : null}
+          {open.length > 0 ? <p>{say('everything-is-paused')}</p> : null}
           <h3>Contact</h3>
           <ContactForm
             key={danger.contacts.length}
@@ -94,7 +94,7 @@ const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
 };
 
 const causeInWords = {
-  'warning-sign': 'After a warning sign',
+  'warning-sign': say('after-a-warning-sign'),
   holiday: 'Holiday',
   operation: 'Operation',
   other: 'Paused',
@@ -109,12 +109,12 @@ const OnePause = ({ state, ...props }: DangerProps & { readonly state: PauseStat
     <li className="stack-close">
       <p>
         <strong>{causeInWords[pause.cause]}</strong>, {pause.joint ? jointInWords(pause.joint) : 'everything'}
-        , since {momentInWords(pause.at, props.clock)}: “{pause.reason}”{' '}
+        , {say('since', { at: momentInWords(pause.at, props.clock), reason: pause.reason })}{' '}
         <span className="soft">({pause.by})</span>{' '}
-        {pause.until ? `Consider resuming on ${dayInWords(pause.until, props.day)}.` : ''}
+        {pause.until ? say('look-again-on', { until: dayInWords(pause.until, props.day) }) : ''}
       </p>
       {openSigns(props.danger.plan).length > 0 ? (
-        <p className="soft">A warning sign is open; nothing can be resumed yet.</p>
+        <p className="soft">{say('sign-is-open')}</p>
       ) : (
         <ResumeForm
           key={held.map(({ itemId }) => itemId).join()}
@@ -130,7 +130,7 @@ const OnePause = ({ state, ...props }: DangerProps & { readonly state: PauseStat
 const Pauses = (props: DangerProps) => (
   <section className="stack-close" aria-labelledby="pauses">
     <h2 id="pauses">Pauses</h2>
-    {props.danger.plan.pauses.length === 0 ? <p className="soft">Nothing is paused.</p> : null}
+    {props.danger.plan.pauses.length === 0 ? <p className="soft">{say('nothing-is-paused')}</p> : null}
     <ul className="plain-list stack">
       {props.danger.plan.pauses.map((state) => (
         <OnePause key={state.pause.id} state={state} {...props} />
@@ -148,8 +148,16 @@ const Contacts = ({ danger, clock }: DangerProps) =>
           <li key={one.id}>
             {momentInWords(one.at, clock)}, {one.by}:{' '}
             {one.reached === 'nobody'
-              ? `nobody reached${one.nextAt ? `; to be tried again ${momentInWords(one.nextAt, clock)}` : ''}.`
-              : `reached the ${one.reached === 'carer' ? 'person who cares for the patient' : 'patient'}. Found: “${one.found}” Advised: “${one.advised}”${one.referredTo ? ` Referred to: “${one.referredTo}”` : ''}`}
+              ? one.nextAt
+                ? say('reached.nobody-yet', { at: momentInWords(one.nextAt, clock) })
+                : say('reached.nobody')
+              : [
+                  say(one.reached === 'carer' ? 'reached.carer' : 'reached.patient'),
+                  say('found-and-advised', { found: one.found ?? '', advised: one.advised ?? '' }),
+                  one.referredTo ? say('referred-to-whom', { name: one.referredTo }) : '',
+                ]
+                  .filter(Boolean)
+                  .join(' ')}
           </li>
         ))}
       </ul>
@@ -166,16 +174,13 @@ export const DangerScreen = (props: DangerProps) => (
       <Contacts {...props} />
     </div>
     <section className="stack-close screen-only">
-      <Disclosure summary="Report a warning sign told by telephone">
+      <Disclosure summary={say('report-by-telephone')}>
         <ReportForm patientId={props.patientId} />
       </Disclosure>
-      <Disclosure summary="Pause one joint or everything">
+      <Disclosure summary={say('pause')}>
         <PauseForm patientId={props.patientId} />
       </Disclosure>
     </section>
-    <p className="soft">
-      Classes and times are proposed, to be confirmed by a licensed clinician and local rules. Not checked:
-      anything not entered in Loadgate.
-    </p>
+    <p className="soft">{say('proposed')}</p>
   </div>
 );

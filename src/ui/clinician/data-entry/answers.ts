@@ -3,6 +3,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { type News, newsKinds } from '#core/record/entry-words.ts';
 import { type StopReason, stopReasons } from '#core/record/record.ts';
+import { say } from '#messages/en/staff/data-entry.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 
@@ -51,7 +52,7 @@ const reserveProblem = (itemId: string, typed: Typed): readonly Problem[] =>
     : [
         {
           field: `reserve-${itemId}`,
-          text: 'Enter one number for each set, separated by commas, such as 2, 1, 1.',
+          text: say('one-reserve-a-set'),
         },
       ];
 
@@ -65,12 +66,12 @@ export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): r
         ? [
             {
               field: `counts-${itemId}`,
-              text: 'Enter the repetitions of each set, separated by commas, such as 15, 14, 12.',
+              text: say('enter-the-repetitions'),
             },
           ]
         : []),
       ...(load !== null && Number.isNaN(load)
-        ? [{ field: `load-${itemId}`, text: 'Enter the weight as a number, such as 2.5.' }]
+        ? [{ field: `load-${itemId}`, text: say('enter-the-weight') }]
         : []),
     ];
   });

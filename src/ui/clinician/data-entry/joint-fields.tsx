@@ -2,6 +2,7 @@
 import type { Joint } from '#core/exercises/joints.ts';
 import { swellings } from '#core/record/record.ts';
 import { jointInWords, swellingInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/data-entry.ts';
 import { boundField, type TypedForm } from '#ui/design-system/bound-field.ts';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
@@ -11,7 +12,7 @@ export interface FieldsProps extends TypedForm {
   readonly typed: Typed;
 }
 
-const openText = 'Not said';
+const openText = say('not-said');
 
 const yesNo = [
   { value: 'yes', label: 'Yes' },
@@ -32,10 +33,10 @@ export const Choice = ({ name, label, options = yesNo, ...form }: ChoiceProps) =
 export const SessionJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => (
   <fieldset className="field stack-close">
     <legend className="field-legend">{jointInWords(joint)}</legend>
-    <Choice {...props} name={`before-${joint}`} label="Pain before, 0 to 10" options={scores} />
-    <Choice {...props} name={`during-${joint}`} label="Worst pain in the session, 0 to 10" options={scores} />
-    <Choice {...props} name={`after-${joint}`} label="Pain after, 0 to 10" options={scores} />
-    <Choice {...props} name={`gave-way-${joint}`} label="Gave way" />
+    <Choice {...props} name={`before-${joint}`} label={say('pain-before')} options={scores} />
+    <Choice {...props} name={`during-${joint}`} label={say('worst-pain')} options={scores} />
+    <Choice {...props} name={`after-${joint}`} label={say('pain-after')} options={scores} />
+    <Choice {...props} name={`gave-way-${joint}`} label={say('gave-way')} />
   </fieldset>
 );
 
@@ -48,10 +49,10 @@ export const MorningJoint = ({ joint, asksSwelling, ...props }: MorningJointProp
   return (
     <fieldset className="field stack-close">
       <legend className="field-legend">{jointInWords(joint)}</legend>
-      <Choice {...props} name={`pain-${joint}`} label="Pain in the morning, 0 to 10" options={scores} />
+      <Choice {...props} name={`pain-${joint}`} label={say('pain-in-the-morning')} options={scores} />
       <NumberField
         {...boundField(props, `stiffness-${joint}`)}
-        label="Stiff for"
+        label={say('stiff-for')}
         unit="min"
         isWhole
         isOptional
@@ -60,7 +61,7 @@ export const MorningJoint = ({ joint, asksSwelling, ...props }: MorningJointProp
         <Choice
           {...props}
           name={`swelling-${joint}`}
-          label="More swollen than usual"
+          label={say('more-swollen-than-usual')}
           options={swellings.map((value) => ({
             value,
             label: swellingInWords(value, 'more-than-usual'),

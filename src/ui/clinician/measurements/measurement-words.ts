@@ -1,44 +1,69 @@
 /** A measurement in one line, with unit and how it was taken; and what belongs together as "the same, earlier". */
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
-import { figure } from '#core/review/plain-words.ts';
+import { figure, listed } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/measurements.ts';
 import { exerciseTitle } from '../dose-words.ts';
 
 const methodInWords = {
   doppler: 'Doppler',
-  'pulse-oximeter': 'pulse oximeter',
+  'pulse-oximeter': say('pulse-oximeter'),
   automated: 'automated',
 } as const;
+
+type OcclusionPressure = Extract<Measurement, { kind: 'limb-occlusion-pressure' }>;
+
+const occlusionPressureInWords = (row: OcclusionPressure): string =>
+  say('occlusion-pressure', {
+    first: row.firstMmhg,
+    second: row.secondMmhg,
+    width: figure(row.cuffWidthCm),
+    position: row.position,
+    method: methodInWords[row.method],
+  });
 
 export const measurementInWords = (row: Measurement): string => {
   switch (row.kind) {
     case 'body-mass':
-      return `${figure(row.massKg)} kg`;
+      return say('kilograms', { number: figure(row.massKg) });
     case 'stature':
-      return `${figure(row.statureCm)} cm`;
+      return say('centimetres', { number: figure(row.statureCm) });
     case 'body-fat':
       return `${figure(row.bodyFatPercent)} %, ${row.method}`;
     case 'blood-pressure':
-      return `${row.systolicMmhg}/${row.diastolicMmhg} mmHg, ${row.position}`;
+      return say('blood-pressure', {
+        systolic: row.systolicMmhg,
+        diastolic: row.diastolicMmhg,
+        position: row.position,
+      });
     case 'limb-circumference':
-      return `${figure(row.circumferenceCm)} cm, ${row.site}`;
+      return say('circumference', { number: figure(row.circumferenceCm), site: row.site });
     case 'limb-occlusion-pressure':
-      return `${row.firstMmhg} and ${row.secondMmhg} mmHg; cuff ${figure(row.cuffWidthCm)} cm, ${row.position}, ${methodInWords[row.method]}`;
+      return occlusionPressureInWords(row);
     case 'ankle-brachial-index':
-      return `ankle ${row.dorsalisPedisMmhg} and ${row.posteriorTibialMmhg} mmHg, arm ${row.brachialMmhg.join(' and ')} mmHg`;
+      return say('ankle-brachial', {
+        dorsal: row.dorsalisPedisMmhg,
+        tibial: row.posteriorTibialMmhg,
+        arm: listed(row.brachialMmhg.map(String)),
+      });
     case 'repetitions-to-failure':
-      return `${row.repetitions} repetitions with ${figure(row.loadKg)} kg`;
+      return say('repetitions', { count: row.repetitions, load: figure(row.loadKg) });
     case 'chair-stand-30s':
-      return `${row.stands} stands`;
+      return say('stands', { count: row.stands });
     case 'timed-up-and-go':
       return `${figure(row.seconds)} s`;
     case 'grip':
-      return `${figure(row.forceKg)} kg`;
+      return say('kilograms', { number: figure(row.forceKg) });
     case 'isometric-force':
       return `${figure(row.forceN)} N`;
     case 'joint-counts':
-      return `tender ${row.tender}, swollen ${row.swollen} of 28; globals ${figure(row.patientGlobal)} and ${figure(row.clinicianGlobal)}`;
+      return say('joint-counts', {
+        tender: row.tender,
+        swollen: row.swollen,
+        patient: figure(row.patientGlobal),
+        clinician: figure(row.clinicianGlobal),
+      });
     case 'patient-chosen-activity':
-      return `${row.score} of 10`;
+      return say('activity', { score: row.score });
   }
 };
 
@@ -50,7 +75,7 @@ export const subjectOf = (row: Measurement): string => {
     row.kind === 'isometric-force' ? row.site : '',
   ];
   const where = [
-    'side' in row ? (row.side === 'both' ? 'both sides' : row.side) : '',
+    'side' in row ? (row.side === 'both' ? say('both-sides') : row.side) : '',
     'limb' in row ? row.limb : '',
   ];
   return [what, where]

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { baselineFields } from '#core/record/staff-fields.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { typedFrom } from '../forms/typed.ts';
@@ -38,12 +39,12 @@ export const BaselineForm = ({ patientId, joint, known, seen }: BaselineFormProp
       prefix="baseline-"
       fields={fields}
       start={startFrom(known)}
-      label="Set baseline"
-      taken="Baseline set. It applies from today."
+      label={say('baseline.set')}
+      taken={say('baseline.taken')}
       hints={{
-        usualPain: '0 to 10. If left empty it is “not known”, and no dose progresses on it.',
-        usualPainTop: 'From usual pain to 2 points above it. A wider band counts more pain as usual.',
-        acceptablePainLimit: '5 unless you set 6 or 7.',
+        usualPain: say('baseline.usual-hint'),
+        usualPainTop: say('baseline.top-hint'),
+        acceptablePainLimit: say('baseline.limit-hint'),
       }}
       send={async (value) => {
         await client.clinician.review.setBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });
