@@ -133,23 +133,25 @@ test('a surgeon’s letter that lowers a ceiling reaches the phone at once and i
   browser,
 }) => {
   const office = await deskOf(browser);
-  const [phone, hers] = await phoneOf(browser, 'patient-9');
-  await office.goto('/patients/rheumatoid-flare/care');
+  const [phone, hers] = await phoneOf(browser, 'patient-1');
+  const overTwo = hers.getByText(/with (?!2 kg)\d/);
+  await expect(overTwo).toBeVisible();
+  await office.goto('/patients/steady-progress/care');
   await office.getByText('Record a limit', { exact: true }).click();
-  await office.locator('#limit-joint').selectOption('right-wrist');
+  await office.locator('#limit-joint').selectOption('right-knee');
   await office.locator('#limit-kind').selectOption('load-limit');
-  await office.getByLabel(/^Highest load/).fill('0.5');
+  await office.getByLabel(/^Highest load/).fill('2');
   await office.locator('#limit-from').fill('2026-04-20');
-  await office.locator('#limit-author').fill('Mr Castellane, hand surgeon');
+  await office.locator('#limit-author').fill('Mr Castellane, knee surgeon');
   await press(office, 'Record the limit');
   await expect(office.getByText(/Castellane/).first()).toBeVisible();
   await todayOn(hers);
   await expect(hers.getByText(/There is a limit/)).toBeVisible();
-  await expect(hers.getByText(/with 0\.5 kg/)).toBeVisible();
-  await expect(hers.getByText(/with (1\.5|1\.25) kg/)).toHaveCount(0);
+  await expect(hers.getByText(/with 2 kg/)).toBeVisible();
+  await expect(overTwo).toHaveCount(0);
   await office.goto('/worklist');
-  await expect(office.locator('.worklist-row', { hasText: 'Leocadia Brandmere' })).toContainText(
-    'Limit of 0.5 kg set by Mr Castellane',
+  await expect(office.locator('.worklist-row', { hasText: 'Maeve Tarrowby' })).toContainText(
+    'Limit of 2 kg set by Mr Castellane',
   );
   await phone.close();
   await office.context().close();

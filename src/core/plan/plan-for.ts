@@ -30,11 +30,13 @@ import type { SettingValues } from '../sources/clinic-setting.ts';
 import { asksOf, isReached } from './asks.ts';
 import { closedByFindings, type Screened } from './findings.ts';
 import type { Plan, PlanItem, PlanReason } from './plan.ts';
-import { comingStops, type WithinLimits, withinLimits } from './within-limits.ts';
+import { comingStops, loweredByLimits, type WithinLimits, withinLimits } from './within-limits.ts';
 
 export interface PlanInputs {
   /** The signed version of each prescribed exercise that is in force. */
   readonly versions: readonly PrescriptionVersion[];
+  /** What was last signed of each exercise whose dose was eased back by itself since. */
+  readonly written: readonly PrescriptionVersion[];
   /** Oldest first; every pause must be among them, however old. */
   readonly decisions: readonly MadeDecision[];
   readonly answers: readonly ClinicianAnswer[];
@@ -184,6 +186,7 @@ export const planFor = (own: PlanInputs): Plan => {
   return {
     items: inputs.versions.map((version) => itemFor(inputs, standing, version)),
     coming: comingStops(inputs),
+    lowered: loweredByLimits(inputs),
     joints: standing.joints,
     asks: asksOf(inputs.decisions, inputs.answers, danger.contacts, standing.joints),
     signs,

@@ -56,8 +56,8 @@ export interface PlanItem extends Omit<Answers, 'reasons'> {
   readonly reasons: readonly PlanReason[];
 }
 
-/** What a limit entered ahead will stop, from the day its reasons name. */
-export interface ComingStop {
+/** What limits say of an exercise beside what stands of it today. */
+export interface StoppedByLimit {
   readonly itemId: string;
   readonly exerciseId: string;
   readonly reasons: readonly PlanReason[];
@@ -65,7 +65,10 @@ export interface ComingStop {
 
 export interface Plan {
   readonly items: readonly PlanItem[];
-  readonly coming: readonly ComingStop[];
+  /** What a limit entered ahead will stop, from the day its reasons name. */
+  readonly coming: readonly StoppedByLimit[];
+  /** What was signed above a limit and eased back since, and no clinician has written anew. */
+  readonly lowered: readonly StoppedByLimit[];
   /** Newest decision or answer in force, by joint. */
   readonly joints: ReadonlyMap<Joint, DecisionInForce>;
   /** What the decisions ask of the clinic. */

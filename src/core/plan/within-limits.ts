@@ -8,7 +8,7 @@ import { type LimitsFor, limitsFor } from '../episode/limit-bounds.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { Limit, PrescriptionVersion } from '../record/record.ts';
 import type { Day } from '../time/day.ts';
-import type { ComingStop, PlanReason } from './plan.ts';
+import type { PlanReason, StoppedByLimit } from './plan.ts';
 
 export interface WithinLimits {
   readonly dose: Dose | null;
@@ -44,6 +44,9 @@ const once = (reasons: readonly LimitReason[]): readonly LimitReason[] => [
   ...new Map(reasons.map((reason) => [JSON.stringify(reason), reason])).values(),
 ];
 
+/** The limit itself, whatever it leaves of the exercise. */
+const keyOf = ({ today: _left, ...limit }: LimitReason): string => JSON.stringify(limit);
+
 export const withinLimits = (
   { dose, badDay }: Pick<PrescriptionVersion, 'dose' | 'badDay'>,
   limits: readonly Limit[],
@@ -70,13 +73,20 @@ export const withinLimits = (
 
 interface Limited {
   readonly versions: readonly PrescriptionVersion[];
+  /** What was last signed of each exercise whose dose was eased back by itself since. */
+  readonly written: readonly PrescriptionVersion[];
   readonly limits: readonly Limit[];
   readonly ownedLoadsKg: readonly number[];
   readonly at: { readonly day: Day };
 }
 
 /** What each limit that begins later will stop. */
-export const comingStops = ({ versions, limits, ownedLoadsKg, at }: Limited): readonly ComingStop[] =>
+export const comingStops = ({
+  versions,
+  limits,
+  ownedLoadsKg,
+  at,
+}: Omit<Limited, 'written'>): readonly StoppedByLimit[] =>
   [...new Set(limits.map(({ from }) => from))]
     .filter((from) => from > at.day)
     .sort()
@@ -88,3 +98,21 @@ export const comingStops = ({ versions, limits, ownedLoadsKg, at }: Limited): re
         return fresh.length > 0 ? [{ itemId, exerciseId: dose.exerciseId, reasons: fresh }] : [];
       }),
     );
+
+/** Exercises signed above a limit and eased back since: each is listed until a clinician has written it anew. */
+export const loweredByLimits = ({
+  versions,
+  written,
+  limits,
+  ownedLoadsKg,
+  at,
+}: Limited): readonly StoppedByLimit[] =>
+  written.flatMap((version) => {
+    const now = versions.find(({ itemId }) => itemId === version.itemId);
+    if (!now) return [];
+    const still = new Set(withinLimits(now, limits, ownedLoadsKg, at.day).reasons.map((one) => keyOf(one)));
+    const reasons = withinLimits(version, limits, ownedLoadsKg, at.day).reasons.filter(
+      (reason) => !still.has(keyOf(reason)),
+    );
+    return reasons.length > 0 ? [{ itemId: version.itemId, exerciseId: now.dose.exerciseId, reasons }] : [];
+  });

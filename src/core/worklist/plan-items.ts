@@ -71,12 +71,16 @@ const keyOfStop = (itemId: string, reason: Stopping): string => {
 const showsFromOf = (reason: Stopping): Day =>
   reason.code === 'limit-load' || reason.code === 'limit-closes' ? reason.foundOn : always;
 
-/** Signed exercises that a limit or a finding stops, each until the clinician writes it anew. */
-const stoppedItems = ({
-  itemId,
-  exerciseId,
-  reasons,
-}: Pick<PlanItem, 'itemId' | 'exerciseId' | 'reasons'>): readonly DueItem[] => {
+type LeftOfDose = 'nothing' | 'easier' | 'lowered';
+
+const leftBy = (stopping: readonly Stopping[]): LeftOfDose =>
+  stopping.some(({ today }) => today !== 'bad-day') ? 'nothing' : 'easier';
+
+/** Signed exercises that a limit or a finding stops or has lowered, each until the clinician writes it anew. */
+const stoppedItems = (
+  { itemId, exerciseId, reasons }: Pick<PlanItem, 'itemId' | 'exerciseId' | 'reasons'>,
+  left: (stopping: readonly Stopping[]) => LeftOfDose,
+): readonly DueItem[] => {
   const byKey = new Map<string, Stopping[]>();
   for (const reason of reasons.filter(isStopping)) {
     const key = keyOfStop(itemId, reason);
@@ -91,14 +95,17 @@ const stoppedItems = ({
     decisionId: null,
     facts: {
       exercise: exerciseById(exerciseId)?.title ?? exerciseId,
-      left: stopping.some(({ today }) => today !== 'bad-day') ? 'nothing' : 'easier',
+      left: left(stopping),
       why: [...new Set(stopping.map(whyStopped))].join(' '),
     },
   }));
 };
 
-export const planItems = (plan: Pick<Plan, 'items' | 'coming' | 'signs' | 'pauses'>): readonly DueItem[] => [
+export const planItems = (
+  plan: Pick<Plan, 'items' | 'coming' | 'lowered' | 'signs' | 'pauses'>,
+): readonly DueItem[] => [
   ...signItems(plan),
   ...pauseItems(plan),
-  ...[...plan.items, ...plan.coming].flatMap(stoppedItems),
+  ...[...plan.items, ...plan.coming].flatMap((item) => stoppedItems(item, leftBy)),
+  ...plan.lowered.flatMap((item) => stoppedItems(item, () => 'lowered')),
 ];

@@ -46,6 +46,13 @@ const pausedFor: Readonly<Record<string, string>> = {
   other: 'Paused by a clinician',
 };
 
+/** What is left of a dose. */
+const leftOfDose: Readonly<Record<string, string>> = {
+  nothing: 'stopped',
+  easier: 'only the easier session is left',
+  lowered: 'eased back from what was signed; write the dose anew',
+};
+
 const exerciseSentence = ({ facts }: Told): string =>
   `${facts.exercise} ${aboutExercise[String(facts.reason)] ?? 'needs a check'}.`;
 
@@ -54,7 +61,7 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
   'resume-due': (item) =>
     `${pausedFor[String(item.facts.cause)] ?? 'Paused'}${about(item)}; resume exercise by exercise, or leave it paused.`,
   'dose-stopped': ({ facts }) =>
-    `${facts.exercise}: ${facts.left === 'easier' ? 'only the easier session is left' : 'stopped'}. ${facts.why}`,
+    `${facts.exercise}: ${leftOfDose[String(facts.left)] ?? 'stopped'}. ${facts.why}`,
   pause: (item) => `Paused for the ${joint(item)}; only a clinician can resume it${because(item)}.`,
   'same-day-contact': (item) => `Needs a call today about the ${joint(item)}${because(item)}.`,
   'ease-back': (item) => `Eased back for the ${joint(item)}${because(item)}.`,

@@ -68,6 +68,21 @@ const recordedBeside = async (access: Access, patientId: string) => {
   return beside;
 };
 
+const signed = (row: Prescription) => ({ ...row, signedAt: row.signedAt! });
+
+/** What was last signed of the exercises whose dose was eased back by itself since. */
+const writtenOf = (all: readonly Prescription[], now: readonly Prescription[]): readonly Prescription[] =>
+  now
+    .filter(({ origin }) => origin === 'ease-back')
+    .flatMap(
+      ({ itemId, version }) =>
+        all
+          .filter((row) => row.itemId === itemId && row.version < version)
+          .filter(({ origin, signedAt }) => origin !== 'ease-back' && signedAt !== null)
+          .toSorted((a, b) => a.version - b.version)
+          .at(-1) ?? [],
+    );
+
 export const planOf = async (
   access: Access,
   patient: Patient,
@@ -77,14 +92,14 @@ export const planOf = async (
   would: readonly MadeDecision[] = [],
 ): Promise<Plan> => {
   const { id } = patient;
+  const all = rows ? null : await prescriptionsOf(access, id);
+  const versions = rows ?? inForce(all ?? []);
   const recorded = await recordedOf(access, patient, would);
   return planFor({
     ...recorded,
     beside: await recordedBeside(access, id),
-    versions: (rows ?? inForce(await prescriptionsOf(access, id))).map((row) => ({
-      ...row,
-      signedAt: row.signedAt!,
-    })),
+    versions: versions.map(signed),
+    written: all ? writtenOf(all, versions).map(signed) : [],
     ownedLoadsKg: recorded.screened.ownedLoadsKg,
     settings: recorded.screened.settings,
     at: { instant: access.now, day: access.day },

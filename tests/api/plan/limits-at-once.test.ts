@@ -75,6 +75,16 @@ describe('after signing', () => {
     ]);
   });
 
+  it('a dose that was eased back to the limit at once is listed until a clinician has signed one anew', async () => {
+    const day = 24 * 60 * 60_000;
+    await work.didSession(now - day, { before: 2, during: 2, after: 2 });
+    await work.answeredMorning(now - 60_000, 2);
+    const signedLoad = handled((await exercise()).dose);
+    await clinician().care.addLimit({ patientId, limit: limit({ limitKg: signedLoad - 1 }) });
+    expect(handled((await exercise()).dose)).toBe(signedLoad - 1);
+    expect((await stopped()).join(' ')).toMatch(/eased back from what was signed.*Dr Vance/);
+  });
+
   it('two limits that are exceeded are two items, each with its author', async () => {
     await clinician().care.addLimit({ patientId, limit: limit({}) });
     await clinician().care.addLimit({ patientId, limit: limit({ limitKg: 1, author: 'Dr Amsel' }) });

@@ -89,6 +89,7 @@ export const inputs = (more: Partial<PlanInputs> = {}): PlanInputs => {
   const screening = screeningWith([], day);
   return {
     versions,
+    written: [],
     decisions: [],
     answers: [],
     danger: noDanger,
