@@ -1,11 +1,9 @@
 /** A dose as a clinician would say it, with its units. */
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Cuff, Dose, RepetitionBand } from '#core/prescribing/dose.ts';
 import { figure } from '#core/review/plain-words.ts';
 
 const sideInWords = { left: 'left', right: 'right', both: 'both sides' } as const;
-
-export const exerciseTitle = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
 
 const underRestriction = (dose: Dose): string => {
   if (dose.method !== 'occlusion') return '';
