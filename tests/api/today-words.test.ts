@@ -43,7 +43,7 @@ describe('an exercise on the patient’s page', () => {
   const exercise = sent({ ...weightDose, exerciseId: 'wall-push-up' });
 
   it('has its name, each step and each caution in every language', () => {
-    expect(exercise.title).toEqual({
+    expect(exercise.title).toMatchObject({
       en: 'Push-up against the wall',
       de: expect.stringContaining('Wand'),
     });

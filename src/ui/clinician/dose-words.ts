@@ -1,12 +1,10 @@
 /** A dose as a clinician would say it, with its units. */
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Cuff, Dose, RepetitionBand } from '#core/prescribing/dose.ts';
 import { figure } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 
 const sideInWords = { left: 'left', right: 'right', both: say('both-sides') } as const;
-
-export const exerciseTitle = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
 
 const underRestriction = (dose: Dose): string => {
   if (dose.method !== 'occlusion') return '';

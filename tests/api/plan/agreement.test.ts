@@ -4,6 +4,7 @@ import { redFlags } from '#core/decision/facts/facts.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
 import type { Store } from '#data/database/store.ts';
 import { addPatient } from '#data/patients/people.ts';
+import { asTyped } from '#messages/text.ts';
 import { disagreements, type Surfaces } from '#tests/support/agreement.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf, clinicNamed, signedExercise, start } from '#tests/support/clinic.ts';
@@ -208,7 +209,7 @@ describe('of one patient', () => {
       { today: { ...surfaces.today, exercises } },
       { today: { ...surfaces.today, isStopped: !surfaces.today.isStopped } },
       {
-        today: { ...surfaces.today, danger: surfaces.today.danger.length > 0 ? [] : [{ en: 'x', de: 'x' }] },
+        today: { ...surfaces.today, danger: surfaces.today.danger.length > 0 ? [] : [asTyped('x')] },
       },
       { today: { ...surfaces.today, contact: surfaces.today.contact === 'none' ? 'emergency' : 'none' } },
       { review: { ...surfaces.review, items } },

@@ -45,9 +45,6 @@ export const words = {
   'worst-pain': 'Worst pain in the session, 0 to 10',
   'pain-after': 'Pain after, 0 to 10',
   'gave-way': 'Gave way',
-  'pain-in-the-morning': 'Pain in the morning, 0 to 10',
-  'stiff-for': 'Stiff for',
-  'more-swollen-than-usual': 'More swollen than usual',
 } as const;
 
 export const say = sayIn(words);

@@ -1,7 +1,7 @@
 /** Warning signs and pauses of one patient: what is open, what was tried, and what may be done about it. */
 import { holdsBack, type PauseState, type SignState } from '#core/danger/danger-state.ts';
 import { signsInWords } from '#core/danger/sign-words.ts';
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
@@ -104,7 +104,7 @@ const OnePause = ({ state, ...props }: DangerProps & { readonly state: PauseStat
   const { pause } = state;
   const held = props.danger.plan.items
     .filter((item) => holdsBack(state, item))
-    .map(({ itemId, exerciseId }) => ({ itemId, title: exerciseById(exerciseId)?.title ?? exerciseId }));
+    .map(({ itemId, exerciseId }) => ({ itemId, title: exerciseTitle(exerciseId) }));
   return (
     <li className="stack-close">
       <p>

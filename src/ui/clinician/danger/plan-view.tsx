@@ -1,5 +1,5 @@
 /** What stands for each exercise now and why, as every other page has it. */
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Plan, PlanItem, PlanReason } from '#core/plan/plan.ts';
 import { jointInWords, listed } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/danger.ts';
@@ -58,7 +58,7 @@ const Line = ({
       <StatusTag shape={isStopped ? 'stop' : item.today === 'bad-day' ? 'back' : 'done'} tone={tone}>
         {todayInWords[item.today]}
       </StatusTag>{' '}
-      <strong>{exerciseById(item.exerciseId)?.title ?? item.exerciseId}</strong>
+      <strong>{exerciseTitle(item.exerciseId)}</strong>
       {item.reasons.length > 0 ? (
         <span className="soft">
           : {listed([...new Set(item.reasons.map((reason) => reasonInWords(reason, joints)))])}

@@ -152,12 +152,7 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
       {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
       {kind === 'morning'
         ? joints.map((joint) => (
-            <MorningJoint
-              key={joint}
-              {...fields}
-              joint={joint}
-              asksSwelling={!props.swellingNotAsked.includes(joint)}
-            />
+            <MorningJoint key={joint} {...fields} joint={joint} swellingNotAsked={props.swellingNotAsked} />
           ))
         : null}
       {kind === null ? null : <Asked {...fields} />}

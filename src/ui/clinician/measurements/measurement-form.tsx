@@ -13,8 +13,6 @@ import { subjectOf } from './measurement-words.ts';
 
 const exerciseChoices = exercises.map(({ id, title }) => ({ value: id, label: title }));
 
-const takenTwice = say('taken-twice');
-
 /** Beside each number what it was last time, with its day; the bounds stand after it. */
 const hintsOf = (form: Descriptor, previous: Recorded | null, day: Day): Readonly<Record<string, string>> => {
   const known = previous as unknown as Readonly<Record<string, unknown>> | null;
@@ -29,9 +27,9 @@ const hintsOf = (form: Descriptor, previous: Recorded | null, day: Day): Readonl
       : say('last', { value, date, min, max });
     return [[field.name, hint]];
   });
-  const hints = Object.fromEntries(last) as Record<string, string>;
-  if (form.kind === 'limb-occlusion-pressure')
-    hints.secondMmhg = [takenTwice, hints.secondMmhg].filter(Boolean).join(' ');
+  const hints: Record<string, string> = Object.fromEntries(last);
+  for (const [name, hint] of Object.entries(form.hints))
+    hints[name] = [hint, hints[name]].filter(Boolean).join(' ');
   return hints;
 };
 

@@ -1,5 +1,5 @@
 /** The ladder of a family as lines: the computed figure, the step to it, and the measured share beside the model. */
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Anthropometry, Level } from '#core/exercises/exercise.ts';
 import { ladder, stepBetween } from '#core/exercises/ladder/ladder.ts';
 import { figure } from '#core/review/plain-words.ts';
@@ -38,7 +38,7 @@ export const ladderRows = (family: string, person: Anthropometry): readonly Ladd
   const levels = ladder(family, person);
   return levels.map((level, place) => ({
     exerciseId: level.exerciseId,
-    title: exerciseById(level.exerciseId)?.title ?? level.exerciseId,
+    title: exerciseTitle(level.exerciseId),
     effectiveLoad:
       level.effectiveLoadKg === null
         ? say('not-computed')
