@@ -107,12 +107,11 @@ const careCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly 
     return suspension ? [{ reason: { code: suspension.code, today: suspension.today }, effect: rest }] : [];
   });
 
-const findingCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
-  return [inputs.screened, ...(inputs.beside ?? []).map(({ screened }) => screened)].flatMap((screened) => {
+const findingCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] =>
+  [inputs.screened, ...(inputs.beside ?? []).map(({ screened }) => screened)].flatMap((screened) => {
     const found = closedByFindings(screened, version);
     return found ? [{ reason: found, effect: rest }] : [];
   });
-};
 
 const limitCauses = ({ reasons }: WithinLimits): readonly Cause[] =>
   reasons.map((reason) => ({ reason, effect: { decision: 'hold', today: reason.today } }));
