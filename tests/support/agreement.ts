@@ -70,7 +70,7 @@ const ofWorklist = ({ worklist, document }: Surfaces, plan: Plan, day: string): 
     'resume-due': (document === null ? plan.pauses : [])
       .filter(({ pause, isSignOpen }) => !isSignOpen && (pause.until ?? day) <= day)
       .map(({ pause }) => `pause ${pause.id}`),
-    'dose-stopped': plan.items.filter(isStopped).map(({ itemId }) => itemId),
+    'dose-stopped': [...plan.items.filter(isStopped), ...plan.lowered].map(({ itemId }) => itemId),
   };
   return Object.entries(expected).flatMap(([kind, keys]) =>
     keysOf(worklist, kind, kind === 'dose-stopped') === [...new Set(keys)].sort().join('; ')
