@@ -35,8 +35,9 @@ test('two hundred and fifty kilograms typed for two and a half are asked about, 
   await office.getByText('Measurements: correct an entry').click();
   const line = office.locator('li', { hasText: '250' }).first();
   await line.getByRole('button', { name: /^Entered in error/ }).click();
-  await line.getByRole('button', { name: 'Strike it out instead' }).click();
   await line.getByLabel('What was wrong').fill('2.5 kg was meant.');
+  await line.getByRole('button', { name: 'Strike it out instead' }).click();
+  await expect(line.getByLabel('What was wrong')).toHaveValue('2.5 kg was meant.');
   await line.getByRole('button', { name: 'Strike out the entry' }).click();
   await expect(office.getByText(/Struck out by Nuala Derravane: 2\.5 kg was meant\./)).toBeVisible();
   await expectAccessible(office, 'an entry struck out');

@@ -86,8 +86,9 @@ test('the same by keyboard alone, and what was typed comes back after the page i
   const record = await emptyPatient(page, 'Quellington');
   const hand = keyboardHand(page);
   await visit(page, hand);
-  await expect(page.getByText('Draft saved.')).toBeVisible();
-  await page.reload();
+  // Left before the moment in which a draft is kept by itself.
+  await page.goto('/worklist');
+  await page.goto(`${record}/care/first-visit`);
   await expect(page.getByLabel('Diagnosis')).toHaveValue('Knee osteoarthritis, right');
   await expect(page.getByText('Every question is answered.')).toBeVisible();
   await proposeAndSign(page, hand);

@@ -28,7 +28,7 @@ export const CorrectEntry = (props: Omit<CorrectFormProps, 'act'> & { readonly w
   const other = otherWay[act];
   return (
     <div className="stack-close">
-      <CorrectForm key={act} {...entry} act={act} />
+      <CorrectForm {...entry} act={act} />
       <div className="row">
         <Button tone="quiet" onClick={() => setAct(other.act)}>
           {other.label}

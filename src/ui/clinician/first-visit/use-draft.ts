@@ -1,7 +1,7 @@
 'use client';
-/** Keeps what is typed on the server a moment after the last key. A draft that cannot be kept says so. */
+/** Keeps what is typed on the server a moment after the last key, or as the page is left. A draft that cannot be kept says so. */
 import { useEffect, useRef, useState } from 'react';
-import { client } from '#ui/clinician/client.ts';
+import { client, clientOnLeaving } from '#ui/clinician/client.ts';
 import type { Typed } from './first-visit-state.ts';
 
 const waitMilliseconds = 1200;
@@ -11,21 +11,38 @@ export type DraftState = 'none' | 'waiting' | 'saved' | 'not-saved';
 export const useDraft = (patientId: string, typed: Typed, isDone: boolean): DraftState => {
   const [state, setState] = useState<DraftState>('none');
   const first = useRef(typed);
+  const unsent = useRef<() => void>(() => undefined);
   useEffect(() => {
-    if (typed === first.current || isDone) return;
+    if (typed === first.current || isDone) {
+      unsent.current = () => undefined;
+      return;
+    }
     // An answer about older words says nothing about these.
     let isNewest = true;
     setState('waiting');
+    let isSent = false;
+    const draft = { patientId, form: 'first-visit', typed } as const;
     const timer = setTimeout(() => {
+      isSent = true;
       client.clinician.drafts.save
-        .mutate({ patientId, form: 'first-visit', typed })
+        .mutate(draft)
         .then(() => isNewest && setState('saved'))
         .catch(() => isNewest && setState('not-saved'));
     }, waitMilliseconds);
+    const leave = () => {
+      if (isSent) return;
+      isSent = true;
+      clientOnLeaving.clinician.drafts.save.mutate(draft).catch(() => undefined);
+    };
+    unsent.current = leave;
+    window.addEventListener('pagehide', leave);
     return () => {
       isNewest = false;
       clearTimeout(timer);
+      window.removeEventListener('pagehide', leave);
     };
   }, [patientId, typed, isDone]);
+  // Another page of the clinic's takes this one's place without the browser leaving it.
+  useEffect(() => () => unsent.current(), []);
   return state;
 };
