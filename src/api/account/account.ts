@@ -9,6 +9,7 @@ import {
   signInFacts,
   signInSessions,
 } from '#data/accounts/sign-in-sessions.ts';
+import { coveringClinicianOf } from '#data/clinic/covering-clinicians.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
 import type { Text } from '#messages/text.ts';
@@ -77,6 +78,12 @@ export const accountRouter = router({
     isFresh: isFresh(person, Date.now()),
     freshMinutes,
   })),
+
+  /** To staff, that nobody is named who takes over an urgent item not acknowledged in time. */
+  isUncovered: personProcedure.query(
+    async ({ ctx: { person, access } }) =>
+      person.role !== 'patient' && (await coveringClinicianOf(access)) === null,
+  ),
 
   sessions: personProcedure.query(({ ctx }) => signInSessions(ctx.access)),
 

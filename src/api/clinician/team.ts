@@ -1,7 +1,6 @@
 /** The care team of a patient, and opening a record from outside it. */
 import { z } from 'zod';
 import { colleaguesOf } from '#data/accounts/staff.ts';
-import { coveringClinicianOf } from '#data/clinic/covering-clinicians.ts';
 import { sitesOf } from '#data/clinic/sites.ts';
 import {
   emergencyAccessesForMe,
@@ -41,9 +40,6 @@ export const teamRouter = router({
   open: nameProcedure
     .input(z.object({ reason: z.string().trim().min(10).max(300) }))
     .mutation(({ ctx, input }) => openWithReason(ctx.access, ctx.patient.id, input.reason)),
-
-  /** Who takes over an urgent item nobody acknowledges in time; null = nobody is named. */
-  covering: clinicianProcedure.query(({ ctx }) => coveringClinicianOf(ctx.access)),
 
   emergencyAccesses: clinicianProcedure.query(({ ctx }) => emergencyAccessesForMe(ctx.access)),
 });

@@ -2,9 +2,9 @@
 
 import type { ReactNode } from 'react';
 import type { Person } from '#api/person.ts';
-import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { OwnAccountFrame } from '#ui/patient/account/own-account-frame.tsx';
 import { chosenOnPhone } from '../(patient)/chosen-on-phone.ts';
+import { StaffFrame } from './staff-frame.tsx';
 
 export interface OwnFrameProps {
   readonly person: Person;
@@ -15,7 +15,7 @@ export const OwnFrame = async ({ person, children }: OwnFrameProps) =>
   person.role === 'patient' ? (
     <OwnAccountFrame chosen={await chosenOnPhone()}>{children}</OwnAccountFrame>
   ) : (
-    <AccountFrame person={person} current="/account">
+    <StaffFrame person={person} current="/account">
       {children}
-    </AccountFrame>
+    </StaffFrame>
   );

@@ -4,11 +4,10 @@ import { ClinicFrame, type ClinicFrameProps } from '#ui/clinician/clinic-frame.t
 import { UncoveredNotice } from '#ui/clinician/uncovered-notice.tsx';
 
 export const CoveredFrame = async ({ children, ...frame }: ClinicFrameProps) => {
-  const { clinician } = await serverCaller();
-  const isUncovered = (await clinician.team.covering()) === null;
+  const { account } = await serverCaller();
   return (
     <ClinicFrame {...frame}>
-      {isUncovered ? <UncoveredNotice /> : null}
+      {(await account.isUncovered()) ? <UncoveredNotice /> : null}
       {children}
     </ClinicFrame>
   );

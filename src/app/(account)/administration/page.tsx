@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { say } from '#messages/en/staff/administration.ts';
 import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
-import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { AdministrationScreen } from '#ui/admin/administration-screen.tsx';
+import { StaffFrame } from '../staff-frame.tsx';
 
 export const metadata: Metadata = { title: say('staff-and-sites') };
 
@@ -11,7 +11,7 @@ const AdministrationPage = async () => {
   const { admin } = await serverCaller();
   const people = await admin.staff.list();
   return (
-    <AccountFrame person={person} current="/administration">
+    <StaffFrame person={person} current="/administration">
       <AdministrationScreen
         people={people.map(({ deactivatedAt, startingUntil, ...line }) => ({
           ...line,
@@ -21,7 +21,7 @@ const AdministrationPage = async () => {
         }))}
         sites={await admin.sites.list()}
       />
-    </AccountFrame>
+    </StaffFrame>
   );
 };
 
