@@ -2,6 +2,7 @@
 import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { morningQuestions } from '#core/record/morning-questions.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { languages } from '#messages/languages.ts';
@@ -139,7 +140,8 @@ const cuffSteps = [
   'limb:0:1',
   'cuff',
 ];
-const morningSteps = ['urine', 'pain', 'usual', 'flags', 'stiffness', 'swelling', 'flare', 'relief', 'check'];
+const ofJoint = morningQuestions.map(({ id }) => id).filter((id) => id !== 'pain');
+const morningSteps = ['urine', 'pain', 'usual', 'flags', ...ofJoint, 'relief', 'check'];
 
 const screens: Readonly<Record<string, () => ReactElement>> = {
   today: () => <PatientApp view={view} ownerId="p" clinicKey="k" />,

@@ -21,11 +21,16 @@ type Columns = { readonly [F in AnswerField as F['name']]: ColumnOf<F> };
 
 const inLowerCase = (name: string): string => name.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
 
-const columnOf = (field: AnswerField) => {
+export const answerColumnName = (field: AnswerField): string => {
   const name = inLowerCase(field.name);
+  return field.kind === 'integer' && field.unit === '{score}' ? `${name}_0_10` : name;
+};
+
+const columnOf = (field: AnswerField) => {
+  const name = answerColumnName(field);
   switch (field.kind) {
     case 'integer':
-      return kit.wholeOrNull(field.unit === '{score}' ? `${name}_0_10` : name);
+      return kit.wholeOrNull(name);
     case 'flag':
       return kit.yesOrNull(name);
     case 'enum':

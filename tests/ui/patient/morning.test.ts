@@ -2,6 +2,7 @@
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import { morningQuestions } from '#core/record/morning-questions.ts';
 import { usualStatements } from '#ui/patient/morning/joint-questions.ts';
 import { beginMorning, type MorningEvent, morningReducer } from '#ui/patient/morning/morning.ts';
 import type { MorningDraft } from '#ui/patient/morning/morning-draft.ts';
@@ -159,9 +160,9 @@ describe('“as usual”', () => {
     ['flags ', ['You have none of these:', ...flagOptions(true).map(({ label }) => label)]],
   ]);
   const answersOf = (entry: ReturnType<typeof morningEntryOf>) => [
-    ...entry.joints.flatMap(({ joint, stiffnessMinutes, swelling, flare }) =>
-      Object.entries({ stiffnessMinutes, swelling, flare }).flatMap(([question, value]) =>
-        value === null ? [] : [`${joint} ${question} ${value}`],
+    ...entry.joints.flatMap((row) =>
+      morningQuestions.flatMap(({ id, answer: { name } }) =>
+        id === 'pain' || row[name] === null ? [] : [`${row.joint} ${name} ${row[name]}`],
       ),
     ),
     ...(entry.extraPainRelief === null ? [] : [`relief ${entry.extraPainRelief}`]),

@@ -2,8 +2,10 @@
  * The rows of one patient read with nothing but the driver: the columns the record uses, statements
  * prepared once, rows as arrays, JSON left as text. What the data functions are measured against.
  */
+import { answerFields } from '#core/record/morning-questions.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
+import { answerColumnName } from '#data/schema/answer-columns.ts';
 import type { Client } from './group/raw-rows.ts';
 
 const mine = 'clinic_id = ? AND patient_id = ?';
@@ -20,8 +22,7 @@ const logs = [
    FROM training_session t JOIN two_hours j ON j.patient_id = t.patient_id AND j.session_id = t.id WHERE ${window}`,
   `SELECT t.id, t.entry_id, t.amends, t.day, t.zone, t.answered_at, t.arrived_at, t.red_flags, t.extra_pain_relief,
    t.fatigue_0_10, t.fatigue_state, t.clock_doubtful FROM morning t WHERE ${window} ORDER BY t.day, t.arrived_at`,
-  `SELECT j.morning_id, j.joint, j.pain_0_10, j.stiffness_minutes, j.stiffness_state, j.swelling, j.swelling_state,
-   j.swelling_question, j.flare FROM morning t JOIN morning_joint j ON j.patient_id = t.patient_id AND j.morning_id = t.id WHERE ${window}`,
+  `SELECT j.morning_id, j.joint, ${answerFields.map((field) => `j.${answerColumnName(field)}`).join(', ')} FROM morning t JOIN morning_joint j ON j.patient_id = t.patient_id AND j.morning_id = t.id WHERE ${window}`,
 ];
 
 const current = [

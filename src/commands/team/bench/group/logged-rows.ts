@@ -3,6 +3,8 @@
  * lie apart in the file, as they do in a clinic, and not in a row as a patient-wise filling would leave them.
  */
 import { createHash } from 'node:crypto';
+import { type AnswerField, answerFields } from '#core/record/morning-questions.ts';
+import { answerColumnName } from '#data/schema/answer-columns.ts';
 import type { Seeded } from '#simulation/raises/seeded.ts';
 import {
   clinicId,
@@ -77,13 +79,7 @@ const tablesOf = (client: Client) => ({
     'morning_id',
     ...owner,
     'joint',
-    'pain_0_10',
-    'stiffness_minutes',
-    'stiffness_state',
-    'swelling',
-    'swelling_state',
-    'swelling_question',
-    'flare',
+    ...answerFields.map(answerColumnName),
   ]),
 });
 
@@ -157,6 +153,15 @@ const writeSession = (
   }
 };
 
+/** A quiet morning: a little stiff, seldom swollen, no flare; every question was asked in its newest wording. */
+const answerTo = (field: AnswerField, patient: number, random: Seeded): string | number | null => {
+  if (field.kind === 'flag') return 0;
+  if (field.kind === 'integer')
+    return field.unit === '{score}' ? painOf(patient, random) : 10 + random.below(10);
+  if ('nullable' in field) return field.values[random.chance(0.02) ? 1 : 0]!;
+  return field.values.includes('asked' as never) ? 'asked' : field.values.at(-1)!;
+};
+
 const writeMorning = (
   tables: LogTables,
   plan: GroupPlan,
@@ -168,9 +173,8 @@ const writeMorning = (
   const at = morningAfter(plan, place);
   tables.morning.add([...envelopeOf(id, patient, at, random), at, null, 'not-applicable', 0]);
   for (const joint of jointsOf(patient)) {
-    const swelling = random.chance(0.02) ? 'slight' : 'none';
-    const state = [10 + random.below(10), 'asked', swelling, 'asked', 'more-than-usual', 0];
-    tables.morningJoint.add([id, clinicId, patientId(patient), joint, painOf(patient, random), ...state]);
+    const answers = answerFields.map((field) => answerTo(field, patient, random));
+    tables.morningJoint.add([id, clinicId, patientId(patient), joint, ...answers]);
   }
 };
 
