@@ -16,7 +16,7 @@ const usualInWords = (row: Baseline | undefined, day: Day): string => {
     row.usualPain === null
       ? 'usual pain not set'
       : `usual pain ${row.usualPain}${row.usualPainTop === null ? '' : `, top ${row.usualPainTop}`}`;
-  return `${pain}, acceptable pain limit ${row.acceptablePainLimit}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; set ${dayInWords(row.setOn, day)} by ${row.setBy}${row.provisional ? '; provisional, as told at the first visit' : ''}${row.dueForReview ? '. Recent mornings are well below it: baseline due for review' : ''}.`;
+  return `${pain}, acceptable pain limit ${row.acceptablePainLimit}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; set ${dayInWords(row.setOn, day)} by ${row.setBy}${row.tightenedFrom === undefined ? '' : `, following better mornings; a clinician last set it ${dayInWords(row.tightenedFrom, day)}`}${row.riseAcknowledged ? '; the rise since the plan began is acknowledged' : ''}${row.provisional ? '; provisional, as told at the first visit' : ''}${row.dueForReview ? '. Recent mornings are well below it: baseline due for review' : ''}.`;
 };
 
 export const CareProfileList = ({

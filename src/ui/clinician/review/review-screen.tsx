@@ -2,6 +2,8 @@
 
 import { signsInWords } from '#core/danger/sign-words.ts';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import type { ChartNames } from '#core/review/day-detail.ts';
@@ -81,7 +83,9 @@ const proposalInWords = (review: ReviewAnswer, joint: Joint, day: Day): string =
   if (!answer.ready)
     return `No baseline can be proposed yet: the diary has ${counted(answer.mornings, 'quiet morning')} of the ${answer.needed} needed.`;
   const { usualPain, widestUsualPainTop, usualStiffnessMinutes, mornings } = answer.proposal;
-  return `From ${mornings} quiet mornings, the proposed baseline is usual pain ${usualPain}, top no more than ${widestUsualPainTop}, stiffness ${usualStiffnessMinutes ?? 'not known'} min. You decide.`;
+  const over = engineSettingValues(review.settings)['ceiling-over-usual'];
+  const limit = `acceptable pain limit ${proposePainLimit(usualPain, over)} (${counted(over, 'point')} over usual pain, from 5 to 7; you may set it lower)`;
+  return `From ${mornings} quiet mornings, the proposed baseline is usual pain ${usualPain}, top no more than ${widestUsualPainTop}, ${limit}, stiffness ${usualStiffnessMinutes ?? 'not known'} min. You decide.`;
 };
 
 const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: Joint }) => (
@@ -92,6 +96,7 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
       <BaselineForm
         patientId={patient.id}
         joint={joint}
+        overUsual={engineSettingValues(review.settings)['ceiling-over-usual']}
         known={review.record.baselines.findLast((row) => row.joint === joint) ?? null}
         seen={review.record.baselines.filter((row) => row.joint === joint).length}
       />
