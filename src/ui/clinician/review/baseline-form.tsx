@@ -5,6 +5,7 @@ import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts'
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { baselineFields } from '#core/record/staff-fields.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { typedFrom } from '../forms/typed.ts';
@@ -36,8 +37,12 @@ const startFrom = (known: Baseline | null, proposed: number | null) =>
 
 const limitHint = (known: Baseline | null, proposed: number | null): string =>
   known === null || proposed === null
-    ? '5 unless you set 6 or 7.'
-    : `Proposed from usual pain ${known.usualPain}: ${proposed}. Set before: ${known.acceptablePainLimit}. You may set it lower.`;
+    ? say('baseline.limit-hint')
+    : say('baseline.limit-proposed', {
+        pain: known.usualPain ?? say('pain-not-known'),
+        proposed,
+        before: known.acceptablePainLimit,
+      });
 
 export const BaselineForm = ({ patientId, joint, known, overUsual, seen }: BaselineFormProps) => {
   const router = useRouter();
@@ -47,13 +52,13 @@ export const BaselineForm = ({ patientId, joint, known, overUsual, seen }: Basel
       prefix="baseline-"
       fields={fields}
       start={startFrom(known, proposed)}
-      label="Set baseline"
-      taken="Baseline set. It applies from today."
+      label={say('baseline.set')}
+      taken={say('baseline.taken')}
       hints={{
-        usualPain: '0 to 10. If left empty it is “not known”, and no dose progresses on it.',
-        usualPainTop: 'From usual pain to 2 points above it. A wider band counts more pain as usual.',
+        usualPain: say('baseline.usual-hint'),
+        usualPainTop: say('baseline.top-hint'),
         acceptablePainLimit: limitHint(known, proposed),
-        riseAcknowledged: 'Yes ends the hold that a usual pain well over the first of this plan brings.',
+        riseAcknowledged: say('baseline.rise-hint'),
       }}
       send={async (value) => {
         await client.clinician.review.setBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });
