@@ -135,20 +135,23 @@ const effectOf = (
   return needsNoSignature ? 'acts-at-once' : 'awaits-signature';
 };
 
+/** Where a clinician lets a dose progress against the rules, the step waits for that signature. */
 const inBand = (
   candidate: Candidate,
   { item, record, at, screeningUntil, settings }: DoseQuestion,
   history: readonly PrescriptionVersion[],
 ): ReturnType<typeof stepInBand> =>
-  stepInBand(candidate, {
-    present: item.version.dose,
-    signed: signedDose(history, item.version),
-    history,
-    at,
-    screeningUntil,
-    wasInFlare: (cut) => wasInFlare(record, item.limitingJoints, cut.signedAt),
-    settings: engineSettingValues(settings),
-  });
+  item.isOverruled
+    ? null
+    : stepInBand(candidate, {
+        present: item.version.dose,
+        signed: signedDose(history, item.version),
+        history,
+        at,
+        screeningUntil,
+        wasInFlare: (cut) => wasInFlare(record, item.limitingJoints, cut.signedAt),
+        settings: engineSettingValues(settings),
+      });
 
 export const nextDose = (question: DoseQuestion): DoseProposal => {
   const { item, record, at } = question;
