@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { saveSettings } from '#data/clinic/clinic-settings.ts';
 import type { Store } from '#data/database/store.ts';
-import { sessionEntry, start, twoClinics } from '#tests/support/clinic.ts';
+import { accessOf, sessionEntry, start, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 import { dayMs as day, workingPatient } from '#tests/support/working-patient.ts';
 
@@ -27,8 +28,9 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     expect(view.exercises[0]?.cautions.length).toBeGreaterThan(2);
   });
 
-  it('holds while the morning is not in, then lets two good sessions ask for a step that waits for a signature', async () => {
+  it('holds while the morning is not in, then lets two good sessions ask for a step that waits for a signature where the clinic wants each signed', async () => {
     const first = await work.signed();
+    await saveSettings(accessOf(store, 'a', 'admin-a', start), { 'in-band-steps': 0 }, 'Sign each step');
     const evening = Date.parse('2026-03-02T18:00:00Z');
     for (const n of [0, 2]) {
       await work.didSession(evening + n * day, { before: 2, during: 3, after: 2 });
@@ -48,6 +50,27 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     const waiting = list.unsigned[0]!;
     await work.clinicianAt(now).clinician.prescriptions.sign({ patientId, prescriptionId: waiting.id });
     expect((await work.patientAt(now).patient.today.get()).exercises[0]?.prescriptionId).toBe(waiting.id);
+  });
+
+  it('lets repetitions go up by themselves inside the signed band once a week is over, and says it to the patient', async () => {
+    const first = await work.signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    const listed = (now: number) => work.clinicianAt(now).clinician.prescriptions.list({ patientId });
+    for (const n of [0, 2, 4, 7]) {
+      await work.didSession(evening + n * day, { before: 2, during: 3, after: 2 });
+      await work.answeredMorning(evening + (n + 1) * day - 11 * 3_600_000, 2);
+      const early = await listed(evening + (n + 1) * day);
+      expect(early.unsigned).toEqual([]);
+      if (n < 7) expect(early.inForce.map((row) => row.id)).toEqual([first]);
+    }
+    const now = evening + 8 * day;
+    const [inForce] = (await listed(now)).inForce;
+    expect(inForce).toMatchObject({ origin: 'progress', signedName: 'Clinician A' });
+    expect(inForce!.dose).toMatchObject({ sets: 3, repetitions: { low: 17, high: 20 } });
+    const today = await work.patientAt(now).patient.today.get();
+    expect(today.exercises[0]?.prescriptionId).toBe(inForce!.id);
+    expect(today.changes).toHaveLength(1);
+    expect((await work.clinicianAt(now).clinician.worklist.list()).lines).toEqual([]);
   });
 
   it('lets a reduction act at once, says it to the patient and puts the reason before the clinician', async () => {

@@ -39,6 +39,8 @@ export interface ItemEvaluation extends Omit<Answers, 'reasons'> {
   /** Joints whose answers gate the line. */
   readonly limitingJoints: readonly Joint[];
   readonly reasons: readonly JointReason[];
+  /** A clinician lets it progress where the rules would not. */
+  readonly isOverruled?: true;
 }
 
 export interface Evaluation {

@@ -1,7 +1,6 @@
 /**
- * Works the plan out from the record. Pure; what lapses by time is found at each reading, what was recorded
- * is looked at again inside its own transaction. Every cause takes away and none gives back: with one cause
- * more no exercise is ever bolder (`tests/core/plan`).
+ * Works the plan out from the record. Pure; what lapses by time is found at each reading, what was recorded is
+ * looked at again inside its own transaction. Every cause takes away and none gives back (`tests/core/plan`).
  */
 import { testFrom } from '../assessment/strength/test-to-failure.ts';
 import type { DangerRecord } from '../danger/danger.ts';
@@ -25,7 +24,8 @@ import type { Effect } from '../decision/rules/rule.ts';
 import type { CareAround } from '../episode/care-eligibility.ts';
 import { suspensionOn } from '../episode/suspensions.ts';
 import type { Joint } from '../exercises/joints.ts';
-import type { Limit, PrescriptionVersion } from '../record/record.ts';
+import type { Limit } from '../record/limit.ts';
+import type { PrescriptionVersion } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import { asksOf, isReached } from './asks.ts';
 import { closedByFindings, type Screened } from './findings.ts';

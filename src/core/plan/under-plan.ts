@@ -19,7 +19,9 @@ const itemUnder = (item: ItemEvaluation, evaluation: Evaluation, plan: Plan): It
     .filter((joint) => !plan.joints.has(joint))
     .flatMap((joint) => evaluation.joints.filter((one) => one.joint === joint))
     .map(({ answers }) => withoutWarningSign(answers));
-  return { ...item, ...mostCautious([...(planned ? [planned] : []), ...undecided].map(effectOf)) };
+  const under = mostCautious([...(planned ? [planned] : []), ...undecided].map(effectOf));
+  const isOverruled = under.decision === 'progress' && item.decision !== 'progress';
+  return { ...item, ...under, ...(isOverruled ? { isOverruled } : {}) };
 };
 
 export const underPlan = (evaluation: Evaluation, plan: Plan): Evaluation => ({

@@ -12,7 +12,7 @@ import { baseline } from '../schema/schema.ts';
 
 export type BaselineValues = Omit<
   Baseline,
-  'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread' | 'correctedPending'
+  'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread' | 'correctedPending' | 'tightenedFrom'
 >;
 
 /** What the diary says beside the values a clinician sets: usual tiredness and the scatter of the mornings. */
@@ -49,28 +49,35 @@ export const setBaseline = (
     return id;
   });
 
-/** Marks the newest baseline as due for review; only a new one by a clinician ends that. */
-export const flagBaselineForReview = (
+/** Written by the engine after one a clinician set; why is said in the row. */
+const ownRows = {
+  flagged: {
+    reason: 'The mornings lie well under the usual pain of the baseline.',
+    audit: 'baseline-due-for-review',
+  },
+  tightened: {
+    reason:
+      'The mornings of 14 days lie well under the usual pain before; it follows them and never rises by itself.',
+    audit: 'baseline-tightened',
+  },
+} as const;
+
+/**
+ * Stores a baseline the engine renewed: marked as due for review, which only a new one by a clinician ends, or
+ * brought down to better mornings, which stands until a clinician sets another.
+ */
+export const storeRenewed = (
   access: Access,
   patientId: string,
-  inForce: Baseline,
+  { setBy, ...values }: Baseline,
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    const { setBy, ...values } = inForce;
-    await tx.insert(baseline).values({
-      id,
-      ...recordedFor(access, patientId),
-      ...values,
-      dueForReview: true,
-      byName: setBy,
-      reason: 'The mornings lie well under the usual pain of the baseline.',
-    });
+    const isFlagged = values.dueForReview;
+    const { reason, audit } = ownRows[isFlagged ? 'flagged' : 'tightened'];
+    const byName = isFlagged ? setBy : 'the decision rules';
+    await tx.insert(baseline).values({ id, ...recordedFor(access, patientId), ...values, byName, reason });
     changed(access, patientId);
-    await auditWrite(tx, access, 'baseline-due-for-review', {
-      subjectId: id,
-      patientId,
-      detail: { joint: inForce.joint },
-    });
+    await auditWrite(tx, access, audit, { subjectId: id, patientId, detail: { joint: values.joint } });
     return id;
   });

@@ -1,15 +1,14 @@
 /**
  * Looks at a patient's record after something arrived: the engine's answers per joint and the dose
  * that follows for each prescribed exercise. Runs inside the transaction of what arrived, so that no
- * entry stands without its decision. A reduction inside the signed dose acts at once; an increase is
- * kept as an unsigned version and waits.
+ * entry stands without its decision. A reduction inside the signed dose acts at once, and so do
+ * repetitions inside the signed band; every other increase is kept as an unsigned version and waits.
  */
-import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
+import { renewedBaseline } from '#core/decision/baseline/renew.ts';
 import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
-import { engineVersion } from '#core/decision/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/decision/scope.ts';
-import { engineSettings } from '#core/decision/settings.ts';
+import { engineSettings, engineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { underPlan } from '#core/plan/under-plan.ts';
 import type { PatientRecord } from '#core/record/record.ts';
@@ -17,7 +16,7 @@ import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
-import { flagBaselineForReview } from '../assessment/baselines.ts';
+import { storeRenewed } from '../assessment/baselines.ts';
 import { settingsOf } from '../clinic/clinic-settings.ts';
 import { reportFoundSign } from '../danger/warning-signs.ts';
 import { patientOf } from '../patients/people.ts';
@@ -59,23 +58,21 @@ const trace = (
 const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
   record.followedJoints.includes(one.joint) || one.sessionId !== null;
 
-/** A baseline once due for review stays so; it is marked here, before the facts are gathered. */
-const flagStaleBaseline = async (
+/** Before the facts are gathered: a baseline that no longer holds is written anew. */
+const renewBaselines = async (
   access: Access,
   record: PatientRecord,
   settings: SettingValues,
 ): Promise<boolean> => {
-  let dueForReview = false;
+  const at = { instant: access.now, day: access.day };
+  let isRenewed = false;
   for (const joint of record.followedJoints) {
-    const newest = record.baselines.filter((row) => row.joint === joint).at(-1);
-    // Values of two entries at once are nobody's baseline; what is marked is a row somebody set.
-    if (!newest || newest.correctedPending) continue;
-    if (isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, settings)) {
-      await flagBaselineForReview(access, record.patientId, newest);
-      dueForReview = true;
-    }
+    const renewed = renewedBaseline(record, joint, at, settings);
+    if (!renewed) continue;
+    await storeRenewed(access, record.patientId, renewed);
+    isRenewed = true;
   }
-  return dueForReview;
+  return isRenewed;
 };
 
 const storeDecisions = async (
@@ -97,7 +94,7 @@ const storeDecisions = async (
       facts,
       answers,
       settings: settings,
-      engineVersion,
+      engineVersion: String(engineVersionOf(engineSettingValues(settings))),
       cause: cause.cause,
       sessionId: one.sessionId,
       morningId: one.morningId,
@@ -146,8 +143,7 @@ export const decisionsNow = async (access: Access, patientId: string): Promise<r
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
   const settings = await engineValues(access);
   let record = await recordOf(access, patientId);
-  if (record && (await flagStaleBaseline(access, record, settings)))
-    record = await recordOf(access, patientId);
+  if (record && (await renewBaselines(access, record, settings))) record = await recordOf(access, patientId);
   if (!record) return;
   const evaluation = evaluate(record, { instant: access.now, day: access.day }, settings);
   const decisionIds = await storeDecisions(access, record, evaluation, cause, settings);

@@ -1,4 +1,5 @@
 /** The dose that follows for each prescribed exercise, stored with what it became. */
+import { easedInARow } from '#core/decision/dose/eased-in-a-row.ts';
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { type ItemContext, nextDoses } from '#core/decision/next-doses.ts';
 import type { Evaluation, ItemEvaluation } from '#core/decision/scope.ts';
@@ -38,27 +39,21 @@ const isJudged = (evaluation: Evaluation, item: ItemEvaluation): boolean =>
   item.decision === 'ease-back' ||
   item.limitingJoints.some((id) => evaluation.joints.find((one) => one.joint === id)?.state === 'complete');
 
-/**
- * Ease-backs on a line directly before now, over the sessions judged. A session looked at twice, in
- * the evening and the morning after, counts once, and the session now judged does not count.
- */
-const easeBacksBefore = (earlier: readonly Proposal[], itemId: string, sessionId: string | null): number => {
-  const lastWords = new Map<string | null, string>();
-  for (const row of earlier) {
-    if (row.itemId === itemId && row.sessionId !== sessionId && !lastWords.has(row.sessionId))
-      lastWords.set(row.sessionId, row.decision);
-  }
-  const words = [...lastWords.values()];
-  const end = words.findIndex((word) => word !== 'ease-back');
-  return end < 0 ? words.length : end;
-};
-
 /** The session a line's evaluation speaks of: the newest among its joints. */
 const judgedSessionOf = (evaluation: Evaluation, item: ItemEvaluation): string | null =>
   evaluation.joints
     .filter((one) => item.limitingJoints.includes(one.joint))
     .map((one) => one.sessionId)
     .find((id) => id !== null) ?? null;
+
+const easedBefore = (
+  item: ItemEvaluation,
+  at: Pick<Context, 'record' | 'evaluation' | 'earlier'> & { readonly settings: SettingValues },
+): number =>
+  easedInARow(
+    at.earlier.filter(({ itemId }) => itemId === item.itemId),
+    { ...at, joints: item.limitingJoints, judgedSessionId: judgedSessionOf(at.evaluation, item) },
+  );
 
 const decisionOf = (at: Context, item: ItemEvaluation): string | null => {
   const joints = [...item.reasons.map((reason) => reason.joint), ...item.limitingJoints];
@@ -185,7 +180,7 @@ export const proposeDoses = async (
     return {
       ladder,
       settings,
-      easeBacksBefore: easeBacksBefore(earlier, itemId, item ? judgedSessionOf(evaluation, item) : null),
+      easeBacksBefore: item ? easedBefore(item, { record, evaluation, earlier, settings }) : 0,
       preApproval,
       decisionsSinceApproval: since.map((row) => row.decision),
       screeningUntil: item ? screenedUntil(prescribing, item.version.dose.method) : null,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Ladder, LadderStep } from '#core/decision/dose/proposal.ts';
 import type { DoseQuestion } from '#core/decision/next-dose.ts';
 import type { OcclusionDose } from '#core/prescribing/dose.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { atTop, occlusion, propose, top, variation } from './propose.ts';
 import { knee, kneeDose } from './small-record.ts';
 
@@ -19,9 +19,11 @@ describe('hold and pause', () => {
 });
 
 describe('a step up with low load', () => {
-  it('is repetitions first, waits for a signature, and leaves everything else', () => {
+  it('is repetitions first, acts at once inside the signed band, and leaves everything else', () => {
     const proposal = propose({ decision: 'progress' });
-    expect(proposal).toMatchObject({ kind: 'step', effect: 'awaits-signature' });
+    expect(proposal).toMatchObject({ kind: 'step', effect: 'acts-at-once' });
+    const version1 = propose({ decision: 'progress', more: { settings: { 'engine-version': 1 } } });
+    expect(version1).toMatchObject({ kind: 'step', effect: 'awaits-signature' });
     expect(proposal.dose).toEqual({ ...kneeDose, repetitions: { low: 17, high: 20 } });
     expect(proposal.changes.map((one) => one.variable)).toEqual(['repetitions']);
   });

@@ -27,18 +27,23 @@ export type WorklistReason =
   | 'no-dose-within-limit';
 
 /** Why an ease-back left the dose as it is. */
-export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'floor-reached';
+export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'cut-last-flare' | 'floor-reached';
+/** Why the dose stays although the decision would move it. */
+type Withheld = CutWithheld | 'step-this-week';
 
 export interface DoseProposal {
   readonly decision: DecisionWord;
   readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
-  /** Reductions act at once; increases wait for a signature or lean on a signed pre-approval. */
+  /**
+   * Reductions act at once, and since version 2 repetitions inside the signed band; other increases wait for a
+   * signature or lean on a signed pre-approval.
+   */
   readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';
   readonly dose: Dose;
   readonly badDay: Dose;
   readonly changes: readonly DoseChange[];
   readonly named: readonly Naming[];
-  readonly withheld: CutWithheld | null;
+  readonly withheld: Withheld | null;
   readonly contact: Contact;
   readonly worklist: readonly WorklistReason[];
   readonly limits: readonly LimitInForce[];
@@ -51,7 +56,7 @@ export interface Candidate {
   readonly kind: DoseProposal['kind'];
   readonly dose: Dose;
   readonly named?: readonly Naming[];
-  readonly withheld?: CutWithheld;
+  readonly withheld?: Withheld;
   readonly worklist?: readonly WorklistReason[];
 }
 

@@ -17,6 +17,8 @@ export const words = {
     'No baseline is set. The rules treat usual pain as unknown and use an acceptable pain limit of 5.',
   'baseline.values': '{pain}, acceptable pain limit {limit}, stiffness {stiffness} min, swelling {swelling}',
   'baseline.set': 'set {date} by {name}',
+  'baseline.tightened': ', following better mornings; a clinician last set it {date}',
+  'baseline.rise-acknowledged': 'the rise since the plan began is acknowledged',
   'baseline.provisional': 'provisional, as told at the first visit',
   'baseline.due': 'Recent mornings are well below it: baseline due for review.',
   'not-given': 'Not given',

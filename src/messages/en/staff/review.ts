@@ -7,6 +7,10 @@ export const words = {
   'baseline.usual-hint': '0 to 10. If left empty it is “not known”, and no dose progresses on it.',
   'baseline.top-hint': 'From usual pain to 2 points above it. A wider band counts more pain as usual.',
   'baseline.limit-hint': '5 unless you set 6 or 7.',
+  'baseline.limit-proposed':
+    'Proposed from usual pain {pain}: {proposed}. Set before: {before}. You may set it lower.',
+  'pain-not-known': 'not known',
+  'baseline.rise-hint': 'Yes ends the hold that a usual pain well over the first of this plan brings.',
   'booking.note': 'It appears on the worklist on that day. The patient is not notified: write or ring.',
   'booking.book': 'Book the review',
   'booking.change': 'Book another day instead',
@@ -129,7 +133,7 @@ export const words = {
   },
   'stiffness-not-known': 'not known',
   proposed:
-    'From {mornings} quiet mornings, the proposed baseline is usual pain {pain}, top no more than {top}, stiffness {stiffness} min. You decide.',
+    'From {mornings} quiet mornings, the proposed baseline is usual pain {pain}, top no more than {top}, acceptable pain limit {limit} (usual pain and {over}, from 5 to 7; you may set it lower), stiffness {stiffness} min. You decide.',
   baseline: 'Baseline, {joint-name}',
   warning: 'Warning sign: {signs}',
   paused: 'Everything is paused until a contact has reached the patient.',

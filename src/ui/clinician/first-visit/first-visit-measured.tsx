@@ -13,7 +13,10 @@ import type { PartProps } from './first-visit-parts.tsx';
 /** Answers of the patient about the joint followed, until a diary shows them. */
 export const UsualValues = (props: PartProps) => {
   const usual = readNumber(props.typed['usual.usualPain'] ?? '');
-  const proposed = proposePainLimit(usual === null || Number.isNaN(usual) ? null : usual);
+  const proposed = proposePainLimit(
+    usual === null || Number.isNaN(usual) ? null : usual,
+    props.page.painLimitOverUsual,
+  );
   return (
     <div className="fields">
       <NumberField

@@ -26,8 +26,13 @@ const usualInWords = (row: Baseline | undefined, day: Day): string => {
     swelling: row.usualSwelling,
   });
   const set = say('baseline.set', { date: dayInWords(row.setOn, day), name: row.setBy });
+  const tightened =
+    row.tightenedFrom === undefined
+      ? ''
+      : say('baseline.tightened', { date: dayInWords(row.tightenedFrom, day) });
+  const rise = row.riseAcknowledged ? say('baseline.rise-acknowledged') : '';
   const provisional = row.provisional ? say('baseline.provisional') : '';
-  const whole = `${[values, set, provisional].filter(Boolean).join('; ')}.`;
+  const whole = `${[values, set + tightened, rise, provisional].filter(Boolean).join('; ')}.`;
   return row.dueForReview ? `${whole} ${say('baseline.due')}` : whole;
 };
 

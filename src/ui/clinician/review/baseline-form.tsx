@@ -1,6 +1,7 @@
 'use client';
-/** Setting the baseline of a joint. The rules read these; the engine never changes them by itself. */
+/** Setting the baseline of a joint. The rules read these; by themselves they only ever become stricter. */
 import { useRouter } from 'next/navigation';
+import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { baselineFields } from '#core/record/staff-fields.ts';
@@ -14,37 +15,50 @@ export interface BaselineFormProps {
   readonly joint: Joint;
   /** What is set now; its values stand in the fields to be confirmed or changed. */
   readonly known: Baseline | null;
+  /** Points over usual pain at which the clinic proposes the acceptable pain limit. */
+  readonly overUsual: number;
   /** How often values were set for this joint when the page was opened. */
   readonly seen: number;
 }
 
 const fields = baselineFields.filter((field) => field.name !== 'joint');
 
-const startFrom = (known: Baseline | null) =>
+const startFrom = (known: Baseline | null, proposed: number | null) =>
   known
     ? typedFrom({
         usualPain: known.usualPain,
         usualPainTop: known.usualPainTop,
-        acceptablePainLimit: known.acceptablePainLimit,
+        acceptablePainLimit: proposed ?? known.acceptablePainLimit,
         usualStiffnessMinutes: known.usualStiffnessMinutes,
         usualSwelling: known.usualSwelling,
         usualEffusion: known.usualEffusion,
       })
     : {};
 
-export const BaselineForm = ({ patientId, joint, known, seen }: BaselineFormProps) => {
+const limitHint = (known: Baseline | null, proposed: number | null): string =>
+  known === null || proposed === null
+    ? say('baseline.limit-hint')
+    : say('baseline.limit-proposed', {
+        pain: known.usualPain ?? say('pain-not-known'),
+        proposed,
+        before: known.acceptablePainLimit,
+      });
+
+export const BaselineForm = ({ patientId, joint, known, overUsual, seen }: BaselineFormProps) => {
   const router = useRouter();
+  const proposed = proposePainLimit(known?.usualPain ?? null, overUsual);
   return (
     <FormFrame
       prefix="baseline-"
       fields={fields}
-      start={startFrom(known)}
+      start={startFrom(known, proposed)}
       label={say('baseline.set')}
       taken={say('baseline.taken')}
       hints={{
         usualPain: say('baseline.usual-hint'),
         usualPainTop: say('baseline.top-hint'),
-        acceptablePainLimit: say('baseline.limit-hint'),
+        acceptablePainLimit: limitHint(known, proposed),
+        riseAcknowledged: say('baseline.rise-hint'),
       }}
       send={async (value) => {
         await client.clinician.review.setBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });

@@ -2,6 +2,8 @@
 
 import { signsInWords } from '#core/danger/sign-words.ts';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import type { ChartNames } from '#core/review/day-detail.ts';
@@ -79,10 +81,13 @@ const proposalInWords = (review: ReviewAnswer, joint: Joint, day: Day): string =
   const answer = proposeBaseline(review.record, joint, day);
   if (!answer.ready) return say('no-baseline', { mornings: answer.mornings, needed: answer.needed });
   const { usualPain, widestUsualPainTop, usualStiffnessMinutes, mornings } = answer.proposal;
+  const over = engineSettingValues(review.settings)['ceiling-over-usual'];
   return say('proposed', {
     mornings,
     pain: usualPain,
     top: widestUsualPainTop,
+    limit: proposePainLimit(usualPain, over) ?? 5,
+    over,
     stiffness: usualStiffnessMinutes ?? say('stiffness-not-known'),
   });
 };
@@ -95,6 +100,7 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
       <BaselineForm
         patientId={patient.id}
         joint={joint}
+        overUsual={engineSettingValues(review.settings)['ceiling-over-usual']}
         known={review.record.baselines.findLast((row) => row.joint === joint) ?? null}
         seen={review.record.baselines.filter((row) => row.joint === joint).length}
       />
