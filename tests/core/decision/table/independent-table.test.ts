@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decide } from '#core/decision/decide.ts';
 import type { Facts } from '#core/decision/facts/facts.ts';
-import { requiredAnswers } from '#core/decision/rules/missing.ts';
+import { requiredAnswers } from '#core/decision/rules/missing-answers/m1.ts';
 import { randomFacts } from '#simulation/raises/random-facts.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
 import { baseFacts, facts } from '../base-facts.ts';
