@@ -1,14 +1,20 @@
 /** The rules of the engine: each one file under its id, with a test of the same name, and no number typed twice. */
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { rulesOf } from '#core/decision/rules/table.ts';
+import { type RuleId, rulesOf } from '#core/decision/rules/table.ts';
 import { newestVersion } from '#core/decision/settings.ts';
-import { allFiles, lineOf, type Node, parse, treeOf, walk } from './repository.ts';
+import { ruleText } from '#messages/decisions.ts';
+import { languages } from '#messages/languages.ts';
+import { allFiles, lineOf, type Node, parse, textOf, treeOf, walk } from './repository.ts';
 
 const folder = 'src/core/decision/rules/';
 const inGroups = allFiles().filter((file) => new RegExp(`^${folder}[a-z-]+/[a-z0-9-]+\\.ts$`).test(file));
 const ofRule = (file: string) => /^[a-z]\d+[a-z]?$/.test(path.posix.basename(file, '.ts'));
 const files = inGroups.filter(ofRule);
+
+const rules = rulesOf(newestVersion);
+const idOf = (file: string): string =>
+  rules.find(({ id }) => id.toLowerCase() === path.posix.basename(file, '.ts'))?.id ?? file;
 
 /** Figures in words that no condition of the rule holds: the window of a fact, or what a fact counts. */
 const ofFacts: Readonly<Record<string, readonly string[]>> = {
@@ -31,21 +37,30 @@ const typedFigures = (tree: Node): readonly { readonly text: string; readonly at
 
 describe('a rule of the engine', () => {
   it('is one file named by its id, each file one rule', () => {
-    const ids = rulesOf(newestVersion).map(({ id }) => `${id.toLowerCase()}.ts`);
+    const ids = rules.map(({ id }) => `${id.toLowerCase()}.ts`);
     expect(files.map((file) => path.posix.basename(file)).toSorted()).toEqual(ids.toSorted());
   });
 
-  it('has a test of the same name', () => {
-    const tests = files.map((file) => file.replace(/^src/, 'tests').replace(/\.ts$/, '.test.ts'));
+  it('has a test of the same name, which is of this rule', () => {
     const all = new Set(allFiles());
-    expect(tests.filter((file) => !all.has(file))).toEqual([]);
+    const found = files.filter((file) => {
+      const test = file.replace(/^src/, 'tests').replace(/\.ts$/, '.test.ts');
+      return !all.has(test) || !textOf(test).includes(`describeRule('${idOf(file)}', {`);
+    });
+    expect(found).toEqual([]);
+  });
+
+  it('types no figure in what the patient reads, in any language', () => {
+    const found = rules.flatMap(({ id }) =>
+      languages.map(({ tag }) => ruleText(id as RuleId)[tag]).filter((text) => /\d/.test(text)),
+    );
+    expect(found).toEqual([]);
   });
 
   it('types no figure in its title or threshold: both take it from where the condition does', () => {
-    const idOf = new Map(rulesOf(newestVersion).map(({ id }) => [id.toLowerCase(), id]));
     const found = files.flatMap((file) =>
       typedFigures(treeOf(file))
-        .filter(({ text }) => !ofFacts[idOf.get(path.posix.basename(file, '.ts'))!]?.includes(text))
+        .filter(({ text }) => !ofFacts[idOf(file)]?.includes(text))
         .map(({ text, at }) => `${file}:${lineOf(file, at)}: ${text}`),
     );
     expect(found).toEqual([]);

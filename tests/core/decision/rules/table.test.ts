@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { decide } from '#core/decision/decide.ts';
 import { rulesOf } from '#core/decision/rules/table.ts';
-import { engineDefaults, engineSettings, engineVersions, newestVersion } from '#core/decision/settings.ts';
+import {
+  type EngineVersion,
+  engineDefaults,
+  engineSettings,
+  engineVersions,
+  newestVersion,
+} from '#core/decision/settings.ts';
 import { checkSettings } from '#core/sources/clinic-setting.ts';
 import { baseFacts, facts } from '../base-facts.ts';
 
@@ -33,6 +39,16 @@ describe('answers beside the table', () => {
       effect: { decision: 'ease-back', today: 'bad-day' },
     });
     expect(reason?.threshold).toContain('5');
+  });
+});
+
+describe('the order of the table', () => {
+  it('is counted from 1 without a gap, and an older version keeps it', () => {
+    const places = (version: EngineVersion) => rulesOf(version).map(({ order }) => order);
+    expect(places(newestVersion)).toEqual(rulesOf(newestVersion).map((_, place) => place + 1));
+    for (const version of engineVersions)
+      expect(places(version)).toEqual(places(version).toSorted((a, b) => a - b));
+    expect(new Set(rulesOf(newestVersion).map(({ id }) => id)).size).toBe(rulesOf(newestVersion).length);
   });
 });
 
