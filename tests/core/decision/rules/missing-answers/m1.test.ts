@@ -1,3 +1,8 @@
+import { describe, expect, it } from 'vitest';
+import { decide } from '#core/decision/decide.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
+import type { EngineVersion } from '#core/decision/settings.ts';
+import { facts } from '../../base-facts.ts';
 import { describeRule } from '../thresholds.ts';
 
 describeRule('M1', {
@@ -35,4 +40,22 @@ describeRule('M1', {
     cases: [[{ painNextMorning: null, painLaterMorning: 1 }, true]],
     answers: ['hold', null, 'as-planned', 'none'],
   },
+});
+
+describe('a missing answer', () => {
+  const found = (changed: Partial<Facts>, version: EngineVersion) =>
+    decide(facts(changed), { 'engine-version': version }).reasons.find(({ rule }) => rule === 'M1')?.observed;
+
+  it.each([1, 2] as const)('is named, and no other with it (version %i)', (version) => {
+    expect(found({ painBefore: null }, version)).toEqual({ missing: ['painBefore'] });
+    expect(found({ painNextMorning: null, swelling: null }, version)).toEqual({
+      missing: ['painNextMorning', 'swelling'],
+    });
+  });
+
+  it('is not the next morning where a later one speaks for it, since version 2', () => {
+    const spokenFor = { painNextMorning: null, painLaterMorning: 1, swelling: null } as const;
+    expect(found(spokenFor, 2)).toEqual({ missing: ['swelling'] });
+    expect(found(spokenFor, 1)).toEqual({ missing: ['painNextMorning', 'swelling'] });
+  });
 });
