@@ -5,7 +5,7 @@ import { type RuleId, rulesOf } from '#core/decision/rules/table.ts';
 import { newestVersion } from '#core/decision/settings.ts';
 import { ruleText } from '#messages/decisions.ts';
 import { languages } from '#messages/languages.ts';
-import { allFiles, lineOf, type Node, parse, textOf, treeOf, walk } from './repository.ts';
+import { allFiles, lineOf, type Node, parse, textOf, treeOf, walk } from '#tests/architecture/repository.ts';
 
 const folder = 'src/core/decision/rules/';
 const inGroups = allFiles().filter((file) => new RegExp(`^${folder}[a-z-]+/[a-z0-9-]+\\.ts$`).test(file));
