@@ -29,6 +29,8 @@ export interface RuleForm {
   readonly effect: Effect;
   /** For the rules whose effect depends on what was found; `effect` then shows the most cautious one. */
   readonly effectFor?: (facts: Facts, derived: Derived, settings: EngineSettingValues) => Effect;
+  /** Says nothing while usual pain is not known. */
+  readonly isSilentWithoutUsual?: boolean;
   readonly condition: (facts: Facts, derived: Derived, settings: EngineSettingValues) => boolean;
   /** Facts shown as observed when the rule fires. */
   readonly observes: readonly (keyof Facts | 'peak')[];
@@ -43,17 +45,24 @@ export interface RuleForm {
   readonly settings: readonly EngineSettingId[];
 }
 
+/** A source a rule leans on. */
+interface Support extends Citation {
+  readonly source: SymptomSource | ScreeningSource;
+  /** Whom the source studied: they may be far from the person of the decision. "nobody" where it is advice. */
+  readonly studied: string;
+  /** The rule's number is the one printed there, was chosen near it, or is a choice of which the source gives none. */
+  readonly number: 'from-source' | 'near-source' | 'none';
+}
+
 /** A rule as its newest version has it; what an earlier one read otherwise stands below. */
 export interface Rule extends RuleForm {
   readonly id: string;
   readonly title: string;
-  readonly citations: readonly (Citation & { readonly source: SymptomSource | ScreeningSource })[];
-  /** First version of the table the rule stands in; left out = 1. */
-  readonly since?: EngineVersion;
-  /** From this version on the rule is silent while usual pain is not known. */
-  readonly silentWithoutUsualSince?: EngineVersion;
-  /** What version 1 had in another form. */
-  readonly version1?: Partial<RuleForm>;
+  /** First version of the table the rule stands in. */
+  readonly since: EngineVersion;
+  readonly citations: readonly Support[];
+  /** What it read otherwise up to a version, that one included. */
+  readonly upTo?: Readonly<Partial<Record<EngineVersion, Partial<RuleForm>>>>;
 }
 
 /** A score reaches a height; a missing score never does, and the rule for missing answers says so instead. */

@@ -17,6 +17,7 @@ type Plain = any;
 
 const ORDER =
   'R1 P1 P1x P2 P3 P3b P4 P5 P5h P5r P6 P6h P7 P7h B0 B0r B1 B2 B3 W3 W2 W1s S1 S2 S2f S3 T1 T2 F1 F1i F2 W1 C1 C2 C3 C4 A1 A2 M1 M1r X1 D1 D2 D3 D4';
+export const statedRules: ReadonlySet<string> = new Set(ORDER.split(' '));
 const SILENT_WHILE_USUAL_IS_NULL = 'P3b P5 P5h P5r P6 P6h P7 P7h'.split(' ');
 
 const changedRows = (f: Plain, peak: number, B: number, U: number): Row[] => {
