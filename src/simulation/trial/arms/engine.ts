@@ -1,0 +1,191 @@
+/**
+ * The project's own engine, run as the product runs it: after every morning check and every session the facts
+ * are gathered, decided on and followed by a dose. A clinician is played by fixed habits: on Mondays signs the
+ * increase that waits, calls whom the worklist names, sets usual values that are due, lets a paused plan go
+ * on; on the same day calls where that is asked for, and lets the plan go on from the next day.
+ */
+import type { DecisionWord, Today } from '#core/decision/answers.ts';
+import { todayRank } from '#core/decision/decide.ts';
+import type { DoseProposal } from '#core/decision/dose/proposal.ts';
+import { factsFor } from '#core/decision/facts/facts-from-record.ts';
+import type { Moment } from '#core/decision/facts/judged-session.ts';
+import { nextDoses } from '#core/decision/next-doses.ts';
+import { preSessionCheck } from '#core/decision/pre-session-check.ts';
+import { type Evaluation, evaluate } from '#core/decision/scope.ts';
+import type { EngineSettingValues } from '#core/decision/settings.ts';
+import type { LowLoadDose } from '#core/prescribing/dose.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import { dayFromNumber } from '#core/time/day.ts';
+import type { Arm, PersonAtStart, PlannedWork, Treatment } from '../arm.ts';
+import { dayMilliseconds, joint } from '../start.ts';
+import { type ClinicDesk, clinicDesk } from './clinic-desk.ts';
+import { addVersion, type KeptRecord, keepRecord, recordOf, versionInForce } from './kept-record.ts';
+import { type Tally, tally } from './tally.ts';
+import { flagStaleBaseline, setBaselineIfDue } from './usual-values.ts';
+
+const ladder = { harder: () => null, easier: () => null };
+/** Reasons of the worklist that ask for a person. */
+const asksForPerson: readonly string[] = ['two-ease-backs', 'floor-reached', 'no-dose-within-limit'];
+
+interface Case {
+  readonly settings: EngineSettingValues;
+  readonly kept: KeptRecord;
+  readonly desk: ClinicDesk;
+  readonly counts: Tally;
+  /** The last word on each session judged, oldest first. */
+  readonly words: Map<string | null, DecisionWord>;
+  today: Today;
+  waiting: DoseProposal | null;
+  proposed: string;
+}
+
+const momentAt = (day: number, hour: number): Moment => ({
+  instant: day * dayMilliseconds + hour * 3_600_000,
+  day: dayFromNumber(day),
+});
+
+/** Ease-backs directly before now over the sessions judged, the one now judged left out. */
+const easeBacksBefore = (words: Case['words'], sessionId: string | null): number => {
+  const before = [...words].filter(([id]) => id !== sessionId).map(([, word]) => word);
+  return before.length - 1 - before.findLastIndex((word) => word !== 'ease-back');
+};
+
+const proposalFor = (one: Case, record: PatientRecord, evaluation: Evaluation): DoseProposal => {
+  const { settings } = one;
+  const before = easeBacksBefore(one.words, evaluation.joints[0]!.sessionId);
+  return nextDoses(record, evaluation, () => ({ ladder, settings, easeBacksBefore: before })).get('line')!;
+};
+
+const isSameDose = (a: DoseProposal, b: DoseProposal): boolean =>
+  JSON.stringify(a.dose) === JSON.stringify(b.dose);
+
+/** A reduction acts at once; an increase waits, and falls away when a later answer no longer carries it. */
+const follow = (one: Case, proposal: DoseProposal, instant: number): void => {
+  if (proposal.worklist.some((reason) => asksForPerson.includes(reason))) one.desk.ask();
+  if (proposal.effect === 'awaits-signature') {
+    if (!one.waiting || !isSameDose(one.waiting, proposal)) one.waiting = proposal;
+    return;
+  }
+  one.waiting = null;
+  if (proposal.effect === 'repeat') return;
+  const isCut = proposal.kind === 'ease-back';
+  const origin = isCut ? 'ease-back' : proposal.kind === 'return' ? 'return' : 'progress';
+  addVersion(one.kept, { dose: proposal.dose, badDay: proposal.badDay, origin }, instant);
+  one.counts.add(isCut ? 'cuts' : 'raises');
+};
+
+const decideOn = (one: Case, record: PatientRecord, evaluation: Evaluation): void => {
+  const item = evaluation.items[0]!;
+  const { state, sessionId } = evaluation.joints[0]!;
+  const isStopped = item.decision === 'pause' || item.decision === 'ease-back';
+  if (!isStopped && state !== 'complete') return;
+  // What holds or pauses leaves the dose as it is; working out the tolerated doses for it would cost the most.
+  const isMoving = item.decision === 'ease-back' || item.decision === 'progress';
+  if (isMoving) {
+    const proposal = proposalFor(one, record, evaluation);
+    const { decision, dose, worklist } = proposal;
+    const proposed = JSON.stringify([sessionId, item.version.id, decision, dose, worklist]);
+    if (proposed !== one.proposed) follow(one, proposal, evaluation.at.instant);
+    one.proposed = proposed;
+  } else {
+    one.waiting = null;
+    one.proposed = '';
+  }
+  one.words.delete(sessionId);
+  one.words.set(sessionId, item.decision);
+};
+
+const lookAt = (one: Case, day: number, at: Moment): Evaluation => {
+  flagStaleBaseline(one.kept, at, one.settings);
+  const record = recordOf(one.kept);
+  const evaluation = evaluate(record, at, one.settings);
+  one.today = evaluation.items[0]!.today;
+  one.desk.hear(day, evaluation);
+  decideOn(one, record, evaluation);
+  return evaluation;
+};
+
+const countDecision = ({ kept, counts }: Case, day: number, evaluation: Evaluation): void => {
+  if (kept.sessions.at(-1)?.day !== dayFromNumber(day - 1)) return;
+  counts.add('decisions');
+  if (evaluation.items[0]!.decision === 'progress') counts.add('progress');
+};
+
+const stopsToday = (today: Today): boolean => today === 'none' || today === 'rest-this-joint';
+
+const workOn = (one: Case, day: number, painBefore: number | null): PlannedWork | null => {
+  const { kept, desk, settings } = one;
+  const known = factsFor(recordOf(kept), joint, momentAt(day, 16), settings);
+  const check = preSessionCheck({ ...known, painBefore, redFlags: [] }, settings);
+  if (check.contact === 'same-day') desk.callSameDay(day, `session-${day}`);
+  const decided = desk.isOverruled() ? 'as-planned' : one.today;
+  const today = todayRank[decided] < todayRank[check.today] ? decided : check.today;
+  if (desk.isPaused(day) || stopsToday(today)) {
+    // Ordered rest is no planned session.
+    if (kept.plannedDays.at(-1) === day) kept.plannedDays.pop();
+    return null;
+  }
+  const { id, dose, badDay } = versionInForce(kept);
+  return {
+    kind: today === 'bad-day' ? 'bad-day' : 'full',
+    prescriptionId: id,
+    dose: dose as LowLoadDose,
+    easier: badDay as LowLoadDose,
+  };
+};
+
+const lookOnMonday = (one: Case, day: number): void => {
+  const { kept, desk, counts } = one;
+  const at = momentAt(day, 9);
+  desk.look();
+  if (setBaselineIfDue(kept, at, one.settings)) {
+    counts.add('baselines');
+    counts.add('clinicianActions');
+  }
+  if (!one.waiting) return;
+  const { dose, badDay, kind } = one.waiting;
+  addVersion(kept, { dose, badDay, origin: kind === 'return' ? 'return' : 'progress' }, at.instant);
+  one.waiting = null;
+  counts.add('signed');
+  counts.add('clinicianActions');
+  counts.add('raises');
+};
+
+const treat = ({ inflammatory }: PersonAtStart, settings: EngineSettingValues): Treatment => {
+  const counts = tally();
+  const one: Case = {
+    settings,
+    kept: keepRecord(inflammatory),
+    desk: clinicDesk(counts),
+    counts,
+    words: new Map(),
+    today: 'as-planned',
+    waiting: null,
+    proposed: '',
+  };
+  const { kept, desk } = one;
+  return {
+    morning: (day, entry) => {
+      if (!entry) return;
+      kept.mornings.push(entry);
+      countDecision(one, day, lookAt(one, day, momentAt(day, 8)));
+    },
+    look: (day) => lookOnMonday(one, day),
+    planned: (day) => {
+      if (!desk.isPaused(day)) kept.plannedDays.push(day);
+    },
+    work: (day, painBefore) => workOn(one, day, painBefore),
+    session: (day, entry) => {
+      kept.sessions.push(entry);
+      lookAt(one, day, momentAt(day, 18));
+    },
+    dose: () => versionInForce(kept).dose as LowLoadDose,
+    acts: counts.take,
+  };
+};
+
+export const versionOne = (settings: EngineSettingValues): Arm => ({
+  id: 'version-1',
+  title: 'Engine, version 1',
+  treat: (person) => treat(person, settings),
+});
