@@ -2,15 +2,15 @@
 
 import type { DecisionWord } from '#core/decision/answers.ts';
 import type { LeftOutRule } from '#core/decision/left-out.ts';
-import type { RuleId } from '#core/decision/rules/table.ts';
+import type { RuleSentence } from '#core/decision/patient-sentence.ts';
 import { textOf } from './every-language.ts';
 import type { HoldCode } from './hold-code.ts';
 import type { Text } from './text.ts';
 
 export const decisionText = (decision: DecisionWord): Text => textOf('decisions', decision);
 
-/** Why: one plain sentence a rule. */
-export const ruleText = (rule: RuleId): Text => textOf('rules', rule);
+/** Why, in one plain sentence. */
+export const ruleText = (rule: RuleSentence): Text => textOf('rules', rule);
 
 /** Why, where the rule spoke because a question was left open. */
 export const leftOutText = (rule: LeftOutRule): Text => textOf('left-out', rule);

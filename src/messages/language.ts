@@ -5,7 +5,7 @@
 
 import type { DecisionWord } from '#core/decision/answers.ts';
 import type { LeftOutRule } from '#core/decision/left-out.ts';
-import type { RuleId } from '#core/decision/rules/table.ts';
+import type { RuleSentence } from '#core/decision/patient-sentence.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/prescribing/cautions/ids.ts';
@@ -34,7 +34,7 @@ export interface Sentences {
   readonly limits: By<LimitedBy>;
   readonly 'occlusion-checks': By<OcclusionCheckId>;
   readonly decisions: By<DecisionWord>;
-  readonly rules: By<RuleId>;
+  readonly rules: By<RuleSentence>;
   readonly 'left-out': By<LeftOutRule>;
   readonly holds: By<HoldCode>;
   readonly danger: Same<typeof danger>;

@@ -82,6 +82,7 @@ describe('simulate', () => {
     [['--slope', '-0.1'], /--slope is a number from 0 to 10/],
     [['--slope', 'NaN'], /--slope is a number/],
     [['--patients', '3'], /no option "--patients"/],
+    [['--engine-version', '1'], /no option "--engine-version"/],
     [['people', '3'], /no option "people"/],
     [['--people'], /--people needs a value/],
     [['--people', '--json'], /--people needs a value/],

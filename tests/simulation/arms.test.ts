@@ -5,7 +5,7 @@ import type { MorningRecord, SessionRecord } from '#core/record/record.ts';
 import { dayFromNumber } from '#core/time/day.ts';
 import type { Arm, Treatment, TrueJoint } from '#simulation/trial/arm.ts';
 import { byHandHold, byHandMayCut } from '#simulation/trial/arms/by-hand.ts';
-import { versionOne } from '#simulation/trial/arms/engine.ts';
+import { engineArms } from '#simulation/trial/arms/engine.ts';
 import { bestTolerated, oracle } from '#simulation/trial/arms/oracle.ts';
 import { fixedRise, sameDose } from '#simulation/trial/arms/unattended.ts';
 import { followCourse } from '#simulation/trial/course.ts';
@@ -184,21 +184,26 @@ describe('the oracle', () => {
   });
 });
 
-describe('the arm of version 1', () => {
+describe.each(engineArms(engineDefaults))('the arm $id', (arm) => {
   const courses = personTypes.map((type) =>
-    followCourse(peopleOf(type, { people: 1, weeks: [12], seed: 5 })[0]!, versionOne(engineDefaults), {
+    followCourse(peopleOf(type, { people: 1, weeks: [12], seed: 5 })[0]!, arm, {
       law: 'first',
       slope: 1,
     }),
   );
 
-  it('raises only what a clinician signs, on a Monday', () => {
-    const raised = courses.flatMap((days) =>
-      days.flatMap(({ acts }, place) => (acts.raises > 0 ? [{ acts, place }] : [])),
-    );
-    expect(raised.length).toBeGreaterThan(5);
-    for (const { acts, place } of raised) {
-      expect([acts.raises, acts.signed, isLookDay(firstDay + place)]).toEqual([1, 1, true]);
+  const raisesOf = (days: (typeof courses)[number]) =>
+    days.flatMap(({ acts }, place) => (acts.raises > 0 ? [{ acts, place }] : []));
+
+  it('raises what a clinician signs, on a Monday; unsigned never in version 1, later once in seven days', () => {
+    const raised = courses.map(raisesOf);
+    expect(raised.flat().length).toBeGreaterThan(5);
+    for (const list of raised) {
+      for (const [at, { acts, place }] of list.entries()) {
+        const isSigned = acts.signed === acts.raises && isLookDay(firstDay + place);
+        const before = list[at - 1]?.place ?? Number.NEGATIVE_INFINITY;
+        expect([place, isSigned || (arm.id !== 'version-1' && place - before >= 7)]).toEqual([place, true]);
+      }
     }
   });
 

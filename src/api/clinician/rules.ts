@@ -1,7 +1,7 @@
 /** The engine's table for clinicians: every rule with the figures in force here, and how often it was overruled. */
 
-import { engineRules, engineVersion } from '#core/decision/rules/table.ts';
-import { engineSettings, engineSettingValues } from '#core/decision/settings.ts';
+import { rulesOf } from '#core/decision/rules/table.ts';
+import { engineSettings, engineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { overrideCounts } from '#data/decision/overrides.ts';
@@ -14,8 +14,8 @@ export const rulesRouter = router({
     const counts = await overrideCounts(ctx.access);
     const values = engineSettingValues(own);
     return {
-      version: engineVersion,
-      rules: engineRules.map((rule) => ({
+      version: String(engineVersionOf(values)),
+      rules: rulesOf(engineVersionOf(values)).map((rule) => ({
         id: rule.id,
         title: rule.title,
         effect: rule.effect,

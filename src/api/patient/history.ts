@@ -2,11 +2,11 @@
 
 import { explainToPatient } from '#core/decision/explain.ts';
 import { leftOutRule } from '#core/decision/left-out.ts';
+import { ruleSentence } from '#core/decision/patient-sentence.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import type { SessionRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
-import { decisionsOf } from '#data/decision/decisions.ts';
+import { type Decision, decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { decisionText, leftOutText, ruleText } from '#messages/decisions.ts';
@@ -33,12 +33,14 @@ const exercisesOf = (session: SessionRecord, versions: readonly Prescription[]) 
 
 const reasonText = (
   rule: RuleId,
-  joint: Joint,
+  { joint, reasons }: Pick<Decision, 'joint' | 'reasons'>,
   session: SessionRecord | undefined,
   versions: readonly Prescription[],
 ): Text => {
   const open = session ? leftOutRule(rule, { session, joint, versions }) : null;
-  return open ? leftOutText(open) : ruleText(rule);
+  if (open) return leftOutText(open);
+  const reason = reasons.find((one) => one.rule === rule);
+  return ruleText(reason ? ruleSentence(rule, reason) : rule);
 };
 
 export const historyRouter = router({
@@ -69,7 +71,7 @@ export const historyRouter = router({
               return {
                 joint: row.joint,
                 text: decisionText(decision),
-                because: because.map((rule) => reasonText(rule, row.joint, judged, versions)),
+                because: because.map((rule) => reasonText(rule, row, judged, versions)),
               };
             }),
         }),

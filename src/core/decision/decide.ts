@@ -16,9 +16,14 @@ import {
   todays,
 } from './answers.ts';
 import type { Facts } from './facts/facts.ts';
-import type { Derived, Effect, Rule } from './rules/rule.ts';
-import { engineRules } from './rules/table.ts';
-import { type EngineSettingValues, engineSettingValues } from './settings.ts';
+import type { Derived, Effect, Rule, RuleForm } from './rules/rule.ts';
+import { type OrderedRule, rulesOf } from './rules/table.ts';
+import {
+  type EngineSettingValues,
+  type EngineVersion,
+  engineSettingValues,
+  engineVersionOf,
+} from './settings.ts';
 
 const ranks = <W extends string>(words: readonly W[]): Readonly<Record<W, number>> =>
   Object.fromEntries(words.map((word, rank) => [word, rank])) as Record<W, number>;
@@ -32,12 +37,13 @@ export const contactRank: Readonly<Record<Contact, number>> = ranks(contacts);
 const higher = (peak: number | null, score: number | null | 'not-applicable'): number | null =>
   typeof score === 'number' && (peak === null || score > peak) ? score : peak;
 
-const derive = (facts: Facts): Derived => {
+const derive = (facts: Facts, version: EngineVersion): Derived => {
   let peak = higher(null, facts.painBefore);
   peak = higher(peak, facts.painDuring);
   peak = higher(peak, facts.painAfter);
   peak = higher(peak, facts.painTwoHours);
   peak = higher(peak, facts.painNextMorning);
+  if (version >= 2) peak = higher(peak, facts.painLaterMorning);
   const usual = facts.usualPain ?? 0;
   return { peak, usual, top: facts.usualPain === null ? 0 : (facts.usualPainTop ?? usual) };
 };
@@ -48,13 +54,13 @@ const thresholdTexts = new WeakMap<EngineSettingValues, readonly string[]>();
 const thresholdsFor = (settings: EngineSettingValues): readonly string[] => {
   let texts = thresholdTexts.get(settings);
   if (!texts) {
-    texts = engineRules.map((rule) => rule.threshold(settings));
+    texts = rulesOf(engineVersionOf(settings)).map((rule) => rule.threshold(settings));
     thresholdTexts.set(settings, texts);
   }
   return texts;
 };
 
-const observedBy = (rule: Rule, facts: Facts, derived: Derived): Readonly<Record<string, unknown>> => {
+const observedBy = (rule: RuleForm, facts: Facts, derived: Derived): Readonly<Record<string, unknown>> => {
   if (rule.observed) return rule.observed(facts, derived);
   const observed: Record<string, unknown> = {};
   for (const name of rule.observes) {
@@ -65,9 +71,8 @@ const observedBy = (rule: Rule, facts: Facts, derived: Derived): Readonly<Record
   return observed;
 };
 
-const supportOf = (rule: Rule): string =>
+const supportOf = (rule: OrderedRule): string =>
   rule.restsOn === 'source' ? (rule.citations[0]?.source ?? 'clinic-choice') : 'clinic-choice';
-const supports: readonly string[] = engineRules.map(supportOf);
 
 /** The most cautious of every cap; `largestStep` only where the decision is progress. */
 export const mostCautious = (effects: readonly Effect[]): Omit<Answers, 'reasons'> => {
@@ -90,20 +95,22 @@ export const mostCautious = (effects: readonly Effect[]): Omit<Answers, 'reasons
 export const reasonsFor = (
   facts: Facts,
   settings: EngineSettingValues,
-  applies?: (rule: Rule) => boolean,
+  applies?: (rule: Pick<Rule, 'id'>) => boolean,
 ): readonly Reason[] => {
-  const derived = derive(facts);
+  const version = engineVersionOf(settings);
+  const rules = rulesOf(version);
+  const derived = derive(facts, version);
   const thresholds = thresholdsFor(settings);
   const reasons: Reason[] = [];
-  for (let place = 0; place < engineRules.length; place++) {
-    const rule = engineRules[place]!;
+  for (let place = 0; place < rules.length; place++) {
+    const rule = rules[place]!;
     if (!rule.condition(facts, derived, settings) || (applies && !applies(rule))) continue;
     reasons.push({
       rule: rule.id,
       observed: observedBy(rule, facts, derived),
       threshold: thresholds[place]!,
-      support: rule.supportFor?.(facts) ?? supports[place]!,
-      effect: rule.effectFor ? rule.effectFor(facts, settings) : rule.effect,
+      support: rule.supportFor?.(facts) ?? supportOf(rule),
+      effect: rule.effectFor ? rule.effectFor(facts, derived, settings) : rule.effect,
     });
   }
   return reasons;
@@ -114,5 +121,6 @@ const combine = (reasons: readonly Reason[]): Answers => {
   return { decision, largestStep, today, contact, reasons };
 };
 
+/** The version of the rules is one of the clinic's settings; the newest where none is given. */
 export const decide = (facts: Facts, settings?: SettingValues): Answers =>
   combine(reasonsFor(facts, engineSettingValues(settings)));

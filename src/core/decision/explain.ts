@@ -22,9 +22,14 @@ const weight = (reason: Reason): number => decisionRank[reason.effect.decision ?
 /** A rule that has left the table since is not given as a reason: nothing says it in words any more. */
 const isRuleId = (id: string): id is RuleId => ruleById.has(id);
 
-export const explainToPatient = ({ decision, today, reasons }: Answers): PatientExplanation => {
+export const explainToPatient = ({ decision, largestStep, today, reasons }: Answers): PatientExplanation => {
   const deciding = reasons
-    .filter(({ effect }) => effect.decision === decision || effect.today === today)
+    .filter(
+      ({ effect }) =>
+        effect.decision === decision ||
+        effect.today === today ||
+        (largestStep !== null && effect.largestStep === largestStep),
+    )
     .sort((a, b) => weight(a) - weight(b));
   const rules = new Set(deciding.map(({ rule }) => rule));
   return { decision, today, because: [...rules].filter(isRuleId).slice(0, mostReasons) };

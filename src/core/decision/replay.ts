@@ -5,12 +5,12 @@
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import type { Answers } from './answers.ts';
 import { decide } from './decide.ts';
-import type { Facts } from './facts/facts.ts';
-import { engineVersion } from './rules/table.ts';
+import { type FactsOfAnyVersion, wholeFacts } from './facts/facts.ts';
+import { type EngineVersion, engineVersions, underVersion } from './settings.ts';
 
 export interface StoredDecision {
   readonly id: string;
-  readonly facts: Facts;
+  readonly facts: FactsOfAnyVersion;
   readonly settings: SettingValues;
   readonly engineVersion: string;
   readonly answers: Omit<Answers, 'reasons'>;
@@ -29,12 +29,25 @@ export const isSame = (a: Omit<Answers, 'reasons'>, b: Omit<Answers, 'reasons'>)
   a.today === b.today &&
   a.contact === b.contact;
 
-/** Stored decisions that no longer come out as stored. Those of another engine version are not compared. */
+/** The version of the rules by the name under which a decision stored it; null for one this release does not know. */
+const versionNamed = (name: string): EngineVersion | null =>
+  engineVersions.find((version) => String(version) === name) ?? null;
+
+/** A decision taken again under its own version of the rules and its own choices; null for an unknown version. */
+export const replay = ({
+  facts,
+  settings,
+  engineVersion,
+}: Pick<StoredDecision, 'facts' | 'settings' | 'engineVersion'>): Answers | null => {
+  const version = versionNamed(engineVersion);
+  return version && decide(wholeFacts(facts), underVersion(settings, version));
+};
+
+/** Stored decisions that no longer come out as stored. Those of an unknown version are not compared. */
 export const brokenReplays = (stored: readonly StoredDecision[]): readonly Difference[] =>
-  stored.flatMap(({ id, facts, settings, engineVersion: version, answers }) => {
-    if (version !== engineVersion) return [];
-    const after = decide(facts, settings);
-    return isSame(answers, after) ? [] : [{ id, before: answers, after }];
+  stored.flatMap((one) => {
+    const after = replay(one);
+    return !after || isSame(one.answers, after) ? [] : [{ id: one.id, before: one.answers, after }];
   });
 
 /** Decisions that would have come out otherwise under other choices. */
@@ -43,6 +56,6 @@ export const differencesUnder = (
   settings: SettingValues,
 ): readonly Difference[] =>
   stored.flatMap(({ id, facts, answers }) => {
-    const after = decide(facts, settings);
+    const after = decide(wholeFacts(facts), settings);
     return isSame(answers, after) ? [] : [{ id, before: answers, after }];
   });

@@ -4,17 +4,22 @@ import { answer, type Refusal } from '../outcome.ts';
 import type { Citation } from '../sources/citation.ts';
 import { decide } from './decide.ts';
 import { factFields } from './facts/fact-fields.ts';
-import type { Facts } from './facts/facts.ts';
-import { engineRules, engineVersion } from './rules/table.ts';
+import { type Facts, factsSinceVersion2, wholeFacts } from './facts/facts.ts';
+import { rulesOf } from './rules/table.ts';
+import { engineDefaults, engineVersions, newestVersion, underVersion } from './settings.ts';
 
 /** Each source once, in the order in which the table first leans on it. */
 const citations: readonly Citation[] = [
   ...new Map(
-    engineRules.flatMap((rule) => rule.citations.map((citation) => [citation.source, citation] as const)),
+    rulesOf(newestVersion).flatMap((rule) =>
+      rule.citations.map((citation) => [citation.source, citation] as const),
+    ),
   ).values(),
 ];
 
 const exampleFacts: Facts = {
+  ...factsSinceVersion2,
+  usualPainRise: 0,
   painBefore: 1,
   painDuring: 2,
   painAfter: 2,
@@ -72,7 +77,18 @@ const decideRow = calculation({
   id: 'decide',
   title: 'Decision on the prescription, for one joint',
   area: 'engine',
-  input: [{ name: 'facts', kind: 'record', fields: factFields }],
+  input: [
+    { name: 'facts', kind: 'record', fields: factFields },
+    {
+      name: 'engineVersion',
+      kind: 'integer',
+      unit: '1',
+      min: engineVersions[0],
+      max: newestVersion,
+      optional: true,
+      about: `Version of the rules; ${newestVersion} where it is not given`,
+    },
+  ],
   result: [
     { name: 'decision', unit: '', about: 'pause, ease-back, hold or progress' },
     { name: 'largestStep', unit: '', about: 'repetitions or load; null unless progress' },
@@ -82,14 +98,25 @@ const decideRow = calculation({
   ],
   citations,
   consistent: ({ facts }) => bandWithin(facts),
-  calculate: ({ facts }) =>
-    answer(decide(facts), [
+  calculate: ({ facts, engineVersion = newestVersion }) => {
+    const version = engineVersions.find((one) => one === engineVersion) ?? newestVersion;
+    const absent = version >= 2 ? Object.keys(factsSinceVersion2).filter((name) => !(name in facts)) : [];
+    return answer(decide(wholeFacts(facts), underVersion(engineDefaults, version)), [
       {
         code: 'clinician-decides',
-        text: `Rules version ${engineVersion}, clinic choices at their defaults. The engine advises; a licensed clinician and local rules decide.`,
+        text: `Rules version ${version}, clinic choices at their defaults. The engine advises; a licensed clinician and local rules decide.`,
       },
-    ]),
-  example: { facts: exampleFacts },
+      ...(absent.length === 0
+        ? []
+        : [
+            {
+              code: 'facts-not-given',
+              text: `Not given, so no rule could speak of them: ${absent.join(', ')}.`,
+            },
+          ]),
+    ]);
+  },
+  example: { facts: exampleFacts, engineVersion: newestVersion },
 });
 
 export const engineRows: readonly AnyCalculation[] = [decideRow];

@@ -16,7 +16,7 @@ import type { Refusal } from '../outcome.ts';
 import type { Caution } from '../prescribing/cautions/caution.ts';
 import type { LimitedBy } from '../prescribing/cautions/patient-caution.ts';
 import type { Dose } from '../prescribing/dose.ts';
-import type { Limit } from '../record/record.ts';
+import type { Limit } from '../record/limit.ts';
 import { type Day, dayNumber } from '../time/day.ts';
 import { allowedArc, beyondDegrees, degreesToJudge } from './limit-degrees.ts';
 

@@ -7,7 +7,7 @@
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
 import { jointNameOf, sideOf } from '../exercises/joints.ts';
 import { type Arc, arcAs, arcInWords } from '../exercises/movements.ts';
-import type { Limit } from '../record/record.ts';
+import type { Limit } from '../record/limit.ts';
 
 /** What the limit allows; null where it names no degrees. */
 export const allowedArc = ({ movement, fromDegrees, toDegrees }: Limit): Arc | null =>

@@ -6,7 +6,8 @@
 import { withinLoadLimit } from '../decision/dose/limits.ts';
 import { type LimitsFor, limitsFor } from '../episode/limit-bounds.ts';
 import type { Dose } from '../prescribing/dose.ts';
-import type { Limit, PrescriptionVersion } from '../record/record.ts';
+import type { Limit } from '../record/limit.ts';
+import type { PrescriptionVersion } from '../record/record.ts';
 import type { Day } from '../time/day.ts';
 import type { PlanReason } from './plan.ts';
 

@@ -4,7 +4,7 @@ import type { Measurement } from '../assessment/measurements/measurement.ts';
 import type { ConsentRow } from '../episode/consent.ts';
 import type { HomeFacts } from '../episode/home-eligibility.ts';
 import type { Note, Outcome } from '../outcome.ts';
-import type { Limit } from '../record/record.ts';
+import type { Limit } from '../record/limit.ts';
 import type { Clearance, MethodOutcome, Screening } from '../screening/screening.ts';
 import { screeningSettings } from '../screening/settings.ts';
 import type { ClinicSetting, SettingValues } from '../sources/clinic-setting.ts';

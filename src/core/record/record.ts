@@ -7,10 +7,10 @@
 
 import type { CareEvent } from '../episode/care-event.ts';
 import type { Joint } from '../exercises/joints.ts';
-import type { Movement } from '../exercises/movements.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { PlannedSession } from '../prescribing/programme/planned-session.ts';
 import type { Day } from '../time/day.ts';
+import type { Limit } from './limit.ts';
 
 export type NotApplicable = 'not-applicable';
 
@@ -157,6 +157,10 @@ export interface Baseline {
   readonly dueForReview: boolean;
   /** Said by the patient at a first visit; the diary has not shown it yet. */
   readonly provisional?: boolean;
+  /** The engine followed mornings that had become better; its age counts from the day a clinician set the value before. */
+  readonly tightenedFrom?: Day;
+  /** A clinician acknowledged, with a reason, that usual pain is higher than when the plan began. */
+  readonly riseAcknowledged?: true;
   /** Values of an entry and of the one it corrects, the stricter of each, until a clinician has seen the new plan. */
   readonly correctedPending?: true;
   /**
@@ -164,22 +168,6 @@ export interface Baseline {
    * again from the diary, a worse baseline would silence the chart. Absent = no chart.
    */
   readonly morningSpread?: { readonly standardDeviation: number; readonly values: number } | null;
-}
-
-export interface Limit {
-  readonly joint: Joint;
-  readonly kind: 'weight-bearing' | 'range' | 'load-limit' | 'no-impact' | 'none';
-  readonly limitKg: number | null;
-  /** Of a range: degrees from neutral that are allowed, all three or none; left out or null = not named. */
-  readonly movement?: Movement | null;
-  readonly fromDegrees?: number | null;
-  readonly toDegrees?: number | null;
-  readonly from: Day;
-  /** Last day it holds; null = until lifted. */
-  readonly to: Day | null;
-  readonly author: string;
-  /** Day a clinician lifted it, with a reason; from then on it no longer binds. */
-  readonly liftedOn?: Day | null;
 }
 
 export interface PatientRecord {
@@ -192,6 +180,8 @@ export interface PatientRecord {
   readonly mornings: readonly MorningRecord[];
   readonly effusions: readonly EffusionRecord[];
   readonly baselines: readonly Baseline[];
+  /** First day of the present episode of care; absent = the whole record is one plan. */
+  readonly planBeganOn?: Day;
   readonly planned: readonly PlannedSession[];
   readonly events: readonly CareEvent[];
   readonly limits: readonly Limit[];

@@ -2,7 +2,8 @@
 import { and, asc, eq, gt, gte } from 'drizzle-orm';
 import type { DecisionWord } from '#core/decision/answers.ts';
 import { decide, decisionRank } from '#core/decision/decide.ts';
-import { isSame } from '#core/decision/replay.ts';
+import { wholeFacts } from '#core/decision/facts/facts.ts';
+import { isSame, replay } from '#core/decision/replay.ts';
 import { engineSettingValues } from '#core/decision/settings.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { addDays, type Day } from '#core/time/day.ts';
@@ -43,6 +44,7 @@ const rowsAfter = (access: Access, since: Day, id: string) =>
       day: decision.day,
       facts: decision.facts,
       settings: decision.settings,
+      engineVersion: decision.engineVersion,
     })
     .from(decision)
     .where(and(eq(decision.clinicId, access.clinicId), gte(decision.day, since), gt(decision.id, id)))
@@ -50,7 +52,8 @@ const rowsAfter = (access: Access, since: Day, id: string) =>
     .limit(pageSize);
 
 /**
- * Both sides are decided here from the stored facts, so that only the numbers differ. Numbers that
+ * Both sides are decided here from the stored facts, so that only the numbers differ, and the version of
+ * the rules where that is one of them. Numbers that
  * shape how facts are gathered show their effect at the next evaluation, not here.
  */
 export const previewSettings = async (access: Access, proposed: SettingValues): Promise<SettingPreview> => {
@@ -61,11 +64,11 @@ export const previewSettings = async (access: Access, proposed: SettingValues): 
   const counts = { looked: 0, differing: 0, bolder: 0, moreCautious: 0 };
   for (let last = ''; ; ) {
     const page = await rowsAfter(access, since, last);
-    for (const { patientId, joint, day, facts, settings } of page) {
+    for (const { patientId, joint, day, ...stored } of page) {
       counts.looked += 1;
-      const before = decide(facts, settings);
-      const after = decide(facts, next);
-      if (isSame(before, after)) continue;
+      const before = replay(stored);
+      const after = decide(wholeFacts(stored.facts), next);
+      if (!before || isSame(before, after)) continue;
       counts.differing += 1;
       patients.add(patientId);
       const step = decisionRank[after.decision] - decisionRank[before.decision];

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, getTableColumns, gte, sql } from 'drizzle-orm';
 import type { Answers, Contact, DecisionWord } from '#core/decision/answers.ts';
 import type { WorklistReason } from '#core/decision/dose/proposal.ts';
-import type { Facts } from '#core/decision/facts/facts.ts';
+import { type Facts, wholeFacts } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
@@ -141,7 +141,10 @@ export const replayableDecisions = async (
   patientId: string,
   since: Day,
 ): Promise<readonly ReplayableDecision[]> =>
-  (await replayableSince(access, patientId, { since })).map(ofJoint);
+  (await replayableSince(access, patientId, { since })).map((row) => ({
+    ...ofJoint(row),
+    facts: wholeFacts(row.facts),
+  }));
 
 export const decisionById = async (
   access: Access,

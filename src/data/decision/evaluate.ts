@@ -7,9 +7,8 @@
 import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
 import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
-import { engineVersion } from '#core/decision/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/decision/scope.ts';
-import { engineSettings } from '#core/decision/settings.ts';
+import { engineSettings, engineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { underPlan } from '#core/plan/under-plan.ts';
 import type { PatientRecord } from '#core/record/record.ts';
@@ -97,7 +96,7 @@ const storeDecisions = async (
       facts,
       answers,
       settings: settings,
-      engineVersion,
+      engineVersion: String(engineVersionOf(engineSettingValues(settings))),
       cause: cause.cause,
       sessionId: one.sessionId,
       morningId: one.morningId,

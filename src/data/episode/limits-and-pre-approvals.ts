@@ -4,7 +4,7 @@ import { and, asc, eq } from 'drizzle-orm';
 import { type CorrectionIndex, type Counted, inForce } from '#core/corrections/correction.ts';
 import type { PreApproval } from '#core/decision/dose/pre-approval.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';

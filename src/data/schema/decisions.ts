@@ -2,7 +2,7 @@
 import { sql } from 'drizzle-orm';
 import { contacts, decisions as decisionWords, type Reason, steps, todays } from '#core/decision/answers.ts';
 import type { WorklistReason } from '#core/decision/dose/proposal.ts';
-import type { Facts } from '#core/decision/facts/facts.ts';
+import type { FactsOfAnyVersion } from '#core/decision/facts/facts.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
@@ -26,7 +26,7 @@ export const decision = kit.appendOnly(
     cause: kit.word('cause', ['session', 'morning', 'amendment', 'clinician']),
     evaluatedAt: kit.instant('evaluated_at'),
     day: kit.day('day'),
-    facts: kit.json<Facts>('facts'),
+    facts: kit.json<FactsOfAnyVersion>('facts'),
     settings: kit.sharedJson<SettingValues>('settings'),
     engineVersion: kit.text('engine_version'),
     decision: kit.word('decision', decisionWords),

@@ -9,7 +9,7 @@ import type { Episode } from '#core/episode/episode.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
 import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/episode/event-effects.ts';
 import { joints } from '#core/exercises/joints.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { type Day, dayNumber } from '#core/time/day.ts';
 import { urgentItems } from '#core/worklist/due-items.ts';
 import type { CareState, PatientState } from '#core/worklist/item.ts';

@@ -26,6 +26,15 @@ const randomSwelling = (random: Seeded, quiet: number) => ({
   usualStiffnessMinutes: random.below(90),
 });
 
+/** Drawn last, so that the facts of version 1 stay as the seed gave them. */
+const randomFactsSinceVersion2 = (random: Seeded, quiet: number, rarely: number) => ({
+  painLaterMorning: random.chance(0.6) ? ('not-applicable' as const) : pain(random, quiet),
+  twoOverBefore: random.chance(rarely),
+  morningsOverTop: days(random, 1 - rarely, 9),
+  usualPainProvisional: random.chance(rarely),
+  usualPainRise: random.chance(0.1) ? null : random.below(random.chance(quiet) ? 2 : 6) - 1,
+});
+
 /** `quiet` 0…1: how likely each fact is to be unremarkable. */
 export const randomFacts = (random: Seeded, quiet = random.next()): Facts => {
   const rarely = (1 - quiet) * 0.5;
@@ -67,5 +76,6 @@ export const randomFacts = (random: Seeded, quiet = random.next()): Facts => {
     baselineAgeDays: random.below(random.chance(quiet) ? 43 : 90),
     baselineLatched: random.chance(rarely),
     symptomSignal: random.chance(rarely),
+    ...randomFactsSinceVersion2(random, quiet, rarely),
   };
 };

@@ -2,13 +2,13 @@
 import { type EngineSettingValues, engineDefaults } from '#core/decision/settings.ts';
 import type { Arm } from './arm.ts';
 import { byHandHold, byHandMayCut } from './arms/by-hand.ts';
-import { versionOne } from './arms/engine.ts';
+import { engineArms } from './arms/engine.ts';
 import { oracle } from './arms/oracle.ts';
 import { fixedRise, sameDose } from './arms/unattended.ts';
 
 /** Clinic settings reach the arms that run the engine and no other. */
 export const armsWith = (settings: EngineSettingValues): readonly Arm[] => [
-  versionOne(settings),
+  ...engineArms(settings),
   byHandHold,
   byHandMayCut,
   fixedRise,

@@ -103,7 +103,8 @@ const sessionDeletions = (
               ...session,
               sets: session.sets.map((one) => ({ ...one, repetitions: null })),
             }),
-            readers: ['C1', 'C2', 'C4'],
+            // Unknown repetitions cannot be too many either; the session then counts as not done.
+            readers: ['C1', 'C2', 'C4', 'D3'],
           },
         ]
       : []),
@@ -121,7 +122,7 @@ const morningDeletions = (
       ...morning,
       joints: morning.joints.map((one) => (one.joint === joint ? { ...one, ...change } : one)),
     });
-  const readers = [...peakReaders, 'P5', 'P5h', 'P7', 'P7h', 'X1'];
+  const readers = [...peakReaders, 'P5', 'P5h', 'P5r', 'P7', 'P7h', 'X1'];
   return [
     { name: 'next morning', record: without({ pain: null }), readers },
     { name: 'flare', record: without({ flare: null }), readers: ['F1', 'F1i', 'F2', 'W1'] },

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Ladder, LadderStep } from '#core/decision/dose/proposal.ts';
 import type { DoseQuestion } from '#core/decision/next-dose.ts';
 import type { OcclusionDose } from '#core/prescribing/dose.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { atTop, occlusion, propose, top, variation } from './propose.ts';
 import { knee, kneeDose } from './small-record.ts';
 

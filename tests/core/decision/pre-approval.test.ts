@@ -3,7 +3,8 @@ import { type ApprovalContext, approvalEnd, type PreApproval } from '#core/decis
 import { nextDoses } from '#core/decision/next-doses.ts';
 import { evaluate } from '#core/decision/scope.ts';
 import { engineDefaults } from '#core/decision/settings.ts';
-import type { Limit, PrescriptionVersion } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
 import { addDays, dayNumber } from '#core/time/day.ts';
 import { instantOn, judgedMorning, knee, kneeDose, noonOf, record, version } from './small-record.ts';
 

@@ -3,7 +3,8 @@ import type { DecisionWord, Step } from '#core/decision/answers.ts';
 import type { Ladder } from '#core/decision/dose/proposal.ts';
 import { type DoseQuestion, nextDose } from '#core/decision/next-dose.ts';
 import type { Dose, OcclusionDose, VariationDose } from '#core/prescribing/dose.ts';
-import type { Limit, PrescriptionVersion } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import {
   instantOn,

@@ -10,7 +10,7 @@ const stored = (id: string, changed: Parameters<typeof facts>[0] = {}): StoredDe
   id,
   facts: facts(changed),
   settings: engineDefaults,
-  engineVersion: '1',
+  engineVersion: '2',
   answers: decide(facts(changed)),
 });
 

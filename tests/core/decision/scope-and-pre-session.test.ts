@@ -115,11 +115,20 @@ describe('before a session', () => {
     });
     expect(preSessionCheck(atTheDoor({ swelling: 'clear' })).today).toBe('rest-this-joint');
     expect(preSessionCheck(atTheDoor({ flareDays: 2 })).today).toBe('bad-day');
-    expect(preSessionCheck(atTheDoor({ flareDays: 8 })).today).toBe('rest-this-joint');
+    // Version 2 keeps a joint moving in a long flare; version 1 rested it.
+    expect(preSessionCheck(atTheDoor({ flareDays: 8 }))).toMatchObject({
+      today: 'bad-day',
+      contact: 'routine',
+    });
+    expect(preSessionCheck(atTheDoor({ flareDays: 8 }), { 'engine-version': 1 }).today).toBe(
+      'rest-this-joint',
+    );
   });
 
   it('the last session does not speak at the door, even when its facts are handed over', () => {
-    const whole = { ...facts({ painDuring: 10, painNextMorning: 9, gapDays: 20 }), painBefore: 1 };
+    const last = { painDuring: 10, painNextMorning: 9, painLaterMorning: 9, gapDays: 20 } as const;
+    const before = { twoOverBefore: true, morningsOverTop: 9, usualPainProvisional: true, usualPainRise: 4 };
+    const whole = { ...facts({ ...last, ...before }), painBefore: 1 };
     expect(preSessionCheck(whole)).toMatchObject({ today: 'as-planned', contact: 'none', reasons: [] });
   });
 

@@ -1,7 +1,48 @@
-/** The second half of the table: stiffness to disturbances. Same form and source as the first. */
+/** The second half of the table: effusion to disturbances. Same form and source as the first. */
 import type { Trio } from './trios.ts';
 
 export const laterTrios: readonly Trio[] = [
+  {
+    rule: 'S1',
+    guarantee: 'effusion 3+ pauses, rests the joint and calls the same day',
+    cases: [
+      [{ effusion: '2+', effusionRun: 5 }, false],
+      [{ effusion: '3+', effusionRun: 1 }, true],
+    ],
+    answers: ['pause', 'rest-this-joint', 'same-day'],
+  },
+  {
+    rule: 'S2',
+    guarantee: 'effusion 2+ twice running pauses, rests the joint and calls the same day',
+    cases: [
+      [{ effusion: '2+', effusionRun: 1 }, false],
+      [{ effusion: '1+', effusionRun: 2 }, false],
+      [{ effusion: '2+', effusionRun: 3 }, true],
+      [{ effusion: '2+', effusionRun: 2 }, true],
+    ],
+    answers: ['pause', 'rest-this-joint', 'same-day'],
+  },
+  {
+    rule: 'S2f',
+    guarantee: 'effusion 2+ eases back and rests the joint',
+    cases: [
+      [{ effusion: '1+' }, false],
+      [{ effusion: '3+', effusionRun: 1 }, false],
+      [{ effusion: '2+', effusionRun: 1 }, true],
+    ],
+    answers: ['ease-back', 'rest-this-joint', 'routine'],
+  },
+  {
+    rule: 'S3',
+    guarantee: 'effusion 1+ holds where less is usual',
+    cases: [
+      [{ effusion: 'trace' }, false],
+      [{ effusion: '1+', usualEffusion: '1+' }, false],
+      [{ effusion: 'not-applicable' }, false],
+      [{ effusion: '1+', usualEffusion: 'trace' }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
   {
     rule: 'T1',
     guarantee: 'stiffness over 60 minutes, 45 over usual and twice usual eases back',
@@ -33,14 +74,15 @@ export const laterTrios: readonly Trio[] = [
   },
   {
     rule: 'F1',
-    guarantee: 'a flare of 8 days pauses and rests the joint, without inflammatory arthritis',
+    guarantee:
+      'a flare of 8 days tells the clinic and keeps the easier session, without inflammatory arthritis',
     cases: [
       [{ flareDays: 7 }, false],
       [{ flareDays: 8, inflammatoryArthritis: true }, false],
       [{ flareDays: 9 }, true],
       [{ flareDays: 8 }, true],
     ],
-    answers: ['pause', 'rest-this-joint', 'routine'],
+    answers: ['ease-back', 'bad-day', 'routine'],
   },
   {
     rule: 'F1i',
@@ -167,6 +209,16 @@ export const laterTrios: readonly Trio[] = [
       [{ redFlags: null }, true],
     ],
     answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'M1r',
+    guarantee: 'a later morning that speaks for the next one allows repetitions and no more',
+    cases: [
+      [{ painNextMorning: null, painLaterMorning: null }, false],
+      [{ painNextMorning: 1, painLaterMorning: 1 }, false],
+      [{ painNextMorning: null, painLaterMorning: 1 }, true],
+    ],
+    answers: ['progress', 'as-planned', 'none'],
   },
   {
     rule: 'X1',

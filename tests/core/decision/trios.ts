@@ -1,6 +1,6 @@
 /**
  * For every rule: under, at and over its threshold, and what it leaves of each answer when it is the
- * most cautious rule that fires. Figures typed from the published table of rules, version 1.
+ * most cautious rule that fires. Figures typed from the published table of rules, version 2.
  */
 import type { Facts } from '#core/decision/facts/facts.ts';
 
@@ -38,12 +38,13 @@ export const trios: readonly Trio[] = [
   },
   {
     rule: 'P1',
-    guarantee: 'pain of 8 eases back, asks for the easier session and a call the same day',
+    guarantee:
+      'pain of 8 eases back and asks for the easier session, and for a call the same day 2 over usual',
     cases: [
       [{ ...high, ...calm, painDuring: 7 }, false],
-      [{ ...high, ...calm, painDuring: 8 }, true],
-      [{ ...high, ...calm, usualPain: 7, usualPainTop: 7, painAfter: 9 }, true],
+      [{ ...high, ...calm, painDuring: 9, usualPain: 7, usualPainTop: 7 }, true],
       [{ ...high, ...calm, painBefore: 8 }, true],
+      [{ ...high, ...calm, usualPain: 6, usualPainTop: 6, painDuring: 8 }, true],
     ],
     answers: ['ease-back', 'bad-day', 'same-day'],
   },
@@ -113,14 +114,17 @@ export const trios: readonly Trio[] = [
   },
   {
     rule: 'P5',
-    guarantee: 'the next morning two over usual, or one over it twice, eases back',
+    guarantee: 'the next morning three over usual, or two over it twice, eases back',
     cases: [
-      [{ painNextMorning: 2 }, false],
-      [{ painNextMorning: 3, usualPainTop: 2 }, false],
-      [{ painNextMorning: 1, previousMorningOverTop: true }, false],
-      [{ painNextMorning: 2, previousMorningOverTop: true }, true],
+      [{ painNextMorning: 3 }, false],
+      [{ painNextMorning: 2, twoOverBefore: true }, false],
+      [{ painNextMorning: 4, usualPainTop: 2 }, false],
+      [{ painNextMorning: 2, previousMorningOverTop: true }, false],
+      [{ painNextMorning: null, painLaterMorning: 3 }, false],
+      [{ painNextMorning: 3, twoOverBefore: true }, true],
+      [{ painNextMorning: null, painLaterMorning: 4 }, true],
+      [{ painNextMorning: 5 }, true],
       [{ painNextMorning: 4 }, true],
-      [{ painNextMorning: 3 }, true],
     ],
     answers: ['ease-back', 'as-planned', 'none'],
   },
@@ -129,10 +133,22 @@ export const trios: readonly Trio[] = [
     guarantee: 'the next morning one over usual holds',
     cases: [
       [{ painNextMorning: 1 }, false],
+      [{ painNextMorning: null, painLaterMorning: 2 }, true],
       [{ painNextMorning: 3 }, true],
       [{ painNextMorning: 2 }, true],
     ],
     answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'P5r',
+    guarantee: 'five answered mornings in a row over usual hold and ask for a look',
+    cases: [
+      [{ morningsOverTop: 4 }, false],
+      [{ morningsOverTop: 6, usualPain: null, usualPainTop: null }, false],
+      [{ morningsOverTop: 6 }, true],
+      [{ morningsOverTop: 5 }, true],
+    ],
+    answers: ['hold', 'as-planned', 'routine'],
   },
   {
     rule: 'P6',
@@ -178,7 +194,7 @@ export const trios: readonly Trio[] = [
   },
   {
     rule: 'B0',
-    guarantee: 'without a usual pain the dose is held, and the rules read 0 for it',
+    guarantee: 'without a usual pain the dose is held',
     cases: [
       [
         {
@@ -206,6 +222,15 @@ export const trios: readonly Trio[] = [
     answers: ['hold', 'as-planned', 'none'],
   },
   {
+    rule: 'B0r',
+    guarantee: 'a usual pain that was told allows repetitions and no more',
+    cases: [
+      [{ usualPainProvisional: false }, false],
+      [{ usualPainProvisional: true }, true],
+    ],
+    answers: ['progress', 'as-planned', 'none'],
+  },
+  {
     rule: 'B1',
     guarantee: 'usual values over 42 days old hold and ask for a look',
     cases: [
@@ -221,6 +246,17 @@ export const trios: readonly Trio[] = [
     cases: [
       [{ baselineLatched: false }, false],
       [{ baselineLatched: true }, true],
+    ],
+    answers: ['hold', 'as-planned', 'routine'],
+  },
+  {
+    rule: 'B3',
+    guarantee: 'usual pain two over the first of the plan holds and asks for a look',
+    cases: [
+      [{ usualPainRise: 1 }, false],
+      [{ usualPainRise: null }, false],
+      [{ usualPainRise: 3 }, true],
+      [{ usualPainRise: 2 }, true],
     ],
     answers: ['hold', 'as-planned', 'routine'],
   },
@@ -251,47 +287,6 @@ export const trios: readonly Trio[] = [
       [{ swelling: 'slight', usualSwelling: 'slight' }, false],
       [{ swelling: 'not-applicable' }, false],
       [{ swelling: 'slight' }, true],
-    ],
-    answers: ['hold', 'as-planned', 'none'],
-  },
-  {
-    rule: 'S1',
-    guarantee: 'effusion 3+ pauses, rests the joint and calls the same day',
-    cases: [
-      [{ effusion: '2+', effusionRun: 5 }, false],
-      [{ effusion: '3+', effusionRun: 1 }, true],
-    ],
-    answers: ['pause', 'rest-this-joint', 'same-day'],
-  },
-  {
-    rule: 'S2',
-    guarantee: 'effusion 2+ twice running pauses, rests the joint and calls the same day',
-    cases: [
-      [{ effusion: '2+', effusionRun: 1 }, false],
-      [{ effusion: '1+', effusionRun: 2 }, false],
-      [{ effusion: '2+', effusionRun: 3 }, true],
-      [{ effusion: '2+', effusionRun: 2 }, true],
-    ],
-    answers: ['pause', 'rest-this-joint', 'same-day'],
-  },
-  {
-    rule: 'S2f',
-    guarantee: 'effusion 2+ eases back and rests the joint',
-    cases: [
-      [{ effusion: '1+' }, false],
-      [{ effusion: '3+', effusionRun: 1 }, false],
-      [{ effusion: '2+', effusionRun: 1 }, true],
-    ],
-    answers: ['ease-back', 'rest-this-joint', 'routine'],
-  },
-  {
-    rule: 'S3',
-    guarantee: 'effusion 1+ holds where less is usual',
-    cases: [
-      [{ effusion: 'trace' }, false],
-      [{ effusion: '1+', usualEffusion: '1+' }, false],
-      [{ effusion: 'not-applicable' }, false],
-      [{ effusion: '1+', usualEffusion: 'trace' }, true],
     ],
     answers: ['hold', 'as-planned', 'none'],
   },

@@ -4,7 +4,8 @@ import { toleratedDoses } from '#core/decision/dose/tolerated.ts';
 import { halfWayTo } from '#core/decision/dose/way-back.ts';
 import { nextDoses } from '#core/decision/next-doses.ts';
 import { evaluate } from '#core/decision/scope.ts';
-import type { Limit, PrescriptionVersion } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
 import { addDays, dayNumber } from '#core/time/day.ts';
 import {
   instantOn,

@@ -6,7 +6,7 @@ import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { exercises } from '#core/exercises/catalogue.ts';
 import type { WorkedSide } from '#core/exercises/exercise.ts';
 import { type Joint, joints } from '#core/exercises/joints.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
 const today = '2026-03-20';

@@ -8,7 +8,7 @@ import {
 } from '#core/episode/home-eligibility.ts';
 import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/episode/limit-bounds.ts';
 import { firstOcclusionRemote, lockedTest, visitRefusals } from '#core/episode/remote-visit.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
 const today = '2026-03-20';

@@ -3,7 +3,7 @@ import type { DangerRecord } from '#core/danger/danger.ts';
 import { todays } from '#core/decision/answers.ts';
 import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
 import type { PlanInputs } from '#core/plan/plan-for.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
 import { outcomesInput, screeningWith } from '../screening/answers.ts';
 import { chair, curl, day, inputs, noon, version } from './plan-inputs.ts';

@@ -17,7 +17,10 @@ export interface SimulateOptions {
 
 const most = { weeks: 104, people: 10_000, seed: 0xffff_ffff, slope: 10 } as const;
 
-const settingIds: readonly string[] = engineSettings.map(({ id }) => id);
+/** The version of the rules is what the arm is. */
+const settingIds: readonly string[] = engineSettings
+  .map(({ id }) => id)
+  .filter((id) => id !== 'engine-version');
 const known: readonly string[] = ['arms', 'weeks', 'people', 'seed', 'law', 'slope'];
 
 /** Values by name; a name nobody knows, one without a value and one given twice are refused. */

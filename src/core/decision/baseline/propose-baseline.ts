@@ -10,7 +10,7 @@ import { type Day, dayNumber } from '#core/time/day.ts';
 import { countUpTo } from '../facts/count-up-to.ts';
 import type { JointMorning } from '../facts/indexed-record.ts';
 import { isMorningScore, type Moment, mornings, morningsUpTo } from '../facts/judged-session.ts';
-import { meanOfMornings } from '../facts/morning-facts.ts';
+import { meanOfMornings } from '../facts/morning-scores.ts';
 import { indexRecord } from '../facts/record-index.ts';
 import { engineSettingValues } from '../settings.ts';
 

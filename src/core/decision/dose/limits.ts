@@ -6,7 +6,7 @@
 
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { dayNumber } from '#core/time/day.ts';
 import { milligrams } from '#core/units/units.ts';
 import { prescribedLoadKg } from './volume.ts';

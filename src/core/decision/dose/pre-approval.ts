@@ -4,7 +4,8 @@
  * over 10 %, one of unknown size, one that loads further joints, or a return.
  */
 
-import type { Limit, PrescriptionVersion } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
 import { dayNumber } from '#core/time/day.ts';
 import type { DecisionWord } from '../answers.ts';
 import type { EngineSettingValues } from '../settings.ts';

@@ -16,7 +16,16 @@ import { engineSettingValues } from '../settings.ts';
 import type { ToleratedDose } from './way-back.ts';
 
 /** Rules that hold a dose without saying that the joint minded it. */
-const silentOnTolerance: ReadonlySet<string> = new Set<RuleId>(['B1', 'B2', 'C4', 'A1', 'D2', 'D3']);
+const silentOnTolerance: ReadonlySet<string> = new Set<RuleId>([
+  'B0r',
+  'B1',
+  'B2',
+  'B3',
+  'C4',
+  'A1',
+  'D2',
+  'D3',
+]);
 
 /** Sessions looked back over; far more than the days a return may reach. */
 const lookBackDays = 84;

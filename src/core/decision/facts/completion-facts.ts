@@ -2,7 +2,7 @@
 import type { Joint } from '#core/exercises/joints.ts';
 import type { PrescriptionVersion, SessionRecord, StopReason } from '#core/record/record.ts';
 import { prescribedLoadKg } from '../dose/volume.ts';
-import type { EngineSettingValues } from '../settings.ts';
+import { type EngineSettingValues, isOnSinceVersion2 } from '../settings.ts';
 import type { Facts } from './facts.ts';
 import type { ItemWork, JointSession, RecordIndex } from './indexed-record.ts';
 import { workOf } from './item-work.ts';
@@ -41,10 +41,20 @@ const reserveOf = (work: readonly ItemWork[]): Pick<Facts, 'reserveShortfall' | 
   return { reserveShortfall, prescribedReserve };
 };
 
-const loadTolerance = 1e-9;
+/** Room for the rounding of a product. */
+const rounding = 1e-9;
 
-const isOverdone = ({ dose, sets }: ItemWork, settings: EngineSettingValues): boolean => {
-  const limit = prescribedLoadKg(dose) * (1 + settings['overdone-percent'] / 100) + loadTolerance;
+/** Cuff work is left out: there every extra repetition lengthens the restriction, which is a matter of its own. */
+const isOverBand = ({ dose, sets }: ItemWork, settings: EngineSettingValues): boolean => {
+  if (dose.method === 'occlusion' || !isOnSinceVersion2('overdone-repetitions', settings)) return false;
+  const most = dose.repetitions.high * (1 + settings['overdone-repetitions'] / 100) + rounding;
+  return sets.some((set) => set.repetitions !== null && set.repetitions > most);
+};
+
+const isOverdone = (work: ItemWork, settings: EngineSettingValues): boolean => {
+  const { dose, sets } = work;
+  const limit = prescribedLoadKg(dose) * (1 + settings['overdone-percent'] / 100) + rounding;
+  if (isOverBand(work, settings)) return true;
   return sets.length > dose.sets || sets.some((set) => set.loadKg !== null && set.loadKg > limit);
 };
 

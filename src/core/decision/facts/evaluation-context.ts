@@ -16,8 +16,19 @@ export interface EvaluationContext {
   readonly day: number;
   readonly settings: EngineSettingValues;
   readonly judged: Judged;
-  readonly baseline: (Baseline & { readonly setDay: number }) | null;
+  readonly baseline: SetBaseline | null;
+  /** Usual pain this plan began with, or that a clinician last acknowledged; null while none was known. */
+  readonly firstUsualPain: number | null;
 }
+
+type SetBaseline = Baseline & { readonly setDay: number };
+
+/** Of the baselines set by now: from the last acknowledged rise on, otherwise from the one the plan began with. */
+const firstUsualPainOf = (known: readonly SetBaseline[], planBegan: number): number | null => {
+  const acknowledged = known.findLastIndex((one) => one.riseAcknowledged);
+  const from = acknowledged >= 0 ? acknowledged : countUpTo(known, planBegan, (one) => one.setDay) - 1;
+  return known.slice(Math.max(0, from)).find((one) => one.usualPain !== null)?.usualPain ?? null;
+};
 
 export const evaluationContext = (
   record: PatientRecord,
@@ -28,6 +39,12 @@ export const evaluationContext = (
   const index = indexRecord(record);
   const day = dayNumber(at.day);
   const baselines = index.baselinesOf.get(joint) ?? [];
+  const known = baselines.slice(
+    0,
+    countUpTo(baselines, day, (one) => one.setDay),
+  );
+  const planBegan =
+    record.planBeganOn === undefined ? Number.NEGATIVE_INFINITY : dayNumber(record.planBeganOn);
   return {
     index,
     joint,
@@ -35,6 +52,7 @@ export const evaluationContext = (
     day,
     settings,
     judged: judgedSession(index, joint, at, settings),
-    baseline: baselines[countUpTo(baselines, day, (one) => one.setDay) - 1] ?? null,
+    baseline: known.at(-1) ?? null,
+    firstUsualPain: firstUsualPainOf(known, planBegan),
   };
 };

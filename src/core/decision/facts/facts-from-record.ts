@@ -24,7 +24,8 @@ import {
   stateFacts,
 } from './joint-facts.ts';
 import { type Moment, mornings } from './judged-session.ts';
-import { flareDaysAt, morningPainMean7, previousMorningPain } from './morning-facts.ts';
+import { flareDaysAt } from './morning-facts.ts';
+import { morningPainMean7, morningsOverTop, previousMorningPain, twoOverBefore } from './morning-scores.ts';
 import {
   adherenceFacts,
   fatigueRiseAt,
@@ -42,6 +43,8 @@ const diaryFacts = (context: EvaluationContext, top: number) => {
   return {
     morningPainMean7: morningPainMean7(list, day, instant, settings),
     previousMorningOverTop: before !== null && before >= top + 1,
+    twoOverBefore: twoOverBefore(list, judged.session?.day ?? day, top, instant, settings),
+    morningsOverTop: morningsOverTop(list, day, top, instant, settings),
     flareDays: flareDaysAt(list, day, instant),
     symptomSignal: baseline !== null && symptomSignal(list, baseline, day, instant, settings),
   };
@@ -58,7 +61,7 @@ const hadSeverePainBefore = (context: EvaluationContext): boolean =>
   context.judged.previous !== null &&
   highestPainOf(context, context.judged.previous) >= context.settings['severe-pain'];
 
-/** Written out field by field: spreading eight objects into one cost more than all the rules together. */
+/** Written out field by field but for the last: spreading eight objects into one cost more than all the rules together. */
 export const factsSeen = (context: EvaluationContext): Facts => {
   const { index, judged, day, instant, settings } = context;
   const pain = painFacts(context);
@@ -74,12 +77,17 @@ export const factsSeen = (context: EvaluationContext): Facts => {
     painAfter: pain.painAfter,
     painTwoHours: pain.painTwoHours,
     painNextMorning: pain.painNextMorning,
+    painLaterMorning: pain.painLaterMorning,
     usualPain: baselineValues.usualPain,
     usualPainTop: baselineValues.usualPainTop,
     painCeiling: baselineValues.painCeiling,
     morningPainMean7: diary.morningPainMean7,
     previousMorningOverTop: diary.previousMorningOverTop,
     previousPeakEight: hadSeverePainBefore(context),
+    twoOverBefore: diary.twoOverBefore,
+    morningsOverTop: diary.morningsOverTop,
+    usualPainProvisional: baselineValues.usualPainProvisional,
+    usualPainRise: baselineValues.usualPainRise,
     swelling: state.swelling,
     usualSwelling: state.usualSwelling ?? baselineValues.usualSwelling,
     effusion: effusion.effusion,
@@ -92,21 +100,16 @@ export const factsSeen = (context: EvaluationContext): Facts => {
     otherJointsFlared: otherJointsFlared(context),
     fatigueRise: fatigueRiseAt(index, context.baseline?.usualFatigue ?? null, day, instant),
     redFlags: redFlagsAt(index, judged, state.flareOpen, day, instant),
-    repetitionsDonePercent: completion.repetitionsDonePercent,
-    stopReason: completion.stopReason,
-    reserveShortfall: completion.reserveShortfall,
-    prescribedReserve: completion.prescribedReserve,
-    sessionsOnTarget: completion.sessionsOnTarget,
     missedSessions14: adherence.missedSessions14,
     plannedSessions14: adherence.plannedSessions14,
     gapDays: gapDaysAt(index, judged, day),
     extraPainRelief: extraPainRelief(context),
     treatmentChangeDays: treatmentChangeDaysAt(index, context.joint, day),
-    overdone: completion.overdone,
     gaveWay: mayHaveGivenWay(judged),
     baselineAgeDays: baselineValues.baselineAgeDays,
     baselineLatched: baselineValues.baselineLatched,
     symptomSignal: diary.symptomSignal,
+    ...completion,
   };
 };
 

@@ -34,12 +34,25 @@ export interface Facts {
   readonly painAfter: number | null;
   readonly painTwoHours: number | null | NotApplicable;
   readonly painNextMorning: number | null;
+  /**
+   * First morning answered after the one that was left out: null = none answered; "not-applicable" = the next
+   * morning was answered, or the clinic lets no later morning speak for it.
+   */
+  readonly painLaterMorning: number | null | NotApplicable;
   readonly usualPain: number | null;
   readonly usualPainTop: number | null;
   readonly painCeiling: number;
   readonly morningPainMean7: number | null;
   readonly previousMorningOverTop: boolean;
   readonly previousPeakEight: boolean;
+  /** One of the two answered mornings before the session, at most a week back, lay 2 or more over the top of usual pain. */
+  readonly twoOverBefore: boolean;
+  /** Answered mornings in a row, up to the newest, over the top of usual pain. */
+  readonly morningsOverTop: number;
+  /** Usual pain was told at a first visit and no diary has shown it yet. */
+  readonly usualPainProvisional: boolean;
+  /** Usual pain now over the one this plan began with; null without a usual pain. */
+  readonly usualPainRise: number | null;
   /** Asked against usual since format 4 of the entries: no more, a little, clearly or far more than usual. */
   readonly swelling: Swelling | null | NotApplicable;
   /** "none" where the swelling was asked against usual. */
@@ -70,3 +83,18 @@ export interface Facts {
   readonly baselineLatched: boolean;
   readonly symptomSignal: boolean;
 }
+
+/** Facts that version 2 of the rules brought; decisions stored before it have none of them. */
+export const factsSinceVersion2 = {
+  painLaterMorning: 'not-applicable',
+  twoOverBefore: false,
+  morningsOverTop: 0,
+  usualPainProvisional: false,
+  usualPainRise: null,
+} as const satisfies Partial<Facts>;
+type FactSinceVersion2 = keyof typeof factsSinceVersion2;
+
+/** Facts as stored or handed over, of which those of version 2 may be absent; none of them is read as a symptom. */
+export type FactsOfAnyVersion = Omit<Facts, FactSinceVersion2> & Partial<Pick<Facts, FactSinceVersion2>>;
+
+export const wholeFacts = (facts: FactsOfAnyVersion): Facts => ({ ...factsSinceVersion2, ...facts });

@@ -1,18 +1,31 @@
 /** Facts of one joint read straight from the context: its scores, its baseline values, its state, its tests. */
 
+import type { Baseline } from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
+import { type EngineSettingValues, engineVersionOf, isOnSinceVersion2 } from '../settings.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { EvaluationContext } from './evaluation-context.ts';
 import type { Facts } from './facts.ts';
 import type { JointSession } from './indexed-record.ts';
 import { morningScoreOn, mornings } from './judged-session.ts';
 import { flareDaysAt, hasToldSwellingSince, jointStateAt } from './morning-facts.ts';
+import { laterMorningPain } from './morning-scores.ts';
 
-export const painFacts = ({
-  judged,
-}: EvaluationContext): Pick<
+const laterMorning = (context: EvaluationContext): Facts['painLaterMorning'] => {
+  const { index, joint, day, instant, settings, judged } = context;
+  const { session, nextMorning } = judged;
+  if (!isOnSinceVersion2('later-morning-days', settings) || !session) return 'not-applicable';
+  if ((nextMorning?.answers.pain ?? null) !== null) return 'not-applicable';
+  return laterMorningPain(mornings(index, joint), session.day, day, instant, settings);
+};
+
+export const painFacts = (
+  context: EvaluationContext,
+): Pick<
   Facts,
-  'painBefore' | 'painDuring' | 'painAfter' | 'painTwoHours' | 'painNextMorning'
+  'painBefore' | 'painDuring' | 'painAfter' | 'painTwoHours' | 'painNextMorning' | 'painLaterMorning'
 > => {
+  const { judged } = context;
   const session = judged.session;
   const answers = session && !session.session.clockDoubtful ? session.answers : null;
   return {
@@ -25,6 +38,7 @@ export const painFacts = ({
         ? 'not-applicable'
         : null,
     painNextMorning: judged.nextMorning?.answers.pain ?? null,
+    painLaterMorning: laterMorning(context),
   };
 };
 
@@ -38,20 +52,42 @@ type BaselineFacts = Pick<
   | 'usualStiffnessMinutes'
   | 'baselineAgeDays'
   | 'baselineLatched'
+  | 'usualPainProvisional'
+  | 'usualPainRise'
 >;
 
-export const baselineFacts = ({ baseline, day }: EvaluationContext): BaselineFacts => {
-  const usualPain = baseline?.usualPain ?? null;
+/** Told at a first visit and not yet shown by a diary, it counts only where the clinic lets it. */
+const usualPainOf = (baseline: Baseline | null, settings: EngineSettingValues): number | null =>
+  baseline?.provisional && engineVersionOf(settings) >= 2 && settings['provisional-usual'] === 0
+    ? null
+    : (baseline?.usualPain ?? null);
+
+const ageDayOf = ({ tightenedFrom, setDay }: Baseline & { readonly setDay: number }): number =>
+  tightenedFrom === undefined ? setDay : dayNumber(tightenedFrom);
+
+/** The top of the usual band in force: usual pain, or up to 2 over it where a clinician widened it. */
+export const topOf = (baseline: Baseline | null, usualPain: number | null): number | null => {
   const top = baseline?.usualPainTop ?? usualPain;
+  return usualPain === null || top === null ? null : Math.min(usualPain + 2, Math.max(usualPain, top));
+};
+
+export const baselineFacts = ({
+  baseline,
+  firstUsualPain,
+  day,
+  settings,
+}: EvaluationContext): BaselineFacts => {
+  const usualPain = usualPainOf(baseline, settings);
   return {
     usualPain,
-    usualPainTop:
-      usualPain === null || top === null ? null : Math.min(usualPain + 2, Math.max(usualPain, top)),
+    usualPainTop: topOf(baseline, usualPain),
     painCeiling: Math.min(7, Math.max(5, baseline?.acceptablePainLimit ?? 5)),
     usualSwelling: baseline?.usualSwelling ?? 'none',
     usualEffusion: baseline?.usualEffusion ?? 'zero',
     usualStiffnessMinutes: baseline?.usualStiffnessMinutes ?? 0,
-    baselineAgeDays: baseline ? day - baseline.setDay : 0,
+    baselineAgeDays: baseline ? day - ageDayOf(baseline) : 0,
+    usualPainProvisional: usualPain !== null && (baseline?.provisional ?? false),
+    usualPainRise: usualPain === null || firstUsualPain === null ? null : usualPain - firstUsualPain,
     baselineLatched: baseline?.dueForReview ?? false,
   };
 };

@@ -35,6 +35,9 @@ export const mornings = (index: RecordIndex, joint: Joint): readonly JointMornin
 const sessionDay = (one: { readonly day: number }): number => one.day;
 const sessionBegan = (one: JointSession): number => one.began;
 
+/** Entries recorded after the moment are not known yet. */
+export const isKnown = ({ morning }: JointMorning, instant: number): boolean => morning.recordedAt <= instant;
+
 /** A morning score counts when its clock is trusted and it was given inside the morning window. */
 export const isMorningScore = ({ morning }: JointMorning, settings: EngineSettingValues): boolean =>
   !morning.clockDoubtful &&
@@ -54,7 +57,7 @@ export const morningScoreOn = (
 ): JointMorning | null => {
   for (let place = morningsUpTo(list, day - 1); place < list.length && list[place]!.day === day; place++) {
     const one = list[place]!;
-    if (one.morning.recordedAt <= instant && isMorningScore(one, settings)) return one;
+    if (isKnown(one, instant) && isMorningScore(one, settings)) return one;
   }
   return null;
 };

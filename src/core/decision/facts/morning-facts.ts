@@ -1,62 +1,8 @@
-/** What the morning diary says of a joint at a moment: the week's mean, the flare, swelling, stiffness. */
+/** What the morning diary says of a joint at a moment beside its scores: the flare, swelling, stiffness. */
 import type { JointMorningAnswers, SwellingQuestion } from '#core/record/record.ts';
 import { swellings } from '#core/record/record.ts';
-import type { EngineSettingValues } from '../settings.ts';
 import type { JointMorning } from './indexed-record.ts';
-import { isMorningScore, morningsUpTo } from './judged-session.ts';
-
-const known = (one: JointMorning, instant: number): boolean => one.morning.recordedAt <= instant;
-
-/** Fewer answers than this in seven days give no mean. */
-const leastAnswersForMean = 4;
-
-/** Mean of the morning scores of the last `days` days, `day` included; null under `least` answers. */
-export const meanOfMornings = (
-  list: readonly JointMorning[],
-  day: number,
-  days: number,
-  least: number,
-  instant: number,
-  settings: EngineSettingValues,
-): number | null => {
-  let sum = 0;
-  let count = 0;
-  let counted = Number.NaN;
-  for (let place = morningsUpTo(list, day - days); place < list.length && list[place]!.day <= day; place++) {
-    const one = list[place]!;
-    // The first score of a day counts; a second answer on one day is not a second morning.
-    if (one.day === counted || one.answers.pain === null) continue;
-    if (!known(one, instant) || !isMorningScore(one, settings)) continue;
-    counted = one.day;
-    sum += one.answers.pain;
-    count++;
-  }
-  return count < least ? null : sum / count;
-};
-
-export const morningPainMean7 = (
-  list: readonly JointMorning[],
-  day: number,
-  instant: number,
-  settings: EngineSettingValues,
-): number | null => meanOfMornings(list, day, 7, leastAnswersForMean, instant, settings);
-
-/** The last morning score in the week before a day; null when none was given. */
-export const previousMorningPain = (
-  list: readonly JointMorning[],
-  beforeDay: number,
-  instant: number,
-  settings: EngineSettingValues,
-): number | null => {
-  for (let place = morningsUpTo(list, beforeDay - 1) - 1; place >= 0; place--) {
-    const one = list[place]!;
-    if (one.day < beforeDay - 7) return null;
-    if (one.answers.pain !== null && known(one, instant) && isMorningScore(one, settings)) {
-      return one.answers.pain;
-    }
-  }
-  return null;
-};
+import { isKnown, morningsUpTo } from './judged-session.ts';
 
 /** Unanswered days inside a flare that do not end it. */
 const bridgedDays = 2;
@@ -74,7 +20,7 @@ export const flareDaysAt = (list: readonly JointMorning[], day: number, instant:
     let flared: boolean | null = null;
     for (; place >= 0 && list[place]!.day === on; place--) {
       const one = list[place]!;
-      if (one.morning.clockDoubtful || !known(one, instant)) continue;
+      if (one.morning.clockDoubtful || !isKnown(one, instant)) continue;
       if (one.answers.flare !== null) flared = flared || one.answers.flare;
     }
     if (flared === false) break;
@@ -125,7 +71,7 @@ export const jointStateAt = (
   for (let place = morningsUpTo(list, day) - 1; place >= 0; place--) {
     const one = list[place]!;
     if (state && one.day !== state.day) break;
-    if (!known(one, instant)) continue;
+    if (!isKnown(one, instant)) continue;
     const doubtful = one.morning.clockDoubtful;
     const told: ToldSwelling = {
       swelling: doubtful ? null : one.answers.swelling,
@@ -157,7 +103,7 @@ export const hasToldSwellingSince = (
     if (one.day <= after) return false;
     const { swelling } = one.answers;
     if (swelling === null || swelling === 'not-applicable' || one.morning.clockDoubtful) continue;
-    if (known(one, instant)) return true;
+    if (isKnown(one, instant)) return true;
   }
   return false;
 };

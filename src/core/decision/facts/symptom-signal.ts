@@ -1,11 +1,14 @@
 /**
  * One-sided sum chart of morning pain over the usual pain of the baseline, allowance half a standard deviation.
- * Once it signalled it stays until a clinician sets a new baseline. The scatter is set
+ * Once it signalled it stays until a clinician sets a new baseline; since version 2 it also goes out, and the
+ * sum falls to 0, whenever enough answered mornings in a row lay within the usual band, signalled or not: only
+ * so can a worse morning never put it out. The scatter is set
  * with them; read again from later mornings, a worsening would widen it and silence the chart.
  */
 import type { Baseline } from '#core/record/record.ts';
-import type { EngineSettingValues } from '../settings.ts';
+import { type EngineSettingValues, engineVersionOf } from '../settings.ts';
 import type { JointMorning } from './indexed-record.ts';
+import { topOf } from './joint-facts.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';
 
 /** Allowance in standard deviations: aims at a shift of one. */
@@ -25,7 +28,12 @@ export const symptomSignal = (
   const sigma = Math.max(leastDeviation, spread.standardDeviation) * settings['signal-inflation'];
   const height = settings['signal-interval'] * sigma;
   const target = baseline.usualPain + allowance * sigma;
+  const calmMornings =
+    engineVersionOf(settings) >= 2 ? settings['signal-calm-mornings'] : Number.POSITIVE_INFINITY;
+  const top = topOf(baseline, baseline.usualPain) ?? baseline.usualPain;
   let sum = 0;
+  let calm = 0;
+  let hasSignalled = false;
   let counted = Number.NaN;
   for (
     let place = morningsUpTo(list, baseline.setDay);
@@ -36,8 +44,10 @@ export const symptomSignal = (
     if (one.day === counted || one.answers.pain === null) continue;
     if (one.morning.recordedAt > instant || !isMorningScore(one, settings)) continue;
     counted = one.day;
-    sum = Math.max(0, sum + one.answers.pain - target);
-    if (sum > height) return true;
+    calm = one.answers.pain <= top ? calm + 1 : 0;
+    const isCalm = calm >= calmMornings;
+    sum = isCalm ? 0 : Math.max(0, sum + one.answers.pain - target);
+    hasSignalled = !isCalm && (hasSignalled || sum > height);
   }
-  return false;
+  return hasSignalled;
 };

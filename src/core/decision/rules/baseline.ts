@@ -17,6 +17,18 @@ export const baselineRules = [
     settings: [],
   },
   {
+    id: 'B0r',
+    title: 'Usual pain told and not yet shown by a diary',
+    since: 2,
+    effect: { largestStep: 'repetitions' },
+    condition: (facts) => facts.usualPainProvisional,
+    observes: ['usualPainProvisional'],
+    threshold: () => 'usual pain told at a first visit',
+    restsOn: 'clinic-choice',
+    citations: [],
+    settings: ['provisional-usual'],
+  },
+  {
     id: 'B1',
     title: 'Usual values too old',
     effect: { decision: 'hold', contact: 'routine' },
@@ -37,6 +49,28 @@ export const baselineRules = [
       `14-day mean of mornings once ${settings['stale-baseline-fall']} or more under usual pain, not cleared by a clinician`,
     restsOn: 'clinic-choice',
     citations: [],
-    settings: ['stale-baseline-fall'],
+    settings: ['stale-baseline-fall', 'tighten-usual'],
+    version1: { settings: ['stale-baseline-fall'] },
+  },
+  {
+    id: 'B3',
+    title: 'Usual pain risen since the plan began',
+    since: 2,
+    effect: { decision: 'hold', contact: 'routine' },
+    condition: (facts, _derived, settings) =>
+      facts.usualPainRise !== null && facts.usualPainRise >= settings['usual-rise'],
+    observes: ['usualPainRise', 'usualPain'],
+    threshold: (settings) =>
+      `usual pain ${settings['usual-rise']} or more over the first of this plan, not acknowledged by a clinician`,
+    restsOn: 'source',
+    citations: [
+      {
+        source: 'alghadir-2018',
+        locator: 'detectable change 1.33',
+        mark: 'seen',
+        remark: 'A rise of 2 exceeds the error of one rating; that the plan then waits is a choice.',
+      },
+    ],
+    settings: ['usual-rise'],
   },
 ] as const satisfies readonly Rule[];

@@ -33,10 +33,15 @@ export const disturbanceRules = [
     condition: (facts) => facts.overdone,
     observes: ['overdone'],
     threshold: (settings) =>
-      `more than ${settings['overdone-percent']} % over the load, or extra sets or sessions, or not said`,
+      `more than ${settings['overdone-percent']} % over the load, more than ${settings['overdone-repetitions']} % over the top of the band, or extra sets or sessions, or not said`,
     restsOn: 'clinic-choice',
     citations: [],
-    settings: ['overdone-percent'],
+    settings: ['overdone-percent', 'overdone-repetitions'],
+    version1: {
+      threshold: (settings) =>
+        `more than ${settings['overdone-percent']} % over the load, or extra sets or sessions, or not said`,
+      settings: ['overdone-percent'],
+    },
   },
   {
     id: 'D4',

@@ -11,15 +11,16 @@ export const flareRules = [
   {
     id: 'F1',
     title: 'Long flare',
-    effect: { decision: 'pause', today: 'rest-this-joint', contact: 'routine' },
+    effect: { decision: 'ease-back', today: 'bad-day', contact: 'routine' },
     condition: (facts) => !facts.inflammatoryArthritis && facts.flareDays >= longFlareDays,
     observes: ['flareDays', 'inflammatoryArthritis'],
-    threshold: () => 'flare of 8 days or more, no inflammatory arthritis',
+    threshold: () => `flare of ${longFlareDays} days or more, no inflammatory arthritis`,
     restsOn: 'source',
     citations: [
       { source: 'oa-flares-2021', locator: 'abstract: median 5 days, quartiles 3–8', mark: 'seen' },
     ],
     settings: [],
+    version1: { effect: { decision: 'pause', today: 'rest-this-joint', contact: 'routine' } },
   },
   {
     id: 'F1i',

@@ -20,27 +20,51 @@ export const requiredAnswers = [
 const missingAnswers = (facts: Facts): readonly (typeof requiredAnswers)[number][] =>
   requiredAnswers.filter((name) => facts[name] === null);
 
+/** Any but the next morning. Spelled out rather than looped: this runs for every fact of a replay. */
+const isAnotherMissing = (facts: Facts): boolean =>
+  facts.painBefore === null ||
+  facts.painDuring === null ||
+  facts.painAfter === null ||
+  facts.painTwoHours === null ||
+  facts.swelling === null ||
+  facts.stiffnessMinutes === null ||
+  facts.redFlags === null ||
+  facts.repetitionsDonePercent === null;
+
 export const missingRules = [
   {
     id: 'M1',
     title: 'An answer is missing',
     effect: { decision: 'hold' },
-    // Spelled out rather than looped: this runs for every fact of a replay.
+    // A later morning that speaks stands in for the next one.
     condition: (facts) =>
-      facts.painBefore === null ||
-      facts.painDuring === null ||
-      facts.painAfter === null ||
-      facts.painTwoHours === null ||
-      facts.painNextMorning === null ||
-      facts.swelling === null ||
-      facts.stiffnessMinutes === null ||
-      facts.redFlags === null ||
-      facts.repetitionsDonePercent === null,
+      isAnotherMissing(facts) ||
+      (facts.painNextMorning === null && typeof facts.painLaterMorning !== 'number'),
     observes: requiredAnswers,
-    observed: (facts) => ({ missing: missingAnswers(facts) }),
+    observed: (facts) => ({
+      missing: missingAnswers(facts).filter(
+        (name) => name !== 'painNextMorning' || typeof facts.painLaterMorning !== 'number',
+      ),
+    }),
     threshold: () => 'any required answer not given',
     restsOn: 'clinic-choice',
     citations: [],
     settings: [],
+    version1: {
+      condition: (facts) => isAnotherMissing(facts) || facts.painNextMorning === null,
+      observed: (facts) => ({ missing: missingAnswers(facts) }),
+    },
+  },
+  {
+    id: 'M1r',
+    title: 'A later morning speaks for the next one',
+    since: 2,
+    effect: { largestStep: 'repetitions' },
+    condition: (facts) => facts.painNextMorning === null && typeof facts.painLaterMorning === 'number',
+    observes: ['painNextMorning', 'painLaterMorning'],
+    threshold: () => 'next morning not answered, a later one answered before any new session',
+    restsOn: 'clinic-choice',
+    citations: [],
+    settings: ['later-morning-days'],
   },
 ] as const satisfies readonly Rule[];

@@ -3,7 +3,9 @@
  * The zones come from tendon and knee pain and were carried to osteoarthritis of hip and knee; they
  * do not say where pain comes from, and no source here speaks of a person whose usual pain is over 5.
  */
-import { type Rule, reaches } from './rule.ts';
+import type { Facts } from '../facts/facts.ts';
+import type { EngineSettingValues } from '../settings.ts';
+import { type Derived, type Rule, reaches } from './rule.ts';
 
 /** Knee osteoarthritis trial: the session is swapped from this score on. */
 const swapScore = 5;
@@ -12,37 +14,68 @@ const raiseBelow = 5;
 /** Rise over the usual band that exceeds measurement error and matters to people. */
 const importantRise = 2;
 
+const severe = { decision: 'ease-back', today: 'bad-day', contact: 'same-day' } as const;
+
+const farOverUsual = (
+  facts: Facts,
+  { peak, usual }: Derived,
+  settings: EngineSettingValues,
+  mornings: readonly (number | null | 'not-applicable')[],
+): boolean =>
+  peak !== null &&
+  (peak >= settings['pause-pain'] ||
+    (peak >= settings['pause-rise-pain'] && peak - usual >= settings['pause-rise']) ||
+    mornings.some((pain) =>
+      reaches(pain, Math.max(settings['pause-morning-pain'], usual + settings['pause-repeat-rise'])),
+    ) ||
+    (peak >= settings['severe-pain'] &&
+      facts.previousPeakEight &&
+      peak - usual >= settings['pause-repeat-rise']));
+
+const farOverUsualInWords = (morning: string, settings: EngineSettingValues): string =>
+  `highest pain ${settings['pause-pain']}; or ${settings['pause-rise-pain']} or more and ${settings['pause-rise']} over usual; ` +
+  `or ${morning} ${settings['pause-morning-pain']} or more and ${settings['pause-repeat-rise']} over usual; ` +
+  `or ${settings['severe-pain']} or more twice running and ${settings['pause-repeat-rise']} over usual`;
+
 export const painRules = [
   {
     id: 'P1',
     title: 'Severe pain',
-    effect: { decision: 'ease-back', today: 'bad-day', contact: 'same-day' },
+    effect: severe,
+    effectFor: (facts, { peak, usual }, settings) =>
+      facts.usualPain !== null && peak !== null && peak - usual < settings['urgent-rise']
+        ? { ...severe, contact: 'routine' }
+        : severe,
     condition: (_facts, { peak }, settings) => reaches(peak, settings['severe-pain']),
-    observes: ['peak'],
-    threshold: (settings) => `highest pain ${settings['severe-pain']} or more`,
+    observes: ['peak', 'usualPain'],
+    threshold: (settings) =>
+      `highest pain ${settings['severe-pain']} or more; the call can wait for the week under ${settings['urgent-rise']} over a known usual pain`,
     restsOn: 'clinic-choice',
-    citations: [{ source: 'thieme-2021', locator: 'grouping of scores, 8–10', mark: 'seen' }],
-    settings: ['severe-pain'],
+    citations: [
+      { source: 'thieme-2021', locator: 'grouping of scores, 8–10', mark: 'seen' },
+      {
+        source: 'alghadir-2018',
+        locator: 'detectable change 1.33',
+        mark: 'seen',
+        remark: 'On whole scores a rise of 2 exceeds the error in knee osteoarthritis.',
+      },
+    ],
+    settings: ['severe-pain', 'urgent-rise'],
+    version1: {
+      effectFor: undefined,
+      observes: ['peak'],
+      threshold: (settings) => `highest pain ${settings['severe-pain']} or more`,
+      settings: ['severe-pain'],
+    },
   },
   {
     id: 'P1x',
     title: 'Severe pain far over usual, or twice running',
     effect: { decision: 'pause', today: 'none', contact: 'same-day' },
-    condition: (facts, { peak, usual }, settings) =>
-      peak !== null &&
-      (peak >= settings['pause-pain'] ||
-        (peak >= settings['pause-rise-pain'] && peak - usual >= settings['pause-rise']) ||
-        (facts.painNextMorning !== null &&
-          facts.painNextMorning >= settings['pause-morning-pain'] &&
-          facts.painNextMorning - usual >= settings['pause-repeat-rise']) ||
-        (peak >= settings['severe-pain'] &&
-          facts.previousPeakEight &&
-          peak - usual >= settings['pause-repeat-rise'])),
-    observes: ['peak', 'painNextMorning', 'previousPeakEight', 'usualPain'],
-    threshold: (settings) =>
-      `highest pain ${settings['pause-pain']}; or ${settings['pause-rise-pain']} or more and ${settings['pause-rise']} over usual; ` +
-      `or next morning ${settings['pause-morning-pain']} or more and ${settings['pause-repeat-rise']} over usual; ` +
-      `or ${settings['severe-pain']} or more twice running and ${settings['pause-repeat-rise']} over usual`,
+    condition: (facts, derived, settings) =>
+      farOverUsual(facts, derived, settings, [facts.painNextMorning, facts.painLaterMorning]),
+    observes: ['peak', 'painNextMorning', 'painLaterMorning', 'previousPeakEight', 'usualPain'],
+    threshold: (settings) => farOverUsualInWords('next or later morning', settings),
     restsOn: 'clinic-choice',
     citations: [],
     settings: [
@@ -53,6 +86,12 @@ export const painRules = [
       'pause-repeat-rise',
       'severe-pain',
     ],
+    version1: {
+      condition: (facts, derived, settings) =>
+        farOverUsual(facts, derived, settings, [facts.painNextMorning]),
+      observes: ['peak', 'painNextMorning', 'previousPeakEight', 'usualPain'],
+      threshold: (settings) => farOverUsualInWords('next morning', settings),
+    },
   },
   {
     id: 'P2',
@@ -94,6 +133,7 @@ export const painRules = [
     id: 'P3b',
     title: 'More pain than usual before the session',
     effect: { decision: 'hold' },
+    silentWithoutUsualSince: 2,
     condition: (facts, { top }) => reaches(facts.painBefore, top + importantRise),
     observes: ['painBefore', 'usualPainTop'],
     threshold: () => 'before the session 2 or more over the top of usual pain',

@@ -13,7 +13,7 @@ export const signalRules = [
     condition: (facts) => facts.symptomSignal,
     observes: ['symptomSignal'],
     threshold: (settings) =>
-      `sum of mornings over usual reached ${settings['signal-interval']} standard deviations`,
+      `sum of mornings over usual reached ${settings['signal-interval']} standard deviations, and no ${settings['signal-calm-mornings']} mornings at usual since`,
     restsOn: 'source',
     citations: [
       {
@@ -22,6 +22,11 @@ export const signalRules = [
         mark: 'computed',
       },
     ],
-    settings: ['signal-interval', 'signal-least-values', 'signal-inflation'],
+    settings: ['signal-interval', 'signal-least-values', 'signal-inflation', 'signal-calm-mornings'],
+    version1: {
+      threshold: (settings) =>
+        `sum of mornings over usual reached ${settings['signal-interval']} standard deviations`,
+      settings: ['signal-interval', 'signal-least-values', 'signal-inflation'],
+    },
   },
 ] as const satisfies readonly Rule[];

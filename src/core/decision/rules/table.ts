@@ -1,5 +1,6 @@
 /** The table: every rule in its published order, which is also the order of the reasons. */
 
+import { type EngineVersion, newestVersion } from '../settings.ts';
 import { adherenceRules } from './adherence.ts';
 import { baselineRules } from './baseline.ts';
 import { completionRules } from './completion.ts';
@@ -16,11 +17,9 @@ import { stiffnessRules } from './stiffness.ts';
 import { swellingRules } from './swelling.ts';
 import { wholeBodyRules } from './whole-body.ts';
 
-/** Changes whenever a rule's condition, effect or published figure does; stored with each decision. */
-export const engineVersion = '1';
-
-export interface OrderedRule extends Rule {
-  /** Place in the table, from 1. */
+/** A rule as one version of the table has it. */
+export interface OrderedRule extends Omit<Rule, 'since' | 'silentWithoutUsualSince' | 'version1'> {
+  /** Place in the newest table, from 1. */
   readonly order: number;
 }
 
@@ -43,9 +42,31 @@ const listed = [
 
 export type RuleId = (typeof listed)[number]['id'];
 
-export const engineRules: readonly OrderedRule[] = listed.map((rule: Rule, place) => ({
-  ...rule,
-  order: place + 1,
-}));
+const inVersion = (rule: Rule, version: EngineVersion, order: number): OrderedRule => {
+  const { since: _since, silentWithoutUsualSince, version1, ...newest } = rule;
+  const form = version === 1 ? { ...newest, ...version1 } : newest;
+  const { condition } = form;
+  const isSilent = silentWithoutUsualSince !== undefined && version >= silentWithoutUsualSince;
+  return {
+    ...form,
+    order,
+    condition: isSilent
+      ? (facts, derived, settings) => facts.usualPain !== null && condition(facts, derived, settings)
+      : condition,
+  };
+};
 
-export const ruleById: ReadonlyMap<string, OrderedRule> = new Map(engineRules.map((rule) => [rule.id, rule]));
+const tableOf = (version: EngineVersion): readonly OrderedRule[] =>
+  listed.flatMap((rule: Rule, place) =>
+    (rule.since ?? 1) <= version ? [inVersion(rule, version, place + 1)] : [],
+  );
+
+const tables: Readonly<Record<EngineVersion, readonly OrderedRule[]>> = { 1: tableOf(1), 2: tableOf(2) };
+
+/** The rules of a version in the order of the table. Stored decisions keep the version they were made with. */
+export const rulesOf = (version: EngineVersion): readonly OrderedRule[] => tables[version];
+
+/** Every rule there is, in its newest form. */
+export const ruleById: ReadonlyMap<string, OrderedRule> = new Map(
+  rulesOf(newestVersion).map((rule) => [rule.id, rule]),
+);

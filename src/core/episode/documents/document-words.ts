@@ -3,7 +3,7 @@ import type { DecisionWord } from '#core/decision/answers.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Method } from '#core/prescribing/methods.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { jointInWords, listed } from '#core/review/plain-words.ts';
 
 export interface DocumentPart {

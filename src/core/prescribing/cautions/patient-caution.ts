@@ -1,6 +1,6 @@
 /** A caution as the patient is to be told it: what it is known by and what it names, never words. */
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import type { PlainCautionId, UncheckedThing } from './ids.ts';
 
 /** What a limit can bound; "none" lifts one and is never told. */

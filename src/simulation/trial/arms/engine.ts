@@ -12,7 +12,7 @@ import type { Moment } from '#core/decision/facts/judged-session.ts';
 import { nextDoses } from '#core/decision/next-doses.ts';
 import { preSessionCheck } from '#core/decision/pre-session-check.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
-import type { EngineSettingValues } from '#core/decision/settings.ts';
+import { type EngineSettingValues, type EngineVersion, engineVersions } from '#core/decision/settings.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import { dayFromNumber } from '#core/time/day.ts';
@@ -21,7 +21,7 @@ import { dayMilliseconds, joint } from '../start.ts';
 import { type ClinicDesk, clinicDesk } from './clinic-desk.ts';
 import { addVersion, type KeptRecord, keepRecord, recordOf, versionInForce } from './kept-record.ts';
 import { type Tally, tally } from './tally.ts';
-import { flagStaleBaseline, setBaselineIfDue } from './usual-values.ts';
+import { flagStaleBaseline, setBaselineIfDue, toldAtFirstVisit } from './usual-values.ts';
 
 const ladder = { harder: () => null, easier: () => null };
 /** Reasons of the worklist that ask for a person. */
@@ -151,11 +151,11 @@ const lookOnMonday = (one: Case, day: number): void => {
   counts.add('raises');
 };
 
-const treat = ({ inflammatory }: PersonAtStart, settings: EngineSettingValues): Treatment => {
+const treat = (person: PersonAtStart, settings: EngineSettingValues): Treatment => {
   const counts = tally();
   const one: Case = {
     settings,
-    kept: keepRecord(inflammatory),
+    kept: keepRecord(person.inflammatory, toldAtFirstVisit(person.usualPain, settings)),
     desk: clinicDesk(counts),
     counts,
     words: new Map(),
@@ -184,8 +184,12 @@ const treat = ({ inflammatory }: PersonAtStart, settings: EngineSettingValues): 
   };
 };
 
-export const versionOne = (settings: EngineSettingValues): Arm => ({
-  id: 'version-1',
-  title: 'Engine, version 1',
-  treat: (person) => treat(person, settings),
+const withEngine = (version: EngineVersion, settings: EngineSettingValues): Arm => ({
+  id: `version-${version}`,
+  title: `Engine, version ${version}`,
+  treat: (person) => treat(person, { ...settings, 'engine-version': version }),
 });
+
+/** One arm for each version of the rules, whatever version the settings name. */
+export const engineArms = (settings: EngineSettingValues): readonly Arm[] =>
+  engineVersions.map((version) => withEngine(version, settings));

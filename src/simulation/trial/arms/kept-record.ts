@@ -30,11 +30,11 @@ export interface KeptRecord {
   readonly inflammatory: boolean;
 }
 
-export const keepRecord = (inflammatory: boolean): KeptRecord => ({
+export const keepRecord = (inflammatory: boolean, baselines: readonly Baseline[]): KeptRecord => ({
   prescriptions: [startVersion],
   sessions: [],
   mornings: [],
-  baselines: [],
+  baselines: [...baselines],
   plannedDays: [],
   inflammatory,
 });

@@ -1,10 +1,47 @@
 /** The played clinician's habit with usual values: set once the diary offers them, again when they are due. */
 import { isBaselineDueForReview, proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import { acceptablePainLimits, proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
 import type { Moment } from '#core/decision/facts/judged-session.ts';
-import type { EngineSettingValues } from '#core/decision/settings.ts';
-import { daysBetween } from '#core/time/day.ts';
-import { joint } from '../start.ts';
+import { type EngineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
+import type { Baseline } from '#core/record/record.ts';
+import { dayFromNumber, daysBetween } from '#core/time/day.ts';
+import { firstDay, joint } from '../start.ts';
 import { type KeptRecord, recordOf } from './kept-record.ts';
+
+const usual = {
+  joint,
+  usualSwelling: 'none',
+  usualEffusion: 'zero',
+  usualFatigue: null,
+  setBy: 'clinician',
+  dueForReview: false,
+} as const;
+
+/** Before version 2 nobody moved the acceptable pain limit; since then it is preselected. */
+const painLimitFor = (usualPain: number, settings: EngineSettingValues): number =>
+  engineVersionOf(settings) < 2
+    ? acceptablePainLimits.low
+    : (proposePainLimit(usualPain) ?? acceptablePainLimits.low);
+
+const usualStiffnessAtStart = 10;
+
+/** Since version 2 usual pain told at the first visit counts until the diary has shown it. */
+export const toldAtFirstVisit = (usualPain: number, settings: EngineSettingValues): readonly Baseline[] =>
+  engineVersionOf(settings) < 2
+    ? []
+    : [
+        {
+          ...usual,
+          usualPain,
+          usualPainTop: null,
+          acceptablePainLimit: painLimitFor(usualPain, settings),
+          usualStiffnessMinutes: usualStiffnessAtStart,
+          setOn: dayFromNumber(firstDay),
+          provisional: true,
+        },
+      ];
+
+const confirmedAfterDays = 14;
 
 /** What the product marks by itself before it gathers facts. */
 export const flagStaleBaseline = (kept: KeptRecord, at: Moment, settings: EngineSettingValues): void => {
@@ -16,24 +53,19 @@ export const flagStaleBaseline = (kept: KeptRecord, at: Moment, settings: Engine
 /** Whether values were set. */
 export const setBaselineIfDue = (kept: KeptRecord, at: Moment, settings: EngineSettingValues): boolean => {
   const newest = kept.baselines.at(-1);
-  const isDue =
-    !newest || newest.dueForReview || daysBetween(newest.setOn, at.day) >= settings['baseline-expiry'];
+  const lasts = newest?.provisional ? confirmedAfterDays : settings['baseline-expiry'];
+  const isDue = !newest || newest.dueForReview || daysBetween(newest.setOn, at.day) >= lasts;
   if (!isDue) return false;
   const proposed = proposeBaseline(recordOf(kept), joint, at.day, settings);
   if (!proposed.ready) return false;
   const { usualPain, usualPainTop, usualStiffnessMinutes, morningSpread } = proposed.proposal;
   kept.baselines.push({
-    joint,
+    ...usual,
     usualPain,
     usualPainTop,
-    acceptablePainLimit: 5,
+    acceptablePainLimit: painLimitFor(usualPain, settings),
     usualStiffnessMinutes: usualStiffnessMinutes ?? 0,
-    usualSwelling: 'none',
-    usualEffusion: 'zero',
-    usualFatigue: null,
     setOn: at.day,
-    setBy: 'clinician',
-    dueForReview: false,
     morningSpread,
   });
   return true;

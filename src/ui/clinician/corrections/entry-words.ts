@@ -4,7 +4,7 @@ import { measurementForm } from '#core/assessment/measurements/measurement-field
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { type GoalState, goalStateWords } from '#core/episode/goals.ts';
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
-import type { Limit } from '#core/record/record.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { optionInWords } from '../forms/field-words.ts';
 import { measurementInWords, subjectOf } from '../measurements/measurement-words.ts';
 

@@ -1,7 +1,6 @@
 /** Decisions of the last months, made by the engine from random quiet facts; the newest ones are made by the product itself. */
 import { decide } from '#core/decision/decide.ts';
-import { engineVersion } from '#core/decision/rules/table.ts';
-import { engineSettings } from '#core/decision/settings.ts';
+import { engineSettings, newestVersion } from '#core/decision/settings.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { randomFacts } from '#simulation/raises/random-facts.ts';
 import type { Seeded } from '#simulation/raises/seeded.ts';
@@ -40,7 +39,13 @@ const poolOf = (random: Seeded) => {
     const facts = randomFacts(random, 0.9);
     const answers = decide(facts);
     const words = [answers.decision, answers.largestStep, answers.today, answers.contact];
-    return [JSON.stringify(facts), settings, engineVersion, ...words, JSON.stringify(answers.reasons)];
+    return [
+      JSON.stringify(facts),
+      settings,
+      String(newestVersion),
+      ...words,
+      JSON.stringify(answers.reasons),
+    ];
   });
 };
 

@@ -10,12 +10,17 @@ export const levels: { readonly [K in keyof Facts]: readonly Facts[K][] } = {
   painAfter: scores,
   painTwoHours: [...scores, 'not-applicable'],
   painNextMorning: scores,
+  painLaterMorning: [...scores, 'not-applicable'],
   usualPain: scores,
   usualPainTop: scores,
   painCeiling: [5, 6, 7],
   morningPainMean7: [null, 0, 0.99, 1, 1.99, 2, 2.01, 2.99, 3, 3.5, 4, 5, 6.5, 8, 10],
   previousMorningOverTop: flags,
   previousPeakEight: flags,
+  twoOverBefore: flags,
+  morningsOverTop: [0, 1, 4, 5, 6],
+  usualPainProvisional: flags,
+  usualPainRise: [null, -1, 0, 1, 2, 3],
   swelling: ['none', 'slight', 'clear', 'severe', null, 'not-applicable'],
   usualSwelling: ['none', 'slight'],
   effusion: ['zero', 'trace', '1+', '2+', '3+', 'not-applicable'],
@@ -73,7 +78,7 @@ export const levels: { readonly [K in keyof Facts]: readonly Facts[K][] } = {
 
 export const factNames = Object.keys(levels) as (keyof Facts)[];
 
-/** The facts each rule reads, from its published wording; the peak is read through two of its scores. */
+/** The facts each rule of version 1 reads, from its published wording; the peak is read through two of its scores. */
 export const factsOfRule: Readonly<Record<string, readonly (keyof Facts)[]>> = {
   R1: ['redFlags'],
   P1: ['painBefore', 'painDuring', 'painAfter', 'painTwoHours'],
@@ -92,4 +97,15 @@ export const factsOfRule: Readonly<Record<string, readonly (keyof Facts)[]>> = {
   C: ['repetitionsDonePercent', 'stopReason', 'reserveShortfall', 'prescribedReserve', 'sessionsOnTarget'],
   A: ['missedSessions14', 'plannedSessions14', 'gapDays'],
   X: ['symptomSignal', 'extraPainRelief', 'treatmentChangeDays', 'overdone', 'gaveWay'],
+};
+
+/** Rules that read something else in version 2, and the new ones. */
+export const factsOfRule2: typeof factsOfRule = {
+  'P1 near usual': ['painDuring', 'painLaterMorning', 'usualPain'],
+  'P1x later': ['painNextMorning', 'painLaterMorning', 'previousPeakEight', 'usualPain'],
+  P5: ['painNextMorning', 'painLaterMorning', 'usualPainTop', 'twoOverBefore'],
+  'P5 and silence': ['painNextMorning', 'usualPain', 'usualPainTop', 'twoOverBefore'],
+  P5r: ['morningsOverTop', 'usualPain', 'twoOverBefore'],
+  B0r: ['usualPainProvisional', 'usualPainRise', 'usualPain', 'sessionsOnTarget'],
+  M: ['painNextMorning', 'painLaterMorning', 'painTwoHours'],
 };

@@ -20,9 +20,21 @@ export const leftOut: readonly LeftOutRow[] = [
   },
   {
     sheet: 'symptoms',
+    row: 63,
+    reason:
+      'A next morning 2 over usual eased back; in version 2 it holds, and eases back when a morning before the session was 2 over as well.',
+  },
+  {
+    sheet: 'symptoms',
     row: 68,
     reason:
       'Stiffness 76 over a usual 45 eased back at 30 over usual; the offset is now 45 minutes and twice usual, so it holds.',
+  },
+  {
+    sheet: 'symptoms',
+    row: 69,
+    reason:
+      'A flare of 8 days was a pause; in version 2 the easier session goes on, which keeps the joint moving, and the clinic is asked to look.',
   },
   {
     sheet: 'symptoms',

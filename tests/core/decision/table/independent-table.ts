@@ -1,5 +1,5 @@
 /**
- * A second statement of the table of rules, written from its published wording and sharing no code with
+ * A second statement of version 1 of the table of rules, written from its published wording and sharing no code with
  * the engine: one line a rule, answers as numbers, 0 the most cautious. Kept plain on purpose.
  */
 type Score = number | null | 'not-applicable';
@@ -7,7 +7,7 @@ type Score = number | null | 'not-applicable';
 type Plain = any;
 
 /** decision: pause 0, ease-back 1, hold 2, progress 3 · today: none 0, rest 1, bad-day 2, planned 3 · contact: emergency 0, same-day 1, routine 2, none 3 */
-type Row = readonly [id: string, fires: boolean, decision: number, today: number, contact: number];
+export type Row = readonly [id: string, fires: boolean, decision: number, today: number, contact: number];
 
 export interface Second {
   decision: string;
@@ -23,7 +23,7 @@ const EMERGENCY =
   );
 const CLINIC = ['locked-joint'];
 
-const over = (score: Score, item: number): boolean =>
+export const over = (score: Score, item: number): boolean =>
   score !== null && score !== 'not-applicable' && score >= item;
 
 const flagContact = (flags: string[] | null): number => {
@@ -32,7 +32,7 @@ const flagContact = (flags: string[] | null): number => {
   return flags.every((flag) => CLINIC.includes(flag)) ? 2 : 1;
 };
 
-const painRows = (f: Plain, peak: number, B: number, U: number): Row[] => [
+export const painRows = (f: Plain, peak: number, B: number, U: number): Row[] => [
   ['R1', f.redFlags !== null && f.redFlags.length > 0, 0, 0, flagContact(f.redFlags)],
   ['P1', peak >= 8, 1, 2, 1],
   [
@@ -66,7 +66,7 @@ const painRows = (f: Plain, peak: number, B: number, U: number): Row[] => [
   ['B2', f.baselineLatched, 2, 3, 2],
 ];
 
-const jointRows = (f: Plain): Row[] => {
+export const jointRows = (f: Plain): Row[] => {
   const minutes = typeof f.stiffnessMinutes === 'number' ? f.stiffnessMinutes : -1;
   const T0 = f.usualStiffnessMinutes;
   return [
@@ -92,7 +92,7 @@ const jointRows = (f: Plain): Row[] => {
   ];
 };
 
-const workRows = (f: Plain): Row[] => {
+export const workRows = (f: Plain): Row[] => {
   const done = f.repetitionsDonePercent;
   const missing = [f.painBefore, f.painDuring, f.painAfter, f.painTwoHours, f.painNextMorning, f.swelling];
   missing.push(f.stiffnessMinutes, f.redFlags, done);
@@ -124,16 +124,13 @@ const workRows = (f: Plain): Row[] => {
   ];
 };
 
-export const secondStatement = (f: Plain): Second => {
-  const scores = [f.painBefore, f.painDuring, f.painAfter, f.painTwoHours, f.painNextMorning];
-  const peak = Math.max(-1, ...scores.filter((score) => typeof score === 'number'));
-  const B = f.usualPain === null ? 0 : f.usualPain;
-  const U = f.usualPain === null ? 0 : f.usualPainTop === null ? B : f.usualPainTop;
+/** The most cautious of the rows that fire. */
+export const answersOf = (rows: readonly Row[], largestStep: string): Second => {
   let decision = 3;
   let today = 3;
   let contact = 3;
   let rules = '';
-  for (const [id, fires, d, t, c] of [...painRows(f, peak, B, U), ...jointRows(f), ...workRows(f)]) {
+  for (const [id, fires, d, t, c] of rows) {
     if (!fires) continue;
     rules += ` ${id}`;
     decision = Math.min(decision, d);
@@ -142,9 +139,18 @@ export const secondStatement = (f: Plain): Second => {
   }
   return {
     decision: ['pause', 'ease-back', 'hold', 'progress'][decision]!,
-    largestStep: decision < 3 ? null : f.sessionsOnTarget === 1 ? 'repetitions' : 'load',
+    largestStep: decision < 3 ? null : largestStep,
     today: ['none', 'rest-this-joint', 'bad-day', 'as-planned'][today]!,
     contact: ['emergency', 'same-day', 'routine', 'none'][contact]!,
     rules: rules.trim(),
   };
+};
+
+export const secondStatement = (f: Plain): Second => {
+  const scores = [f.painBefore, f.painDuring, f.painAfter, f.painTwoHours, f.painNextMorning];
+  const peak = Math.max(-1, ...scores.filter((score) => typeof score === 'number'));
+  const B = f.usualPain === null ? 0 : f.usualPain;
+  const U = f.usualPain === null ? 0 : f.usualPainTop === null ? B : f.usualPainTop;
+  const rows = [...painRows(f, peak, B, U), ...jointRows(f), ...workRows(f)];
+  return answersOf(rows, f.sessionsOnTarget === 1 ? 'repetitions' : 'load');
 };
