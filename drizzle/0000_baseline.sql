@@ -393,6 +393,8 @@ CREATE TABLE `baseline` (
 	`set_on` text NOT NULL,
 	`due_for_review` integer NOT NULL,
 	`provisional` integer DEFAULT false NOT NULL,
+	`tightened_from` text,
+	`rise_acknowledged` integer DEFAULT false NOT NULL,
 	`by_name` text NOT NULL,
 	`reason` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,

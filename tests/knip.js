@@ -28,6 +28,8 @@ export default {
     'tests/**/*.{test,spec}.{ts,tsx}',
     'tests/vitest.config.ts',
     'tests/browser/playwright.config.ts',
+    // Read by the tag of a language.
+    'tests/messages/spoken/*.ts',
     // Read by name, one a sheet, by the ledger of published figures.
     'tests/core/**/left-out*.ts',
   ],

@@ -9,6 +9,7 @@ export default defineConfig({
   resolve: { alias: { 'server-only': fileURLToPath(new URL('./support/empty.ts', import.meta.url)) } },
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    setupFiles: [fileURLToPath(new URL('./support/quick-passphrases.ts', import.meta.url))],
     exclude: ['tests/browser/**', 'node_modules/**'],
     pool: 'threads',
     isolate: false,

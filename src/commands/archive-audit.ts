@@ -9,7 +9,7 @@ import { archiveBefore, archiveFileOf, auditStoredSince } from '#data/audit/audi
 import { headsFileOf, readHeads } from '#data/audit/audit-heads.ts';
 import { verifyChain } from '#data/audit/verify-chain.ts';
 import { clinicIds } from '#data/patients/people.ts';
-import { type Runtime, runtime } from '#server/runtime.ts';
+import { openRuntime, type Runtime } from '#server/runtime.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
 
@@ -37,7 +37,7 @@ export const run = async (args: readonly string[]): Promise<number> => {
   if (args.length > 0) throw new CannotGoOn('Usage: DATABASE_FILE=… npm run archive-audit', 2);
   const file = readEnvironment().DATABASE_FILE;
   if (!existsSync(file)) throw new CannotGoOn(`The database file ${file} does not exist.`, 2);
-  const at = runtime();
+  const at = openRuntime(readEnvironment());
   let findings = 0;
   try {
     for (const clinicId of await clinicIds(at.store)) {

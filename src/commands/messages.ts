@@ -1,11 +1,12 @@
 /**
- * Prints every sentence a patient may read, one JSON line a distinct text: area, keys, language, text, and
- * who approved the wording. A sentence with cases has a line for each, its key ending in "/one" or "/knee".
+ * Prints every sentence a patient may read, and in English those of the staff screens (area "staff"), one JSON
+ * line a distinct text: area, keys, language, text, and who approved the wording. A sentence with cases has a
+ * line for each, its key ending in "/one" or "/knee".
  */
 import { joints } from '#core/exercises/joints.ts';
 import { everyLanguage, type SpokenLanguage } from '#messages/every-language.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { everyRow, type SentenceRow } from '#messages/sentence-rows.ts';
+import { everyRow, type SentenceRow, staffRows } from '#messages/sentence-rows.ts';
 import { translate, type Values } from '#messages/translate.ts';
 
 const usage = 'Usage: npm run messages -- [--language TAG] [--slots filled]\n';
@@ -91,7 +92,8 @@ export const messageLines = (tag: LanguageTag, isFilled: boolean): readonly Line
   const language = everyLanguage[tag];
   const keys = new Map<string, string[]>();
   const lines: Line[] = [];
-  for (const row of everyRow(language)) {
+  const ofStaff = tag === 'en' ? staffRows : [];
+  for (const row of [...everyRow(language), ...ofStaff]) {
     for (const text of isFilled ? filled(row, language) : [row.text]) {
       const found = keys.get(`${row.area} ${text}`);
       if (found) found.push(keyOf(row));

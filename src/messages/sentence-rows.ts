@@ -1,4 +1,5 @@
 /** Every sentence of a language as rows, for whoever reads them all: a clinic, a test. */
+import { staff } from './en/staff.ts';
 import type { Language } from './language.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -33,13 +34,19 @@ const keyedOf = ({ exercises, ...areas }: Language['sentences']): readonly [stri
 ];
 
 /** Words of the pages themselves. */
-export const pageRows = ({ pages }: Language): readonly SentenceRow[] =>
+const pageRows = ({ pages }: Language): readonly SentenceRow[] =>
   Object.entries(pages).flatMap((one) => rowsOfSentence('pages', one));
 
 /** What the core and the server have to say. */
 export const sentenceRows = ({ sentences }: Language): readonly SentenceRow[] =>
   keyedOf(sentences).flatMap(([area, all]) => all.flatMap((one) => rowsOfSentence(area, one)));
 
+/** What staff screens say, in English alone. */
+export const staffRows: readonly SentenceRow[] = Object.entries(staff).flatMap(([place, words]) =>
+  Object.entries(words).flatMap(([key, sentence]) => rowsOfSentence('staff', [`${place}.${key}`, sentence])),
+);
+
+/** What a patient may read. */
 export const everyRow = (language: Language): readonly SentenceRow[] => [
   ...sentenceRows(language),
   ...pageRows(language),

@@ -43,7 +43,7 @@ describe('an exercise on the patient’s page', () => {
   const exercise = sent({ ...weightDose, exerciseId: 'wall-push-up' });
 
   it('has its name, each step and each caution in every language', () => {
-    expect(exercise.title).toEqual({
+    expect(exercise.title).toMatchObject({
       en: 'Push-up against the wall',
       de: expect.stringContaining('Wand'),
     });
@@ -58,7 +58,7 @@ describe('an exercise on the patient’s page', () => {
     expect(text?.en).toMatch(
       /your answers about your health; your blood pressure;.*how hard the wrap presses/,
     );
-    expect(text?.de).toMatch(/^Das hat niemand geprüft: .*; wie stark der Wickel drückt\./);
+    expect(text?.de).toMatch(/^Das hat niemand geprüft: .*; wie stark die elastische Binde drückt\./);
   });
 
   it('is named by its id once it has left the catalogue', () => {

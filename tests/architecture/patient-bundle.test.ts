@@ -1,6 +1,15 @@
 /** The patient's pages stay light: no widget library, tRPC client, zod or charts, not even by a detour. */
 import { describe, expect, it } from 'vitest';
-import { allFiles, codeFiles, importsOfTree, isCode, resolveImport, treeOf } from './repository.ts';
+import {
+  allFiles,
+  codeFiles,
+  importGraph,
+  importsOfTree,
+  isCode,
+  resolveImport,
+  treeOf,
+  wayTo,
+} from './repository.ts';
 
 const heavy = /^(recharts|react-aria|@react-|@trpc\/|@tanstack\/|zod|temporal-polyfill|drizzle-orm|libsql)/;
 
@@ -21,12 +30,42 @@ const packagesOf = (
     });
 };
 
+/** Every file that comes with a file, without those it fetches later. */
+const readWith = (start: string): ReadonlySet<string> => {
+  const files = new Set([start]);
+  for (const file of files) {
+    for (const { from, isType, isFetched } of importsOfTree(treeOf(file))) {
+      const target = isType || isFetched ? null : resolveImport(file, from);
+      if (target && isCode(target)) files.add(target);
+    }
+  }
+  return files;
+};
+
+const isOfStaff = (file: string) => file.startsWith('src/messages/en/staff');
+
 const isHeavy = (way: string) => heavy.test(way.split(' → ').at(-1) ?? '');
 
 describe('the patient’s pages', () => {
   it('reach no heavy package', () => {
     const found = codeFiles('src/ui/patient').flatMap((file) => packagesOf(file).filter(isHeavy));
     expect([...new Set(found)]).toEqual([]);
+  });
+
+  it('reach no word of the staff screens', () => {
+    const pages = codeFiles(
+      'src/ui/patient',
+      'src/ui/account/sign-in',
+      'src/app/(patient)',
+      'src/app/sign-in',
+    );
+    const graph = new Map([...importGraph('src/ui', 'src/app', 'src/messages'), ['patients', pages]]);
+    expect(wayTo(graph, 'patients', isOfStaff)).toBeNull();
+  });
+
+  it('reach none from the account page, which staff have too, before it is fetched for them', () => {
+    expect([...readWith('src/ui/account/account-screen.tsx')].filter(isOfStaff)).toEqual([]);
+    expect([...readWith('src/ui/account/staff-sign-in.tsx')].filter(isOfStaff)).not.toEqual([]);
   });
 
   it('would find one behind a detour', () => {

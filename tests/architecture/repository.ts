@@ -59,7 +59,7 @@ export interface Node {
 const isNode = (value: unknown): value is Node =>
   typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
 
-const childrenOf = (node: Node): readonly Node[] =>
+export const childrenOf = (node: Node): readonly Node[] =>
   Object.values(node).flatMap((value) =>
     Array.isArray(value) ? value.filter(isNode) : isNode(value) ? [value] : [],
   );
@@ -89,6 +89,8 @@ export interface Import {
   readonly from: string;
   /** Erased before anything runs. */
   readonly isType: boolean;
+  /** Asked for while the page runs, and a file of its own in what is built. */
+  readonly isFetched?: true;
 }
 
 const literal = (node: unknown): string | null =>
@@ -103,7 +105,7 @@ const inEachLanguage = (source: unknown): readonly Import[] => {
   const parts = (source.quasis as readonly { readonly value: { readonly raw: string } }[]).map(
     ({ value }) => value.raw,
   );
-  return languageTags().map((tag) => ({ from: parts.join(tag), isType: false }));
+  return languageTags().map((tag) => ({ from: parts.join(tag), isType: false, isFetched: true }));
 };
 
 export const importsOfTree = (tree: Node): readonly Import[] =>
@@ -114,7 +116,7 @@ export const importsOfTree = (tree: Node): readonly Import[] =>
       return [{ from, isType: node.importKind === 'type' || node.exportKind === 'type' }];
     }
     if (node.type === 'TSImportType') return [{ from, isType: true }];
-    return node.type === 'ImportExpression' ? [{ from, isType: false }] : [];
+    return node.type === 'ImportExpression' ? [{ from, isType: false, isFetched: true }] : [];
   });
 
 const aliases: readonly (readonly [string, string])[] = [

@@ -22,10 +22,6 @@ export const waitingToBeWired: readonly Waiting[] = [
     usedBy: 'The same pages: what to look at, in the patient’s words.',
   },
   {
-    finding: 'src/core/assessment/strength/test-to-failure.ts',
-    usedBy: 'Tests to failure on the record and the phone: 48 h after the last session, same gate before.',
-  },
-  {
     finding: 'src/core/prescribing/occlusion/arthritis-evidence.ts',
     usedBy: 'The wording of consent to occlusion: what trials in arthritis found.',
   },

@@ -47,7 +47,7 @@ const contactReached = async (page: Page) => {
   await page.getByLabel('Found').fill('Calf soft and not swollen; sore since the garden on Friday.');
   await page.getByLabel('Advised').fill('Ring at once if it swells or feels hot.');
   await press(page, 'Record contact');
-  await expect(page.getByText('None is open.')).toBeVisible();
+  await expect(page.getByText('No warning sign is open.')).toBeVisible();
 };
 
 const resumeAll = async (page: Page) => {
@@ -72,7 +72,7 @@ test('a warning sign on Saturday evening stays open until somebody has reached h
   await hers.getByLabel(/^One calf is newly swollen/).check();
   await press(hers, 'Continue');
   await expect(hers.getByRole('heading', { level: 1 })).toHaveText('Stop. Ring your clinic today');
-  await expect(hers.getByText('Your clinic has this answer.')).toBeVisible();
+  await expect(hers.getByText('This answer has reached your clinic.')).toBeVisible();
   await todayOn(hers);
   await expect(hers.getByText(/^You told us of a warning sign\. Do no exercises/)).toBeVisible();
   await expect(hers.getByText(/If nobody answers, do not wait: ring/).first()).toBeVisible();
@@ -116,7 +116,7 @@ test('a warning sign told by telephone on Monday is entered from the same list a
   await office.getByText('Report a warning sign told by telephone').click();
   await office.getByRole('checkbox', { name: /^Hot, swollen joint/ }).check();
   await press(office, 'Report warning sign');
-  await expect(office.getByText(/Everything is paused\. A sign ends only by a contact/)).toBeVisible();
+  await expect(office.getByText(/Everything is paused\. A sign ends only when a contact/)).toBeVisible();
   await todayOn(his);
   await expect(his.getByText(/^Your exercises are paused\. Do none of them/)).toBeVisible();
   await expect(start(his)).toBeHidden();
@@ -133,22 +133,25 @@ test('a surgeon’s letter that lowers a ceiling reaches the phone at once and i
   browser,
 }) => {
   const office = await deskOf(browser);
-  const [phone, hers] = await phoneOf(browser, 'patient-9');
-  await office.goto('/patients/rheumatoid-flare/care');
+  const [phone, hers] = await phoneOf(browser, 'patient-1');
+  const overTwo = hers.getByText(/with (?!2 kg)\d/);
+  await expect(overTwo).toBeVisible();
+  await office.goto('/patients/steady-progress/care');
   await office.getByText('Record a limit', { exact: true }).click();
-  await office.locator('#limit-joint').selectOption('right-wrist');
+  await office.locator('#limit-joint').selectOption('right-knee');
   await office.locator('#limit-kind').selectOption('load-limit');
-  await office.getByLabel(/^Highest load/).fill('0.5');
-  await office.locator('#limit-from').fill('2026-04-27');
-  await office.locator('#limit-author').fill('Mr Castellane, hand surgeon');
+  await office.getByLabel(/^Highest load/).fill('2');
+  await office.locator('#limit-from').fill('2026-04-20');
+  await office.locator('#limit-author').fill('Mr Castellane, knee surgeon');
   await press(office, 'Record the limit');
   await expect(office.getByText(/Castellane/).first()).toBeVisible();
   await todayOn(hers);
   await expect(hers.getByText(/There is a limit/)).toBeVisible();
-  await expect(hers.getByText(/1\.5 kg|1\.25 kg/)).toHaveCount(0);
+  await expect(hers.getByText(/with 2 kg/)).toBeVisible();
+  await expect(overTwo).toHaveCount(0);
   await office.goto('/worklist');
-  await expect(office.locator('.worklist-row', { hasText: 'Leocadia Brandmere' })).toContainText(
-    'Limit of 0.5 kg set by Mr Castellane',
+  await expect(office.locator('.worklist-row', { hasText: 'Maeve Tarrowby' })).toContainText(
+    'Limit of 2 kg set by Mr Castellane',
   );
   await phone.close();
   await office.context().close();

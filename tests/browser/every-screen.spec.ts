@@ -36,16 +36,20 @@ const visits = [
   { who: 'patient-2', screens: patientScreens },
 ] as const;
 
-/** The other look of a page: only what depends on it is looked at again. */
+/** Each screen in both schemes and at both widths; one screen after the other the pairs change, so that the frame has all four. */
 const looks = [
-  { scheme: 'light', size: desk, whole: true },
-  { scheme: 'dark', size: desk, whole: false },
-  { scheme: 'dark', size: phone, whole: true },
-  { scheme: 'light', size: phone, whole: false },
+  [
+    { scheme: 'light', size: desk },
+    { scheme: 'dark', size: phone },
+  ],
+  [
+    { scheme: 'dark', size: desk },
+    { scheme: 'light', size: phone },
+  ],
 ] as const;
 
 for (const { who, screens } of visits) {
-  test(`${who}: every screen, light and dark, at ${desk.width} and ${phone.width} px, has no accessibility violation, no script error and nothing wider than the window`, async ({
+  test(`${who}: every screen, once light and once dark, at ${desk.width} and ${phone.width} px, has no accessibility violation, no script error and nothing wider than the window`, async ({
     browser,
     baseURL,
   }) => {
@@ -54,13 +58,13 @@ for (const { who, screens } of visits) {
     await signedIn(context, baseURL!, who);
     const page = await context.newPage();
     const troubles = watched(page);
-    for (const screen of screens) {
+    for (const [place, screen] of screens.entries()) {
       await page.goto(screen);
       await expect(page.locator('h1')).toHaveCount(1);
-      for (const { scheme, size, whole } of looks) {
+      for (const { scheme, size } of looks[place % 2]!) {
         await page.emulateMedia({ colorScheme: scheme });
         await page.setViewportSize(size);
-        await expectAccessible(page, `${screen} ${scheme} ${size.width}`, whole ? 'all' : 'contrast');
+        await expectAccessible(page, `${screen} ${scheme} ${size.width}`);
         const overflow = await page.evaluate(
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );

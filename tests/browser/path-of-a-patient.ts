@@ -50,7 +50,7 @@ const asked = [
 ];
 
 export const session = async (page: Page) => {
-  await expect(page.getByText(/3\.5 kg/).first()).toBeVisible();
+  await expect(page.getByText(/with 4 kg/).first()).toBeVisible();
   await expect(page.getByText(/Cuff at 108 mmHg/)).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Keep in mind' })).toBeVisible();
   await expect(page.getByText('Measure your blood pressure before you start.')).toBeVisible();

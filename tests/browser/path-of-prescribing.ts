@@ -15,7 +15,7 @@ interface Asked {
 
 /**
  * Low load: 8 kg ten times gives 9.79 kg by the published cubic of 2006 (factor 1.2236 at 10), 40 % of it is 3.92 kg, and
- * 3.5 kg is the heaviest owned load not above it. Occlusion: the lower of 184 and 180 mmHg, 60 %, is 108 mmHg.
+ * 4 kg is the owned load nearest to it. Occlusion: the lower of 184 and 180 mmHg, 60 %, is 108 mmHg.
  */
 const requests: readonly Asked[] = [
   {
@@ -23,7 +23,7 @@ const requests: readonly Asked[] = [
     picked: [['Exercise', 'Straighten the knee, sitting']],
     chosen: [['Side', 'Right']],
     typed: [],
-    says: [/3\.5 kg/, /1RM|maximum/],
+    says: [/with 4 kg/, /1RM|maximum/],
   },
   {
     method: 'variation',

@@ -1,6 +1,11 @@
 /** A phone whose clock is set back with a cuff on, and one without room. */
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
+import {
+  openWithWorker,
+  phoneOf,
+  untilDraftStands,
+  untilReady,
+} from '#commands/team/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { untilSaved } from './support.ts';
 
@@ -44,8 +49,10 @@ test('a cuff comes off by its time, also where the phone’s clock is set back b
   await page.reload();
   await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(4:00|3:\d\d)$/);
   // Further back than the session is long: no way back leads from the clock of a cuff.
-  for (let back = 0; back < 12; back++) await page.goBack();
-  await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(4:00|3:\d\d)$/);
+  for (let back = 0; back < 12; back++) {
+    await page.goBack();
+    await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(4:00|3:\d\d)$/);
+  }
   await clockMoved(page, { wall: 0, passed: 4 * minute });
   await expect(page.getByText('The time is up. Take it off now')).toBeVisible();
   await press(page, 'It is off');
@@ -71,11 +78,13 @@ test('a phone without room says so in the middle of the session, and what it cou
   const page = await openWithWorker(context);
   const notSaved = page.getByText('This phone cannot keep your answers.');
   await press(page, 'Easier session today');
+  await untilDraftStands(page);
   await noRoomFor(page, 'draft:');
   await answerOne(page);
   await expect(notSaved).toBeVisible();
   await page.reload();
   await expect(notSaved).toBeHidden();
+  await untilReady(page);
   await noRoomFor(page, 'entry:');
   await answerAll(page);
   await expect(notSaved).toBeVisible();

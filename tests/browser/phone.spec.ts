@@ -84,7 +84,7 @@ test('a warning sign without signal shows at once whom to call, and goes out bef
     if (request.url().endsWith('/api/entries')) order.push(JSON.parse(request.postData() ?? '{}').kind);
   });
   await context.setOffline(false);
-  await expect(page.getByText('Your clinic has this answer.')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('This answer has reached your clinic.')).toBeVisible({ timeout: 20_000 });
   await expect.poll(() => order).toEqual(['session', 'morning']);
   const mornings = () => morningsOf(file, 'patient-3').filter((entry) => entry.day === today).length;
   await expect.poll(mornings).toBe(1);

@@ -40,7 +40,8 @@ export default defineConfig({
   use: {
     baseURL: address,
     browserName: 'chromium',
-    trace: 'retain-on-failure',
+    // A trace takes time on every page; a page that fails is told with what stood on it.
+    trace: process.env.BROWSER_TEST_TRACE ? 'retain-on-failure' : 'off',
     launchOptions: { executablePath: installedBrowser() ?? undefined, args: browserArguments },
   },
   webServer: {

@@ -5,7 +5,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { run as createClinic } from '#commands/create-clinic.ts';
 import { openStore } from '#data/open-store.ts';
+import { runHere } from '#tests/support/command-here.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -24,7 +26,8 @@ const given: readonly string[] = [
 describe('npm run create-clinic', () => {
   let folder: string;
   let file: string;
-  const run = (args: readonly string[]) => {
+  const run = (args: readonly string[]) => runHere(createClinic, args, { DATABASE_FILE: file });
+  const runByItself = (args: readonly string[]) => {
     const done = spawnSync(process.execPath, ['src/commands/run.mjs', 'create-clinic', ...args], {
       cwd: root,
       env: { ...process.env, DATABASE_FILE: file },
@@ -37,13 +40,13 @@ describe('npm run create-clinic', () => {
   });
   afterAll(() => rmSync(folder, { recursive: true }));
 
-  it('opens one administrator with a passphrase that is in no file, and refuses the same address again', () => {
-    const { code, out } = run(given);
+  it('opens one administrator with a passphrase that is in no file, and refuses the same address again', async () => {
+    const { code, out } = await run(given);
     expect(code).toBe(0);
     expect(out).toContain('No --urgent number was given: enter under Administration');
     const passphrase = /good for seven days: ([0-9a-z-]{23})\n/.exec(out)?.[1];
     expect(passphrase).toBeDefined();
-    const again = run(given);
+    const again = await run(given);
     expect([again.code, again.problem.includes('already')]).toEqual([1, true]);
     const store = openStore(file);
     const users = store.reader.client.prepare('SELECT * FROM auth_user').all() as { role: string }[];
@@ -56,9 +59,9 @@ describe('npm run create-clinic', () => {
     store.close();
   });
 
-  it('keeps the urgent number apart from the emergency number when it is given', () => {
+  it('keeps the urgent number apart from the emergency number when it is given', async () => {
     const other = given.with(13, 'second@test.invalid');
-    const { code, out } = run([...other, '--urgent', '116 117']);
+    const { code, out } = await run([...other, '--urgent', '116 117']);
     expect([code, out.includes('No --urgent')]).toEqual([0, false]);
     const store = openStore(file);
     const rows = store.reader.client.prepare('SELECT emergency_number, urgent_number FROM clinic').all();
@@ -71,17 +74,20 @@ describe('npm run create-clinic', () => {
     store.close();
   });
 
-  it('names what is missing or wrong and ends with 2', () => {
-    expect(run(given.slice(2))).toMatchObject({ code: 2, problem: expect.stringContaining('Missing: name') });
-    expect(run(given.with(3, 'Nowhere/Town'))).toMatchObject({
+  it('names what is missing or wrong and ends with 2', async () => {
+    expect(await run(given.slice(2))).toMatchObject({
+      code: 2,
+      problem: expect.stringContaining('Missing: name'),
+    });
+    expect(await run(given.with(3, 'Nowhere/Town'))).toMatchObject({
       code: 2,
       problem: expect.stringContaining('not the name of a time zone'),
     });
-    expect(run(['--unknown', 'x']).code).toBe(2);
+    expect((await run(['--unknown', 'x'])).code).toBe(2);
   });
 
   it('refuses hours that it cannot read, and says how to write them', () => {
-    expect(run(given.with(9, 'Weekdays'))).toMatchObject({
+    expect(runByItself(given.with(9, 'Weekdays'))).toMatchObject({
       code: 2,
       problem: expect.stringMatching(/"Weekdays" cannot be read as hours.*"Mon-Fri 08:30-18:30; Sat/),
     });

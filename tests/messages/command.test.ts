@@ -1,9 +1,9 @@
-/** `npm run messages` prints every sentence a patient may read, once. */
+/** `npm run messages` prints every sentence a patient may read, and every one of the staff screens, once. */
 import { describe, expect, it, vi } from 'vitest';
 import { messageLines, run } from '#commands/messages.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { languages } from '#messages/languages.ts';
-import { pageRows, sentenceRows } from '#messages/sentence-rows.ts';
+import { everyRow, staffRows } from '#messages/sentence-rows.ts';
 
 const everyTag = languages.map(({ tag }) => tag);
 
@@ -21,7 +21,7 @@ const printed = async (args: readonly string[]) => {
 describe('the list of messages', () => {
   it.each(everyTag)('in %s has every key, and each text of an area on one line', (tag) => {
     const lines = messageLines(tag, false);
-    const rows = [sentenceRows, pageRows].flatMap((rowsOf) => rowsOf(everyLanguage[tag]));
+    const rows = [...everyRow(everyLanguage[tag]), ...(tag === 'en' ? staffRows : [])];
     expect(lines.flatMap(({ keys }) => keys)).toHaveLength(rows.length);
     expect(new Set(lines.map(({ area, text }) => `${area} ${text}`)).size).toBe(lines.length);
     expect(new Set(lines.map(({ text }) => text))).toEqual(new Set(rows.map(({ text }) => text)));

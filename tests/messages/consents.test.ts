@@ -33,7 +33,7 @@ describe('consent to the cuff', () => {
   // numbness 18.5 %, fainting or dizziness 14.6 %, bruising 13.1 %.
   it.each([
     ['numbness', 18.5, 5, /about 1 in 5 people had numbness/, /1 von 5 Personen ein Taubheitsgefühl/],
-    ['fainting or dizziness', 14.6, 7, /bout 1 in 7 felt faint or dizzy/, /1 von 7 war schwindlig/],
+    ['fainting or dizziness', 14.6, 7, /bout 1 in 7 felt faint or dizzy/, /1 von 7 fühlte sich schwindlig/],
     ['bruising', 13.1, 8, /about 1 in 8 had a bruise/, /1 von 8 hatte einen blauen Fleck/],
   ])('names the reported share of %s among 250 answers', (_effect, percent, oneIn, english, german) => {
     expect(Math.round(100 / percent)).toBe(oneIn);

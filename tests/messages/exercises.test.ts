@@ -4,14 +4,13 @@ import { exercises } from '#core/exercises/catalogue.ts';
 import { exerciseCautionIds } from '#core/prescribing/cautions/ids.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
-import { type LanguageTag, languages } from '#messages/languages.ts';
+import { languages } from '#messages/languages.ts';
 import { asTyped } from '#messages/text.ts';
+import { spokenIn } from './spoken.ts';
 
 const exerciseIds = exercises.map(({ id }) => id);
 const wordsOf = (text: string): readonly string[] => text.match(/[\p{L}’-]+/gu) ?? [];
 const everyTag = languages.map(({ tag }) => tag);
-
-const mostWords: Readonly<Record<LanguageTag, number>> = { en: 12, de: 10 };
 
 describe('exercises', () => {
   it('are those of the catalogue, in its order', () => {
@@ -31,7 +30,7 @@ describe('exercises', () => {
   it.each(everyTag)('have names in %s that tell them apart, of few words', (tag) => {
     const names = exerciseIds.map((id) => everyLanguage[tag].sentences.exercises[id].name);
     expect(names.filter((name, place) => names.indexOf(name) !== place)).toEqual([]);
-    expect(names.filter((name) => name.split(/\s+/).length > mostWords[tag])).toEqual([]);
+    expect(names.filter((name) => name.split(/\s+/).length > spokenIn[tag].mostWordsOfName)).toEqual([]);
   });
 
   it.each(everyTag)('have steps in %s that are whole sentences', (tag) => {

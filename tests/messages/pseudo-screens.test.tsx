@@ -4,6 +4,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { screeningItems } from '#core/screening/items.ts';
 import { everyLanguage } from '#messages/every-language.ts';
+import { languages } from '#messages/languages.ts';
 import { asked, limbChoices } from '#messages/screening.ts';
 import { begin, onlyCuff, onlyWeight } from '#tests/ui/patient/session-play.ts';
 import { today } from '#tests/ui/patient/views.ts';
@@ -47,7 +48,7 @@ const sent = [view.exercises, screeningItems.map(asked), limbChoices, clinic]
   .flatMap(sentIn)
   .filter((text) => /[A-Z ]/.test(text));
 /** Typed by people, the names of units and of languages, and what the clock and the calendar write. */
-const typed = [...sent, view.givenName, 'Nuala D', 'Deutsch', 'English'].toSorted(
+const typed = [...sent, view.givenName, 'Nuala D', ...languages.map(({ name }) => name)].toSorted(
   (a, b) => b.length - a.length,
 );
 

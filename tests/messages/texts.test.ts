@@ -106,7 +106,7 @@ describe('a refusal', () => {
 describe('monitoring hours', () => {
   it('are said with the days together that lie together', () => {
     const week = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'] as const;
-    expect(hoursText([{ days: week, from: '08:30', to: '18:30' }])).toEqual({
+    expect(hoursText([{ days: week, from: '08:30', to: '18:30' }])).toMatchObject({
       en: 'Monday to Friday, 8:30 to 18:30',
       de: 'Montag bis Freitag, 8:30 bis 18:30 Uhr',
     });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { joints } from '#core/exercises/joints.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { everyLanguage, textOf } from '#messages/every-language.ts';
+import { languages } from '#messages/languages.ts';
 import { asTyped, joined } from '#messages/text.ts';
 import { translate } from '#messages/translate.ts';
 
@@ -98,10 +99,11 @@ describe('a joint, a limb, a day', () => {
 describe('a text', () => {
   it('has every language, each with its own marks and its own values', () => {
     const text = textOf('dose-changes', 'new-load', { from: 4, to: 2.5 });
-    expect(text).toEqual({ en: '2.5 kg instead of 4 kg', de: '2,5 kg statt 4 kg' });
+    expect(Object.keys(text)).toEqual(languages.map(({ tag }) => tag));
+    expect(text).toMatchObject({ en: '2.5 kg instead of 4 kg', de: '2,5 kg statt 4 kg' });
     expect(
       textOf('dose-changes', 'changed', { exercise: asTyped('x'), changes: joined([text, text], '; ') }),
-    ).toEqual({
+    ).toMatchObject({
       en: 'x: 2.5 kg instead of 4 kg; 2.5 kg instead of 4 kg.',
       de: 'x: 2,5 kg statt 4 kg; 2,5 kg statt 4 kg.',
     });

@@ -38,7 +38,7 @@ const ofToday = ({ today }: Surfaces, plan: Plan): readonly string[] => {
     return (
       item?.dose === null &&
       !stops.has(left) &&
-      prescribedLoadKg(dose) > prescribedLoadKg(item.easierSession!)
+      (item.easierSession === null || prescribedLoadKg(dose) > prescribedLoadKg(item.easierSession))
     );
   });
   return [
@@ -55,13 +55,13 @@ const isStopped = ({ reasons }: PlanItem): boolean =>
     ['contraindicated', 'needs-clearance', 'limit-closes', 'limit-load'].includes(code),
   );
 
-/** Of a stopped dose the key goes on with what stopped it; the exercise stands second. */
-const keysOf = (rows: Surfaces['worklist'], kind: string, isByItem = false): string =>
-  rows
+/** Of a stopped dose the key goes on with what stopped it, one item a cause; the exercise stands second. */
+const keysOf = (rows: Surfaces['worklist'], kind: string, isByItem = false): string => {
+  const keys = rows
     .filter((row) => row.kind === kind)
-    .map(({ key }) => (isByItem ? key.split(' ')[1]! : key))
-    .sort()
-    .join('; ');
+    .map(({ key }) => (isByItem ? key.split(' ')[1]! : key));
+  return [...new Set(keys)].sort().join('; ');
+};
 
 const ofWorklist = ({ worklist, document }: Surfaces, plan: Plan, day: string): readonly string[] => {
   const expected: Readonly<Record<string, readonly string[]>> = {
@@ -73,7 +73,7 @@ const ofWorklist = ({ worklist, document }: Surfaces, plan: Plan, day: string): 
     'dose-stopped': plan.items.filter(isStopped).map(({ itemId }) => itemId),
   };
   return Object.entries(expected).flatMap(([kind, keys]) =>
-    keysOf(worklist, kind, kind === 'dose-stopped') === [...keys].sort().join('; ')
+    keysOf(worklist, kind, kind === 'dose-stopped') === [...new Set(keys)].sort().join('; ')
       ? []
       : [`the worklist: ${kind}`],
   );

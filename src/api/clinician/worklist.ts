@@ -89,7 +89,7 @@ export const worklistRouter = router({
           return {
             group,
             count: mine.length,
-            until: mine.flatMap(({ snoozedUntil }) => snoozedUntil ?? []).sort()[0] ?? null,
+            until: mine.flatMap(({ until }) => until ?? []).sort()[0] ?? null,
             names: [...new Set(mine.flatMap(({ assignedNames }) => assignedNames))].sort(),
           };
         }),
@@ -135,15 +135,20 @@ export const worklistRouter = router({
       });
     }),
 
-  unsnooze: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
-    handled(ctx.access, ctx.patient.id, {
-      key: input.key,
-      act: 'unsnooze',
-      until: null,
-      assignee: null,
-      reason: '',
-    }),
-  ),
+  unsnooze: recordProcedure
+    .input(z.object({ keys: z.array(z.string().max(200)).min(1).max(60) }))
+    .mutation(({ ctx, input }) =>
+      ctx.access.store.write(async () => {
+        for (const key of input.keys)
+          await handled(ctx.access, ctx.patient.id, {
+            key,
+            act: 'unsnooze',
+            until: null,
+            assignee: null,
+            reason: '',
+          });
+      }),
+    ),
 
   snooze: recordProcedure
     .input(

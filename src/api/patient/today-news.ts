@@ -20,7 +20,10 @@ export const recentChanges = async (
   access: Access,
   patientId: string,
   versions: readonly Prescription[],
+  { items }: Plan,
 ): Promise<readonly Text[]> => {
+  // What changed in a dose that a limit keeps from being done is not said: another is shown.
+  const closed = new Set(items.filter(({ dose }) => dose === null).map(({ itemId }) => itemId));
   const newest = new Map<string, DoseChangeForPatient>();
   const recent = (await proposalsOf(access, patientId)).filter(
     // That exercises are stopped is said by what stops them now, and no longer than it does.
@@ -35,7 +38,7 @@ export const recentChanges = async (
       versions.some((row) => row.itemId === itemId && row.decisionId === decisionId),
   );
   for (const { itemId, changeForPatient } of [...signedInForce, ...recent])
-    if (!newest.has(itemId)) newest.set(itemId, changeForPatient);
+    if (!newest.has(itemId) && !closed.has(itemId)) newest.set(itemId, changeForPatient);
   // The same change on both sides of the body is said once.
   const changes = new Map([...newest.values()].map((change) => [JSON.stringify(change), change]));
   return [...changes.values()].map(doseChangeText);

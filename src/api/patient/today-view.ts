@@ -52,6 +52,11 @@ export interface TodayView {
   readonly sessionSent: boolean;
   /** Most urgent contact that anything in force asks for. */
   readonly contact: Contact;
+  /**
+   * Answers whose warning signs this page already speaks of; one that is not among them stops the phone by
+   * itself. Absent on a page kept by an earlier release.
+   */
+  readonly knownEntryIds?: readonly string[];
   /** A warning sign is open: nothing is begun or gone on with. */
   readonly isStopped: boolean;
   /** How warning signs and pauses stand; empty = none. */

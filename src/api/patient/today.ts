@@ -4,13 +4,14 @@ import { painLookup } from '#core/decision/pain-lookup.ts';
 import { asksNothing, hasWithdrawnLately } from '#core/episode/suspensions.ts';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import { openSigns } from '#core/plan/plan.ts';
+import { openSigns, type Plan } from '#core/plan/plan.ts';
 import { type ProgrammeSettingId, programmeSettings } from '#core/prescribing/programme/settings.ts';
 import { urineAskedUntil } from '#core/prescribing/programme/urine-question.ts';
 import { stillApplies } from '#core/screening/pre-visit.ts';
 import { addDays, ageYears, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { flagsByEntry } from '#data/danger/danger-record.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
 import { type Clinic, clinicOf, type Patient } from '#data/patients/people.ts';
@@ -72,6 +73,13 @@ const clinicView = (clinic: Clinic): TodayView['clinic'] => ({
 const asksPregnancy = async (access: Access, { id, birthDay }: Patient): Promise<boolean> =>
   stillApplies('pregnancy-or-birth', await newestScreening(access, id), ageYears(birthDay, access.day));
 
+const dangerView = async (access: Access, patientId: string, plan: Plan, clinic: Clinic) => ({
+  contact: plan.contact,
+  knownEntryIds: (await flagsByEntry(access, patientId)).flatMap(({ entryId }) => entryId ?? []),
+  isStopped: openSigns(plan).length > 0,
+  danger: dangerTexts(plan, clinic),
+});
+
 const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
@@ -112,12 +120,10 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
       versions,
     }),
     sessionSent: sessions.some((session) => session.day === access.day),
-    contact: plan.contact,
-    isStopped: openSigns(plan).length > 0,
-    danger: dangerTexts(plan, clinic),
+    ...(await dangerView(access, patient.id, plan, clinic)),
     changes: [
       ...holdTexts(plan, hasWithdrawnLately(care.consents, access.now)),
-      ...(await recentChanges(access, patient.id, versions)),
+      ...(await recentChanges(access, patient.id, versions, plan)),
     ],
     messages: await newestMessages(access, patient.id),
   };

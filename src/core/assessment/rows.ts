@@ -1,7 +1,6 @@
-/** Every outcome calculation: function tests, symptoms, measurement error, joint indices. */
+/** Every outcome calculation: those of the measures, further function tests, symptoms, measurement error, joint indices. */
 import type { AnyCalculation } from '../calculations/calculation.ts';
 import { acceptableSymptomStateRow } from './change/acceptable-symptom-state.ts';
-import { girthChangeRow } from './change/girth-change.ts';
 import { kneeEffusionChangeRow } from './change/knee-effusion-change.ts';
 import {
   detectableChangeFromPairsRow,
@@ -9,39 +8,24 @@ import {
 } from './change/minimal-detectable-change.ts';
 import { minimalImprovementRow } from './change/minimal-improvement.ts';
 import { painRatingChangeRow } from './change/pain-rating-change.ts';
-import {
-  patientChosenActivitiesChangeRow,
-  patientChosenActivitiesRow,
-} from './change/patient-chosen-activities.ts';
 import { reliableChangeRow } from './change/reliable-change.ts';
 import { cdaiRow } from './disease-activity/cdai.ts';
 import { das28Row } from './disease-activity/das28.ts';
 import { rapid3Row } from './disease-activity/rapid3.ts';
 import { rheumatoidFlareRow } from './disease-activity/rheumatoid-flare.ts';
 import { sdaiRow } from './disease-activity/sdai.ts';
-import { chairStandChangeRow } from './function-tests/chair-stand-change.ts';
 import { chairStandHipStateRow } from './function-tests/chair-stand-hip-state.ts';
-import { chairStandNormRow } from './function-tests/chair-stand-norm.ts';
 import { fiveTimesSitToStandRow } from './function-tests/five-times-sit-to-stand.ts';
 import { gaitSpeedRow } from './function-tests/gait-speed.ts';
 import { gaitSpeedChangeRow } from './function-tests/gait-speed-change.ts';
-import { gripStrengthRow } from './function-tests/grip-strength.ts';
-import { timedUpAndGoRow } from './function-tests/timed-up-and-go.ts';
-import { timedUpAndGoChangeRow } from './function-tests/timed-up-and-go-change.ts';
+import { measures } from './measures/registry.ts';
 
 export const outcomeRows: readonly AnyCalculation[] = [
-  chairStandNormRow,
-  chairStandChangeRow,
+  ...measures.flatMap(({ calculations = [] }) => calculations),
   chairStandHipStateRow,
-  timedUpAndGoRow,
-  timedUpAndGoChangeRow,
   gaitSpeedRow,
   gaitSpeedChangeRow,
-  gripStrengthRow,
-  girthChangeRow,
   fiveTimesSitToStandRow,
-  patientChosenActivitiesRow,
-  patientChosenActivitiesChangeRow,
   painRatingChangeRow,
   acceptableSymptomStateRow,
   minimalImprovementRow,

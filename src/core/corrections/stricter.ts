@@ -17,8 +17,9 @@ const earlierOf = <W extends string>(order: readonly W[], one: W, other: W): W =
   order.indexOf(one) <= order.indexOf(other) ? one : other;
 
 /** Lower usual values make the same score a larger rise. */
-export const stricterBaseline = (one: Baseline, other: Baseline): Baseline => ({
+export const stricterBaseline = ({ riseAcknowledged, ...one }: Baseline, other: Baseline): Baseline => ({
   ...one,
+  ...(riseAcknowledged && other.riseAcknowledged ? { riseAcknowledged } : {}),
   usualPain: lower(one.usualPain, other.usualPain),
   usualPainTop: lower(one.usualPainTop ?? one.usualPain, other.usualPainTop ?? other.usualPain),
   acceptablePainLimit: Math.min(one.acceptablePainLimit, other.acceptablePainLimit),

@@ -17,7 +17,7 @@ export const signFields = [
     name: 'flags',
     kind: 'list',
     minItems: 1,
-    maxItems: 15,
+    maxItems: redFlags.length,
     about: 'Warning signs',
     of: { name: 'flag', kind: 'enum', values: redFlags },
   },
@@ -44,7 +44,15 @@ export const contactFields = [
   textOrNull('found', 500, 'Found'),
   textOrNull('advised', 500, 'Advised'),
   textOrNull('referredTo', 200, 'Referred to'),
-  { name: 'nextAt', kind: 'integer', unit: 'ms', min: 0, nullable: true, about: 'Next attempt' },
+  {
+    name: 'againInHours',
+    kind: 'integer',
+    unit: 'h',
+    min: 1,
+    max: 24,
+    nullable: true,
+    about: 'Try again in',
+  },
 ] as const satisfies readonly Field[];
 
 export const pauseFields = [
@@ -57,11 +65,9 @@ export const pauseFields = [
     minLength: 10,
     maxLength: 10,
     nullable: true,
-    about: 'Think of resuming on',
+    about: 'Consider resuming on',
   },
 ] as const satisfies readonly Field[];
-
-const dayMs = 86_400_000;
 
 const missing = (field: string, reason: string): Refusal => ({
   field: `input.${field}`,
@@ -70,21 +76,13 @@ const missing = (field: string, reason: string): Refusal => ({
 });
 
 /** A contact that reached somebody says what was found and advised; one that did not says when it is tried again. */
-export const contactConsistent = (row: InputOf<typeof contactFields>, now: number): readonly Refusal[] => {
+export const contactConsistent = (row: InputOf<typeof contactFields>): readonly Refusal[] => {
   if (row.signIds.length + row.decisionIds.length === 0)
     return [missing('signIds', 'Say which warning sign or decision the contact was about.')];
-  if (row.reached === 'nobody') {
-    const isSoon = row.nextAt !== null && row.nextAt > now && row.nextAt <= now + dayMs;
-    return isSoon
-      ? []
-      : [
-          {
-            field: 'input.nextAt',
-            code: 'outside-validity',
-            reason: 'Enter when it will be tried again: within the next 24 hours.',
-          },
-        ];
-  }
+  if (row.reached === 'nobody')
+    return row.againInHours === null
+      ? [missing('againInHours', 'Enter when it will be tried again: within the next 24 hours.')]
+      : [];
   return [
     ...(row.found === null ? [missing('found', 'Enter what you found.')] : []),
     ...(row.advised === null ? [missing('advised', 'Enter what you advised.')] : []),
@@ -93,6 +91,14 @@ export const contactConsistent = (row: InputOf<typeof contactFields>, now: numbe
 
 export const pauseConsistent = (row: InputOf<typeof pauseFields>, today: Day): readonly Refusal[] => {
   if (row.until === null) return [];
+  if (row.cause === 'warning-sign')
+    return [
+      {
+        field: 'input.until',
+        code: 'outside-validity',
+        reason: 'A concern of yours ends only by a contact that reached the patient. Leave the day out.',
+      },
+    ];
   if (isDay(row.until) && daysBetween(today, row.until) >= 0) return [];
   return [
     {

@@ -2,7 +2,7 @@
  * Danger as recorded: warning signs, the contacts they asked for, pauses and what was resumed.
  *
  * A warning sign and a pause are two things. The sign ends only by a contact that reached the patient, or
- * the person who cares for her; the pause ends exercise by exercise, when a named clinician resumes it.
+ * the person who cares for the patient; the pause ends exercise by exercise, when a named clinician resumes it.
  * Clinical wording and times are proposed, to be confirmed by a licensed clinician.
  */
 import type { Contact } from '../decision/answers.ts';

@@ -13,7 +13,8 @@ export const signInWords: Readonly<Record<RedFlag, string>> = {
   'dark-urine': 'dark urine, or muscle pain out of proportion',
   'unexplained-fever': 'unexplained fever or chills',
   'cannot-bear-weight-or-deformity': 'cannot bear weight, or deformity',
-  'persistent-limb-change-after-release': 'fingers or toes still changed after the cuff was off',
+  'persistent-limb-change-after-release':
+    'numbness, colour change or swelling 10 minutes after the cuff came off',
   'neck-pain-with-limb-symptoms': 'neck pain with arm or leg symptoms',
   'new-weakness': 'new weakness of an arm or leg',
   'fall-with-injury': 'fall with injury',

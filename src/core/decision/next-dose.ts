@@ -4,23 +4,25 @@
  * dose again. Cautions are generated anew for the proposed dose by whoever stores it.
  */
 
-import { limitRefusals } from '../episode/limit-bounds.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { PatientRecord, PrescriptionVersion } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import { dayNumber } from '../time/day.ts';
 import type { Contact, DecisionWord } from './answers.ts';
 import { contactRank } from './decide.ts';
+import { boundByLimits, keptFromClosed } from './dose/bound.ts';
 import { easeBack } from './dose/ease-back.ts';
-import { type LimitInForce, limitsInForce, loadCeilingKg, withinLoadLimit } from './dose/limits.ts';
+import { flareEndedSince, wasInFlare } from './dose/flares.ts';
+import { actsInBand } from './dose/in-band.ts';
+import { type LimitInForce, limitsInForce } from './dose/limits.ts';
 import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-approval.ts';
-import type { Candidate, DoseProposal, Ladder, WorklistReason } from './dose/proposal.ts';
+import type { Candidate, DoseProposal, Ladder } from './dose/proposal.ts';
 import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './dose/steps.ts';
 import { changesBetween, easierSession } from './dose/volume.ts';
-import { returnStep, type ToleratedDose } from './dose/way-back.ts';
+import { floorDose, returnStep, type ToleratedDose } from './dose/way-back.ts';
 import type { Moment } from './facts/judged-session.ts';
 import type { ItemEvaluation } from './scope.ts';
-import { engineSettingValues } from './settings.ts';
+import { engineSettingValues, isOnSinceVersion2 } from './settings.ts';
 
 export interface DoseQuestion {
   readonly record: PatientRecord;
@@ -28,7 +30,7 @@ export interface DoseQuestion {
   readonly at: Moment;
   /** Longest flare among the joints that gate the line. */
   readonly flareDays: number;
-  /** Ease-back decisions on the line directly before this one. */
+  /** Ease-back decisions on the line directly before this one; since version 2 those in a reported flare are passed over. */
   readonly easeBacksBefore: number;
   readonly tolerated: readonly ToleratedDose[];
   readonly ladder: Ladder;
@@ -36,7 +38,7 @@ export interface DoseQuestion {
   readonly targetScheme?: readonly number[];
   readonly preApproval?: PreApproval | null;
   readonly decisionsSinceApproval?: readonly DecisionWord[];
-  /** Last day number on which the screening is current. */
+  /** Last day number on which the screening is current; null = not screened, left out = not followed here. */
   readonly screeningUntil?: number | null;
   readonly settings?: SettingValues;
 }
@@ -89,13 +91,15 @@ const candidateFor = (
   if (item.decision === 'pause') return { kind: 'stop', dose: version.dose };
   if (item.decision === 'hold') return { kind: 'same', dose: version.dose };
   if (item.decision === 'ease-back') {
-    const latest = [...question.tolerated].sort((a, b) => b.day - a.day)[0];
+    const day = dayNumber(at.day);
+    const afterFlare = isOnSinceVersion2('after-flare-days', settings) ? settings['after-flare-days'] : 0;
     return easeBack({
       version,
       history,
       instant: at.instant,
       flareDays: question.flareDays,
-      lastTolerated: latest?.dose ?? signed,
+      flareEnded: flareEndedSince(record, item.limitingJoints, day, at.instant, afterFlare),
+      floorDose: floorDose(question.tolerated, version.dose, signed, day, settings),
       easeBacksBefore: question.easeBacksBefore,
       ownedLoadsKg: record.ownedLoadsKg,
       ladder: question.ladder,
@@ -110,31 +114,6 @@ const candidateFor = (
   );
 };
 
-/** The candidate inside the clinician's limits, whatever the decision was. */
-const bound = (
-  candidate: Candidate,
-  present: Dose,
-  limits: readonly LimitInForce[],
-  owned: readonly number[],
-): Candidate => {
-  const dose = withinLoadLimit(candidate.dose, loadCeilingKg(limits), owned);
-  if (dose === candidate.dose) return candidate;
-  const worklist: readonly WorklistReason[] = [...(candidate.worklist ?? [])];
-  if (!dose)
-    return { ...candidate, kind: 'stop', dose: present, worklist: [...worklist, 'no-dose-within-limit'] };
-  const named = [...(candidate.named ?? []), 'bound-by-limit'] as const;
-  return { ...candidate, kind: candidate.kind === 'stop' ? 'stop' : 'ease-back', dose, named, worklist };
-};
-
-/** Another exercise may bear weight or go further than the one signed: a limit on either keeps it away. */
-const keptFromClosed = (candidate: Candidate, present: Dose, { record, at }: DoseQuestion): Candidate => {
-  const isOther = candidate.dose.exerciseId !== present.exerciseId;
-  if (!isOther || limitRefusals(record.limits, candidate.dose, at.day).length === 0) return candidate;
-  return candidate.kind === 'ease-back'
-    ? { kind: 'stop', dose: present, worklist: ['no-dose-within-limit'] }
-    : { kind: 'same', dose: present, worklist: ['limit-stands-in-the-way'] };
-};
-
 /** An easier exercise the patient was never signed for is new to them and waits, although it is a reduction. */
 const isSignedExercise = (dose: Dose, history: readonly PrescriptionVersion[]): boolean =>
   history.some(
@@ -146,14 +125,29 @@ const moreUrgent = (a: Contact, b: Contact): Contact => (contactRank[a] < contac
 const effectOf = (
   candidate: Candidate,
   history: readonly PrescriptionVersion[],
-  isApproved: boolean,
+  needsNoSignature: boolean,
 ): DoseProposal['effect'] => {
   if (candidate.kind === 'same' || candidate.kind === 'stop') return 'repeat';
   if (candidate.kind === 'ease-back') {
     return isSignedExercise(candidate.dose, history) ? 'acts-at-once' : 'awaits-signature';
   }
-  return isApproved ? 'acts-at-once' : 'awaits-signature';
+  return needsNoSignature ? 'acts-at-once' : 'awaits-signature';
 };
+
+const isInBand = (
+  candidate: Candidate,
+  { item, record, at, screeningUntil, settings }: DoseQuestion,
+  history: readonly PrescriptionVersion[],
+): boolean =>
+  actsInBand(candidate, {
+    present: item.version.dose,
+    signed: signedDose(history, item.version),
+    history,
+    at,
+    screeningUntil,
+    wasInFlare: (cut) => wasInFlare(record, item.limitingJoints, cut.signedAt),
+    settings: engineSettingValues(settings),
+  });
 
 export const nextDose = (question: DoseQuestion): DoseProposal => {
   const { item, record, at } = question;
@@ -162,8 +156,8 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
   const history = historyOf(record, version);
   const limits = limitsInForce(record.limits, version.joints, day);
   const present = version.dose;
-  const found = bound(candidateFor(question, history, limits), present, limits, record.ownedLoadsKg);
-  const candidate = keptFromClosed(found, present, question);
+  const found = boundByLimits(candidateFor(question, history, limits), present, limits, record.ownedLoadsKg);
+  const candidate = keptFromClosed(found, present, record.limits, at.day);
   const approval = question.preApproval ?? null;
   const approvalContext: ApprovalContext = {
     instant: at.instant,
@@ -184,7 +178,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
   return {
     decision: item.decision,
     kind: candidate.kind,
-    effect: effectOf(candidate, history, isApproved),
+    effect: effectOf(candidate, history, isApproved || isInBand(candidate, question, history)),
     dose: candidate.dose,
     badDay: easierSession(version.badDay, version.dose, candidate.dose, candidate.kind === 'ease-back'),
     changes: changesBetween(version.dose, candidate.dose),

@@ -27,6 +27,9 @@ const byId: ReadonlyMap<string, Exercise> = new Map(exercises.map((exercise) => 
 
 export const exerciseById = (id: string): Exercise | undefined => byId.get(id);
 
+/** The title of an exercise; the id itself where the catalogue does not know it. */
+export const exerciseTitle = (id: string): string => byId.get(id)?.title ?? id;
+
 export const exercisesFor = (method: Method): readonly Exercise[] =>
   exercises.filter((exercise) => exercise.methods.includes(method));
 

@@ -3,6 +3,7 @@
  * is looked at again inside its own transaction. Every cause takes away and none gives back: with one cause
  * more no exercise is ever bolder (`tests/core/plan`).
  */
+import { testFrom } from '../assessment/strength/test-to-failure.ts';
 import type { DangerRecord } from '../danger/danger.ts';
 import {
   holdsBack,
@@ -30,11 +31,13 @@ import type { SettingValues } from '../sources/clinic-setting.ts';
 import { asksOf, isReached } from './asks.ts';
 import { closedByFindings, type Screened } from './findings.ts';
 import type { Plan, PlanItem, PlanReason } from './plan.ts';
-import { type WithinLimits, withinLimits } from './within-limits.ts';
+import { comingStops, loweredByLimits, type WithinLimits, withinLimits } from './within-limits.ts';
 
 export interface PlanInputs {
   /** The signed version of each prescribed exercise that is in force. */
   readonly versions: readonly PrescriptionVersion[];
+  /** What was last signed of each exercise whose dose was eased back by itself since. */
+  readonly written: readonly PrescriptionVersion[];
   /** Oldest first; every pause must be among them, however old. */
   readonly decisions: readonly MadeDecision[];
   readonly answers: readonly ClinicianAnswer[];
@@ -45,6 +48,8 @@ export interface PlanInputs {
   readonly screened: Screened;
   /** Something new was told before a session of this day. */
   readonly newsToday: boolean;
+  /** Instant at which the last session that loaded each joint began, of the last days. */
+  readonly lastLoadedAt: ReadonlyMap<Joint, number>;
   readonly settings: SettingValues;
   readonly at: Moment;
   /**
@@ -56,7 +61,7 @@ export interface PlanInputs {
 
 type Beside = Pick<
   PlanInputs,
-  'decisions' | 'answers' | 'danger' | 'limits' | 'screened' | 'care' | 'newsToday'
+  'decisions' | 'answers' | 'danger' | 'limits' | 'screened' | 'care' | 'newsToday' | 'lastLoadedAt'
 >;
 
 interface Cause {
@@ -103,12 +108,11 @@ const careCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly 
     return suspension ? [{ reason: { code: suspension.code, today: suspension.today }, effect: rest }] : [];
   });
 
-const findingCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
-  return [inputs.screened, ...(inputs.beside ?? []).map(({ screened }) => screened)].flatMap((screened) => {
+const findingCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] =>
+  [inputs.screened, ...(inputs.beside ?? []).map(({ screened }) => screened)].flatMap((screened) => {
     const found = closedByFindings(screened, version);
     return found ? [{ reason: found, effect: rest }] : [];
   });
-};
 
 const limitCauses = ({ reasons }: WithinLimits): readonly Cause[] =>
   reasons.map((reason) => ({ reason, effect: { decision: 'hold', today: reason.today } }));
@@ -117,6 +121,12 @@ const newsCauses = ({ newsToday, beside }: PlanInputs, { dose }: PrescriptionVer
   (newsToday || beside?.some((one) => one.newsToday)) && dose.method === 'occlusion'
     ? [{ reason: { code: 'news-today', today: 'none' }, effect: { today: 'none' } }]
     : [];
+
+/** The latest of all records of the person. */
+const lastLoaded = ({ lastLoadedAt, beside = [] }: PlanInputs, joints: readonly Joint[]): number | null =>
+  [lastLoadedAt, ...beside.map((one) => one.lastLoadedAt)]
+    .flatMap((each) => joints.flatMap((joint) => each.get(joint) ?? []))
+    .reduce<number | null>((a, b) => (a === null || b > a ? b : a), null);
 
 const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVersion): PlanItem => {
   const within = withinLimits(version, inputs.limits, inputs.ownedLoadsKg, inputs.at.day);
@@ -136,6 +146,7 @@ const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVe
     joints: version.joints,
     dose: within.dose,
     easierSession: within.easierSession,
+    testFrom: testFrom(lastLoaded(inputs, version.joints), inputs.settings),
     ...mostCautious(causes.map(({ effect }) => effect)),
     reasons: causes
       .map(({ reason }) => reason)
@@ -174,6 +185,8 @@ export const planFor = (own: PlanInputs): Plan => {
   };
   return {
     items: inputs.versions.map((version) => itemFor(inputs, standing, version)),
+    coming: comingStops(inputs),
+    lowered: loweredByLimits(inputs),
     joints: standing.joints,
     asks: asksOf(inputs.decisions, inputs.answers, danger.contacts, standing.joints),
     signs,

@@ -47,12 +47,28 @@ export interface PlanItem extends Omit<Answers, 'reasons'> {
   readonly dose: Dose | null;
   /** The easier session as signed, its load lowered to a limit where needed; null where none is within it. */
   readonly easierSession: Dose | null;
+  /**
+   * Instant before which no test to failure is done: enough hours after the last session that loaded one of
+   * the joints. null = nothing loaded them lately. The gate before a test is that of a session: `today`.
+   */
+  readonly testFrom: number | null;
   /** Only what takes something away, most cautious first; empty = as signed. */
+  readonly reasons: readonly PlanReason[];
+}
+
+/** What limits say of an exercise beside what stands of it today. */
+export interface StoppedByLimit {
+  readonly itemId: string;
+  readonly exerciseId: string;
   readonly reasons: readonly PlanReason[];
 }
 
 export interface Plan {
   readonly items: readonly PlanItem[];
+  /** What a limit entered ahead will stop, from the day its reasons name. */
+  readonly coming: readonly StoppedByLimit[];
+  /** What was signed above a limit and eased back since, and no clinician has written anew. */
+  readonly lowered: readonly StoppedByLimit[];
   /** Newest decision or answer in force, by joint. */
   readonly joints: ReadonlyMap<Joint, DecisionInForce>;
   /** What the decisions ask of the clinic. */

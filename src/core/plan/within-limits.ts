@@ -9,45 +9,44 @@ import type { Dose } from '../prescribing/dose.ts';
 import type { Limit } from '../record/limit.ts';
 import type { PrescriptionVersion } from '../record/record.ts';
 import type { Day } from '../time/day.ts';
-import type { PlanReason } from './plan.ts';
+import type { PlanReason, StoppedByLimit } from './plan.ts';
 
 export interface WithinLimits {
   readonly dose: Dose | null;
   readonly easierSession: Dose | null;
-  readonly reasons: readonly PlanReason[];
+  readonly reasons: readonly LimitReason[];
 }
 
-type LoadReason = Extract<PlanReason, { readonly code: 'limit-load' }>;
+type LimitReason = Extract<PlanReason, { readonly code: 'limit-closes' | 'limit-load' }>;
 
 const closing = (
   { limits, contraindicationOf }: LimitsFor,
-  today: LoadReason['today'],
-): readonly PlanReason[] =>
-  limits.flatMap((limit, place): PlanReason[] => {
+  today: LimitReason['today'],
+): readonly LimitReason[] =>
+  limits.flatMap((limit, place): LimitReason[] => {
     const text = contraindicationOf[place];
     return text ? [{ code: 'limit-closes', today, joint: limit.joint, foundOn: limit.from, text }] : [];
   });
 
-const overLoad = ({ limits, limitKg }: LimitsFor, today: LoadReason['today']): readonly LoadReason[] =>
-  limits.flatMap((limit): LoadReason[] =>
-    limit.kind === 'load-limit' && limit.limitKg === limitKg
-      ? [
-          {
-            code: 'limit-load',
-            today,
-            joint: limit.joint,
-            foundOn: limit.from,
-            limitKg,
-            author: limit.author,
-          },
-        ]
+/** Each limit on load that is exceeded, the strictest or not: every one of them is reported. */
+const overLoad = (
+  { limits }: LimitsFor,
+  today: LimitReason['today'],
+  isExceeded: (limitKg: number) => boolean,
+): readonly LimitReason[] =>
+  limits.flatMap(({ kind, joint, from: foundOn, limitKg, author }): LimitReason[] =>
+    kind === 'load-limit' && limitKg !== null && isExceeded(limitKg)
+      ? [{ code: 'limit-load', today, joint, foundOn, limitKg, author }]
       : [],
   );
 
 /** One limit may close the dose and its easier session alike: it is said once. */
-const once = (reasons: readonly PlanReason[]): readonly PlanReason[] => [
+const once = (reasons: readonly LimitReason[]): readonly LimitReason[] => [
   ...new Map(reasons.map((reason) => [JSON.stringify(reason), reason])).values(),
 ];
+
+/** The limit itself, whatever it leaves of the exercise. */
+const keyOf = ({ today: _left, ...limit }: LimitReason): string => JSON.stringify(limit);
 
 export const withinLimits = (
   { dose, badDay }: Pick<PrescriptionVersion, 'dose' | 'badDay'>,
@@ -60,14 +59,61 @@ export const withinLimits = (
   const isEasierOpen = ofEasier.contraindications.length === 0;
   const easierSession = isEasierOpen ? withinLoadLimit(badDay, ofEasier.limitKg, ownedLoadsKg) : null;
   const today = easierSession ? 'bad-day' : 'rest-this-joint';
-  const isOver = withinLoadLimit(dose, found.limitKg, ownedLoadsKg) !== dose;
+  const isOver = (limitKg: number) => withinLoadLimit(dose, limitKg, ownedLoadsKg) !== dose;
+  const leavesNothing = (limitKg: number) => withinLoadLimit(badDay, limitKg, ownedLoadsKg) === null;
   const reasons = [
     ...closing(found, today),
-    ...(isOver ? overLoad(found, today) : []),
+    ...overLoad(found, today, isOver),
     // Without an easier session an exercise is not done: an answer about pain must always have one to fall to.
     ...(easierSession
       ? []
-      : [...closing(ofEasier, today), ...(isEasierOpen ? overLoad(ofEasier, today) : [])]),
+      : [...closing(ofEasier, today), ...(isEasierOpen ? overLoad(ofEasier, today, leavesNothing) : [])]),
   ];
   return { dose: reasons.length > 0 ? null : dose, easierSession, reasons: once(reasons) };
 };
+
+interface Limited {
+  readonly versions: readonly PrescriptionVersion[];
+  /** What was last signed of each exercise whose dose was eased back by itself since. */
+  readonly written: readonly PrescriptionVersion[];
+  readonly limits: readonly Limit[];
+  readonly ownedLoadsKg: readonly number[];
+  readonly at: { readonly day: Day };
+}
+
+/** What each limit that begins later will stop. */
+export const comingStops = ({
+  versions,
+  limits,
+  ownedLoadsKg,
+  at,
+}: Omit<Limited, 'written'>): readonly StoppedByLimit[] =>
+  [...new Set(limits.map(({ from }) => from))]
+    .filter((from) => from > at.day)
+    .sort()
+    .flatMap((from) =>
+      versions.flatMap((version) => {
+        const { reasons } = withinLimits(version, limits, ownedLoadsKg, from);
+        const fresh = reasons.filter(({ foundOn }) => foundOn === from);
+        const { itemId, dose } = version;
+        return fresh.length > 0 ? [{ itemId, exerciseId: dose.exerciseId, reasons: fresh }] : [];
+      }),
+    );
+
+/** Exercises signed above a limit and eased back since: each is listed until a clinician has written it anew. */
+export const loweredByLimits = ({
+  versions,
+  written,
+  limits,
+  ownedLoadsKg,
+  at,
+}: Limited): readonly StoppedByLimit[] =>
+  written.flatMap((version) => {
+    const now = versions.find(({ itemId }) => itemId === version.itemId);
+    if (!now) return [];
+    const still = new Set(withinLimits(now, limits, ownedLoadsKg, at.day).reasons.map((one) => keyOf(one)));
+    const reasons = withinLimits(version, limits, ownedLoadsKg, at.day).reasons.filter(
+      (reason) => !still.has(keyOf(reason)),
+    );
+    return reasons.length > 0 ? [{ itemId: version.itemId, exerciseId: now.dose.exerciseId, reasons }] : [];
+  });

@@ -42,6 +42,7 @@ const namingText: Readonly<Record<Naming, string>> = {
 const withheldText = {
   'cut-this-week': 'No second cut: the dose was cut within the last seven days.',
   'cut-this-flare': 'No second cut in one flare.',
+  'cut-last-flare': 'No second cut so soon after a flare with a cut in it.',
   'floor-reached': 'No further cut: the dose is at half of what was last tolerated. Contact the patient.',
 } as const;
 

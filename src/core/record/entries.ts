@@ -10,7 +10,8 @@ import type { Refusal } from '../outcome.ts';
 import { isDay } from '../time/day.ts';
 import { enteredAs, newsKinds } from './entry-words.ts';
 import { limbChecksField, limbRefusals } from './limb-check-fields.ts';
-import { stopReasons, swellingQuestions, swellings } from './record.ts';
+import { answerFields, score, state } from './morning-questions.ts';
+import { stopReasons } from './record.ts';
 
 /**
  * Format number of the entries this release writes; every earlier one is taken. Format 2 lets the questions
@@ -20,12 +21,8 @@ import { stopReasons, swellingQuestions, swellings } from './record.ts';
  */
 export const entryFormat = 4;
 
-const score = <const N extends string>(name: N) =>
-  ({ name, kind: 'integer', unit: '{score}', min: 0, max: 10, nullable: true }) as const;
 const instant = <const N extends string>(name: N) =>
   ({ name, kind: 'integer', unit: 'ms', min: 0, max: 4_102_444_800_000 }) as const;
-const state = <const N extends string>(name: N) =>
-  ({ name, kind: 'enum', values: ['asked', 'not-applicable'] }) as const;
 const text = <const N extends string>(name: N, maxLength: number) =>
   ({ name, kind: 'text', minLength: 1, maxLength }) as const;
 
@@ -116,16 +113,7 @@ export const morningEntryFields = [
     of: {
       name: 'joint',
       kind: 'record',
-      fields: [
-        { name: 'joint', kind: 'enum', values: joints },
-        score('pain'),
-        { name: 'stiffnessMinutes', kind: 'integer', unit: 'min', min: 0, max: 1440, nullable: true },
-        state('stiffnessState'),
-        { name: 'swelling', kind: 'enum', values: swellings, nullable: true },
-        state('swellingState'),
-        { name: 'swellingQuestion', kind: 'enum', values: swellingQuestions, optional: true },
-        { name: 'flare', kind: 'flag', nullable: true },
-      ],
+      fields: [{ name: 'joint', kind: 'enum', values: joints }, ...answerFields],
     },
   },
 ] as const satisfies readonly Field[];

@@ -11,6 +11,14 @@ import type { Dose } from '../prescribing/dose.ts';
 import type { PlannedSession } from '../prescribing/programme/planned-session.ts';
 import type { Day } from '../time/day.ts';
 import type { Limit } from './limit.ts';
+import type { JointMorningAnswers } from './morning-questions.ts';
+
+export {
+  type JointMorningAnswers,
+  type Swelling,
+  type SwellingQuestion,
+  swellings,
+} from './morning-questions.ts';
 
 export type NotApplicable = 'not-applicable';
 
@@ -24,16 +32,6 @@ export const stopReasons = [
   'unknown',
 ] as const;
 export type StopReason = (typeof stopReasons)[number];
-
-export const swellings = ['none', 'slight', 'clear', 'severe'] as const;
-export type Swelling = (typeof swellings)[number];
-/**
- * What the patient was asked about swelling. "more-than-usual": none, slight, clear and severe mean no more,
- * a little more, clearly more and far more swollen than usual. "absolute": how swollen it is, usual or not;
- * asked by earlier releases. Answers to the two are never compared with each other.
- */
-export const swellingQuestions = ['absolute', 'more-than-usual'] as const;
-export type SwellingQuestion = (typeof swellingQuestions)[number];
 
 export const effusions = ['zero', 'trace', '1+', '2+', '3+'] as const;
 export type Effusion = (typeof effusions)[number];
@@ -120,16 +118,6 @@ export interface MorningRecord {
    * kept to the morning window.
    */
   readonly localMinute?: number;
-}
-
-export interface JointMorningAnswers {
-  readonly joint: Joint;
-  readonly pain: number | null;
-  readonly stiffnessMinutes: number | null | NotApplicable;
-  readonly swelling: Swelling | null | NotApplicable;
-  /** Absent = "absolute": only the newer question is named. */
-  readonly swellingQuestion?: SwellingQuestion;
-  readonly flare: boolean | null;
 }
 
 /** Clinician's knee test (stroke test grades). */

@@ -148,6 +148,12 @@ export const baselineFields = [
   },
   { name: 'usualSwelling', kind: 'enum', values: ['none', 'slight'], about: 'Usual swelling' },
   { name: 'usualEffusion', kind: 'enum', values: ['zero', 'trace', '1+'], about: 'Usual effusion' },
+  {
+    name: 'riseAcknowledged',
+    kind: 'flag',
+    optional: true,
+    about: 'Usual pain is higher than when the plan began, and we have looked at it together',
+  },
   text('reason', 500, 'Reason'),
 ] as const satisfies readonly Field[];
 

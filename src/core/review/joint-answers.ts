@@ -3,13 +3,13 @@
  * was due and is not there is said to be missing; it is never drawn as no pain.
  */
 import type { Joint } from '../exercises/joints.ts';
-import type {
-  JointMorningAnswers,
-  MorningRecord,
-  SessionRecord,
-  Swelling,
-  SwellingQuestion,
-} from '../record/record.ts';
+import {
+  type AnswerName,
+  type JointMorningAnswers,
+  morningQuestions,
+  type SwellingQuestion,
+} from '../record/morning-questions.ts';
+import type { MorningRecord, SessionRecord } from '../record/record.ts';
 import { addDays, type Day } from '../time/day.ts';
 
 export type Answered = number | 'missing' | 'not-asked';
@@ -25,19 +25,22 @@ export interface SessionPain {
   readonly amended: boolean;
 }
 
-export interface MorningAnswers {
-  readonly pain: Answered;
-  readonly stiffnessMinutes: Answered;
-  readonly swelling: Swelling | 'missing' | 'not-asked';
+type Read<V> = Exclude<V, null | 'not-applicable' | undefined> | 'missing' | 'not-asked';
+
+/** Each answer of the morning check, said to be missing or not asked where it is so. */
+export type MorningAnswers = { readonly [N in AnswerName]: Read<JointMorningAnswers[N]> } & {
   /** What the swelling answers; answers to one question are never read beside answers to the other. */
   readonly swellingQuestion: SwellingQuestion;
-  readonly flare: boolean | 'missing';
   readonly clockDoubtful: boolean;
   readonly amended: boolean;
-}
+};
 
-const answered = (score: number | null | 'not-applicable', isDoubtful: boolean): Answered =>
-  score === 'not-applicable' ? 'not-asked' : score === null || isDoubtful ? 'missing' : score;
+const answered = <V>(given: V, isDoubtful: boolean): Read<V> =>
+  given === 'not-applicable' || given === undefined
+    ? 'not-asked'
+    : given === null || isDoubtful
+      ? 'missing'
+      : (given as Read<V>);
 
 /** Pain of one joint in one session; null when the session did not ask about the joint. */
 export const sessionPain = (session: SessionRecord, joint: Joint): SessionPain | null => {
@@ -70,33 +73,27 @@ export const highestPain = (pain: SessionPain): number | null => {
 
 export const hasMissing = (pain: SessionPain): boolean => painsOf(pain).includes('missing');
 
+const eachAnswer = (read: (name: AnswerName) => unknown) =>
+  Object.fromEntries(morningQuestions.map(({ answer }) => [answer.name, read(answer.name)])) as Pick<
+    MorningAnswers,
+    AnswerName
+  >;
+
 const fromRow = (
   row: JointMorningAnswers,
   { clockDoubtful, amended = false }: MorningRecord,
 ): MorningAnswers => {
-  const swelling =
-    row.swelling === 'not-applicable'
-      ? 'not-asked'
-      : row.swelling === null || clockDoubtful
-        ? 'missing'
-        : row.swelling;
   return {
-    pain: answered(row.pain, clockDoubtful),
-    stiffnessMinutes: answered(row.stiffnessMinutes, clockDoubtful),
-    swelling,
+    ...eachAnswer((name) => answered(row[name], clockDoubtful)),
     swellingQuestion: row.swellingQuestion ?? 'absolute',
-    flare: row.flare === null || clockDoubtful ? 'missing' : row.flare,
     clockDoubtful,
     amended,
   };
 };
 
 const unanswered: MorningAnswers = {
-  pain: 'missing',
-  stiffnessMinutes: 'missing',
-  swelling: 'missing',
+  ...eachAnswer(() => 'missing'),
   swellingQuestion: 'more-than-usual',
-  flare: 'missing',
   clockDoubtful: false,
   amended: false,
 };

@@ -1,6 +1,6 @@
 /** Days, figures and counts as they stand in a sentence. */
 import type { Joint } from '../exercises/joints.ts';
-import type { Swelling, SwellingQuestion } from '../record/record.ts';
+import { moreThanUsual, type Swelling, type SwellingQuestion } from '../record/morning-questions.ts';
 import type { Day } from '../time/day.ts';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
@@ -35,12 +35,7 @@ export const listed = (parts: readonly string[], most = 4): string => {
 
 const swellingWords = {
   absolute: { none: 'none', slight: 'slight', clear: 'clear', severe: 'severe' },
-  'more-than-usual': {
-    none: 'no more than usual',
-    slight: 'a little more than usual',
-    clear: 'clearly more than usual',
-    severe: 'far more than usual',
-  },
+  'more-than-usual': moreThanUsual,
 } as const;
 
 /** The answer in the words of its question, so that answers to different questions are never read as one. */

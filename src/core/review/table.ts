@@ -1,10 +1,11 @@
 /** The rows of the series as text, for the table that can be read, copied and printed. */
+import { type JointQuestion, morningQuestions, type QuestionId } from '../record/morning-questions.ts';
 import type { Answered, MorningAnswers, SessionPain } from './joint-answers.ts';
 import { measureTitles, type SessionLoad } from './load-of-session.ts';
 import { figure, swellingInWords } from './plain-words.ts';
 import type { ReviewRow, ReviewSeries } from './series.ts';
 
-export interface ReviewTableRow {
+export interface ReviewTableRow extends Readonly<Record<QuestionId, string>> {
   readonly day: string;
   readonly session: string;
   readonly load: string;
@@ -13,17 +14,13 @@ export interface ReviewTableRow {
   readonly during: string;
   readonly after: string;
   readonly twoHours: string;
-  readonly morning: string;
-  readonly stiffness: string;
-  readonly swelling: string;
-  readonly flare: string;
   readonly decision: string;
 }
 
 const kindWords = { full: 'full', 'bad-day': 'easier', test: 'test' } as const;
 
-const answerText = (value: Answered | undefined): string =>
-  value === undefined ? '' : value === 'not-asked' ? 'not asked' : String(value);
+const answerText = (value: Answered | boolean | string): string =>
+  value === 'not-asked' ? 'not asked' : typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
 
 const loadText = ({ value }: SessionLoad): string => (value === null ? 'not known' : figure(value));
 
@@ -36,9 +33,6 @@ const painTexts = (pains: readonly SessionPain[]) => ({
   twoHours: several(pains, (pain) => answerText(pain.twoHours)),
 });
 
-const flareText = (flare: MorningAnswers['flare'] | undefined): string =>
-  flare === undefined ? '' : flare === 'missing' ? 'missing' : flare ? 'yes' : 'no';
-
 export const swellingText = (morning: MorningAnswers | null | undefined): string => {
   if (!morning) return '';
   const { swelling, swellingQuestion } = morning;
@@ -46,16 +40,24 @@ export const swellingText = (morning: MorningAnswers | null | undefined): string
   return swelling === 'missing' ? swelling : swellingInWords(swelling, swellingQuestion);
 };
 
+/** An answer out of a choice in the clinic's words; swelling in those of the question that was asked. */
+const morningText = ({ id, answer, words }: JointQuestion, morning: MorningAnswers): string => {
+  const value = morning[answer.name];
+  return id === 'swelling' ? swellingText(morning) : (words?.[String(value)] ?? answerText(value));
+};
+
+const morningTexts = (morning: MorningAnswers | null) =>
+  Object.fromEntries(
+    morningQuestions.map((question) => [question.id, morning ? morningText(question, morning) : '']),
+  ) as Readonly<Record<QuestionId, string>>;
+
 const rowText = ({ day, loads, pains, morning, decision }: ReviewRow): ReviewTableRow => ({
   day,
   session: several(loads, (load) => kindWords[load.kind]) || (pains.length > 0 ? 'other exercises' : ''),
   load: several(loads, loadText),
   version: several(loads, (load) => (load.version === null ? 'not known' : String(load.version))),
   ...painTexts(pains),
-  morning: answerText(morning?.pain),
-  stiffness: answerText(morning?.stiffnessMinutes),
-  swelling: swellingText(morning),
-  flare: flareText(morning?.flare),
+  ...morningTexts(morning),
   decision: decision?.decision ?? '',
 });
 
@@ -78,9 +80,10 @@ export const reviewColumns = (
   { key: 'during', title: 'during', isNumber: true },
   { key: 'after', title: 'after', isNumber: true },
   { key: 'twoHours', title: '2 hours', isNumber: true },
-  { key: 'morning', title: 'Morning pain', isNumber: true },
-  { key: 'stiffness', title: 'Stiffness, min', isNumber: true },
-  { key: 'swelling', title: 'Swelling' },
-  { key: 'flare', title: 'Flare' },
+  ...morningQuestions.map(({ id, title, answer }) => ({
+    key: id,
+    title,
+    isNumber: answer.kind === 'integer',
+  })),
   { key: 'decision', title: 'Decision' },
 ];

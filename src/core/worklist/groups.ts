@@ -8,6 +8,7 @@ export const worklistGroups = [
   'needs-you',
   'assigned',
   'snoozed',
+  'paused',
   'not-screened',
   'nothing-found',
   'discharged',
@@ -22,6 +23,8 @@ export interface DueNow {
 
 export interface Standing {
   readonly due: readonly DueNow[];
+  /** A pause is in force whose day to look at has not come. */
+  readonly isPaused: boolean;
   readonly isScreened: boolean;
   /** Every episode of care has ended. */
   readonly isDischarged: boolean;
@@ -40,5 +43,6 @@ export const groupOf = (standing: Standing, reader: string, today: Day): Worklis
   if (!standing.isMine) return null;
   if (standing.due.length > 0) return 'snoozed';
   if (standing.isDischarged) return 'discharged';
+  if (standing.isPaused) return 'paused';
   return standing.isScreened ? 'nothing-found' : 'not-screened';
 };

@@ -89,7 +89,7 @@ export interface ReportedNews {
 
 export interface PatientState {
   /** What stands and what it asks of the clinic; the list works none of it out for itself. */
-  readonly plan: Pick<Plan, 'items' | 'asks' | 'signs' | 'pauses'>;
+  readonly plan: Pick<Plan, 'items' | 'coming' | 'lowered' | 'asks' | 'signs' | 'pauses'>;
   readonly proposals: readonly WorklistProposal[];
   readonly unsignedSince: number | null;
   readonly conflictSince: number | null;

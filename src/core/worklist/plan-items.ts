@@ -1,7 +1,8 @@
 /** What the plan itself puts on the worklist: open signs, pauses nobody has resumed, doses that were stopped. */
 import { signsInWords } from '../danger/sign-words.ts';
 import { exerciseById } from '../exercises/catalogue.ts';
-import type { Plan, PlanReason } from '../plan/plan.ts';
+import type { Plan, PlanItem, PlanReason } from '../plan/plan.ts';
+import type { Day } from '../time/day.ts';
 import { always, type DueItem } from './item.ts';
 import { noon } from './noon.ts';
 
@@ -59,32 +60,52 @@ const whyStopped = (reason: Stopping): string => {
   return reason.code === 'limit-closes' ? reason.text : reason.findings.map(({ text }) => text).join(' ');
 };
 
-/** Signed exercises that a limit or a finding has stopped since, each until the clinician writes it anew. */
-const stoppedItems = ({ items }: Pick<Plan, 'items'>): readonly DueItem[] =>
-  items.flatMap(({ itemId, exerciseId, reasons }) => {
-    const stopping = reasons.filter(isStopping);
-    const [first] = stopping;
-    if (!first) return [];
-    return [
-      {
-        // What stops it is part of the key: another reason is another item, whatever was done about the first.
-        key: `dose-stopped ${itemId} ${stopping.map(({ code, foundOn }) => `${code} ${foundOn}`).join(' ')}`,
-        kind: 'dose-stopped' as const,
-        since: noon(first.foundOn),
-        showsFrom: always,
-        joint: null,
-        decisionId: null,
-        facts: {
-          exercise: exerciseById(exerciseId)?.title ?? exerciseId,
-          left: stopping.some(({ today }) => today !== 'bad-day') ? 'nothing' : 'easier',
-          why: [...new Set(stopping.map(whyStopped))].join(' '),
-        },
-      },
-    ];
-  });
+/** A cause is an item of its own: whatever was done about one leaves the next as it is. */
+const keyOfStop = (itemId: string, reason: Stopping): string => {
+  const { code, foundOn } = reason;
+  const joint = 'joint' in reason ? ` ${reason.joint}` : '';
+  return `dose-stopped ${itemId} ${code} ${foundOn}${joint}${code === 'limit-load' ? ` ${reason.limitKg}` : ''}`;
+};
 
-export const planItems = (plan: Pick<Plan, 'items' | 'signs' | 'pauses'>): readonly DueItem[] => [
+/** A limit from its first day on; a finding at once. */
+const showsFromOf = (reason: Stopping): Day =>
+  reason.code === 'limit-load' || reason.code === 'limit-closes' ? reason.foundOn : always;
+
+type LeftOfDose = 'nothing' | 'easier' | 'lowered';
+
+const leftBy = (stopping: readonly Stopping[]): LeftOfDose =>
+  stopping.some(({ today }) => today !== 'bad-day') ? 'nothing' : 'easier';
+
+/** Signed exercises that a limit or a finding stops or has lowered, each until the clinician writes it anew. */
+const stoppedItems = (
+  { itemId, exerciseId, reasons }: Pick<PlanItem, 'itemId' | 'exerciseId' | 'reasons'>,
+  left: (stopping: readonly Stopping[]) => LeftOfDose,
+): readonly DueItem[] => {
+  const byKey = new Map<string, Stopping[]>();
+  for (const reason of reasons.filter(isStopping)) {
+    const key = keyOfStop(itemId, reason);
+    byKey.set(key, [...(byKey.get(key) ?? []), reason]);
+  }
+  return [...byKey].map(([key, stopping]) => ({
+    key,
+    kind: 'dose-stopped' as const,
+    since: noon(stopping[0]!.foundOn),
+    showsFrom: showsFromOf(stopping[0]!),
+    joint: null,
+    decisionId: null,
+    facts: {
+      exercise: exerciseById(exerciseId)?.title ?? exerciseId,
+      left: left(stopping),
+      why: [...new Set(stopping.map(whyStopped))].join(' '),
+    },
+  }));
+};
+
+export const planItems = (
+  plan: Pick<Plan, 'items' | 'coming' | 'lowered' | 'signs' | 'pauses'>,
+): readonly DueItem[] => [
   ...signItems(plan),
   ...pauseItems(plan),
-  ...stoppedItems(plan),
+  ...[...plan.items, ...plan.coming].flatMap((item) => stoppedItems(item, leftBy)),
+  ...plan.lowered.flatMap((item) => stoppedItems(item, () => 'lowered')),
 ];

@@ -5,6 +5,8 @@ import type { DueItem } from './item.ts';
 type Told = Pick<DueItem, 'kind' | 'joint' | 'facts'>;
 
 const joint = ({ joint: name }: Told): string => (name ?? 'joint').replace('-', ' ');
+/** The joint in brackets; nothing where the item is about no joint. */
+const about = (item: Told): string => (item.joint ? ` (${joint(item)})` : '');
 const because = ({ facts }: Told): string => (facts.rule ? ` (${facts.rule}: ${facts.threshold})` : '');
 
 const days = (from: string | number | undefined, today: Day): string => {
@@ -27,21 +29,28 @@ const aboutEvent: Readonly<Record<string, string>> = {
   illness: 'The patient had an illness',
 };
 
-/** How a sign stands: who told it, whether anybody was reached, and that everything is stopped. */
+/** How a sign stands: who told it, whether anybody was reached, and that everything is paused. */
 const signSentence = ({ facts }: Told): string => {
   const tries = Number(facts.failedAttempts);
   const reached =
     tries === 0
       ? 'no contact recorded yet'
       : `${tries === 1 ? '1 contact' : `${tries} contacts`} tried, nobody reached`;
-  return `Warning sign (${facts.sign}): everything is stopped; ${reached}.`;
+  return `Warning sign (${facts.sign}): everything is paused; ${reached}.`;
 };
 
 const pausedFor: Readonly<Record<string, string>> = {
-  'warning-sign': 'Still paused after a warning sign; the patient has been reached',
+  'warning-sign': 'Still paused after a warning sign that has ended',
   holiday: 'Paused for a holiday',
   operation: 'Paused for an operation',
   other: 'Paused by a clinician',
+};
+
+/** What is left of a dose. */
+const leftOfDose: Readonly<Record<string, string>> = {
+  nothing: 'stopped',
+  easier: 'only the easier session is left',
+  lowered: 'eased back from what was signed; write the dose anew',
 };
 
 const exerciseSentence = ({ facts }: Told): string =>
@@ -50,9 +59,9 @@ const exerciseSentence = ({ facts }: Told): string =>
 const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => string>> = {
   'red-flag': signSentence,
   'resume-due': (item) =>
-    `${pausedFor[String(item.facts.cause)] ?? 'Paused'}${item.joint ? ` (${joint(item)})` : ''}; resume exercise by exercise, or leave it paused.`,
+    `${pausedFor[String(item.facts.cause)] ?? 'Paused'}${about(item)}; resume exercise by exercise, or leave it paused.`,
   'dose-stopped': ({ facts }) =>
-    `${facts.exercise}: ${facts.left === 'easier' ? 'only the easier session is left' : 'stopped'}. ${facts.why}`,
+    `${facts.exercise}: ${leftOfDose[String(facts.left)] ?? 'stopped'}. ${facts.why}`,
   pause: (item) => `Paused for the ${joint(item)}; only a clinician can resume it${because(item)}.`,
   'same-day-contact': (item) => `Needs a call today about the ${joint(item)}${because(item)}.`,
   'ease-back': (item) => `Eased back for the ${joint(item)}${because(item)}.`,
@@ -74,8 +83,8 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
   'pressure-due': (item, today) => `The measured occlusion pressure is ${days(item.facts.from, today)} old.`,
   'danger-passed': (item) =>
     item.facts.coveringClinician
-      ? `Urgent item (${joint(item)}) not acknowledged in time; passed to ${item.facts.coveringClinician}.`
-      : `Urgent item (${joint(item)}) not acknowledged in time; no covering clinician is named.`,
+      ? `Urgent item${about(item)} not acknowledged in time; passed to ${item.facts.coveringClinician}.`
+      : `Urgent item${about(item)} not acknowledged in time; no covering clinician is named.`,
   'event-review': (item) =>
     `${aboutEvent[String(item.facts.event)] ?? 'Something happened'} on ${item.facts.day}; screening has not been repeated.`,
   message: () => 'Sent a message; nobody has replied.',

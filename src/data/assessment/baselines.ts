@@ -12,7 +12,7 @@ import { baseline } from '../schema/schema.ts';
 
 export type BaselineValues = Omit<
   Baseline,
-  'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread' | 'correctedPending'
+  'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread' | 'correctedPending' | 'tightenedFrom'
 >;
 
 /** What the diary says beside the values a clinician sets: usual tiredness and the scatter of the mornings. */
@@ -49,28 +49,53 @@ export const setBaseline = (
     return id;
   });
 
+interface OwnRow {
+  readonly reason: string;
+  readonly audit: string;
+}
+
+/** A row the engine writes after one a clinician set. */
+const writeOwn = (
+  access: Access,
+  patientId: string,
+  { setBy, ...values }: Baseline,
+  { reason, audit }: OwnRow,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx
+      .insert(baseline)
+      .values({ id, ...recordedFor(access, patientId), ...values, byName: setBy, reason });
+    changed(access, patientId);
+    await auditWrite(tx, access, audit, { subjectId: id, patientId, detail: { joint: values.joint } });
+    return id;
+  });
+
 /** Marks the newest baseline as due for review; only a new one by a clinician ends that. */
 export const flagBaselineForReview = (
   access: Access,
   patientId: string,
   inForce: Baseline,
 ): Promise<string> =>
-  access.store.write(async (tx) => {
-    const id = randomUUID();
-    const { setBy, ...values } = inForce;
-    await tx.insert(baseline).values({
-      id,
-      ...recordedFor(access, patientId),
-      ...values,
-      dueForReview: true,
-      byName: setBy,
+  writeOwn(
+    access,
+    patientId,
+    { ...inForce, dueForReview: true },
+    {
       reason: 'The mornings lie well under the usual pain of the baseline.',
-    });
-    changed(access, patientId);
-    await auditWrite(tx, access, 'baseline-due-for-review', {
-      subjectId: id,
-      patientId,
-      detail: { joint: inForce.joint },
-    });
-    return id;
-  });
+      audit: 'baseline-due-for-review',
+    },
+  );
+
+/** Stores a baseline that followed better mornings; it stands until a clinician sets another. */
+export const storeTightened = (access: Access, patientId: string, tightened: Baseline): Promise<string> =>
+  writeOwn(
+    access,
+    patientId,
+    { ...tightened, setBy: 'the decision rules' },
+    {
+      reason:
+        'The mornings of 14 days lie well under the usual pain before; it follows them and never rises by itself.',
+      audit: 'baseline-tightened',
+    },
+  );

@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { measureOf } from '#core/assessment/measures/registry.ts';
 import { asCorrected, inForce, readings } from '#core/corrections/correction.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Effusion } from '#core/record/record.ts';
@@ -18,40 +19,6 @@ export type RecordedMeasurement = Measurement & {
   readonly recordedAt: number;
   readonly recordedBy: string;
   readonly confirmed: boolean;
-};
-
-/** The figure by which two measurements of one kind are compared. */
-const figureOf = (row: Measurement): number => {
-  switch (row.kind) {
-    case 'body-mass':
-      return row.massKg;
-    case 'stature':
-      return row.statureCm;
-    case 'body-fat':
-      return row.bodyFatPercent;
-    case 'blood-pressure':
-      return row.systolicMmhg;
-    case 'limb-circumference':
-      return row.circumferenceCm;
-    case 'limb-occlusion-pressure':
-      return Math.min(row.firstMmhg, row.secondMmhg);
-    case 'ankle-brachial-index':
-      return Math.max(row.dorsalisPedisMmhg, row.posteriorTibialMmhg);
-    case 'repetitions-to-failure':
-      return row.loadKg;
-    case 'chair-stand-30s':
-      return row.stands;
-    case 'timed-up-and-go':
-      return row.seconds;
-    case 'grip':
-      return row.forceKg;
-    case 'isometric-force':
-      return row.forceN;
-    case 'joint-counts':
-      return row.tender + row.swollen + row.patientGlobal + row.clinicianGlobal;
-    case 'patient-chosen-activity':
-      return row.score;
-  }
 };
 
 const measurementRows = patientQuery((db) =>
@@ -105,7 +72,7 @@ export const recordMeasurement = (
       day: row.day,
       kind: row.kind,
       value: row,
-      figure: figureOf(row),
+      figure: measureOf(row.kind).figure(row),
       confirmed,
     });
     changed(access, patientId);

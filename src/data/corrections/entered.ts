@@ -95,6 +95,7 @@ const baselines: Read = async (access, patientId) =>
       usualStiffnessMinutes: row.usualStiffnessMinutes,
       usualSwelling: row.usualSwelling,
       usualEffusion: row.usualEffusion,
+      ...(row.riseAcknowledged ? { riseAcknowledged: true } : {}),
       reason: row.reason,
     },
   }));

@@ -6,6 +6,7 @@ import { randomUUID } from 'node:crypto';
 import { and, sql } from 'drizzle-orm';
 import { flagsWithLimb } from '#core/prescribing/occlusion/limb-check.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
+import { absentAnswers } from '#core/record/morning-questions.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
@@ -149,12 +150,7 @@ export const storeMorning = (
     insertRows(
       tx,
       morningJoint,
-      entry.joints.map((joint) => ({
-        ...owner,
-        ...joint,
-        // A phone that does not name the question asked the older one.
-        swellingQuestion: joint.swellingQuestion ?? 'absolute',
-      })),
+      entry.joints.map((joint) => ({ ...owner, ...absentAnswers, ...joint })),
     );
     changed(access, patientId);
     await auditWrite(tx, access, 'morning', { subjectId: row.id, patientId, detail: { late } });

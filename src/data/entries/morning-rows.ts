@@ -1,41 +1,54 @@
 /** A morning with what it says of each joint, as it comes gathered from the file: columns, and how to read them. */
 import { and, eq } from 'drizzle-orm';
-import type { JointMorningAnswers, MorningRecord } from '#core/record/record.ts';
+import {
+  absentAnswers,
+  answerFields,
+  type JointMorningAnswers,
+  morningQuestions,
+} from '#core/record/morning-questions.ts';
+import type { MorningRecord } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
-import { type Cells, listIn, nestedRows, numberIn, rowsIn, yesIn } from '../database/nested-rows.ts';
+import {
+  type Cell,
+  type Cells,
+  listIn,
+  nestedRows,
+  numberIn,
+  rowsIn,
+  yesIn,
+} from '../database/nested-rows.ts';
 import { morning, morningJoint } from '../schema/schema.ts';
 
 const ofMorning = and(eq(morningJoint.patientId, morning.patientId), eq(morningJoint.morningId, morning.id))!;
 
-const answerColumns = [
-  morningJoint.joint,
-  morningJoint.pain,
-  morningJoint.stiffnessMinutes,
-  morningJoint.stiffnessState,
-  morningJoint.swelling,
-  morningJoint.swellingState,
-  morningJoint.swellingQuestion,
-  morningJoint.flare,
-] as const;
+const jointColumns = [morningJoint.joint, ...answerFields.map(({ name }) => morningJoint[name])] as const;
 
-const answersIn = ([
-  joint,
-  pain,
-  stiffnessMinutes,
-  stiffnessState,
-  swelling,
-  swellingState,
-  swellingQuestion,
-  flare,
-]: Cells): JointMorningAnswers => ({
-  joint: joint as JointMorningAnswers['joint'],
-  pain: numberIn(pain!),
-  stiffnessMinutes: stiffnessState === 'not-applicable' ? 'not-applicable' : numberIn(stiffnessMinutes!),
-  swelling:
-    swellingState === 'not-applicable' ? 'not-applicable' : (swelling as JointMorningAnswers['swelling']),
-  ...(swellingQuestion === 'more-than-usual' ? { swellingQuestion } : {}),
-  flare: yesIn(flare!),
+/** A cell's place in the row. */
+const placeOf = (name: string): number => 1 + answerFields.findIndex((field) => field.name === name);
+
+const readers = morningQuestions.map(({ answer, state }) => {
+  const [place, statePlace] = [placeOf(answer.name), state ? placeOf(state.name) : null];
+  const read = { integer: numberIn, flag: yesIn, enum: (cell: Cell) => cell }[answer.kind];
+  return {
+    name: answer.name,
+    valueIn: (cells: Cells) =>
+      statePlace !== null && cells[statePlace] === 'not-applicable' ? 'not-applicable' : read(cells[place]!),
+  };
 });
+
+const wordings = morningQuestions.flatMap(({ wording }) =>
+  wording ? [{ name: wording.name, place: placeOf(wording.name) }] : [],
+);
+
+const absent: Readonly<Record<string, unknown>> = absentAnswers;
+
+/** A wording is named only where it is not the one that an entry without it has. */
+const answersIn = (cells: Cells): JointMorningAnswers => {
+  const read: Record<string, unknown> = { joint: cells[0] };
+  for (const { name, valueIn } of readers) read[name] = valueIn(cells);
+  for (const { name, place } of wordings) if (cells[place] !== absent[name]) read[name] = cells[place];
+  return read as unknown as JointMorningAnswers;
+};
 
 export const morningColumns = [
   morning.id,
@@ -51,7 +64,7 @@ export const morningColumns = [
   morning.fatigueState,
   morning.clockDoubtful,
   morning.late,
-  nestedRows(answerColumns, morningJoint, ofMorning),
+  nestedRows(jointColumns, morningJoint, ofMorning),
 ] as const;
 
 /** A morning as it stands in the file; a later row may amend it, and its time is still to be judged. */

@@ -73,7 +73,7 @@ export const applyEpisodeChange = (
       return refuse(
         'to',
         'inconsistent',
-        'A warning sign is open. Record a contact that reached the patient, or the person who cares for her or him, before care ends.',
+        'A warning sign is open. Record a contact that reached the patient, or the person who cares for the patient, before care ends.',
       );
     }
     if (isEnd) await endPrescribed(access, patientId, `Care ended on ${wanted.on}: ${wanted.reason}`);

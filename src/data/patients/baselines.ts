@@ -29,18 +29,23 @@ const baselineFrom = (row: Row): Baseline => ({
   setBy: row.byName,
   dueForReview: row.dueForReview,
   ...(row.provisional ? { provisional: true } : {}),
+  ...(row.tightenedFrom === null ? {} : { tightenedFrom: row.tightenedFrom }),
+  ...(row.riseAcknowledged ? { riseAcknowledged: true } : {}),
 });
 
 /** All rows as recorded, those entered in error as well. */
 export const baselineRowsOf = baselineRows;
 
-/** The engine marks a baseline as due for review by writing it anew: such a row goes with the one it repeats. */
+/**
+ * The engine marks a baseline as due for review, or follows better mornings, by a row of its own: such a row
+ * goes with the one it came from.
+ */
 const withRepeats = (rows: readonly Row[], index: CorrectionIndex): readonly Row[] => {
   const struck = rows.filter((row) => index.stateOf(row.id) !== 'stands');
   const repeats = (row: Row, of: Row): boolean =>
-    row.id !== of.id &&
+    row.id !== of.id && row.joint === of.joint && (row.tightenedFrom === of.setOn || repeatsValues(row, of));
+  const repeatsValues = (row: Row, of: Row): boolean =>
     row.dueForReview !== of.dueForReview &&
-    row.joint === of.joint &&
     row.setOn === of.setOn &&
     row.byName === of.byName &&
     row.usualPain === of.usualPain &&

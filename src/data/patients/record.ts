@@ -52,8 +52,11 @@ export const recordOf = async (
   const person = await patientOf(access, patientId);
   if (!person) return null;
   const since = addDays(access.day, -windowDays);
+  const episodes = await episodesOf(access, patientId);
+  const planBeganOn = episodes.at(-1)?.changes[0]?.on;
   return {
     patientId,
+    ...(planBeganOn === undefined ? {} : { planBeganOn }),
     followedJoints: person.profile?.followedJoints ?? [],
     inflammatoryArthritis: person.profile?.inflammatoryArthritis ?? false,
     ownedLoadsKg: person.profile?.ownedLoadsKg ?? [],
@@ -64,7 +67,7 @@ export const recordOf = async (
     baselines: await baselinesOf(access, patientId),
     planned: withoutDaysOff(
       plannedSessions(await programmesOf(access, patientId), since, access.day),
-      daysOff(await episodesOf(access, patientId), since, access.day),
+      daysOff(episodes, since, access.day),
     ),
     events: await eventsOf(access, patientId),
     limits: await limitsOf(access, patientId),

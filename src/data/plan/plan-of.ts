@@ -1,7 +1,9 @@
 /** The plan of one patient as the core works it out from what is recorded. The only way to it. */
 import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import { planFor } from '#core/plan/plan-for.ts';
+import type { SessionRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dangerRecordOf } from '../danger/danger-record.ts';
@@ -26,15 +28,20 @@ const decisionsFor = async (access: Access, patientId: string) => {
   );
 };
 
-/** Something new was told before a session of this day: the cuff stays off for the day. */
-const newsOn = async (access: Access, patientId: string): Promise<boolean> =>
-  (await sessionsOf(access, patientId, access.day)).some(
-    (session) => session.day === access.day && session.reportedNew === true,
+/** Days back in which a session may still keep a test to failure waiting: the most a clinic can choose. */
+const restDays = 4;
+
+const lastLoadedIn = (sessions: readonly SessionRecord[]): ReadonlyMap<Joint, number> =>
+  new Map(
+    sessions.flatMap(({ joints, beganAt, recordedAt, clockDoubtful }) =>
+      joints.map(({ joint }) => [joint, clockDoubtful ? recordedAt : beganAt] as const),
+    ),
   );
 
 /** What of a record speaks about a plan, whatever is prescribed. */
 const recordedOf = async (access: Access, patient: Patient, would: readonly MadeDecision[]) => {
   const screened = await prescribingContextFor(access, patient);
+  const sessions = await sessionsOf(access, patient.id, addDays(access.day, -restDays));
   return {
     decisions: [...(await decisionsFor(access, patient.id)), ...would],
     answers: await responsesOf(access, patient.id),
@@ -42,7 +49,9 @@ const recordedOf = async (access: Access, patient: Patient, would: readonly Made
     limits: screened.limits,
     screened,
     care: await careAroundOf(access, patient.id, await newestScreening(access, patient.id)),
-    newsToday: await newsOn(access, patient.id),
+    // Something new was told before a session of this day: the cuff stays off for the day.
+    newsToday: sessions.some(({ day, reportedNew }) => day === access.day && reportedNew === true),
+    lastLoadedAt: lastLoadedIn(sessions),
   };
 };
 
@@ -59,6 +68,21 @@ const recordedBeside = async (access: Access, patientId: string) => {
   return beside;
 };
 
+const signed = (row: Prescription) => ({ ...row, signedAt: row.signedAt! });
+
+/** What was last signed of the exercises whose dose was eased back by itself since. */
+const writtenOf = (all: readonly Prescription[], now: readonly Prescription[]): readonly Prescription[] =>
+  now
+    .filter(({ origin }) => origin === 'ease-back')
+    .flatMap(
+      ({ itemId, version }) =>
+        all
+          .filter((row) => row.itemId === itemId && row.version < version)
+          .filter(({ origin, signedAt }) => origin !== 'ease-back' && signedAt !== null)
+          .toSorted((a, b) => a.version - b.version)
+          .at(-1) ?? [],
+    );
+
 export const planOf = async (
   access: Access,
   patient: Patient,
@@ -68,14 +92,14 @@ export const planOf = async (
   would: readonly MadeDecision[] = [],
 ): Promise<Plan> => {
   const { id } = patient;
+  const all = rows ? null : await prescriptionsOf(access, id);
+  const versions = rows ?? inForce(all ?? []);
   const recorded = await recordedOf(access, patient, would);
   return planFor({
     ...recorded,
     beside: await recordedBeside(access, id),
-    versions: (rows ?? inForce(await prescriptionsOf(access, id))).map((row) => ({
-      ...row,
-      signedAt: row.signedAt!,
-    })),
+    versions: versions.map(signed),
+    written: all ? writtenOf(all, versions).map(signed) : [],
     ownedLoadsKg: recorded.screened.ownedLoadsKg,
     settings: recorded.screened.settings,
     at: { instant: access.now, day: access.day },

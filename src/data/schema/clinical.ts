@@ -120,6 +120,10 @@ export const baseline = kit.appendOnly(
     dueForReview: kit.yes('due_for_review'),
     /** Said at a first visit; no diary has shown it yet. */
     provisional: kit.yes('provisional').default(false),
+    /** Day a clinician set the value that this one followed by itself to better mornings; null = set by a person. */
+    tightenedFrom: kit.dayOrNull('tightened_from'),
+    /** A clinician acknowledged that usual pain is higher than when the plan began. */
+    riseAcknowledged: kit.yes('rise_acknowledged').default(false),
     byName: kit.text('by_name'),
     reason: kit.text('reason'),
   },

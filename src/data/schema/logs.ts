@@ -5,12 +5,13 @@
 import { sql } from 'drizzle-orm';
 import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';
 import { enteredAs, type News } from '#core/record/entry-words.ts';
-import { stopReasons, swellingQuestions, swellings } from '#core/record/record.ts';
+import { answerFields, askedStates } from '#core/record/morning-questions.ts';
+import { stopReasons } from '#core/record/record.ts';
+import { answerChecks, answerColumns } from './answer-columns.ts';
 import { prescription } from './clinical.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
-export const asked = ['asked', 'not-applicable'] as const;
 export const sessionKinds = ['full', 'bad-day', 'test'] as const;
 
 /** Columns every entry from a phone carries. */
@@ -147,7 +148,7 @@ export const sessionJoint = kit.appendOnly(
     painBefore: score('pain_before_0_10'),
     painDuring: score('pain_during_0_10'),
     painAfter: score('pain_after_0_10'),
-    painTwoHoursState: kit.word('pain_two_hours_state', asked),
+    painTwoHoursState: kit.word('pain_two_hours_state', askedStates),
     muscleBurn: score('muscle_burn_0_10'),
     cuffDiscomfort: score('cuff_discomfort_0_10'),
     /** Stands at yes where it was not answered, as `did_extra` does. */
@@ -203,7 +204,7 @@ export const morning = kit.appendOnly(
     ...entry(),
     answeredAt: kit.instant('answered_at'),
     fatigue: score('fatigue_0_10'),
-    fatigueState: kit.word('fatigue_state', asked),
+    fatigueState: kit.word('fatigue_state', askedStates),
     /** Given for an earlier day. */
     late: kit.yes('late'),
   },
@@ -244,36 +245,15 @@ export const morningJoint = kit.appendOnly(
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
     joint: kit.text('joint'),
-    pain: score('pain_0_10'),
-    stiffnessMinutes: kit.wholeOrNull('stiffness_minutes'),
-    stiffnessState: kit.word('stiffness_state', asked),
-    swelling: kit.wordOrNull('swelling', swellings),
-    swellingState: kit.word('swelling_state', asked),
-    /** Which question the answer is to; the two are never mixed. */
-    swellingQuestion: kit.word('swelling_question', swellingQuestions),
-    flare: kit.yesOrNull('flare'),
+    ...answerColumns(),
   },
   (t) => [
     kit.key({ columns: [t.morningId, t.joint] }),
     // Serves the answers about a patient's joints, from neighbouring pages as the mornings themselves.
     kit
       .index('morning_joint_of_morning')
-      .on(
-        t.patientId,
-        t.morningId,
-        t.joint,
-        t.pain,
-        t.stiffnessMinutes,
-        t.stiffnessState,
-        t.swelling,
-        t.swellingState,
-        t.swellingQuestion,
-        t.flare,
-      ),
-    kit.check('morning_joint_pain', wholeWithin(t.pain, 0, 10)),
-    kit.check('morning_joint_stiffness', wholeWithin(t.stiffnessMinutes, 0, 1440)),
-    kit.check('morning_joint_swelling', sql`${t.swelling} IS NULL OR ${t.swelling} IN (${words(swellings)})`),
-    kit.check('morning_joint_swelling_question', sql`${t.swellingQuestion} IN (${words(swellingQuestions)})`),
+      .on(t.patientId, t.morningId, t.joint, ...answerFields.map(({ name }) => t[name])),
+    ...answerChecks('morning_joint', t),
   ],
 );
 

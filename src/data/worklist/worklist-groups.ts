@@ -1,5 +1,5 @@
 /** Every patient of a clinic with the group of the worklist he or she stands in, for one reader. */
-import { and, asc, eq, lte, sql } from 'drizzle-orm';
+import { and, asc, eq, gt, lte, min, sql } from 'drizzle-orm';
 import { closedStates } from '#core/episode/episode.ts';
 import type { Day } from '#core/time/day.ts';
 import { groupOf, isSnoozed, type WorklistGroup } from '#core/worklist/groups.ts';
@@ -14,8 +14,8 @@ export interface GroupLine {
   readonly group: WorklistGroup;
   /** Colleagues who have the items of an assigned patient. */
   readonly assignedNames: readonly string[];
-  /** First day on which something of a snoozed patient comes back. */
-  readonly snoozedUntil: Day | null;
+  /** First day on which something of a snoozed or paused patient comes back. */
+  readonly until: Day | null;
   /** Snoozed items, for bringing them back. */
   readonly snoozedKeys: readonly string[];
 }
@@ -38,6 +38,22 @@ const dueRows = (access: Access) =>
         sql`(${worklistItem.showsAt} IS NULL OR ${worklistItem.showsAt} <= ${access.now})`,
       ),
     );
+
+/** Patients with a pause whose day to look at is still ahead, with the first of those days. */
+const pausedUntil = async (access: Access): Promise<ReadonlyMap<string, Day>> => {
+  const rows = await access.store.read
+    .select({ patientId: worklistItem.patientId, until: min(worklistItem.showsFrom) })
+    .from(worklistItem)
+    .where(
+      and(
+        eq(worklistItem.clinicId, access.clinicId),
+        eq(worklistItem.kind, 'resume-due'),
+        gt(worklistItem.showsFrom, access.day),
+      ),
+    )
+    .groupBy(worklistItem.patientId);
+  return new Map(rows.flatMap(({ patientId, until }) => (until === null ? [] : [[patientId, until]])));
+};
 
 /** Patients all of whose episodes have ended. */
 const dischargedIds = async (access: Access): Promise<ReadonlySet<string>> => {
@@ -64,13 +80,8 @@ const byPatient = <R extends { readonly patientId: string }>(rows: readonly R[])
   return groups;
 };
 
-/** `closed`: records kept to teams the reader is not in; of those only danger counts. */
-export const groupLines = async (
-  access: Access,
-  closed: ReadonlySet<string>,
-): Promise<readonly GroupLine[]> => {
-  const { read } = access.store;
-  const people = await read
+const peopleByName = (access: Access) =>
+  access.store.read
     .select({
       patientId: patientIdentity.patientId,
       givenName: patientIdentity.givenName,
@@ -79,22 +90,32 @@ export const groupLines = async (
     .from(patientIdentity)
     .where(eq(patientIdentity.clinicId, access.clinicId))
     .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName));
+
+const screenedIds = async (access: Access): Promise<ReadonlySet<string>> => {
+  const rows = await access.store.read
+    .selectDistinct({ id: screening.patientId })
+    .from(screening)
+    .where(eq(screening.clinicId, access.clinicId));
+  return new Set(rows.map(({ id }) => id));
+};
+
+/** `closed`: records kept to teams the reader is not in; of those only danger counts. */
+export const groupLines = async (
+  access: Access,
+  closed: ReadonlySet<string>,
+): Promise<readonly GroupLine[]> => {
+  const people = await peopleByName(access);
   const due = byPatient(
     (await dueRows(access)).filter(({ patientId, kind }) => !closed.has(patientId) || dangers.includes(kind)),
   );
-  const screened = new Set(
-    (
-      await read
-        .selectDistinct({ id: screening.patientId })
-        .from(screening)
-        .where(eq(screening.clinicId, access.clinicId))
-    ).map(({ id }) => id),
-  );
+  const screened = await screenedIds(access);
   const discharged = await dischargedIds(access);
+  const paused = await pausedUntil(access);
   return people.flatMap((person): GroupLine[] => {
     const items = due.get(person.patientId) ?? [];
     const standing = {
       due: items,
+      isPaused: paused.has(person.patientId),
       isScreened: screened.has(person.patientId),
       isDischarged: discharged.has(person.patientId),
       isMine: !closed.has(person.patientId),
@@ -107,7 +128,10 @@ export const groupLines = async (
         ...person,
         group,
         assignedNames: [...new Set(items.flatMap(({ assignedName }) => assignedName ?? []))].sort(),
-        snoozedUntil: snoozed.flatMap(({ snoozedUntil }) => snoozedUntil ?? []).sort()[0] ?? null,
+        until:
+          group === 'paused'
+            ? (paused.get(person.patientId) ?? null)
+            : (snoozed.flatMap(({ snoozedUntil }) => snoozedUntil ?? []).sort()[0] ?? null),
         snoozedKeys: snoozed.map(({ key }) => key),
       },
     ];

@@ -1,5 +1,7 @@
 /** The frame of the pages about a staff member's own sign-in and about the clinic's people. */
 import type { ReactNode } from 'react';
+import { say } from '#messages/en/staff/account.ts';
+import { say as administration } from '#messages/en/staff/administration.ts';
 import { SignOut } from '#ui/account/sign-out.tsx';
 import { PageFrame } from '#ui/design-system/page-frame.tsx';
 
@@ -16,17 +18,17 @@ const clinical = [
   { href: '/worklist', text: 'Worklist' },
   { href: '/patients', text: 'Patients' },
 ];
-const administration = [
-  { href: '/administration', text: 'Staff and sites' },
-  { href: '/administration/settings', text: 'Clinic settings' },
-  { href: '/administration/care', text: 'Covering clinician, urgent number and consents' },
+const administered = [
+  { href: '/administration', text: administration('staff-and-sites') },
+  { href: '/administration/settings', text: administration('clinic-settings') },
+  { href: '/administration/care', text: administration('care-settings') },
 ];
-const own = [{ href: '/account', text: 'Your sign-in' }];
+const own = [{ href: '/account', text: say('own-sign-in') }];
 
 export const AccountFrame = ({ person, current, children }: AccountFrameProps) => {
   const links = [
     ...(person.role === 'clinician' ? clinical : []),
-    ...(person.administers ? administration : []),
+    ...(person.administers ? administered : []),
     ...own,
   ];
   return (

@@ -12,9 +12,9 @@ const browsers: readonly (readonly [RegExp, string])[] = [
 
 const systems: readonly (readonly [RegExp, string])[] = [
   [/Android/, 'Android'],
-  [/iPhone|iPad/, 'iPhone or iPad'],
+  [/iPhone|iPad/, 'iOS'],
   [/Windows/, 'Windows'],
-  [/Mac OS X/, 'Mac'],
+  [/Mac\sOS\sX/, 'Mac'],
   [/Linux/, 'Linux'],
 ];
 
@@ -23,7 +23,8 @@ const first = (list: readonly (readonly [RegExp, string])[], text: string): stri
 
 export const browserInWords = (userAgent: string | null, isPhone: boolean): string => {
   const browser = first(browsers, userAgent ?? '') ?? t('account.browser');
-  const system = first(systems, userAgent ?? '');
+  const found = first(systems, userAgent ?? '');
+  const system = found === 'iOS' ? t('account.iphone') : found;
   const where = system ? t('account.browser-on', { browser, system }) : browser;
   return isPhone ? t('account.with-pin', { where }) : where;
 };

@@ -1,6 +1,7 @@
 'use client';
 /** Codes that are on: new recovery codes, or off again where the clinic lets each choose. */
 import { useState } from 'react';
+import { say } from '#messages/en/staff/account.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from './asked.tsx';
@@ -26,7 +27,7 @@ export const CodesChange = ({ mayStop }: { readonly mayStop: boolean }) => {
   return (
     <div className="stack">
       <Asked asking={asking} />
-      <p>Codes are on. New recovery codes replace the old ones.</p>
+      <p>{say('codes.replace')}</p>
       <TextField
         name="codes-passphrase"
         type="password"
@@ -37,10 +38,10 @@ export const CodesChange = ({ mayStop }: { readonly mayStop: boolean }) => {
         onChange={(event) => setPassword(event.target.value)}
       />
       <div className="row">
-        <Button onClick={() => void renew()}>New recovery codes</Button>
+        <Button onClick={() => void renew()}>{say('codes.new')}</Button>
         {mayStop ? (
           <Button tone="stop" onClick={() => void stop()}>
-            Switch codes off
+            {say('codes.switch-off')}
           </Button>
         ) : null}
       </div>

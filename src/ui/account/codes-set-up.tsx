@@ -1,6 +1,7 @@
 'use client';
 /** One-time codes switched on in three steps: passphrase, app, recovery codes on paper. */
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/account.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
@@ -33,10 +34,7 @@ const Begin = ({
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={begin}>
-      <p>
-        With a code from your phone as well, nobody can sign in with your passphrase alone. You need an
-        authenticator app that shows six-digit codes.
-      </p>
+      <p>{say('codes.about')}</p>
       <TextField
         name="codes-passphrase"
         type="password"
@@ -66,22 +64,22 @@ const Scan = ({
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={verify}>
-      <h2>Add it to your app</h2>
-      <QrCode text={begun.totpURI} label="Code to scan with an authenticator app" />
+      <h2>{say('app.add')}</h2>
+      <QrCode text={begun.totpURI} label={say('app.scan')} />
       <p>
-        Or type this secret into the app: <span className="secret">{typedSecret(begun.totpURI)}</span>
+        {say('app.secret')} <span className="secret">{typedSecret(begun.totpURI)}</span>
       </p>
       <TextField
         name="codes-first"
-        label="Code shown in the app"
-        hint="Six digits"
+        label={say('app.code')}
+        hint={say('app.code-hint')}
         inputMode="numeric"
         autoComplete="one-time-code"
         value={code}
         error={asking.problems[0]?.text}
         onChange={(event) => setCode(event.target.value)}
       />
-      <Button type="submit">Switch codes on</Button>
+      <Button type="submit">{say('codes.switch-on')}</Button>
     </form>
   );
 };
@@ -93,7 +91,7 @@ export const CodesSetUp = () => {
   if (begun && isDone) {
     return (
       <div className="stack">
-        <Notice title="One-time codes are on" isAnnounced />
+        <Notice title={say('codes.are-on')} isAnnounced />
         <RecoveryCodes codes={begun.backupCodes} />
       </div>
     );

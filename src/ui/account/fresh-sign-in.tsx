@@ -4,6 +4,7 @@
  * it when a procedure answers with the problem "fresh-sign-in", and sends again in `onProved`.
  */
 import { type KeyboardEvent, useId, useState } from 'react';
+import { say } from '#messages/en/staff/account.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
@@ -21,7 +22,7 @@ export const FreshSignIn = ({ onProved, onCancel }: FreshSignInProps) => {
   const [passphrase, setPassphrase] = useState('');
   const asking = useAsking(id);
   const prove = () => {
-    if (passphrase === '') return asking.t([{ field: id, text: 'Enter your passphrase.' }]);
+    if (passphrase === '') return asking.t([{ field: id, text: say('no-passphrase') }]);
     void asking.ask(() => change('account.prove', { passphrase }), onProved);
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -32,8 +33,8 @@ export const FreshSignIn = ({ onProved, onCancel }: FreshSignInProps) => {
   };
   return (
     <section className="confirm" aria-live="polite">
-      <h2>Enter your passphrase again</h2>
-      <p>You last entered it more than ten minutes ago. What you entered stays on this page.</p>
+      <h2>{say('again')}</h2>
+      <p>{say('again.note')}</p>
       <ErrorSummary problems={asking.problems} />
       <TextField
         id={id}

@@ -2,6 +2,7 @@
 /** Passkeys of a member of staff: what there is, one more, and taking one away. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/account.ts';
 import { type Begun, makePasskey } from '#ui/account/sign-in/passkey-browser.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
@@ -26,7 +27,7 @@ export interface PasskeysSectionProps {
 const saidNo: Answer<never> = {
   ok: false,
   problem: null,
-  text: 'No passkey was added. The device refused, the request timed out, or the device already has one.',
+  text: say('passkey.none-added'),
   refusals: [],
 };
 
@@ -44,8 +45,7 @@ const AddPasskey = (props: PasskeysSectionProps) => {
   const [typed, setTyped] = useState('');
   const add = (event: FormEvent) => {
     event.preventDefault();
-    if (typed.trim() === '')
-      return asking.t([{ field: 'passkey-name', text: 'Name it, such as “desk key”.' }]);
+    if (typed.trim() === '') return asking.t([{ field: 'passkey-name', text: say('passkey.no-name') }]);
     void asking.ask(
       () => addOne(typed, props),
       () => {
@@ -59,15 +59,15 @@ const AddPasskey = (props: PasskeysSectionProps) => {
       <Asked asking={asking} />
       <TextField
         name="passkey-name"
-        label="Name of the passkey"
-        hint="So that you can tell later which device it is on"
+        label={say('passkey.name')}
+        hint={say('passkey.name-hint')}
         autoComplete="off"
         maxLength={60}
         value={typed}
         error={asking.errorOf('passkey-name')}
         onChange={(event) => setTyped(event.target.value)}
       />
-      <Button type="submit">Add a passkey</Button>
+      <Button type="submit">{say('passkey.add')}</Button>
     </form>
   );
 };
@@ -83,16 +83,15 @@ export const PasskeysSection = (props: PasskeysSectionProps) => {
   return (
     <section className="stack">
       <h2>Passkeys</h2>
-      <p>
-        A passkey is stored on your device or on a security key, and unlocked with a PIN, fingerprint or face.
-        It signs you in without a passphrase or code, and does not work on a fake page.
-      </p>
+      <p>{say('passkeys.note')}</p>
       <Asked asking={asking} />
       <DefinitionList
         rows={props.passkeys.map((one) => ({
           key: one.id,
           name: one.name,
-          value: `Added ${one.made}, ${one.lastUsed ? `last used ${one.lastUsed}` : 'not used yet'}`,
+          value: one.lastUsed
+            ? say('passkey.used', { made: one.made, used: one.lastUsed })
+            : say('passkey.not-used', { made: one.made }),
           action: (
             <Button tone="quiet" onClick={() => void remove(one.id)}>
               Remove<span className="visually-hidden"> {one.name}</span>
@@ -100,14 +99,7 @@ export const PasskeysSection = (props: PasskeysSectionProps) => {
           ),
         }))}
       />
-      {props.canMake ? (
-        <AddPasskey {...props} />
-      ) : (
-        <p className="soft">
-          Passkeys need a web address with a name. Here the clinic’s address is a number, so you cannot add
-          one.
-        </p>
-      )}
+      {props.canMake ? <AddPasskey {...props} /> : <p className="soft">{say('passkey.no-address')}</p>}
     </section>
   );
 };

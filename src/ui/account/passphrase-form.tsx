@@ -2,10 +2,10 @@
 /** A passphrase of one's own. */
 import { type FormEvent, useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
 import { t } from '#ui/language/words.ts';
-import { Asked } from './asked.tsx';
 import { change } from './call.ts';
 import { useAsking } from './use-asking.ts';
 
@@ -30,7 +30,7 @@ export const PassphraseForm = () => {
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={save}>
-      <Asked asking={asking} />
+      <ErrorSummary problems={asking.problems} />
       {names.map((name) => (
         <TextField
           key={name}

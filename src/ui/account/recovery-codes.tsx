@@ -1,14 +1,12 @@
 'use client';
 /** Ten codes for the day the phone is lost. Shown once; each opens once. */
+import { say } from '#messages/en/staff/account.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 
 export const RecoveryCodes = ({ codes }: { readonly codes: readonly string[] }) => (
   <section className="stack keep-together">
-    <h2>Recovery codes</h2>
-    <p>
-      Print them or write them down now. They are not shown again. Each one signs you in once instead of a
-      code from the app. Keep them away from your computer.
-    </p>
+    <h2>{say('recovery')}</h2>
+    <p>{say('recovery.note')}</p>
     <ol className="recovery-codes">
       {codes.map((code) => (
         <li key={code} className="secret">
@@ -20,7 +18,7 @@ export const RecoveryCodes = ({ codes }: { readonly codes: readonly string[] }) 
       <Button tone="plain" onClick={() => window.print()}>
         Print
       </Button>
-      <LinkButton href="/account">I have saved them</LinkButton>
+      <LinkButton href="/account">{say('recovery.saved')}</LinkButton>
     </div>
   </section>
 );

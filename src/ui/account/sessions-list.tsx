@@ -3,9 +3,9 @@
 import { useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import './words.ts';
 import { t } from '#ui/language/words.ts';
-import { Asked } from './asked.tsx';
 import { browserInWords } from './browser-in-words.ts';
 import { change } from './call.ts';
 import { systemMoment } from './system-moment.ts';
@@ -43,7 +43,7 @@ export const SessionsList = ({ sessions, sessionId, zone }: SessionsListProps) =
     );
   return (
     <div className="stack">
-      <Asked asking={asking} />
+      <ErrorSummary problems={asking.problems} />
       <DefinitionList
         rows={sessions
           .filter((session) => !ended.has(session.id))

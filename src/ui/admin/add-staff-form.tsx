@@ -2,6 +2,7 @@
 /** A new person of the clinic, with a passphrase to hand over. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
@@ -11,16 +12,16 @@ import { useAsking } from '../account/use-asking.ts';
 import { HandedOver } from './handed-over.tsx';
 
 const kinds = [
-  { value: 'clinician', label: 'Clinician', hint: 'Works with records.' },
+  { value: 'clinician', label: 'Clinician', hint: say('kind.clinician-hint') },
   {
     value: 'both',
-    label: 'Clinician who also administers',
-    hint: 'Works with records, staff and clinic settings.',
+    label: say('kind.both'),
+    hint: say('kind.both-hint'),
   },
   {
     value: 'administrator',
     label: 'Administrator',
-    hint: 'Works with staff, sites and clinic settings. Cannot open records.',
+    hint: say('kind.administrator-hint'),
   },
 ] as const;
 
@@ -38,9 +39,9 @@ interface Typed {
 }
 
 const missingIn = ({ name, email, kind }: Typed) => [
-  ...(name.trim().length < 2 ? [{ field: 'name', text: 'Enter the name.' }] : []),
-  ...(/^\S+@\S+$/.test(email) ? [] : [{ field: 'email', text: 'Enter an email address with an @ in it.' }]),
-  ...(kind ? [] : [{ field: 'kind', text: 'Choose what this person does.' }]),
+  ...(name.trim().length < 2 ? [{ field: 'name', text: say('no-name') }] : []),
+  ...(/^\S+@\S+$/.test(email) ? [] : [{ field: 'email', text: say('no-email') }]),
+  ...(kind ? [] : [{ field: 'kind', text: say('no-kind') }]),
 ];
 
 interface FieldsProps {
@@ -54,7 +55,7 @@ const StaffFields = ({ typed, errorOf, onType }: FieldsProps) => (
     <TextField
       name="name"
       label="Name"
-      hint="As it appears under a signature"
+      hint={say('name-hint')}
       value={typed.name}
       error={errorOf('name')}
       onChange={(event) => onType({ name: event.target.value })}
@@ -62,14 +63,14 @@ const StaffFields = ({ typed, errorOf, onType }: FieldsProps) => (
     <TextField
       name="email"
       type="email"
-      label="Email address"
+      label={say('email')}
       value={typed.email}
       error={errorOf('email')}
       onChange={(event) => onType({ email: event.target.value })}
     />
     <RadioGroup
       name="kind"
-      legend="What this person does"
+      legend={say('kind')}
       options={kinds}
       chosen={typed.kind}
       error={errorOf('kind')}
@@ -106,7 +107,7 @@ export const AddStaffForm = () => {
         onType={(more) => setTyped({ ...typed, ...more })}
       />
       <Button type="submit" aria-disabled={asking.isBusy || undefined}>
-        Add this person
+        {say('add-person')}
       </Button>
     </form>
   );

@@ -1,4 +1,5 @@
 /** The clinic's people and places. */
+import { say } from '#messages/en/staff/administration.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { ActButton } from '../account/act-button.tsx';
@@ -18,30 +19,32 @@ export interface AdministrationScreenProps {
 
 export const AdministrationScreen = ({ people, sites }: AdministrationScreenProps) => (
   <div className="stack-wide">
-    <PageHeading>Staff and sites</PageHeading>
+    <PageHeading>{say('staff-and-sites')}</PageHeading>
     <section className="stack">
       <h2>Staff</h2>
       <StaffList people={people} />
     </section>
     <section className="stack">
-      <h2>Add a person</h2>
+      <h2>{say('add-title')}</h2>
       <AddStaffForm />
     </section>
     <section className="stack">
       <h2>Sites</h2>
-      {sites.length === 0 ? <p className="soft">No site has been added.</p> : null}
+      {sites.length === 0 ? <p className="soft">{say('no-site')}</p> : null}
       <DefinitionList
         rows={sites.map((site) => ({
           key: site.id,
           name: site.name,
-          value: [site.address ?? 'No address', site.closedAt ? 'Closed' : ''].filter(Boolean).join('. '),
+          value: [site.address ?? say('no-address'), site.closedAt ? 'Closed' : '']
+            .filter(Boolean)
+            .join('. '),
           action: site.closedAt ? null : (
             <ActButton
               path="admin.sites.close"
               input={{ siteId: site.id }}
               label="Close"
               about={site.name}
-              question={`Close ${site.name}?`}
+              question={say('close-question', { name: site.name })}
             />
           ),
         }))}

@@ -1,6 +1,7 @@
 /** What the clinic sets for the care around a dose: who covers, and the words patients consent to. */
 import type { ConsentKind } from '#core/episode/consent.ts';
 import { type ClinicNumbers, urgentNumberInWords } from '#core/episode/urgent-number.ts';
+import { say } from '#messages/en/staff/administration.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
@@ -28,7 +29,7 @@ export interface CareSettingsProps {
 
 const UrgentNumber = ({ numbers }: Pick<CareSettingsProps, 'numbers'>) => (
   <section className="stack">
-    <h2>Urgent number</h2>
+    <h2>{say('urgent-number')}</h2>
     <p>{urgentNumberInWords(numbers)}</p>
     <UrgentNumberForm current={numbers.urgentNumber ?? ''} />
   </section>
@@ -39,11 +40,9 @@ const Covering = ({
   clinicians,
 }: Pick<CareSettingsProps, 'coveringClinician' | 'clinicians'>) => (
   <section className="stack">
-    <h2>Covering clinician</h2>
+    <h2>{say('covering')}</h2>
     <p>
-      {coveringClinician
-        ? `Urgent items not acknowledged in time pass to ${coveringClinician.name}.`
-        : 'No covering clinician is named. Urgent items not acknowledged in time pass to nobody.'}
+      {coveringClinician ? say('covering.passes', { name: coveringClinician.name }) : say('covering.nobody')}
     </p>
     <CoveringClinicianForm clinicians={clinicians} current={coveringClinician?.id ?? ''} />
   </section>
@@ -56,15 +55,12 @@ export const CareSettingsScreen = ({
   wordings,
 }: CareSettingsProps) => (
   <div className="stack-wide">
-    <PageHeading>Covering clinician, urgent number and consents</PageHeading>
+    <PageHeading>{say('care-settings')}</PageHeading>
     <Covering coveringClinician={coveringClinician} clinicians={clinicians} />
     <UrgentNumber numbers={numbers} />
     <section className="stack">
-      <h2>Consent wording</h2>
-      <p className="soft">
-        New wording applies to consents given from then on. Each recorded consent keeps the version the
-        patient answered.
-      </p>
+      <h2>{say('consent.wording')}</h2>
+      <p className="soft">{say('consent.note')}</p>
       {wordings.map((wording) => (
         <article key={wording.kind} className="stack-close">
           <h3>{wording.title}</h3>
@@ -74,15 +70,13 @@ export const CareSettingsScreen = ({
               tone={wording.isProposal ? 'care' : 'accent'}
             >
               {wording.isProposal
-                ? `Proposed wording ${wording.wordingVersion}`
-                : `Your clinic’s wording, version ${wording.wordingVersion}`}
+                ? say('wording.proposed', { version: wording.wordingVersion })
+                : say('wording.own', { version: wording.wordingVersion })}
             </StatusTag>{' '}
-            {wording.isProposal ? (
-              <span className="soft">Nobody at your clinic has written or approved it.</span>
-            ) : null}
+            {wording.isProposal ? <span className="soft">{say('wording.unapproved')}</span> : null}
           </p>
           <p>{wording.text}</p>
-          <Disclosure summary={`Write new wording: ${wording.title}`}>
+          <Disclosure summary={say('wording.write', { title: wording.title })}>
             <WordingForm
               key={`${wording.isProposal} ${wording.wordingVersion}`}
               kind={wording.kind}

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
 import type { ClinicSetting } from '#core/sources/clinic-setting.ts';
+import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -55,7 +56,7 @@ const SettingRow = ({ setting, text, error, onType }: SettingRowProps) => {
           <NumberField
             name={id}
             label={title}
-            hint={`${min} to ${max}, ${setting.default} unless changed`}
+            hint={say('setting.bounds', { min, max, usual: setting.default })}
             unit={unitWords(unit) || undefined}
             isWhole={setting.whole}
             value={text}
@@ -112,13 +113,13 @@ const SavePart = ({ preview, reason, error, onReason, onSave }: SaveProps) => (
     <SettingPreview preview={preview} />
     <LongTextField
       name="reason"
-      label="Reason for the change"
+      label={say('reason')}
       maxLength={500}
       value={reason}
       error={error}
       onChange={(event) => onReason(event.target.value)}
     />
-    <Button onClick={onSave}>Save these settings</Button>
+    <Button onClick={onSave}>{say('settings.save')}</Button>
   </section>
 );
 
@@ -127,7 +128,7 @@ const readAll = (typed: Readonly<Record<string, string>>) => {
   const read = Object.entries(typed).map(([id, text]) => [id, readNumber(text)] as const);
   const problems = read
     .filter(([, value]) => value === null || Number.isNaN(value))
-    .map(([field]) => ({ field, text: 'Type a number, such as 2.5.' }));
+    .map(([field]) => ({ field, text: say('no-number') }));
   return { values: Object.fromEntries(read) as Record<string, number>, problems };
 };
 
@@ -156,7 +157,7 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
     router.refresh();
   };
   const save = () => {
-    const missing = [{ field: 'reason', text: 'Write the reason for the change.' }];
+    const missing = [{ field: 'reason', text: say('no-reason') }];
     if (reason.trim().length < 3) return asking.t(missing);
     void asking.ask(
       () => change('admin.clinicSettings.save', { values: readAll(typed).values, reason }),
@@ -175,8 +176,8 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
         onType={type}
       />
       {preview ? <SavePart {...{ preview, reason, error }} onReason={setReason} onSave={save} /> : null}
-      {mayChange && !preview ? <Button type="submit">Preview the change</Button> : null}
-      <span role="status">{isSaved ? 'Saved. They apply from the next decision.' : ''}</span>
+      {mayChange && !preview ? <Button type="submit">{say('preview')}</Button> : null}
+      <span role="status">{isSaved ? say('settings.saved') : ''}</span>
     </form>
   );
 };

@@ -1,4 +1,5 @@
 /** Every number the clinic may set, and when it was set last. */
+import { say } from '#messages/en/staff/administration.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -18,13 +19,13 @@ export interface ClinicSettingsScreenProps {
 
 export const ClinicSettingsScreen = ({ list, zone }: ClinicSettingsScreenProps) => (
   <div className="stack-wide">
-    <PageHeading>Clinic settings</PageHeading>
+    <PageHeading>{say('clinic-settings')}</PageHeading>
     <p>
-      Values that no published source fixes. Each decision keeps the settings it was made with. A change
-      applies from the next decision. {list.mayChange ? '' : 'Only administrators can change them.'}
+      {say('settings.note')}
+      {list.mayChange ? '' : ` ${say('settings.only-administrators')}`}
     </p>
     <ClinicSettingsForm areas={list.areas} mayChange={list.mayChange} />
-    <Disclosure summary={`Changes so far: ${list.changes.length}`}>
+    <Disclosure summary={say('settings.changes', { count: list.changes.length })}>
       <DefinitionList
         rows={list.changes.map((one) => ({
           key: String(one.version),

@@ -2,6 +2,7 @@
 /** Names who takes over danger nobody has acknowledged. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { Asked } from '../account/asked.tsx';
@@ -30,7 +31,7 @@ export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinician
       <Asked asking={asking} />
       <SelectField
         name="covering"
-        label="Covering clinician"
+        label={say('covering')}
         empty="Nobody"
         options={clinicians.map(({ id: value, name: label }) => ({ value, label }))}
         value={userId}
@@ -38,7 +39,7 @@ export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinician
         onChange={(event) => setUserId(event.target.value)}
       />
       <Button type="submit" disabled={asking.isBusy}>
-        Save covering clinician
+        {say('covering.save')}
       </Button>
     </form>
   );

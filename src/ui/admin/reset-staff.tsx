@@ -1,6 +1,7 @@
 'use client';
 /** A new passphrase for a colleague who lost theirs, or their phone. */
 import { useState } from 'react';
+import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Asked } from '../account/asked.tsx';
@@ -25,15 +26,16 @@ export const ResetStaff = ({ userId, name }: { readonly userId: string; readonly
       <Asked asking={asking} />
       {isAsked ? (
         <ConfirmQuestion
-          question={`Give ${name} a new passphrase? Their codes will be switched off and they will be signed out everywhere.`}
-          yes="New passphrase"
+          question={say('reset-question', { name })}
+          yes={say('reset')}
           no="Cancel"
           onYes={reset}
           onNo={() => setAsked(false)}
         />
       ) : (
         <Button id={`reset-${userId}`} tone="quiet" onClick={() => setAsked(true)}>
-          New passphrase<span className="visually-hidden"> for {name}</span>
+          {say('reset')}
+          <span className="visually-hidden"> {say('reset-for', { name })}</span>
         </Button>
       )}
     </div>

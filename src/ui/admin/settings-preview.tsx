@@ -1,5 +1,6 @@
 /** What other numbers would have decided. */
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/administration.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 
 export interface Preview {
@@ -21,26 +22,28 @@ export interface Preview {
 
 export const SettingPreview = ({ preview }: { readonly preview: Preview }) => (
   <div className="stack">
-    <h2>What would change</h2>
+    <h2>{say('would-change')}</h2>
     <p>
-      {preview.looked} decisions since {dayInWords(preview.since)} were checked again with these settings.{' '}
+      {say('checked-again', { count: preview.looked, date: dayInWords(preview.since) })}{' '}
       {preview.differing === 0
-        ? 'None of them would differ.'
-        : `${preview.differing} would differ, of ${preview.patients} patients: ${preview.bolder} bolder, ${preview.moreCautious} more cautious, the others different in step, advice or contact.`}
+        ? say('none-differ')
+        : say('differ', {
+            differing: preview.differing,
+            patients: preview.patients,
+            bolder: preview.bolder,
+            cautious: preview.moreCautious,
+          })}
     </p>
-    <p className="soft">
-      Each was checked again with the facts stored with it. Settings for collecting facts, doses, screening,
-      nutrition and records apply from their next use and are not shown here.
-    </p>
+    <p className="soft">{say('checked-note')}</p>
     {preview.lines.length > 0 ? (
       <DataTable
-        caption="Decisions that would differ"
+        caption={say('differing')}
         columns={[
           { key: 'who', title: 'Patient' },
           { key: 'joint', title: 'Joint' },
           { key: 'day', title: 'Day' },
           { key: 'before', title: 'Was' },
-          { key: 'after', title: 'Would be' },
+          { key: 'after', title: say('would-be') },
         ]}
         rows={preview.lines.map((line) => ({
           key: `${line.patientId} ${line.joint} ${line.day} ${line.before} ${line.after}`,

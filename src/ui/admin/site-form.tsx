@@ -2,6 +2,7 @@
 /** A place at which the clinic works. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../account/asked.tsx';
@@ -15,7 +16,7 @@ export const SiteForm = () => {
   const [address, setAddress] = useState('');
   const add = (event: FormEvent) => {
     event.preventDefault();
-    if (name.trim().length < 2) return asking.t([{ field: 'site-name', text: 'Enter a name for the site.' }]);
+    if (name.trim().length < 2) return asking.t([{ field: 'site-name', text: say('site.no-name') }]);
     void asking.ask(
       () => change('admin.sites.add', { name, address: address.trim() || null }),
       () => {
@@ -30,7 +31,7 @@ export const SiteForm = () => {
       <Asked asking={asking} />
       <TextField
         name="site-name"
-        label="Site name"
+        label={say('site.name')}
         value={name}
         error={asking.errorOf('site-name')}
         onChange={(event) => setName(event.target.value)}
@@ -42,7 +43,7 @@ export const SiteForm = () => {
         value={address}
         onChange={(event) => setAddress(event.target.value)}
       />
-      <Button type="submit">Add this site</Button>
+      <Button type="submit">{say('site.add')}</Button>
     </form>
   );
 };

@@ -1,4 +1,5 @@
 /** The clinic's people, with what an administrator may do for each. */
+import { say } from '#messages/en/staff/administration.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { ActButton } from '../account/act-button.tsx';
@@ -17,7 +18,7 @@ export interface StaffLine {
 }
 
 const doesInWords = ({ role, administers }: StaffLine): string =>
-  role === 'administrator' ? 'Administrator' : administers ? 'Clinician who also administers' : 'Clinician';
+  role === 'administrator' ? 'Administrator' : administers ? say('role.both') : 'Clinician';
 
 const stateOf = (line: StaffLine) => {
   if (!line.isActive)
@@ -29,10 +30,10 @@ const stateOf = (line: StaffLine) => {
   if (!line.hasOwnPassphrase)
     return (
       <StatusTag shape="note" tone="care">
-        Passphrase handed over, not yet changed
+        {say('not-yet-changed')}
       </StatusTag>
     );
-  return line.twoFactorEnabled ? 'Passphrase and code' : 'Passphrase only';
+  return line.twoFactorEnabled ? say('passphrase-and-code') : say('passphrase-only');
 };
 
 const Acts = ({ line }: { readonly line: StaffLine }) => {
@@ -47,12 +48,10 @@ const Acts = ({ line }: { readonly line: StaffLine }) => {
         <ActButton
           path="admin.staff.setRoles"
           input={{ userId, role: 'clinician', administers: !line.administers }}
-          label={line.administers ? 'Remove administrator role' : 'Make administrator'}
+          label={line.administers ? say('role.remove') : say('role.give')}
           about={name}
           question={
-            line.administers
-              ? `${name} will no longer be able to change staff, sites and clinic settings.`
-              : `${name} will be able to change staff, sites and clinic settings.`
+            line.administers ? say('role.remove-question', { name }) : say('role.give-question', { name })
           }
         />
       ) : null}
@@ -62,7 +61,7 @@ const Acts = ({ line }: { readonly line: StaffLine }) => {
         input={{ userId }}
         label="Deactivate"
         about={name}
-        question={`${name} will be signed out and cannot sign in. What ${name} recorded and signed stays.`}
+        question={say('deactivate-question', { name })}
       />
     </div>
   );

@@ -2,6 +2,7 @@
 /** The number patients ring when nobody answers at the clinic. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../account/asked.tsx';
@@ -24,8 +25,8 @@ export const UrgentNumberForm = ({ current }: { readonly current: string }) => {
       <Asked asking={asking} />
       <TextField
         name="urgent-number"
-        label="Urgent number"
-        hint="Such as the out-of-hours doctor: 116 117."
+        label={say('urgent-number')}
+        hint={say('urgent.hint')}
         type="tel"
         maxLength={30}
         value={urgentNumber}
@@ -33,7 +34,7 @@ export const UrgentNumberForm = ({ current }: { readonly current: string }) => {
         onChange={(event) => setUrgentNumber(event.target.value)}
       />
       <Button type="submit" disabled={asking.isBusy}>
-        Save urgent number
+        {say('urgent.save')}
       </Button>
     </form>
   );

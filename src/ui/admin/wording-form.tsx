@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import type { ConsentKind } from '#core/episode/consent.ts';
+import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../account/asked.tsx';
@@ -27,7 +28,9 @@ export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
     event.preventDefault();
     const length = text.trim().length;
     if (length < shortest || length > longest)
-      return asking.t([{ field, text: `Write ${shortest} to ${longest} characters; there are ${length}.` }]);
+      return asking.t([
+        { field, text: say('wording.length', { least: shortest, most: longest, count: length }) },
+      ]);
     void asking.ask(
       () => change('admin.care.writeWording', { kind, text }),
       () => router.refresh(),
@@ -38,14 +41,14 @@ export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
       <Asked asking={asking} />
       <LongTextField
         name={field}
-        label="What the patient reads and consents to"
+        label={say('wording.label')}
         rows={8}
         value={text}
         error={asking.errorOf(field)}
         onChange={(event) => setText(event.target.value)}
       />
       <Button type="submit" disabled={asking.isBusy}>
-        Save as a new version
+        {say('wording.save')}
       </Button>
     </form>
   );

@@ -1,5 +1,6 @@
 /** The frame of the clinic's pages: three places, who is signed in, and what the product is not. */
 import type { ReactNode } from 'react';
+import { say } from '#messages/en/staff/clinic.ts';
 import { PageFrame } from '#ui/design-system/page-frame.tsx';
 import { SignOut } from './sign-out.tsx';
 
@@ -28,12 +29,7 @@ export const ClinicFrame = ({ place, name, children }: ClinicFrameProps) => (
         <SignOut />
       </span>
     }
-    foot={
-      <p>
-        Loadgate proposes; the licensed clinician decides under local rules. It shows what was checked and
-        what was not.
-      </p>
-    }
+    foot={<p>{say('loadgate-proposes')}</p>}
   >
     {children}
   </PageFrame>

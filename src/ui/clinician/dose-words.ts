@@ -1,48 +1,73 @@
 /** A dose as a clinician would say it, with its units. */
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Cuff, Dose, RepetitionBand } from '#core/prescribing/dose.ts';
 import { figure } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/clinic.ts';
 
-const sideInWords = { left: 'left', right: 'right', both: 'both sides' } as const;
-
-export const exerciseTitle = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
+const sideInWords = { left: 'left', right: 'right', both: say('both-sides') } as const;
 
 const underRestriction = (dose: Dose): string => {
   if (dose.method !== 'occlusion') return '';
-  return dose.cuff.kind === 'elastic-wrap' ? ', with a wrap' : ', with a cuff';
+  return `, ${say(dose.cuff.kind === 'elastic-wrap' ? 'with-a-wrap' : 'with-a-cuff')}`;
 };
 
 /** "Straighten the knee, sitting, left"; the same exercise with a cuff is another line and says so. */
 export const doseTitle = (dose: Dose): string =>
   `${exerciseTitle(dose.exerciseId)}, ${sideInWords[dose.side]}${underRestriction(dose)}`;
 
-const band = ({ low, high }: RepetitionBand): string => (low === high ? `${low}` : `${low} to ${high}`);
+const band = ({ low, high }: RepetitionBand): string =>
+  low === high ? `${low}` : say('range', { low, high });
 
 const cuffInWords = (cuff: Cuff): string =>
   cuff.kind === 'elastic-wrap'
-    ? `elastic wrap at tightness ${cuff.tightness} of 10; a wrap has no pressure`
-    : `cuff ${figure(cuff.widthCm)} cm at ${Math.round(cuff.pressureMmhg)} mmHg, ${figure(cuff.percentOfLimbOcclusionPressure)} % of ${cuff.limbOcclusionPressureMmhg} mmHg measured ${cuff.position} on ${cuff.measuredOn}`;
+    ? say('elastic-wrap-at-tightness', { tightness: cuff.tightness })
+    : say('cuff', {
+        width: figure(cuff.widthCm),
+        pressure: Math.round(cuff.pressureMmhg),
+        percent: figure(cuff.percentOfLimbOcclusionPressure),
+        measured: cuff.limbOcclusionPressureMmhg,
+        position: cuff.position,
+        on: cuff.measuredOn,
+      });
 
 const work = (dose: Dose): string => {
   switch (dose.method) {
     case 'low-load':
-      return `${dose.sets} × ${band(dose.repetitions)} repetitions with ${figure(dose.loadKg)} kg, ${dose.reserve} in reserve`;
+      return say('sets-with-load', {
+        sets: dose.sets,
+        repetitions: band(dose.repetitions),
+        load: figure(dose.loadKg),
+        reserve: dose.reserve,
+      });
     case 'variation': {
       const load =
         dose.effectiveLoadKg === null
-          ? 'effective load not computed'
-          : `effective load ${figure(dose.effectiveLoadKg)} kg`;
-      const added = dose.addedKg > 0 ? `, ${figure(dose.addedKg)} kg added` : '';
-      return `${dose.sets} × ${band(dose.repetitions)} repetitions, ${dose.reserve} in reserve, ${load}${added}`;
+          ? say('no-effective-load')
+          : say('effective-load', { load: figure(dose.effectiveLoadKg) });
+      const added = dose.addedKg > 0 ? `, ${say('added', { load: figure(dose.addedKg) })}` : '';
+      return say('sets-in-reserve', {
+        sets: dose.sets,
+        repetitions: band(dose.repetitions),
+        reserve: dose.reserve,
+        load: `${load}${added}`,
+      });
     }
     case 'occlusion':
-      return `${dose.scheme.join(' / ')} repetitions with ${figure(dose.loadKg)} kg, ${cuffInWords(dose.cuff)}, ${
-        dose.inflation === 'continuous' ? 'cuff stays inflated during rests' : 'cuff deflated during rests'
-      }, no more than ${figure(dose.capSeconds / 60)} min under restriction, ${
-        dose.supervised ? 'with a clinician present' : 'at home'
-      }${dose.pulseShown ? ', pulse beyond the cuff checked before, during and after' : ''}`;
+      return [
+        say('scheme-with-load', { scheme: dose.scheme.join(' / '), load: figure(dose.loadKg) }),
+        cuffInWords(dose.cuff),
+        say(dose.inflation === 'continuous' ? 'cuff-stays-inflated' : 'cuff-deflated'),
+        say('no-more-than', { minutes: figure(dose.capSeconds / 60) }),
+        say(dose.supervised ? 'with-a-clinician-present' : 'at-home'),
+        ...(dose.pulseShown ? [say('pulse-checked')] : []),
+      ].join(', ');
   }
 };
 
 export const doseInWords = (dose: Dose): string =>
-  `${work(dose)}; rest ${dose.restSeconds} s, ${figure(dose.secondsPerRepetition)} s a repetition, ${dose.sessionsPerWeek} a week`;
+  say('dose', {
+    dose: work(dose),
+    rest: dose.restSeconds,
+    repetition: figure(dose.secondsPerRepetition),
+    sessions: dose.sessionsPerWeek,
+  });

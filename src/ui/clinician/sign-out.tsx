@@ -1,5 +1,6 @@
 'use client';
 /** Ends the session on the server, then goes to sign in. */
+import { say } from '#messages/en/staff/clinic.ts';
 import { Button } from '#ui/design-system/button.tsx';
 
 const signOut = async () => {
@@ -14,6 +15,6 @@ const signOut = async () => {
 
 export const SignOut = () => (
   <Button tone="quiet" onClick={() => void signOut()}>
-    Sign out
+    {say('sign-out')}
   </Button>
 );

@@ -1,7 +1,8 @@
 /** On every page of the clinic until somebody is named who takes over what nobody acknowledges in time. */
+import { say } from '#messages/en/staff/clinic.ts';
 export const UncoveredNotice = () => (
   <p className="screen-only uncovered">
-    <strong>No covering clinician is named.</strong> A warning sign that nobody acknowledges in time passes to
-    nobody. An administrator names one under <a href="/administration/care">Administration, care</a>.
+    <strong>{say('no-covering-clinician')}</strong> {say('name-one-under')}{' '}
+    <a href="/administration/care">{say('administration-care')}</a>.
   </p>
 );

@@ -2,6 +2,7 @@
 
 import { dayInWords } from '#core/review/plain-words.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/clinic.ts';
 
 export interface ClinicClock {
   readonly zone: string;
@@ -44,8 +45,8 @@ export const agoInWords = (instant: number, clock: ClinicClock): string => {
   const days = daysBetween(dayAt(instant, clock.zone), today(clock));
   if (days <= 0) {
     const at = parts(instant, clock.zone);
-    return `today at ${at.get('hour')}:${at.get('minute')}`;
+    return say('today-at', { time: `${at.get('hour')}:${at.get('minute')}` });
   }
   if (days === 1) return 'yesterday';
-  return days < 60 ? `${days} days ago` : `${Math.floor(days / 7)} weeks ago`;
+  return days < 60 ? say('days-ago', { days }) : say('weeks-ago', { weeks: Math.floor(days / 7) });
 };

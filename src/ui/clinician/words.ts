@@ -1,6 +1,7 @@
 /** Statuses of the clinic's screens: each a shape, a tone and a word. */
 import type { Contact, DecisionWord, Today } from '#core/decision/answers.ts';
 import type { Eligibility } from '#core/prescribing/methods.ts';
+import { say } from '#messages/en/staff/clinic.ts';
 import type { Shape } from '#ui/design-system/mark.tsx';
 import type { StatusTone } from '#ui/design-system/status-tag.tsx';
 import type { WorklistItemKind } from './answers.ts';
@@ -14,28 +15,28 @@ interface Status {
 export const decisionStatus: Readonly<Record<DecisionWord, Status>> = {
   progress: { word: 'Progress', shape: 'forward', tone: 'accent' },
   hold: { word: 'Hold', shape: 'level', tone: 'plain' },
-  'ease-back': { word: 'Ease back', shape: 'back', tone: 'care' },
+  'ease-back': { word: say('ease-back'), shape: 'back', tone: 'care' },
   pause: { word: 'Pause', shape: 'stop', tone: 'danger' },
 };
 
 export const todayInWords: Readonly<Record<Today, string>> = {
-  'as-planned': 'session as planned today',
-  'bad-day': 'easier session today',
-  'rest-this-joint': 'rest this joint today',
-  none: 'no session today',
+  'as-planned': say('session-as-planned-today'),
+  'bad-day': say('easier-session-today'),
+  'rest-this-joint': say('rest-this-joint-today'),
+  none: say('no-session-today'),
 };
 
 export const contactInWords: Readonly<Record<Contact, string>> = {
-  none: 'the rules ask for no contact',
-  routine: 'contact at the next routine opportunity',
-  'same-day': 'contact the same day',
-  emergency: 'emergency contact',
+  none: say('no-contact-asked'),
+  routine: say('contact-routine'),
+  'same-day': say('contact-the-same-day'),
+  emergency: say('emergency-contact'),
 };
 
 const eligibilityStatuses: Readonly<Record<Eligibility, Status>> = {
   open: { word: 'Eligible', shape: 'done', tone: 'accent' },
-  'open-with-precautions': { word: 'Eligible with precautions', shape: 'care', tone: 'care' },
-  'closed-until-cleared': { word: 'Needs clearance', shape: 'closed', tone: 'danger' },
+  'open-with-precautions': { word: say('eligible-with-precautions'), shape: 'care', tone: 'care' },
+  'closed-until-cleared': { word: say('needs-clearance'), shape: 'closed', tone: 'danger' },
   closed: { word: 'Contraindicated', shape: 'closed', tone: 'danger' },
 };
 
@@ -43,10 +44,10 @@ const eligibilityStatuses: Readonly<Record<Eligibility, Status>> = {
 const notContraindicated: readonly (readonly [RegExp, string])[] = [
   [
     /^(never-screened$|not-asked-|screening-|returned-from-break$|after-)|-not-measured$/,
-    'Assessment needed',
+    say('assessment-needed'),
   ],
-  [/^no-consent-/, 'Consent needed'],
-  [/^(care-closed|on-break)$/, 'Not available now'],
+  [/^no-consent-/, say('consent-needed')],
+  [/^(care-closed|on-break)$/, say('not-available-now')],
 ];
 
 /** A method is called contraindicated only where a finding says so. */
@@ -67,31 +68,31 @@ export const eligibilityStatus = (
 };
 
 const itemStatuses: Readonly<Record<string, Status>> = {
-  'red-flag': { word: 'Warning sign', shape: 'stop', tone: 'danger' },
+  'red-flag': { word: say('warning-sign'), shape: 'stop', tone: 'danger' },
   pause: { word: 'Paused', shape: 'stop', tone: 'danger' },
-  'same-day-contact': { word: 'Call today', shape: 'care', tone: 'danger' },
-  'eased-twice': { word: 'Eased back twice', shape: 'back', tone: 'care' },
-  'entry-conflict': { word: 'Conflicting entries', shape: 'care', tone: 'care' },
-  'ease-back': { word: 'Eased back', shape: 'back', tone: 'care' },
-  'resume-due': { word: 'Still paused', shape: 'waiting', tone: 'care' },
-  'dose-stopped': { word: 'Dose stopped', shape: 'stop', tone: 'care' },
-  'floor-reached': { word: 'Lowest dose reached', shape: 'back', tone: 'care' },
-  'override-ended': { word: 'Override ended', shape: 'waiting', tone: 'plain' },
-  'pre-visit-answers': { word: 'Pre-visit answers', shape: 'note', tone: 'accent' },
-  'break-over': { word: 'Return overdue', shape: 'waiting', tone: 'plain' },
-  'danger-passed': { word: 'Not acknowledged in time', shape: 'care', tone: 'danger' },
-  'reported-new': { word: 'New since last session', shape: 'care', tone: 'care' },
-  'event-review': { word: 'Event to review', shape: 'care', tone: 'care' },
-  'limit-ended': { word: 'Limit ended', shape: 'waiting', tone: 'plain' },
-  'awaiting-signature': { word: 'To sign', shape: 'waiting', tone: 'accent' },
-  'clock-doubtful': { word: 'Check phone clock', shape: 'unknown', tone: 'care' },
-  'missing-answers': { word: 'No morning answers', shape: 'unknown', tone: 'plain' },
+  'same-day-contact': { word: say('call-today'), shape: 'care', tone: 'danger' },
+  'eased-twice': { word: say('eased-back-twice'), shape: 'back', tone: 'care' },
+  'entry-conflict': { word: say('conflicting-entries'), shape: 'care', tone: 'care' },
+  'ease-back': { word: say('eased-back'), shape: 'back', tone: 'care' },
+  'resume-due': { word: say('still-paused'), shape: 'waiting', tone: 'care' },
+  'dose-stopped': { word: say('dose-stopped'), shape: 'stop', tone: 'care' },
+  'floor-reached': { word: say('lowest-dose-reached'), shape: 'back', tone: 'care' },
+  'override-ended': { word: say('override-ended'), shape: 'waiting', tone: 'plain' },
+  'pre-visit-answers': { word: say('pre-visit-answers'), shape: 'note', tone: 'accent' },
+  'break-over': { word: say('return-overdue'), shape: 'waiting', tone: 'plain' },
+  'danger-passed': { word: say('not-acknowledged-in-time'), shape: 'care', tone: 'danger' },
+  'reported-new': { word: say('new-since-last-session'), shape: 'care', tone: 'care' },
+  'event-review': { word: say('event-to-review'), shape: 'care', tone: 'care' },
+  'limit-ended': { word: say('limit-ended'), shape: 'waiting', tone: 'plain' },
+  'awaiting-signature': { word: say('to-sign'), shape: 'waiting', tone: 'accent' },
+  'clock-doubtful': { word: say('check-phone-clock'), shape: 'unknown', tone: 'care' },
+  'missing-answers': { word: say('no-morning-answers'), shape: 'unknown', tone: 'plain' },
   message: { word: 'Message', shape: 'note', tone: 'accent' },
-  'review-day': { word: 'Review booked', shape: 'waiting', tone: 'accent' },
-  'routine-contact': { word: 'Review due', shape: 'note', tone: 'plain' },
-  'screening-due': { word: 'Screening due', shape: 'note', tone: 'plain' },
-  'pressure-due': { word: 'Cuff pressure due', shape: 'note', tone: 'plain' },
-  'baseline-due': { word: 'Baseline due', shape: 'note', tone: 'plain' },
+  'review-day': { word: say('review-booked'), shape: 'waiting', tone: 'accent' },
+  'routine-contact': { word: say('review-due'), shape: 'note', tone: 'plain' },
+  'screening-due': { word: say('screening-due'), shape: 'note', tone: 'plain' },
+  'pressure-due': { word: say('cuff-pressure-due'), shape: 'note', tone: 'plain' },
+  'baseline-due': { word: say('baseline-due'), shape: 'note', tone: 'plain' },
 };
 
 /** A kind without words of its own is named plainly, so that no line is ever left out. */
@@ -104,7 +105,7 @@ export const itemStatusOf = (kind: WorklistItemKind): Status =>
 
 export const methodInWords = {
   variation: 'Variation',
-  'low-load': 'Low load',
+  'low-load': say('low-load'),
   occlusion: 'Occlusion',
 } as const;
 
@@ -116,7 +117,7 @@ export const factInWords = (name: string): string =>
     .toLowerCase();
 
 export const valueInWords = (value: unknown): string => {
-  if (value === null || value === undefined) return 'not answered';
+  if (value === null || value === undefined) return say('not-answered');
   if (value === true) return 'yes';
   if (value === false) return 'no';
   if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(valueInWords).join(', ');

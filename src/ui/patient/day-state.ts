@@ -10,7 +10,7 @@ const askedForMs = 6 * 60 * 60 * 1000;
 
 export interface DayState {
   readonly session: 'open' | 'kept-here' | 'sent';
-  /** A warning sign was told from this phone today: nothing is begun after it. */
+  /** A warning sign was told from this phone and the clinic's page does not speak of it yet: nothing is begun. */
   readonly hasReportedFlag: boolean;
   readonly isMorningDue: boolean;
   readonly isMorningAnswered: boolean;
@@ -28,7 +28,14 @@ export interface DayState {
 
 type Asked = Pick<
   TodayView,
-  'day' | 'sessionSent' | 'morning' | 'asksTwoHours' | 'urineAskedUntil' | 'exercises' | 'followedJoints'
+  | 'day'
+  | 'sessionSent'
+  | 'morning'
+  | 'asksTwoHours'
+  | 'urineAskedUntil'
+  | 'exercises'
+  | 'followedJoints'
+  | 'knownEntryIds'
 >;
 
 const isOf = (saved: Saved, kind: Saved['kind'], day: string): boolean =>
@@ -60,6 +67,10 @@ const morningToChange = (entries: readonly Saved[], day: string): string | null 
     .slice(0, 1)
     .find((saved) => saved.status === 'stored')?.entryId ?? null;
 
+/** A sign told here that the clinic's page does not speak of yet; what it knows it says for itself. */
+const stopsByItself = (view: Asked, { isUrgent, entryId, status, day }: Saved): boolean =>
+  isUrgent && !(view.knownEntryIds ?? []).includes(entryId) && (status === 'waiting' || day === view.day);
+
 export const dayState = (view: Asked, entries: readonly Saved[], now: number): DayState => {
   const sessions = entries.filter((saved) => isOf(saved, 'session', view.day));
   const isSent = view.sessionSent || sessions.some((saved) => saved.status === 'stored');
@@ -69,7 +80,7 @@ export const dayState = (view: Asked, entries: readonly Saved[], now: number): D
   const yesterday = addDays(view.day, -1);
   return {
     session: isSent ? 'sent' : sessions.length > 0 ? 'kept-here' : 'open',
-    hasReportedFlag: entries.some((saved) => saved.day === view.day && saved.isUrgent),
+    hasReportedFlag: entries.some((saved) => stopsByItself(view, saved)),
     isMorningDue: view.morning.due && !isMorningAnswered,
     isMorningAnswered,
     morningToChange: morningToChange(entries, view.day),

@@ -47,12 +47,12 @@ describe('a warning sign', () => {
         found: 'Calf soft, no swelling.',
         advised: 'Ring again if it swells or hurts.',
         referredTo: null,
-        nextAt: null,
+        againInHours: null,
         ...more,
       },
     });
-  const nobodyAt = (at: number, nextAt = at + 60 * minute) =>
-    contactAt(at, { reached: 'nobody', found: null, advised: null, nextAt });
+  const nobodyAt = (at: number, againInHours = 1) =>
+    contactAt(at, { reached: 'nobody', found: null, advised: null, againInHours });
 
   const resumeAt = async (at: number) => {
     const { plan } = await clinicianAt(at).danger.get({ patientId });
@@ -115,7 +115,7 @@ describe('a warning sign', () => {
     await clinicianAt(later(1)).worklist.acknowledge({ patientId, key: item!.key });
     expect(await openAt(later(2))).toHaveLength(1);
     expect((await todayAt(later(2))).danger[0]?.en).toBe(
-      'Clinician A has seen it and will speak with you. Do no exercises until then.',
+      'Your exercises are paused. Clinician A knows why and will speak with you. Do no exercises until then.',
     );
     expect(await kindsAt(later(2))).toContain('red-flag');
   });
@@ -131,14 +131,23 @@ describe('a warning sign', () => {
   });
 
   it.each([
-    ['under', 1439, true],
-    ['at', 1440, true],
-    ['over', 1441, false],
-  ])('is tried again within a day: %s, %i minutes ahead, is taken: %s', async (_place, minutes, isTaken) => {
+    [0, false],
+    [1, true],
+    [2, true],
+    [23, true],
+    [24, true],
+    [25, false],
+  ])('is tried again in 1 to 24 hours: in %i hours is taken: %s', async (hours, isTaken) => {
     await told();
-    const call = nobodyAt(later(5), later(5 + minutes));
+    const call = nobodyAt(later(5), hours);
     if (isTaken) await call;
     else await expect(call).rejects.toMatchObject({ problem: 'refused' });
+  });
+
+  it('is not taken as nobody reached without saying when it is tried again', async () => {
+    await told();
+    const contact = { reached: 'nobody', found: null, advised: null, againInHours: null };
+    await expect(contactAt(later(5), contact)).rejects.toThrow('Enter when it will be tried again');
   });
 
   it('needs what was found and what was advised before a contact counts as one that reached somebody', async () => {
@@ -221,76 +230,11 @@ describe('a warning sign', () => {
       found: 'Fine.',
       advised: 'Nothing.',
       referredTo: null,
-      nextAt: null,
+      againInHours: null,
     };
     await expect(clinicianAt(later(3)).danger.recordContact({ patientId, contact })).rejects.toThrow(
       'Clinician A has recorded a contact that ended this warning sign.',
     );
     expect((await clinicianAt(later(4)).danger.get({ patientId })).contacts).toHaveLength(1);
-  });
-});
-
-describe('a pause of a clinician', () => {
-  let store: Store;
-  let patientId: string;
-  let work: ReturnType<typeof workingPatient>;
-  beforeEach(async () => {
-    store = freshStore();
-    ({ patientId } = await twoClinics(store));
-    work = workingPatient(store, patientId);
-    await work.signed();
-  });
-  afterEach(() => store.close());
-  const clinicianAt = (at: number, minutesSinceProof = 0) =>
-    asPerson(accessOf(store, 'a', 'clinician-a', at, 'Clinician A'), {
-      provedAt: Date.now() - minutesSinceProof * minute,
-    }).clinician;
-  const pauseAt = (at: number, pause: Record<string, unknown>) =>
-    clinicianAt(at).danger.pause({ patientId, pause });
-  const todayOf = async (at: number) => (await work.patientAt(at).patient.today.get()).exercises[0]?.today;
-  const plainPause = { cause: 'holiday', joint: null, reason: 'Two weeks by the sea.', until: '2026-03-17' };
-
-  it('for a holiday opens no warning sign and is resumed without a contact', async () => {
-    await pauseAt(morning, plainPause);
-    expect(await todayOf(later(1))).toBe('none');
-    const { plan } = await clinicianAt(later(1)).danger.get({ patientId });
-    expect(plan.signs).toEqual([]);
-    const itemIds = plan.items.map(({ itemId }) => itemId);
-    const row = { patientId, pauseId: plan.pauses[0]!.pause.id, itemIds, reason: 'Back early.' };
-    await expect(clinicianAt(later(2), 11).danger.resume(row)).rejects.toMatchObject({
-      problem: 'fresh-sign-in',
-    });
-    await clinicianAt(later(2), 9).danger.resume(row);
-    expect(await todayOf(later(3))).toBe('as-planned');
-  });
-
-  it('for a concern of his or her own is a warning sign and waits for a contact', async () => {
-    await pauseAt(morning, {
-      ...plainPause,
-      cause: 'warning-sign',
-      reason: 'Sounded confused on the telephone.',
-      until: null,
-    });
-    const { plan } = await clinicianAt(later(1)).danger.get({ patientId });
-    expect(plan.signs.map(({ sign, state }) => [sign.source, state])).toEqual([['clinician', 'reported']]);
-    expect(await todayOf(later(1))).toBe('none');
-  });
-
-  it('of one joint leaves exercises that do not load it alone', async () => {
-    await pauseAt(morning, { ...plainPause, cause: 'other', joint: 'left-wrist' });
-    expect(await todayOf(later(1))).toBe('as-planned');
-    await pauseAt(later(2), { ...plainPause, cause: 'other', joint: 'right-knee' });
-    expect(await todayOf(later(3))).toBe('none');
-  });
-
-  it('is asked about from its day on and not before', async () => {
-    await pauseAt(morning, plainPause);
-    const kindsOn = async (at: number) => {
-      const { lines } = await clinicianAt(at).worklist.list({});
-      return lines.flatMap(({ item, others }) => [item, ...others]).map(({ kind }) => kind);
-    };
-    const dayMs = 24 * 60 * minute;
-    expect(await kindsOn(morning + 13 * dayMs)).not.toContain('resume-due');
-    expect(await kindsOn(morning + 14 * dayMs)).toContain('resume-due');
   });
 });

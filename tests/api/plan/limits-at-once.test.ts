@@ -60,6 +60,40 @@ describe('after signing', () => {
     expect(await stopped()).toEqual([]);
   });
 
+  it('a limit entered ahead is listed and binds from its day on, with no write in between', async () => {
+    await clinician().care.addLimit({ patientId, limit: limit({ from: '2026-03-05' }) });
+    const onDay = async (day: string) => {
+      const at = Date.parse(`${day}T09:00:00Z`);
+      const { lines } = await work.clinicianAt(at).clinician.worklist.list({});
+      const kinds = lines.flatMap(({ item, others }) => [item, ...others]).map(({ kind }) => kind);
+      const [shown] = (await work.patientAt(at).patient.today.get()).exercises;
+      return [kinds.includes('dose-stopped'), shown?.today !== 'as-planned'];
+    };
+    expect([await onDay('2026-03-04'), await onDay('2026-03-05')]).toEqual([
+      [false, false],
+      [true, true],
+    ]);
+  });
+
+  it('a dose that was eased back to the limit at once is listed until a clinician has signed one anew', async () => {
+    const day = 24 * 60 * 60_000;
+    await work.didSession(now - day, { before: 2, during: 2, after: 2 });
+    await work.answeredMorning(now - 60_000, 2);
+    const signedLoad = handled((await exercise()).dose);
+    await clinician().care.addLimit({ patientId, limit: limit({ limitKg: signedLoad - 1 }) });
+    expect(handled((await exercise()).dose)).toBe(signedLoad - 1);
+    expect((await stopped()).join(' ')).toMatch(/eased back from what was signed.*Dr Vance/);
+  });
+
+  it('two limits that are exceeded are two items, each with its author', async () => {
+    await clinician().care.addLimit({ patientId, limit: limit({}) });
+    await clinician().care.addLimit({ patientId, limit: limit({ limitKg: 1, author: 'Dr Amsel' }) });
+    expect((await stopped()).map((sentence) => /Dr \w+/.exec(sentence)?.[0]).sort()).toEqual([
+      'Dr Amsel',
+      'Dr Vance',
+    ]);
+  });
+
   it('an answer that contraindicates the method rests the exercise at once and lists it', async () => {
     const { sheetVersion, answers } = screeningWith([{ item: 'told-to-hold-off', answer: 'yes' }]);
     await clinician().screening.record({ patientId, screening: { sheetVersion, answers } });

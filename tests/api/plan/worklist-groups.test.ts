@@ -47,9 +47,24 @@ describe('the counts above the worklist', () => {
     for (const { key } of [lines[0]!.item, ...lines[0]!.others])
       await worklist().snooze({ patientId, key, until: '2026-03-05', reason: 'On leave' });
     const [line] = (await worklist().groups({ group: 'snoozed' })).lines;
-    expect([line?.patientId, line?.snoozedUntil]).toEqual([patientId, '2026-03-05']);
-    for (const key of line!.snoozedKeys) await worklist().unsnooze({ patientId, key });
+    expect([line?.patientId, line?.until]).toEqual([patientId, '2026-03-05']);
+    await worklist().unsnooze({ patientId, keys: [...line!.snoozedKeys] });
     expect((await counts())['needs-you']).toBe(1);
     expect((await worklist().list({})).lines).toHaveLength(1);
+  });
+
+  it('count a patient paused until a day as paused, and from that day on among those who need somebody', async () => {
+    await work.signed();
+    const pause = { cause: 'holiday', joint: null, reason: 'By the sea.', until: '2026-03-17' };
+    const at = (day: string) => work.clinicianAt(Date.parse(`${day}T09:00:00Z`)).clinician;
+    await at('2026-03-03').danger.pause({ patientId, pause });
+    const groupOn = async (day: string) => {
+      const { counts: now } = await at(day).worklist.groups();
+      return now.find(
+        ({ group, count }) => count > 0 && ['paused', 'needs-you', 'nothing-found'].includes(group),
+      );
+    };
+    expect(await groupOn('2026-03-04')).toMatchObject({ group: 'paused', count: 1, until: '2026-03-17' });
+    expect(await groupOn('2026-03-17')).toMatchObject({ group: 'needs-you', count: 1 });
   });
 });

@@ -7,11 +7,11 @@ import {
 } from '#core/assessment/change/minimal-detectable-change.ts';
 import { minimalImprovementRow } from '#core/assessment/change/minimal-improvement.ts';
 import { painRatingChangeRow } from '#core/assessment/change/pain-rating-change.ts';
+import { reliableChange } from '#core/assessment/change/reliable-change.ts';
 import {
   patientChosenActivitiesChangeRow,
   patientChosenActivitiesRow,
-} from '#core/assessment/change/patient-chosen-activities.ts';
-import { reliableChange } from '#core/assessment/change/reliable-change.ts';
+} from '#core/assessment/measures/patient-chosen-activity.ts';
 import { codesOf, resultOf } from '#tests/core/assessment/strength/result-of.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { holds } from '#tests/support/holds.ts';

@@ -8,11 +8,14 @@ import type { EffusionRecord } from '#core/record/record.ts';
 const [early, late] = ['2026-01-05', '2026-03-30'];
 const woman: Person = { sex: 'female', birthDay: '1958-08-14' };
 
-const by = (recordedBy: string, ...rows: readonly Measurement[]): readonly Measured[] =>
+const by = (recordedBy: string, ...rows: readonly Measurement[]): readonly Measured<Measurement>[] =>
   rows.map((row) => ({ ...row, recordedBy }));
 
-const lineOf = (rows: readonly Measured[], person = woman, effusions: readonly EffusionRecord[] = []) =>
-  outcomeLines(rows, effusions, person)[0]!;
+const lineOf = (
+  rows: readonly Measured<Measurement>[],
+  person = woman,
+  effusions: readonly EffusionRecord[] = [],
+) => outcomeLines(rows, effusions, person)[0]!;
 
 const chair = (...stands: readonly number[]) =>
   by(

@@ -6,15 +6,13 @@ import {
   effusionOrder,
   kneeEffusionChangeRow,
 } from '#core/assessment/change/knee-effusion-change.ts';
-import { chairStandChangeRow } from '#core/assessment/function-tests/chair-stand-change.ts';
 import { chairStandHipStateRow } from '#core/assessment/function-tests/chair-stand-hip-state.ts';
-import { chairStandNorm } from '#core/assessment/function-tests/chair-stand-norm.ts';
 import { fiveTimesSitToStandRow } from '#core/assessment/function-tests/five-times-sit-to-stand.ts';
 import { gaitSpeedRow } from '#core/assessment/function-tests/gait-speed.ts';
 import { gaitSpeedChangeRow } from '#core/assessment/function-tests/gait-speed-change.ts';
-import { gripStrengthRow } from '#core/assessment/function-tests/grip-strength.ts';
-import { timedUpAndGoRow } from '#core/assessment/function-tests/timed-up-and-go.ts';
-import { timedUpAndGoChangeRow } from '#core/assessment/function-tests/timed-up-and-go-change.ts';
+import { chairStandChangeRow, chairStandNorm } from '#core/assessment/measures/chair-stand-30s.ts';
+import { gripStrengthRow } from '#core/assessment/measures/grip.ts';
+import { timedUpAndGoChangeRow, timedUpAndGoRow } from '#core/assessment/measures/timed-up-and-go.ts';
 import { codesOf, resultOf } from '#tests/core/assessment/strength/result-of.ts';
 import { holds } from '#tests/support/holds.ts';
 

@@ -19,9 +19,11 @@ describe('hold and pause', () => {
 });
 
 describe('a step up with low load', () => {
-  it('is repetitions first, waits for a signature, and leaves everything else', () => {
+  it('is repetitions first, acts at once inside the signed band, and leaves everything else', () => {
     const proposal = propose({ decision: 'progress' });
-    expect(proposal).toMatchObject({ kind: 'step', effect: 'awaits-signature' });
+    expect(proposal).toMatchObject({ kind: 'step', effect: 'acts-at-once' });
+    const version1 = propose({ decision: 'progress', more: { settings: { 'engine-version': 1 } } });
+    expect(version1).toMatchObject({ kind: 'step', effect: 'awaits-signature' });
     expect(proposal.dose).toEqual({ ...kneeDose, repetitions: { low: 17, high: 20 } });
     expect(proposal.changes.map((one) => one.variable)).toEqual(['repetitions']);
   });

@@ -93,6 +93,8 @@ describe('steps a clinician signed for ahead', () => {
       ...context(),
       preApproval: approval,
       screeningUntil: dayToday + 30,
+      // Without it a step inside the signed band needs no approval.
+      settings: { 'in-band-steps': 0 },
     }));
     expect(proposals.get('knee')).toMatchObject({
       kind: 'step',

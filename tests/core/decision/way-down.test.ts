@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { PrescriptionVersion } from '#core/record/record.ts';
 import { dayNumber } from '#core/time/day.ts';
 import { daysAgo, occlusion, propose, today, variation } from './propose.ts';
-import { kneeDose, version } from './small-record.ts';
+import { kneeDose, morning, record, version } from './small-record.ts';
 
 describe('the way down', () => {
   it('takes 20 to 30 % of the volume off and acts at once', () => {
@@ -46,28 +46,72 @@ describe('the way down', () => {
     expect([9, 10, 11].map(withheld)).toEqual([null, 'cut-this-flare', 'cut-this-flare']);
   });
 
-  it('never goes under half of the last dose tolerated; there the answer is to make contact', () => {
-    const at = (low: number) =>
-      propose({
-        decision: 'ease-back',
-        more: {
-          tolerated: [{ dose: { ...kneeDose, repetitions: { low, high: 40 } }, day: dayNumber(today) - 20 }],
-        },
+  it('cuts no second time within seven days after a flare in which a cut was made', () => {
+    // The flare ran on the five days that ended `ended` days ago; the cut was made on its last day but one.
+    const withheld = (ended: number, cutBefore: number, settings = {}) => {
+      const flared = Array.from({ length: 5 }, (_, place) => ended + place);
+      const mornings = record().mornings.map((one) => {
+        const back = dayNumber(today) - dayNumber(one.day);
+        return morning(one.day, { flare: flared.includes(back) });
       });
+      const cut = cutDaysAgo(ended + cutBefore);
+      return propose({
+        decision: 'ease-back',
+        history: cut,
+        more: { record: record({ mornings, prescriptions: cut }), settings },
+      }).withheld;
+    };
+    const days = { 'cut-interval-days': 5 };
+    expect([6, 7, 8].map((ended) => withheld(ended, 1, days))).toEqual([
+      'cut-last-flare',
+      'cut-last-flare',
+      null,
+    ]);
+    expect([4, 5].map((before) => withheld(6, before, days))).toEqual(['cut-last-flare', null]);
+    expect(withheld(7, 1, { ...days, 'after-flare-days': 6 })).toBeNull();
+    expect(withheld(7, 1, { ...days, 'engine-version': 1 })).toBeNull();
+  });
+
+  const atFloor = (low: number, daysBack: number, settings = {}) =>
+    propose({
+      decision: 'ease-back',
+      more: {
+        settings,
+        tolerated: [
+          { dose: { ...kneeDose, repetitions: { low: 15, high: 20 } }, day: dayNumber(today) - 2 },
+          { dose: { ...kneeDose, repetitions: { low, high: 40 } }, day: dayNumber(today) - daysBack },
+        ],
+      },
+    });
+
+  it('never goes under half of the most tolerated in 28 days; there the answer is to make contact', () => {
     // Three sets of 11 are half of three sets of 22 and less than half of three sets of 23.
-    expect(at(22)).toMatchObject({ kind: 'ease-back', contact: 'none' });
-    expect(at(23)).toMatchObject({
+    expect(atFloor(22, 20)).toMatchObject({ kind: 'ease-back', contact: 'none' });
+    expect(atFloor(23, 20)).toMatchObject({
       kind: 'same',
       withheld: 'floor-reached',
       contact: 'routine',
       worklist: ['floor-reached'],
     });
+    expect([27, 28, 29].map((days) => atFloor(23, days).kind)).toEqual(['same', 'same', 'ease-back']);
+  });
+
+  it('in version 1 it was half of the last one tolerated, which sank with every cut', () => {
+    expect(atFloor(23, 20, { 'engine-version': 1 }).kind).toBe('ease-back');
+    expect(atFloor(23, 1, { 'engine-version': 1 }).kind).toBe('same');
   });
 
   it('two ease-backs in a row put the patient on the worklist', () => {
     const worklist = (easeBacksBefore: number) =>
       propose({ decision: 'ease-back', more: { easeBacksBefore } }).worklist;
     expect([worklist(0), worklist(1), worklist(2)]).toEqual([[], ['two-ease-backs'], ['two-ease-backs']]);
+  });
+
+  it('in a reported flare they do not: its own rules ask for a look', () => {
+    const worklist = (flareDays: number, settings = {}) =>
+      propose({ decision: 'ease-back', more: { easeBacksBefore: 3, flareDays, settings } }).worklist;
+    expect([worklist(0), worklist(1)]).toEqual([['two-ease-backs'], []]);
+    expect(worklist(1, { 'engine-version': 1 })).toEqual(['two-ease-backs']);
   });
 
   it('an easier variation never signed for waits, although it is a reduction', () => {

@@ -120,6 +120,28 @@ describe('the plan', () => {
     expect(todayOf(planFor(inputs({ limits: [coming], at })), 'curl')).toBe('bad-day');
   });
 
+  it('lists what was signed over a limit and eased back since, and nothing that was signed at it', () => {
+    const written = version('curl', curl, ['right-elbow', 'right-wrist']);
+    const eased = {
+      ...written,
+      id: 'eased',
+      version: 2,
+      dose: { ...curl, loadKg: 0.5 },
+      origin: 'ease-back',
+    } as const;
+    const loweredBy = (limitKg: number) =>
+      planFor(inputs({ versions: [eased], written: [written], limits: [limit({ limitKg })] })).lowered;
+    const signedKg = curl.loadKg;
+    expect(loweredBy(signedKg - 0.01)).toEqual([
+      expect.objectContaining({
+        itemId: 'curl',
+        reasons: [expect.objectContaining({ code: 'limit-load', limitKg: signedKg - 0.01 })],
+      }),
+    ]);
+    expect(loweredBy(signedKg)).toEqual([]);
+    expect(loweredBy(signedKg + 0.01)).toEqual([]);
+  });
+
   it('stops what a weight-bearing limit closes, named with who set it', () => {
     const limits = [limit({ joint: 'left-knee', kind: 'weight-bearing', limitKg: null })];
     const found = item(planFor(inputs({ limits })), 'chair');
@@ -178,8 +200,8 @@ describe('the plan', () => {
 });
 
 describe('the plan of a person with two records', () => {
-  const { decisions, answers, danger, limits, screened, care, newsToday } = inputs();
-  const other = { decisions, answers, danger, limits, screened, care, newsToday };
+  const { decisions, answers, danger, limits, screened, care, newsToday, lastLoadedAt } = inputs();
+  const other = { decisions, answers, danger, limits, screened, care, newsToday, lastLoadedAt };
   const pausedThere = decided({ id: 'there', joint: 'left-knee', decision: 'pause', today: 'none' });
   const boldThere = decided({ id: 'there', joint: 'left-knee', decision: 'progress', largestStep: 'load' });
   const easedHere = decided({ joint: 'left-knee', decision: 'ease-back', today: 'bad-day' });

@@ -11,7 +11,7 @@ import { outcomesInput, screeningWith } from '../screening/answers.ts';
 export const day = '2026-03-09';
 /** Noon of that day. */
 export const noon = Date.parse('2026-03-09T12:00:00Z');
-const hour = 3_600_000;
+export const hour = 3_600_000;
 export const hoursAfter = (hours: number): number => noon + hours * hour;
 
 const noDanger: DangerRecord = {
@@ -89,11 +89,13 @@ export const inputs = (more: Partial<PlanInputs> = {}): PlanInputs => {
   const screening = screeningWith([], day);
   return {
     versions,
+    written: [],
     decisions: [],
     answers: [],
     danger: noDanger,
     limits: [],
     ownedLoadsKg: [0.5, 1, 2],
+    lastLoadedAt: new Map(),
     care: {
       episodeStatus: { state: 'not-recorded', change: null, returned: null },
       consents: [

@@ -205,7 +205,7 @@ describe('picture, words and table state the same facts', () => {
         const shown = table[place]!;
         const load = row.loads[0];
         expect(shown.load).toBe(load ? (load.value === null ? 'not known' : String(load.value)) : '');
-        expect(shown.morning).toBe(row.morning ? String(row.morning.pain) : '');
+        expect(shown.pain).toBe(row.morning ? String(row.morning.pain) : '');
         expect(shown.during).toBe(row.pains[0] ? String(row.pains[0].during) : '');
       }
     });
@@ -216,7 +216,7 @@ describe('picture, words and table state the same facts', () => {
       const table = reviewTable(seen);
       const words = reviewWords(seen).join(' ');
       const sessions = table.filter((row) => row.load !== '').length;
-      const missing = table.filter((row) => row.morning === 'missing').length;
+      const missing = table.filter((row) => row.pain === 'missing').length;
       expect(/: (\d+) sessions? of this exercise/.exec(words)?.[1] ?? '0').toBe(String(sessions));
       expect(/It is missing on (\d+) morning/.exec(words)?.[1] ?? null).toBe(
         missing === 0 ? null : String(missing),

@@ -6,6 +6,7 @@ const today = '2026-04-20';
 const item = (more: Partial<DueNow> = {}): DueNow => ({ assignedTo: null, snoozedUntil: null, ...more });
 const standing = (more: Partial<Standing> = {}): Standing => ({
   due: [],
+  isPaused: false,
   isScreened: true,
   isDischarged: false,
   isMine: true,
@@ -21,6 +22,9 @@ describe('a patient', () => {
     ['one of a colleague and one nobody has', { due: [item({ assignedTo: 'piotr' }), item()] }, 'needs-you'],
     ['only snoozed items', { due: [item({ snoozedUntil: '2026-04-22' })] }, 'snoozed'],
     ['a snoozed item and an awake one', { due: [item({ snoozedUntil: '2026-04-22' }), item()] }, 'needs-you'],
+    ['nothing due, paused until a day ahead', { isPaused: true }, 'paused'],
+    ['a pause and an item', { isPaused: true, due: [item()] }, 'needs-you'],
+    ['a pause, discharged', { isPaused: true, isDischarged: true }, 'discharged'],
     ['nothing due, never screened', { isScreened: false }, 'not-screened'],
     ['nothing due, screened', {}, 'nothing-found'],
     ['nothing due, discharged', { isDischarged: true }, 'discharged'],

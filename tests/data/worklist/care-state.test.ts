@@ -21,6 +21,7 @@ import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
 import { worklistPage } from '#data/worklist/worklist.ts';
 import { rebuildWorklist, rebuiltWorklistItems } from '#data/worklist/worklist-items.ts';
 import { accessOf, sessionEntry, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
+import { drawSeed, rounds } from '#tests/support/drawn-rounds.ts';
 import { freshStore } from '#tests/support/store.ts';
 
 let store: Store;
@@ -155,7 +156,7 @@ describe('the worklist over the care around the dose', () => {
         await rebuildWorklist(later);
         expect(await shown()).toEqual(before);
       }),
-      { seed: 20260131, numRuns: 40 },
+      { seed: drawSeed, numRuns: rounds(20, 80) },
     );
     const ours = ['danger-passed', 'event-review', 'pre-visit-answers', 'limit-ended', 'break-over'];
     expect(ours.filter((kind) => !seen.has(kind))).toEqual([]);

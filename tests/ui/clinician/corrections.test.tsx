@@ -98,7 +98,7 @@ describe('the corrections of a page', () => {
       now: null,
     } as unknown as Correction;
     expect(page('limit', [], [waiting])).toMatch(
-      /Load limit, 3 kg.*is struck out.*the stricter wins.*Show the new plan/,
+      /Load limit, 3 kg.*is struck out.*both count and the stricter one applies.*Show the new plan/,
     );
     expect(page('limit', [], [{ ...waiting, waitsToBeSeen: false }])).not.toContain('Show the new plan');
   });

@@ -177,7 +177,18 @@ describe('the day as this phone knows it', () => {
 
   it('remembers a warning sign told today, also with no signal', () => {
     expect(dayState(today(), [saved({ kind: 'morning', isUrgent: true })], 0).hasReportedFlag).toBe(true);
-    expect(dayState(today(), [saved({ isUrgent: true, day: '2026-03-08' })], 0).hasReportedFlag).toBe(false);
+    const told = (more: Partial<Saved>, view = today()) =>
+      dayState(view, [saved({ isUrgent: true, ...more })], 0).hasReportedFlag;
+    const yesterday = '2026-03-08';
+    expect([told({ day: yesterday }), told({ day: yesterday, status: 'stored' })]).toEqual([true, false]);
+    expect(told({ status: 'stored' })).toBe(true);
+  });
+
+  it('leaves a warning sign the clinic knows to the clinic’s own words, so that it can end', () => {
+    const isTold = (knownEntryIds: readonly string[]) =>
+      dayState({ ...today(), knownEntryIds }, [saved({ isUrgent: true, status: 'stored' })], 0)
+        .hasReportedFlag;
+    expect([isTold(['another']), isTold(['e'])]).toEqual([true, false]);
   });
 
   it('offers to change this morning’s answers once the clinic has them, and only the newest of today', () => {

@@ -2,12 +2,12 @@
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import { usualStatements } from '#ui/patient/morning/joint-questions.ts';
 import { beginMorning, type MorningEvent, morningReducer } from '#ui/patient/morning/morning.ts';
 import type { MorningDraft } from '#ui/patient/morning/morning-draft.ts';
 import { lastMorningOf, morningEntryOf } from '#ui/patient/morning/morning-entry.ts';
 import { morningRows } from '#ui/patient/morning/morning-rows.ts';
 import { takenUp } from '#ui/patient/morning/two-mornings.ts';
-import { usualStatements } from '#ui/patient/morning/usual-answers.ts';
 import { UsualPage } from '#ui/patient/morning/usual-page.tsx';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 

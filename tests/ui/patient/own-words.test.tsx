@@ -2,7 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { HistoryDay } from '#api/patient/history-view.ts';
-import type { Text } from '#messages/text.ts';
+import { type Text, textBy } from '#messages/text.ts';
 import { setLanguage, spokenLanguage } from '#ui/language/words.ts';
 import { ownCourse } from '#ui/patient/history/own-course.ts';
 import type { ItemDraft, SessionDraft } from '#ui/patient/session/draft.ts';
@@ -10,7 +10,7 @@ import { ItemPage } from '#ui/patient/session/pages/item-page.tsx';
 import { begin } from './session-play.ts';
 import { exercise, today, weightDose } from './views.ts';
 
-const text = (en: string, de: string): Text => ({ en, de });
+const text = (en: string, de: string): Text => textBy((tag) => (tag === 'de' ? de : en));
 
 const spoken = today({
   exercises: [

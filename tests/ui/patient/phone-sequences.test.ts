@@ -10,6 +10,7 @@ import type { Store } from '#data/database/store.ts';
 import { addPatient } from '#data/patients/people.ts';
 import { asPatient } from '#tests/support/callers.ts';
 import { accessOf, signedExercise, start, twoClinics, zone } from '#tests/support/clinic.ts';
+import { drawSeed, rounds } from '#tests/support/drawn-rounds.ts';
 import { freshStore } from '#tests/support/store.ts';
 import {
   type Effect,
@@ -28,8 +29,7 @@ import { sessionReducer } from '#ui/patient/session/session-reducer.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
 import { exercise, today, weightDose } from './views.ts';
 
-const seed = 20260131;
-const runs = 5000;
+const runs = rounds(1000, 5000);
 const day = dayAt(start, zone);
 
 let store: Store;
@@ -229,7 +229,7 @@ const move = fc.oneof(
 );
 
 describe('a session on a phone whose page, network and replies come and go', () => {
-  it(`is one record each, after any of ${runs} sequences (seed ${seed})`, async () => {
+  it(`is one record each, after any of ${runs} sequences (seed ${drawSeed})`, async () => {
     let place = 0;
     let sessions = 0;
     let person = await newPerson();
@@ -255,7 +255,7 @@ describe('a session on a phone whose page, network and replies come and go', () 
         expect(mine.sort()).toEqual([...at.finished].sort());
         sessions += mine.length;
       }),
-      { seed, numRuns: runs },
+      { seed: drawSeed, numRuns: runs },
     );
     expect(sessions).toBeGreaterThan(runs / 5);
   }, 300_000);

@@ -104,8 +104,10 @@ const goal: Enter = ({ access, patient }, value) =>
   );
 
 const baseline: Enter = ({ access, patient, instead }, value) => {
-  const { reason, joint, ...values } = checked(baselineFields, value, baselineConsistent);
-  return setBaseline(access, patient.id, { joint: joint as Joint, ...values }, reason, instead?.day);
+  const { reason, joint, riseAcknowledged, ...values } = checked(baselineFields, value, baselineConsistent);
+  const acknowledged = riseAcknowledged ? { riseAcknowledged } : {};
+  const whole = { joint: joint as Joint, ...values, ...acknowledged };
+  return setBaseline(access, patient.id, whole, reason, instead?.day);
 };
 
 const effusionTest: Enter = async ({ access, patient, instead }, value) => {

@@ -1,6 +1,6 @@
 /** The plan as a clinician is shown it beside a correction: each exercise in force and what stands in its way. */
 import type { DecisionWord, Today } from '#core/decision/answers.ts';
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { careRefusals, eligibilityRefusals } from '#core/prescribing/propose.ts';
 import type { Access } from '#data/access.ts';
@@ -33,7 +33,7 @@ export const shownPlan = async (access: Access, patient: Patient): Promise<reado
     const refused = [...eligibilityRefusals(context, dose), ...careRefusals(context, dose)];
     return {
       itemId,
-      title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
+      title: exerciseTitle(dose.exerciseId),
       dose,
       decision: isDecided ? item.decision : null,
       today: item.today,

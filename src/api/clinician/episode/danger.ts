@@ -26,6 +26,7 @@ import { reportSign } from '#data/danger/warning-signs.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 
+const hourMs = 3_600_000;
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
 
 /** What the contact names must be open and this patient's; what a colleague has ended meanwhile is said. */
@@ -53,7 +54,7 @@ const heldItems = (plan: Plan, own: DangerRecord, pauseId: string): readonly str
   if (openSigns(plan).length > 0)
     throw new Problem(
       'refused',
-      'A warning sign is open. First record a contact that reached the patient, or the person who cares for her; then resume.',
+      'A warning sign is open. First record a contact that reached the patient, or the person who cares for the patient; then resume.',
     );
   return plan.items.filter((item) => holdsBack(state, item)).map(({ itemId }) => itemId);
 };
@@ -103,12 +104,13 @@ export const dangerRouter = router({
 
   recordContact: recordProcedure.input(z.object({ contact: z.unknown() })).mutation(({ ctx, input }) => {
     const { access, patient } = ctx;
-    const row = checked(contactFields, input.contact, (value) => contactConsistent(value, access.now));
+    const { againInHours, ...row } = checked(contactFields, input.contact, contactConsistent);
+    const isMissed = row.reached === 'nobody' && againInHours !== null;
     return access.store.write(async () => {
       requireOpen(await planOf(access, patient), row.signIds, row.decisionIds);
       return recordContact(access, patient.id, {
         ...row,
-        nextAt: row.reached === 'nobody' ? row.nextAt : null,
+        nextAt: isMissed ? access.now + againInHours * hourMs : null,
       });
     });
   }),

@@ -7,6 +7,7 @@ import { unknownItems } from '#api/inputs/screening-items.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
 import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
 import { consentActs, consentKinds, wordingSources } from '#core/episode/consent.ts';
 import {
   goalFields,
@@ -23,6 +24,7 @@ import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/assessment/baselines.ts';
 import { measurementsOf, recordMeasurement } from '#data/assessment/measurements.ts';
+import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
 import { type CareProfile, type Patient, patientOf, saveProfile } from '#data/patients/people.ts';
@@ -111,7 +113,10 @@ const saveUsual = async (access: Access, patientId: string, sent: unknown): Prom
       `${jointInWords(joint as Joint)} is not followed. Enter it in the care profile first.`,
     );
   if (acceptablePainLimit === null) {
-    const proposed = proposePainLimit(told.usualPain);
+    const proposed = proposePainLimit(
+      told.usualPain,
+      engineSettingValues(await settingsOf(access))['ceiling-over-usual'],
+    );
     const proposal = proposed === null ? '' : ` Proposed from usual pain: ${proposed}.`;
     throw refuse('acceptablePainLimit', `Enter the acceptable pain limit, 5 to 7.${proposal}`);
   }

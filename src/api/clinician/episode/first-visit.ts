@@ -5,6 +5,7 @@
 
 import type { TRPCError } from '@trpc/server';
 import { Problem } from '#api/errors.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { prescriptionTemplates } from '#core/prescribing/templates.ts';
@@ -12,6 +13,7 @@ import { minimumSet } from '#core/screening/pre-visit.ts';
 import { ageYears } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
+import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
 import { draftOf, dropDraft } from '#data/patients/drafts.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
@@ -36,6 +38,7 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
   profile: patient.profile,
   screening: await newestScreening(access, patient.id),
   baselines: await baselinesOf(access, patient.id),
+  painLimitOverUsual: engineSettingValues(await settingsOf(access))['ceiling-over-usual'],
   preVisit: await newestPreVisit(access, patient.id),
   measurements: (await measurementsOf(access, patient.id)).filter(
     ({ kind }) => kind === 'blood-pressure' || kind === 'repetitions-to-failure',

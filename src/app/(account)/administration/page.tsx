@@ -1,9 +1,10 @@
 import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/administration.ts';
 import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { AdministrationScreen } from '#ui/admin/administration-screen.tsx';
 
-export const metadata: Metadata = { title: 'Staff and sites' };
+export const metadata: Metadata = { title: say('staff-and-sites') };
 
 const AdministrationPage = async () => {
   const person = await requireAdministrator();

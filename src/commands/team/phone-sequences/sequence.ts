@@ -115,7 +115,7 @@ const draftKeysInStore = `new Promise((resolve) => {
 })`;
 
 /** The page writes after it shows, encrypted first: a page closed within those milliseconds has not begun. */
-const untilDraftStands = async (page: Page): Promise<void> => {
+export const untilDraftStands = async (page: Page): Promise<void> => {
   for (let tries = 0; tries < 200; tries++) {
     if ((await page.evaluate(draftKeysInStore)) !== 0) return;
   }

@@ -75,7 +75,7 @@ const ways: readonly Way[] = [
   choice('Yes, as usual'),
   choice('2 more', /^(Start set \d|Continue)$/),
   choice('Not stiff'),
-  choice('Not swollen'),
+  choice('No more than usual'),
   choice('No'),
   choice('My muscles were tired', /^(Leave out the rest|Continue)/),
   { sign: hasButton(onward), act: (page) => press(page, onward) },

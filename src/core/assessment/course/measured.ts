@@ -1,26 +1,62 @@
-/** Measurements as the course of care reads them. */
-import type { Measurement, MeasurementOf } from '../measurements/measurement.ts';
+/** Measurements as the course of care reads them, and the lines of those that are told alike. */
+import { type Judgement, nothingToCompare, type OutcomeLine } from './judgement.ts';
 
-export type Measured<M = Measurement> = M & { readonly recordedBy: string };
-export type MeasuredOf<K extends Measurement['kind']> = Measured<MeasurementOf<K>>;
+export type Measured<M> = M & { readonly recordedBy: string };
 
 export interface Person {
   readonly sex: 'female' | 'male' | null;
   readonly birthDay: string;
 }
 
-/** Rows of one kind, grouped by what was measured; each group oldest first. */
-export const groupsOf = <K extends Measurement['kind']>(
-  rows: readonly Measured[],
-  kind: K,
-  subjectOf: (row: MeasuredOf<K>) => string,
-): readonly { readonly subject: string; readonly rows: readonly MeasuredOf<K>[] }[] => {
-  const groups = new Map<string, MeasuredOf<K>[]>();
-  for (const row of rows) {
-    if (row.kind !== kind) continue;
-    const own = row as MeasuredOf<K>;
-    const subject = subjectOf(own);
-    groups.set(subject, [...(groups.get(subject) ?? []), own]);
-  }
-  return [...groups].map(([subject, own]) => ({ subject, rows: own }));
+export const sexNeeded = 'No cut-off: the sex used in formulas is not in the care profile.';
+export const people = { female: 'a woman', male: 'a man' } as const;
+
+/** The order in which the course of care is told. */
+export const courseAreas = ['patient', 'joints', 'function', 'strength', 'size'] as const;
+type Area = (typeof courseAreas)[number];
+
+/** A line for each limb, side or exercise measured. */
+export interface CourseBySubject<R> {
+  readonly area: Area;
+  /** What the rows of one line have in common; left out = there is one line. */
+  readonly subject?: (row: R) => string;
+  /** Left out = the measure's title. */
+  readonly title?: (subject: string) => string;
+  /** Left out = the row in words. */
+  readonly reading?: (row: R) => string;
+  /** The newest row against a norm or cut. */
+  readonly norm: (row: Measured<R>, person: Person) => Judgement;
+  readonly change: (first: Measured<R>, last: Measured<R>) => OutcomeLine['change'];
+}
+
+/** Lines of a measure whose rows are read together. */
+export interface CourseLines<R> {
+  readonly area: Area;
+  readonly lines: (rows: readonly Measured<R>[]) => readonly OutcomeLine[];
+}
+
+interface Told<R> {
+  readonly kind: string;
+  readonly title: string;
+  readonly inWords: (row: R) => string;
+}
+
+/** Rows stand oldest first, and so do those of each line. */
+export const linesBySubject = <R extends { readonly day: string }>(
+  told: Told<R>,
+  course: CourseBySubject<R>,
+  rows: readonly Measured<R>[],
+  person: Person,
+): readonly OutcomeLine[] => {
+  const { subject: subjectOf = () => '', title = () => told.title, reading = told.inWords } = course;
+  const groups = new Map<string, Measured<R>[]>();
+  for (const row of rows) groups.set(subjectOf(row), [...(groups.get(subjectOf(row)) ?? []), row]);
+  return [...groups].map(([subject, own]) => ({
+    key: subject === '' ? told.kind : `${told.kind} ${subject}`,
+    kind: told.kind,
+    title: title(subject),
+    readings: own.map((row) => ({ day: row.day, text: reading(row) })),
+    norm: course.norm(own.at(-1)!, person),
+    change: own.length < 2 ? nothingToCompare : course.change(own[0]!, own.at(-1)!),
+  }));
 };

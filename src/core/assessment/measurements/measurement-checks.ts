@@ -1,10 +1,10 @@
 /** What cannot be of a measurement, and what is asked about before it is kept. */
 import type { Refusal } from '#core/outcome.ts';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
+import { measureOf } from '../measures/registry.ts';
 import { farFromLast, isSameSubject } from './far-from-last.ts';
 import { unlikelyLoad } from './likely-load.ts';
 import type { Measurement } from './measurement.ts';
-import { measurementForm } from './measurement-fields.ts';
 
 /** Refusals that need more than one field, or the day. */
 export const measurementConsistent = (row: Measurement, today: Day): readonly Refusal[] => {
@@ -14,10 +14,7 @@ export const measurementConsistent = (row: Measurement, today: Day): readonly Re
   if (!isDay(row.day)) refused('day', 'Give the day as YYYY-MM-DD, a day that exists.');
   else if (daysBetween(row.day, today) < 0)
     refused('day', `The day is after today (${today}); give the day it was measured.`);
-  if (row.kind === 'blood-pressure' && row.diastolicMmhg >= row.systolicMmhg) {
-    refused('diastolicMmhg', 'The diastolic pressure is below the systolic one; check both figures.');
-  }
-  return refusals;
+  return [...refusals, ...(measureOf(row.kind).consistent?.(row) ?? [])];
 };
 
 const shown = (unit: string) =>
@@ -29,22 +26,18 @@ const shown = (unit: string) =>
  * measurements of the person, oldest first. Empty when nothing stands out.
  */
 export const unlikely = (row: Measurement, known: readonly Measurement[]): readonly string[] => {
-  const form = measurementForm(row.kind);
+  const { usual = [], asks } = measureOf(row.kind);
   const values = row as unknown as Record<string, unknown>;
-  const questions = (form?.usual ?? []).flatMap(({ name, low, high, unit }) => {
+  const questions = usual.flatMap(({ name, low, high, unit }) => {
     const value = values[name];
     return typeof value === 'number' && (value < low || value > high)
       ? [`${value}${shown(unit)} is outside the usual ${low} to ${high}${shown(unit)}. Is it right?`]
       : [];
   });
-  if (row.kind === 'limb-occlusion-pressure' && Math.abs(row.firstMmhg - row.secondMmhg) > 20) {
-    questions.push(
-      `The two readings differ by ${Math.abs(row.firstMmhg - row.secondMmhg)} mmHg. Take them again, or confirm both.`,
-    );
-  }
   const last = known.findLast((one) => isSameSubject(row, one)) ?? null;
   return [
     ...questions,
+    ...(asks?.(row) ?? []),
     ...farFromLast(row, last),
     ...(row.kind === 'repetitions-to-failure' ? unlikelyLoad(row, known) : []),
   ];

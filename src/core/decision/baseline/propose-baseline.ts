@@ -14,7 +14,8 @@ import { meanOfMornings } from '../facts/morning-scores.ts';
 import { indexRecord } from '../facts/record-index.ts';
 import { engineSettingValues } from '../settings.ts';
 
-const window = 14;
+/** Days of the mornings usual pain is read from. */
+export const window = 14;
 /** The scatter for the sum chart may look further back: it needs at least 14 mornings. */
 const spreadWindow = 28;
 
@@ -35,7 +36,7 @@ export type BaselineAnswer =
   | { readonly ready: false; readonly mornings: number; readonly needed: number };
 
 /** The lower of the two middle values: of two usual heights the more cautious is proposed. */
-const lowerMedian = (values: readonly number[]): number | null => {
+export const lowerMedian = (values: readonly number[]): number | null => {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
 };

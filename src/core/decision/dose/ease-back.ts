@@ -1,16 +1,16 @@
 /**
  * The way down. One step back where the last step is fresh, otherwise 20–30 % less volume. One cut per
- * flare episode and at most one in seven days; never under half of the last dose tolerated, where the
- * answer is to make contact. Unbounded, this emptied the dose of almost every invented diary.
+ * flare episode and at most one in seven days; never under half of the dose tolerated, the most of it since
+ * version 2 and the last before, where the answer is to make contact. Unbounded, this emptied the dose of almost every invented diary.
  */
 import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
 import { milligrams } from '#core/units/units.ts';
-import type { EngineSettingValues } from '../settings.ts';
+import { type EngineSettingValues, engineVersionOf } from '../settings.ts';
+import { dayMilliseconds } from './flares.ts';
 import type { Candidate, CutWithheld, Ladder } from './proposal.ts';
 import { repetitionsAsked, shareOf } from './volume.ts';
 
-const dayMilliseconds = 86_400_000;
 /** Days in which a step up is still the likeliest cause of a bad answer. */
 const freshStepDays = 14;
 /** Published and agreed bounds of a cut, as shares that remain. */
@@ -23,8 +23,10 @@ export interface EaseContext {
   readonly instant: number;
   /** Longest flare among the joints that gate the line. */
   readonly flareDays: number;
-  /** Last dose the joint tolerated, or the one last signed where none is known. */
-  readonly lastTolerated: Dose;
+  /** First day number of a flare that ended lately; null where none did. */
+  readonly flareEnded: number | null;
+  /** The dose under a share of which no cut goes. */
+  readonly floorDose: Dose;
   readonly easeBacksBefore: number;
   readonly ownedLoadsKg: readonly number[];
   readonly ladder: Ladder;
@@ -109,13 +111,19 @@ const withheldCut = (context: EaseContext): CutWithheld | null => {
   const since = context.instant - lastCut.signedAt;
   if (since < context.settings['cut-interval-days'] * dayMilliseconds) return 'cut-this-week';
   if (context.flareDays >= 1 && since <= context.flareDays * dayMilliseconds) return 'cut-this-flare';
+  const began = context.flareEnded;
+  if (began !== null && Math.floor(lastCut.signedAt / dayMilliseconds) >= began) return 'cut-last-flare';
   return null;
 };
 
 export const easeBack = (context: EaseContext): Candidate => {
   const { version, settings } = context;
+  // In a reported flare the rules of the flare ask for a look.
+  const isAskedByFlare = engineVersionOf(settings) >= 2 && context.flareDays > 0;
   const worklist =
-    context.easeBacksBefore + 1 >= settings['ease-backs-to-worklist'] ? (['two-ease-backs'] as const) : [];
+    !isAskedByFlare && context.easeBacksBefore + 1 >= settings['ease-backs-to-worklist']
+      ? (['two-ease-backs'] as const)
+      : [];
   const same = (withheld: CutWithheld): Candidate => ({
     kind: 'same',
     dose: version.dose,
@@ -129,7 +137,7 @@ export const easeBack = (context: EaseContext): Candidate => {
     cutVolume(version.dose, settings['ease-volume-percent']) ??
     oneStepDown(version.dose, context);
   if (!dose) return same('floor-reached');
-  const share = shareOf(dose, context.lastTolerated);
+  const share = shareOf(dose, context.floorDose);
   if (share !== null && share * 100 < settings['ease-floor-percent'] - 1e-9) return same('floor-reached');
   return { kind: 'ease-back', dose, worklist };
 };

@@ -27,7 +27,7 @@ export type WorklistReason =
   | 'no-dose-within-limit';
 
 /** Why an ease-back left the dose as it is. */
-export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'floor-reached';
+export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'cut-last-flare' | 'floor-reached';
 
 export interface DoseProposal {
   readonly decision: DecisionWord;

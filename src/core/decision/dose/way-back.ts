@@ -4,7 +4,7 @@
  */
 import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
 import { milligrams } from '#core/units/units.ts';
-import type { EngineSettingValues } from '../settings.ts';
+import { type EngineSettingValues, engineVersionOf } from '../settings.ts';
 import type { Candidate } from './proposal.ts';
 import { shareOf } from './volume.ts';
 
@@ -13,6 +13,24 @@ export interface ToleratedDose {
   /** Day number of the last session the joints tolerated at it. */
   readonly day: number;
 }
+
+/**
+ * The dose under a share of which no cut goes: since version 2 the most that was tolerated lately, because
+ * read from the last one the floor sank with every cut; the dose last signed where none was tolerated.
+ */
+export const floorDose = (
+  tolerated: readonly ToleratedDose[],
+  present: Dose,
+  signed: Dose,
+  day: number,
+  settings: EngineSettingValues,
+): Dose => {
+  const byDay = [...tolerated].sort((a, b) => b.day - a.day);
+  if (engineVersionOf(settings) < 2) return byDay[0]?.dose ?? signed;
+  const lately = byDay.filter((one) => day - one.day <= settings['return-within-days']);
+  const share = (dose: Dose): number => shareOf(dose, present) ?? Number.NEGATIVE_INFINITY;
+  return lately.sort((a, b) => share(b.dose) - share(a.dose))[0]?.dose ?? signed;
+};
 
 const halfWay = (from: number, to: number): number => from + Math.ceil(Math.max(0, to - from) / 2);
 

@@ -10,7 +10,7 @@ const leastAnswersForMean = 4;
  * Morning scores from the day after `after` to `upTo`, oldest first. The first score of a day counts; a
  * second answer on one day is not a second morning.
  */
-const morningScores = (
+export const morningScores = (
   list: readonly JointMorning[],
   after: number,
   upTo: number,

@@ -21,5 +21,6 @@ export const words = {
   'account.end-all': 'Überall abmelden',
   'account.browser': 'Ein Browser',
   'account.browser-on': '{browser}, {system}',
+  'account.iphone': 'iPhone oder iPad',
   'account.with-pin': '{where}, mit PIN',
 } as const satisfies Same<typeof english>;

@@ -6,7 +6,7 @@ export const words = {
   'care.title-emergency': 'Stopp. Rufen Sie jetzt {emergency} an',
   'care.title-same-day': 'Stopp. Rufen Sie heute die Praxis an',
   'care.title-routine': 'Schluss für heute. Rufen Sie die Praxis an',
-  'care.cuff-first': 'Nehmen Sie zuerst die Manschette oder den Wickel ab.',
+  'care.cuff-first': 'Nehmen Sie zuerst die Manschette oder die elastische Binde ab.',
   'care.said': 'Sie haben gesagt:',
   'care.emergency':
     'Warten Sie nicht auf die Praxis. Fahren Sie nicht selbst. Ist jemand in der Nähe, sagen Sie es jetzt.',
@@ -17,7 +17,7 @@ export const words = {
   'care.call-urgent': 'Meldet sich niemand: {urgent}',
   'care.call-clinic': '{clinic} anrufen: {phone}',
   'care.stopped': 'Ihr Training ist gestoppt. Machen Sie keine weiteren Übungen, bis die Praxis zustimmt.',
-  'care.sent': 'Ihre Praxis hat diese Antwort.',
+  'care.sent': 'Diese Antwort ist bei Ihrer Praxis angekommen. Vielleicht hat sie noch niemand gelesen.',
   'care.kept':
     'Diese Antwort ist noch nicht bei der Praxis. Rufen Sie an. Warten Sie nicht, bis das Telefon sendet.',
   'care.to-approve': 'Diesen Rat muss Ihre Praxis noch freigeben.',

@@ -15,7 +15,7 @@ export const words = {
   'dose.right': 'rechte Seite',
   'dose.both': 'beide Seiten',
   'dose.cuff': 'Manschette auf {mmhg}\u00a0mmHg',
-  'dose.wrap': 'Wickel, Festigkeit {tightness} von 10',
+  'dose.wrap': 'elastische Binde, Festigkeit {tightness} von 10',
   'dose.pulse': 'Den Puls fühlen, wie gezeigt',
   'cuff.supervised': 'Nur mit einer Physiotherapeutin oder einem Physiotherapeuten neben Ihnen, nie allein',
   'dose.signed': 'Festgelegt von {name}.',

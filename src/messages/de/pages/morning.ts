@@ -8,7 +8,7 @@ export const words = {
   'morning.urine': 'Ist Ihr Urin dunkelbraun, oder haben Sie ungewöhnlich starke Muskelschmerzen?',
   'morning.urine-hint': 'Das fragen wir drei Morgen lang, nachdem etwas neu oder schwerer war.',
   'morning.pain': 'Wie stark schmerzt {joint:your} heute Morgen?',
-  'morning.usual-title': 'Ist heute Morgen sonst alles so?',
+  'morning.usual-title': 'Stimmt das alles heute Morgen?',
   'morning.usual-stiff-0': '{joint:your} war nicht steif.',
   'morning.usual-stiff': '{joint:your} war {minutes} Minuten steif, wie beim letzten Mal.',
   'morning.usual-swelling': '{joint:your} ist nicht stärker geschwollen als sonst.',

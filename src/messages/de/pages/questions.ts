@@ -37,7 +37,7 @@ export const words = {
   'after.after': 'Wie stark schmerzt {joint:your} jetzt?',
   'after.burn': 'Wie stark haben die Muskeln gebrannt?',
   'after.burn-hint': 'Ein Brennen im Muskel gehört dazu. Schmerz im Gelenk nicht.',
-  'after.cuff': 'Wie sehr hat Sie die Manschette oder der Wickel gestört?',
+  'after.cuff': 'Wie sehr hat Sie die Manschette oder die elastische Binde gestört?',
   'after.gave-way': {
     by: 'joint',
     hip: 'Ist {joint:your} weggeknickt?',

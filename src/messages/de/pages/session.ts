@@ -72,7 +72,7 @@ export const words = {
   'cuff.beside-yes': 'Ja, weiter',
   'cuff.beside-no': 'Nein. Heute weglassen',
   'cuff.title': 'Die Manschette anlegen',
-  'cuff.wrap-title': 'Den Wickel anlegen',
+  'cuff.wrap-title': 'Die elastische Binde anlegen',
   'cuff.where-arm': {
     by: 'side',
     left: 'Weit oben am linken Arm, wie gezeigt. Immer nur an einem Arm.',

@@ -16,10 +16,10 @@ export const words = {
   'today.nothing': 'Für heute ist nichts geplant. Ein freier Tag gehört zum Plan.',
   'today.none-yet': 'Für Sie sind noch keine Übungen festgelegt.',
   'today.sent-title': 'Ihr Training ist beendet',
-  'today.sent': 'Ihre Praxis hat das Training von heute. Sie müssen nichts weiter tun.',
+  'today.sent': 'Ihre Praxis hat das Training von heute. Mehr Training ist heute nicht geplant.',
   'today.sent-here': 'Es ist auf diesem Telefon gespeichert und wird an die Praxis gesendet.',
   'today.rest-title': 'Heute Pause',
-  'today.rest': 'Machen Sie keine Übungen, bis die Praxis zustimmt.',
+  'today.rest': 'Machen Sie heute keine dieser Übungen.',
   'today.rest-some': 'Lassen Sie diese Übung heute aus.',
   'today.easier-set': 'Heute leichter, wegen Ihrer letzten Antworten.',
   'today.elsewhere': 'Nicht heute: {titles}.',
@@ -30,7 +30,7 @@ export const words = {
   'today.flag-told':
     'Sie haben heute ein Warnzeichen angegeben. Machen Sie keine Übungen, bis Sie mit {clinic} gesprochen haben: {phone}.',
   'today.contact-emergency':
-    'Nach Ihren letzten Antworten brauchen Sie sofort Hilfe. Rufen Sie jetzt {emergency} an.',
+    'Ihre letzten Antworten zeigen, dass Sie sofort Hilfe brauchen. Rufen Sie jetzt {emergency} an.',
   'today.contact-same-day':
     'Wir müssen heute über Ihre letzten Antworten sprechen. Rufen Sie {clinic} an: {phone}.',
   'today.contact-routine': 'Ihre Praxis möchte mit Ihnen sprechen. Sie ruft an, oder Sie rufen an: {phone}.',

@@ -22,7 +22,7 @@ export const unchecked = {
   'blood-pressure': 'Ihr Blutdruck',
   'vessels-by-imaging': 'die Blutgefäße von innen',
   'ankle-brachial-index': 'die Durchblutung Ihres Fußes',
-  'wrap-pressure': 'wie stark der Wickel drückt',
+  'wrap-pressure': 'wie stark die elastische Binde drückt',
 } as const satisfies Readonly<Record<UncheckedThing | 'not-checked', string>>;
 
 export const limits = {

@@ -9,18 +9,19 @@ export const methodCautions = {
   'breathe-near-failure':
     'Atmen Sie weiter. Beenden Sie den Satz, wenn Sie die Übung nicht mehr sauber schaffen.',
   'occlusion-arms-legs-one-at-a-time':
-    'Legen Sie Manschette oder Wickel nur weit oben an dem Arm oder Bein an, das Ihnen gezeigt wurde. Immer nur an einem Arm oder Bein.',
+    'Legen Sie Manschette oder elastische Binde nur weit oben an dem Arm oder Bein an, das Ihnen gezeigt wurde. Immer nur an einem Arm oder Bein.',
   'occlusion-pulse-and-colour':
     'Vergleichen Sie Nägel und Handfläche oder Zehennägel und Fußsohle mit der anderen Seite. Etwas röter oder dunkler ist in Ordnung. Blasser, grau, bläulich oder fleckig ist falsch: sofort abnehmen.',
   'occlusion-release':
-    'Nehmen Sie Manschette oder Wickel sofort ab, wenn Taubheit oder Kribbeln nicht innerhalb einer Minute nachlässt. Ebenso sofort bei stechendem Schmerz, Schmerz in der Brust oder Kopfschmerz, oder wenn Sie fast ohnmächtig werden oder anders sehen.',
+    'Nehmen Sie Manschette oder elastische Binde sofort ab, wenn Taubheit oder Kribbeln nicht innerhalb einer Minute nachlässt. Ebenso sofort bei stechendem Schmerz, Schmerz in der Brust oder Kopfschmerz, oder wenn Sie fast ohnmächtig werden oder anders sehen.',
   'occlusion-after':
     'Dunkler Urin, ein Arm oder Bein, das anschwillt, oder viel stärkerer Muskelschmerz als sonst: Rufen Sie uns noch am selben Tag an. Ebenso, wenn Taubheit oder Kribbeln zehn Minuten nach dem Abnehmen noch da ist.',
-  'occlusion-time': 'Ist die Zeit um, nehmen Sie Manschette oder Wickel ab, auch wenn Sie nicht fertig sind.',
+  'occlusion-time':
+    'Ist die Zeit um, nehmen Sie Manschette oder elastische Binde ab, auch wenn Sie nicht fertig sind.',
   'occlusion-evidence':
     'Diese Übung soll Ihr Gelenk schonen. Schmerzt es dabei mehr, hören Sie auf und sagen Sie es uns.',
   'wrap-pressure-unknown':
-    'Niemand weiß, wie stark ein Wickel drückt. Wickeln Sie so fest, wie es Ihnen gezeigt wurde, und nie so, dass es weh tut.',
+    'Niemand weiß, wie stark eine elastische Binde drückt. Wickeln Sie so fest, wie es Ihnen gezeigt wurde, und nie so, dass es weh tut.',
   'occlusion-alone':
     'Geht das Telefon aus oder wissen Sie nicht mehr, wie lange sie sitzt, nehmen Sie die Manschette ab. Sie müssen sie mit der linken und auch mit der rechten Hand abnehmen können.',
   'cuff-pressure-belongs-to-this-cuff':

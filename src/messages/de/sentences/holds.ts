@@ -7,7 +7,7 @@ export const holds = {
   returned:
     'Willkommen zurück. Rufen Sie uns zuerst an: Wir stellen Ihnen einige Fragen, bevor Sie wieder anfangen.',
   'after-event':
-    'Seit Sie angefangen haben, ist etwas passiert. Wir stellen Ihnen einige Fragen, bevor Sie weitermachen.',
+    'Seit Sie angefangen haben, hat sich an Ihrer Gesundheit oder Behandlung etwas geändert. Wir stellen Ihnen einige Fragen, bevor Sie weitermachen.',
   'no-consent':
     'Sie haben nicht zugestimmt oder Ihre Zustimmung zurückgenommen. Lassen Sie diese Übung aus, bis wir gesprochen haben.',
   finding:

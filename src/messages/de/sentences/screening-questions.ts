@@ -52,7 +52,7 @@ export const screeningQuestions = {
   'wound-break-or-infection':
     'Haben Sie an Arm oder Bein eine offene Stelle, eine Naht, einen frischen Bruch, eine Hautverpflanzung oder eine Infektion?',
   'skin-or-joint-under-cuff':
-    'Ist dort, wo eine Manschette oder ein Wickel säße, die Haut dünn oder leicht verletzlich, oder ist ein Gelenk entzündet?',
+    'Ist dort, wo eine Manschette oder Binde säße, die Haut dünn oder leicht verletzlich, oder ist ein Gelenk entzündet?',
   'hot-joint': 'Ist heute ein Gelenk heiß oder deutlich stärker geschwollen als sonst?',
   'artificial-joint-or-metalwork':
     'Haben Sie ein künstliches Gelenk, oder Platten, Schrauben, Nägel oder Stäbe in einem Knochen?',

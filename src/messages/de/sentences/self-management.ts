@@ -9,10 +9,10 @@ export const selfManagement = {
   title: 'Was Sie selbst tun können',
   exercises: 'Ihre Übungen am letzten Tag der Behandlung',
   'none-without-cuff': 'Sie hatten keine Übung ohne Manschette.',
-  cuff: 'Üben mit Manschette oder Wickel',
+  cuff: 'Üben mit Manschette oder elastischer Binde',
   'cuff-ended': 'Es endete mit Ihrer Behandlung und steht nicht auf diesem Blatt.',
   'cuff-ask-first':
-    'Benutzen Sie Manschette oder Wickel nicht, bevor Sie eine Physiotherapeutin oder einen Physiotherapeuten gefragt haben.',
+    'Benutzen Sie Manschette oder elastische Binde nicht, bevor Sie eine Physiotherapeutin oder einen Physiotherapeuten gefragt haben.',
   'everything-rests': 'Als Ihre Behandlung endete, sollten Sie mit allen Übungen pausieren.',
   'joint-rests': 'Als Ihre Behandlung endete, sollten Sie dieses Gelenk ruhen lassen.',
   'easier-only': 'Als Ihre Behandlung endete, war hierfür nur das leichtere Training geplant.',

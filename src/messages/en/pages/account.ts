@@ -18,5 +18,6 @@ export const words = {
   'account.end-all': 'Sign out everywhere',
   'account.browser': 'A browser',
   'account.browser-on': '{browser} on {system}',
+  'account.iphone': 'iPhone or iPad',
   'account.with-pin': '{where}, with a PIN',
 } as const;

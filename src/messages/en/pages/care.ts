@@ -12,7 +12,7 @@ export const words = {
   'care.call-urgent': 'If nobody answers: {urgent}',
   'care.call-clinic': 'Ring {clinic}: {phone}',
   'care.stopped': 'Your session is stopped. Do no more exercises until your clinic says so.',
-  'care.sent': 'Your clinic has this answer.',
+  'care.sent': 'This answer has reached your clinic. It may not have been read yet.',
   'care.kept': 'This answer has not reached the clinic yet. Ring. Do not wait for the phone to send it.',
   'care.to-approve': 'This advice is still to be approved by your clinic.',
   'news.medicine': 'A new medicine, or a new dose of one',

@@ -5,7 +5,7 @@ export const words = {
   'morning.urine': 'Is your urine dark brown, or is your muscle pain far worse than you are used to?',
   'morning.urine-hint': 'We ask this on three mornings after something new or heavier.',
   'morning.pain': 'How is the pain in your {joint} this morning?',
-  'morning.usual-title': 'Is everything else like this, this morning?',
+  'morning.usual-title': 'Is all of this right this morning?',
   'morning.usual-stiff-0': 'Your {joint} was not stiff.',
   'morning.usual-stiff': 'Your {joint} was stiff for {minutes} minutes, as last time.',
   'morning.usual-swelling': 'Your {joint} is no more swollen than usual.',

@@ -2,7 +2,8 @@
 export const danger = {
   reported: 'You told us of a warning sign. Do no exercises until we have spoken with you.',
   'reported-to-us': 'Your exercises are paused. Do none of them until we have spoken with you.',
-  acknowledged: '{name} has seen it and will speak with you. Do no exercises until then.',
+  acknowledged:
+    'Your exercises are paused. {name} knows why and will speak with you. Do no exercises until then.',
   attempted:
     'We tried to reach you and could not. Ring us: {clinic}, {phone}. Do no exercises until we have spoken.',
   ended: '{name} has spoken with you. Your exercises stay paused until we start them again.',

@@ -5,11 +5,12 @@ export const holds = {
   'care-closed': 'Your time with us has ended. You can still read everything here.',
   'on-break': 'You are on a break we agreed on. Nothing is planned until you are back.',
   returned: 'Welcome back. Ring us first: we will ask you some questions before you start again.',
-  'after-event': 'Something has happened since you began. We will ask you some questions before you go on.',
+  'after-event':
+    'Something about your health or treatment has changed since you began. We will ask you some questions before you go on.',
   'no-consent':
     'You have not consented to this, or you withdrew your consent. Leave it out until we have spoken.',
   finding:
-    'Something was found, or you told us something, that we have to clear up first. Leave out the exercises marked below until we have spoken.',
+    'We found something, or you told us something, that we have to check first. Leave out the exercises marked below until we have spoken.',
   'limit-closes':
     'There is a limit for one of your joints. Leave out the exercises marked below until we have spoken.',
   'limit-load':

@@ -1,5 +1,6 @@
 /** Who may open a record, and the phones it is opened on: care team, invitations, openings from outside. */
 
+import { say } from '#messages/en/staff/access.ts';
 import { invitationSlips } from '#messages/invitation-slips.ts';
 import { ActButton } from '#ui/account/act-button.tsx';
 import { systemMoment } from '#ui/account/system-moment.ts';
@@ -9,9 +10,9 @@ import { InvitationPanel, type InvitationPanelProps } from './invitation-panel.t
 import { TeamForm, type TeamFormProps } from './team-form.tsx';
 
 const phoneStates = {
-  'in-use': 'In use',
-  'no-pin-yet': 'Set up, no PIN yet',
-  'too-many-tries': 'Locked after five wrong PINs; needs a new invitation',
+  'in-use': say('in-use'),
+  'no-pin-yet': say('no-pin-yet'),
+  'too-many-tries': say('locked'),
   ended: 'Ended',
 } as const;
 
@@ -53,7 +54,7 @@ const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId'
     rows={[
       ...phones.phones.map((phone) => ({
         key: phone.id,
-        name: `Phone set up ${systemMoment(phone.enrolledAt, zone)}`,
+        name: say('phone-set-up', { 'enrolled-at': systemMoment(phone.enrolledAt, zone) }),
         value: phoneStates[phone.state],
         action:
           phone.state === 'ended' ? null : (
@@ -61,17 +62,17 @@ const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId'
               path="clinician.phones.endPhone"
               input={{ patientId, phoneId: phone.id }}
               label="End"
-              about={`the phone set up ${systemMoment(phone.enrolledAt, zone)}`}
-              question="End this phone? It is signed out, and its PIN no longer works."
+              about={say('the-phone-set-up', { 'enrolled-at': systemMoment(phone.enrolledAt, zone) })}
+              question={say('end-this-phone')}
             />
           ),
       })),
       ...phones.invitations.map((one) => ({
         key: one.id,
-        name: `Invitation made ${systemMoment(one.madeAt, zone)}`,
+        name: say('invitation-made', { 'made-at': systemMoment(one.madeAt, zone) }),
         value:
           one.state === 'open'
-            ? `Open until ${systemMoment(one.expiresAt, zone)}`
+            ? say('open-until', { 'expires-at': systemMoment(one.expiresAt, zone) })
             : invitationStates[one.state],
         action:
           one.state === 'open' ? (
@@ -79,7 +80,7 @@ const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId'
               path="clinician.phones.withdraw"
               input={{ patientId, invitationId: one.id }}
               label="Withdraw"
-              about="this invitation"
+              about={say('this-invitation')}
             />
           ) : null,
       })),
@@ -91,21 +92,19 @@ const Team = ({ patientId, team }: Pick<AccessScreenProps, 'patientId' | 'team'>
   const ids = new Set(team.members.map((member) => member.userId));
   return (
     <div className="stack">
-      {team.members.length === 0 ? (
-        <p>No care team is set. Every clinician of the clinic can open this record.</p>
-      ) : null}
+      {team.members.length === 0 ? <p>{say('no-care-team')}</p> : null}
       <DefinitionList
         rows={team.members.map((member) => ({
           key: member.userId,
           name: member.name,
-          value: 'In the team',
+          value: say('in-the-team'),
           action: (
             <ActButton
               path="clinician.team.set"
               input={{ patientId, userId: member.userId, belongs: false }}
               label="Remove"
               about={member.name}
-              question={`Remove ${member.name} from the team?`}
+              question={say('remove-from-the-team', { name: member.name })}
             />
           ),
         }))}
@@ -131,12 +130,12 @@ export const AccessScreen = (props: AccessScreenProps) => (
       </div>
     </section>
     <section className="stack screen-only">
-      <h2>Care team</h2>
+      <h2>{say('care-team')}</h2>
       <Team {...props} />
     </section>
     {props.team.emergencyAccesses.length > 0 ? (
       <section className="stack screen-only">
-        <h2>Opened from outside the team</h2>
+        <h2>{say('opened-from-outside-the-team')}</h2>
         <DefinitionList
           rows={props.team.emergencyAccesses.map((one) => ({
             key: String(one.openedAt),

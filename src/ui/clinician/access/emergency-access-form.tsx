@@ -1,6 +1,7 @@
 'use client';
 /** Opens a record kept to another care team, with a reason in writing. */
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/access.ts';
 import { Asked } from '#ui/account/asked.tsx';
 import { change } from '#ui/account/call.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
@@ -16,7 +17,7 @@ export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string 
       return asking.t([
         {
           field: 'reason',
-          text: 'Write the reason in a few words. The care team and the patient will read it.',
+          text: say('write-the-reason'),
         },
       ]);
     }
@@ -30,17 +31,17 @@ export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string 
       <Asked asking={asking} />
       <LongTextField
         name="reason"
-        label="Why you need to open it"
-        hint="The care team and the patient will see this with your name."
+        label={say('why-you-need-to-open')}
+        hint={say('reason-is-seen')}
         maxLength={300}
         value={reason}
         error={asking.errorOf('reason')}
         onChange={(event) => setReason(event.target.value)}
       />
       <div className="row">
-        <Button type="submit">Open the record</Button>
+        <Button type="submit">{say('open-the-record')}</Button>
         <LinkButton tone="plain" href="/patients">
-          Do not open it
+          {say('do-not-open')}
         </LinkButton>
       </div>
     </form>

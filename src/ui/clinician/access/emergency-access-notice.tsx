@@ -1,4 +1,5 @@
 /** On the worklist: who opened a record of the reader's team from outside it, and why. */
+import { say } from '#messages/en/staff/access.ts';
 import { Notice } from '#ui/design-system/notice.tsx';
 
 export interface EmergencyAccessNoticeProps {
@@ -15,11 +16,11 @@ export interface EmergencyAccessNoticeProps {
 
 export const EmergencyAccessNotice = ({ emergencyAccesses, when }: EmergencyAccessNoticeProps) =>
   emergencyAccesses.length === 0 ? null : (
-    <Notice tone="care" title="Opened from outside the care team">
+    <Notice tone="care" title={say('opened-from-outside')}>
       <ul>
         {emergencyAccesses.map((one) => (
           <li key={`${one.patientId} ${one.openedAt}`}>
-            {one.userName} opened the record of{' '}
+            {say('opened-the-record-of', { 'user-name': one.userName })}{' '}
             <a href={`/patients/${one.patientId}/access`}>
               {one.givenName} {one.familyName}
             </a>{' '}

@@ -2,6 +2,7 @@
 /** An invitation to print and hand over. The code is shown here once and kept nowhere. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import { say } from '#messages/en/staff/access.ts';
 import type { InvitationSlip } from '#messages/invitation-slips.ts';
 import { translate } from '#messages/translate.ts';
 import { Asked } from '#ui/account/asked.tsx';
@@ -32,14 +33,14 @@ const Slip = ({ made, origin, zone, patientName, slips }: InvitationPanelProps &
   const address = `${origin}/enrol`;
   return (
     <section className="invitation-slip stack keep-together">
-      <h2>For {patientName}</h2>
+      <h2>{say('for', { 'patient-name': patientName })}</h2>
       {slips.map(({ tag, how }) => (
         <p key={tag} lang={tag}>
           {how}
         </p>
       ))}
       <p className="invitation-code">{made.code}</p>
-      <QrCode text={`${address}#${made.code}`} label="QR code that opens the page with the code filled in" />
+      <QrCode text={`${address}#${made.code}`} label={say('qr-code')} />
       {slips.map(({ tag, locale, once }) => (
         <p key={tag} lang={tag}>
           {translate(once, { date: dayOf(made.expiresAt, zone, locale) }, { locale, forms: {} })}
@@ -68,7 +69,7 @@ export const InvitationPanel = (props: InvitationPanelProps) => {
       <div className="row">
         {made ? <Button onClick={() => window.print()}>Print</Button> : null}
         <Button id="invite" tone={made ? 'plain' : 'primary'} onClick={() => void invite()}>
-          {made ? 'Make another invitation (this one stops working)' : 'Make an invitation'}
+          {made ? say('make-another-invitation') : say('make-an-invitation')}
         </Button>
       </div>
     </div>

@@ -2,6 +2,7 @@
 /** Two records of one person: merge, undo, and choose whose prescriptions stay in force. */
 import { useRouter } from 'next/navigation';
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/access.ts';
 import type { Patient, PatientLine } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame, type FormFrameProps } from '../forms/form-frame.tsx';
@@ -10,8 +11,8 @@ const reason = { name: 'reason', kind: 'text', minLength: 1, maxLength: 200, abo
 const record = <const N extends string>(name: N, about: string) =>
   ({ name, kind: 'text', minLength: 1, maxLength: 64, about }) as const;
 
-const mergeFields = [record('otherId', 'Other record of this person'), reason] as const;
-const keepFields = [record('keptId', 'Prescriptions that stay in force'), reason] as const;
+const mergeFields = [record('otherId', say('other-record-of-this-person')), reason] as const;
+const keepFields = [record('keptId', say('prescriptions-that-stay')), reason] as const;
 
 export interface MergePanelProps {
   readonly patient: Patient;
@@ -38,10 +39,10 @@ const ActForm = ({ send, ...props }: Act) => {
 
 const ChoosePlan = ({ patient }: { readonly patient: Patient }) => {
   const kept = [
-    { value: patient.id, label: 'Those of this record' },
+    { value: patient.id, label: say('those-of-this-record') },
     ...patient.merges.map((merge) => ({
       value: merge.patientId,
-      label: `Those of the record merged by ${merge.byName}: ${merge.reason}`,
+      label: say('those-of-the-record-merged', { 'by-name': merge.byName, reason: merge.reason }),
     })),
   ];
   return (
@@ -49,9 +50,9 @@ const ChoosePlan = ({ patient }: { readonly patient: Patient }) => {
       prefix="keep-"
       fields={keepFields}
       choices={{ keptId: kept }}
-      label="Keep these prescriptions"
-      taken="Saved. The prescriptions of the other record have ended."
-      hints={{ keptId: 'Those of the other record end. Signing goes on in the record chosen.' }}
+      label={say('keep-these-prescriptions')}
+      taken={say('other-prescriptions-ended')}
+      hints={{ keptId: say('one-stays-in-force') }}
       send={(typed) =>
         client.clinician.merges.choosePlan.mutate({
           patientId: patient.id,
@@ -71,19 +72,19 @@ export const MergePanel = ({ patient, patients }: MergePanelProps) => {
     .filter(({ id }) => id !== patientId)
     .map(({ id, givenName, familyName, birthDay }) => ({
       value: id,
-      label: `${familyName}, ${givenName}, born ${dayInWords(birthDay)}`,
+      label: say('born', { 'family-name': familyName, given: givenName, 'birth-day': dayInWords(birthDay) }),
     }));
   return (
     <section className="stack-close" id="merge">
-      <h2>Two records of one person</h2>
+      <h2>{say('two-records-of-one-person')}</h2>
       {patient.merges.length > 0 ? <ChoosePlan patient={patient} /> : null}
       {patient.merges.map((merge) => (
         <ActForm
           key={merge.patientId}
           prefix={`undo-${merge.patientId}-`}
           fields={[reason]}
-          label="Undo the merge"
-          taken="Undone. Prescriptions that had ended stay ended."
+          label={say('undo-the-merge')}
+          taken={say('undone')}
           send={(typed) =>
             acts.undo.mutate({ patientId, otherId: merge.patientId, reason: String(typed.reason) })
           }
@@ -93,8 +94,8 @@ export const MergePanel = ({ patient, patients }: MergePanelProps) => {
         prefix="merge-"
         fields={mergeFields}
         choices={{ otherId: others }}
-        label="Merge that record into this one"
-        taken="Merged. This record is the one shown; nothing was copied."
+        label={say('merge')}
+        taken={say('merged')}
         send={({ otherId, reason: why }) =>
           acts.merge.mutate({ patientId, otherId: String(otherId), reason: String(why) })
         }

@@ -2,6 +2,7 @@
 /** Makes the record's file for somebody the patient has named, and saves it in the browser. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/access.ts';
 import { Asked } from '#ui/account/asked.tsx';
 import { change } from '#ui/account/call.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
@@ -32,9 +33,7 @@ export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
   const make = (event: FormEvent) => {
     event.preventDefault();
     if (handedTo.trim().length < 2) {
-      return asking.t([
-        { field: 'handed-to', text: 'Write who receives the file, as the patient named them.' },
-      ]);
+      return asking.t([{ field: 'handed-to', text: say('write-who-receives-the-file') }]);
     }
     void asking.ask(
       () => change<{ text: string }>('clinician.recordFile.make', { patientId, handedTo }),
@@ -51,24 +50,21 @@ export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
     <form method="post" className="stack" noValidate onSubmit={make}>
       <Asked asking={asking} />
       {saved ? (
-        <Notice title="The file was made" isAnnounced>
-          <p>
-            Your browser saved it to its downloads as {saved}. It is not encrypted. Hand it over, then delete
-            it from this computer.
-          </p>
+        <Notice title={say('the-file-was-made')} isAnnounced>
+          <p>{say('saved-to-downloads', { saved })}</p>
         </Notice>
       ) : null}
       <TextField
         name="handed-to"
-        label="Who receives it"
-        hint="The patient reads this in the list of who opened the record."
+        label={say('who-receives')}
+        hint={say('receiver-is-listed')}
         autoComplete="off"
         maxLength={120}
         value={handedTo}
         error={asking.errorOf('handed-to') ?? asking.errorOf('handedTo')}
         onChange={(event) => setHandedTo(event.target.value)}
       />
-      <Button type="submit">Make the file</Button>
+      <Button type="submit">{say('make-the-file')}</Button>
     </form>
   );
 };

@@ -2,6 +2,7 @@
 /** Adds a colleague to a patient's care team. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/access.ts';
 import { Asked } from '#ui/account/asked.tsx';
 import { change } from '#ui/account/call.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
@@ -19,7 +20,7 @@ export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
   const [userId, setUserId] = useState('');
   const add = (event: FormEvent) => {
     event.preventDefault();
-    if (userId === '') return asking.t([{ field: 'colleague', text: 'Choose a colleague.' }]);
+    if (userId === '') return asking.t([{ field: 'colleague', text: say('choose-a-colleague') }]);
     void asking.ask(
       () => change('clinician.team.set', { patientId, userId, belongs: true }),
       () => router.refresh(),
@@ -30,8 +31,8 @@ export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
       <Asked asking={asking} />
       <SelectField
         name="colleague"
-        label="Add to the care team"
-        empty="Choose a colleague"
+        label={say('add-to-the-care-team')}
+        empty={say('choose-one')}
         options={colleagues.map(({ userId: value, name }) => ({ value, label: name }))}
         value={userId}
         error={asking.errorOf('colleague')}

@@ -1,6 +1,7 @@
 /** Appointments: where, who is present, and where to ring back. */
 import { isRemote, needsHandsOnTest } from '#core/episode/remote-visit.ts';
 import { listed } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/appointments.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
@@ -8,7 +9,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import type { VisitsAnswer } from '../episode/answers.ts';
 import { VisitForm } from './visit-form.tsx';
 
-const none = 'not given';
+const none = say('not-given');
 
 export const AppointmentsScreen = (props: {
   readonly patientId: string;
@@ -19,20 +20,21 @@ export const AppointmentsScreen = (props: {
   return (
     <div className="stack-wide">
       {now && isRemote(now.place) ? (
-        <Notice tone="care" title={`Your appointment today is by ${now.place}`}>
+        <Notice tone="care" title={say('your-appointment-today', { place: now.place })}>
           <p>
-            Locked until you meet in person:{' '}
-            {listed(
-              needsHandsOnTest.map((kind) => kind.replace(/-/g, ' ')),
-              10,
-            )}
-            . Do not do a first session with a cuff remotely. If the call drops, ring {now.callBackPhone}; the
-            patient is at: {now.whereabouts}.
+            {say('locked-until-you-meet', {
+              tests: listed(
+                needsHandsOnTest.map((kind) => kind.replace(/-/g, ' ')),
+                10,
+              ),
+              phone: now.callBackPhone ?? '',
+              whereabouts: now.whereabouts ?? '',
+            })}
           </p>
         </Notice>
       ) : null}
       <section className="stack-close screen-only">
-        <h2>Begin an appointment</h2>
+        <h2>{say('begin-an-appointment')}</h2>
         <VisitForm patientId={props.patientId} />
       </section>
       <DataTable
@@ -41,20 +43,20 @@ export const AppointmentsScreen = (props: {
           { key: 'when', title: 'When' },
           { key: 'place', title: 'Where' },
           { key: 'present', title: 'Present' },
-          { key: 'phone', title: 'Call-back number' },
-          { key: 'by', title: 'Held by' },
+          { key: 'phone', title: say('call-back-number') },
+          { key: 'by', title: say('held-by') },
         ]}
         rows={visits.map((visit) => ({
           key: visit.id,
           cells: [
             momentInWords(visit.recordedAt, props.clock),
-            `${optionInWords(visit.place)}${visit.whereabouts ? `; patient at: ${visit.whereabouts}` : ''}`,
-            visit.present.length > 0 ? listed(visit.present, 8) : 'nobody else named',
+            `${optionInWords(visit.place)}${visit.whereabouts ? `; ${say('patient-at', { whereabouts: visit.whereabouts })}` : ''}`,
+            visit.present.length > 0 ? listed(visit.present, 8) : say('nobody-else-named'),
             visit.callBackPhone ?? none,
             visit.byName,
           ],
         }))}
-        empty="No appointment is recorded."
+        empty={say('no-appointment-is-recorded')}
       />
     </div>
   );

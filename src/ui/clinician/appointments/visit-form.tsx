@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
 import { visitFields } from '#core/episode/visit-fields.ts';
+import { say } from '#messages/en/staff/appointments.ts';
 import { client } from '#ui/clinician/client.ts';
 import { FormFrame } from '#ui/clinician/forms/form-frame.tsx';
 import { linesOf } from '#ui/clinician/forms/typed.ts';
@@ -24,9 +25,9 @@ export const VisitForm = ({ patientId }: { readonly patientId: string }) => {
       taken="Begun."
       clearsTo={{}}
       hints={{
-        whereabouts: 'For video or telephone: where to send help.',
-        callBackPhone: 'Needed for video or telephone.',
-        present: 'One per line: a carer, an interpreter, a nurse.',
+        whereabouts: say('for-video-or-telephone-where'),
+        callBackPhone: say('needed-for-video'),
+        present: say('one-per-line-a-carer'),
       }}
       send={async ({ present, ...visit }) => {
         const named = linesOf(typeof present === 'string' ? present : '');

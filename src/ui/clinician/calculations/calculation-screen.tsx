@@ -1,5 +1,6 @@
 /** One calculation: what it takes, who says so and how that was seen, its example worked, and a form to try it. */
 import { calculationById } from '#core/calculations/registry.ts';
+import { say } from '#messages/en/staff/calculations.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { CalculationRow } from '../answers.ts';
 import { CitationNote } from '../support-note.tsx';
@@ -10,7 +11,7 @@ import { TryForm } from './try-form.tsx';
 /** What the example answers, worked out by the calculation itself. */
 const Example = ({ row }: { readonly row: CalculationRow }) => {
   const outcome = calculationById(row.id)?.calculate(row.example);
-  if (!outcome?.ok) return <p className="soft">The example gives no result.</p>;
+  if (!outcome?.ok) return <p className="soft">{say('no-result')}</p>;
   return (
     <>
       <ResultView result={outcome.result} fields={row.result} />
@@ -37,12 +38,12 @@ export const CalculationScreen = ({ row }: { readonly row: CalculationRow }) => 
     </section>
     <div className="side-by-side">
       <section className="stack">
-        <h2>Try it</h2>
-        <p className="soft">The example is filled in. Nothing you type here is saved.</p>
+        <h2>{say('try-it')}</h2>
+        <p className="soft">{say('example-filled-in')}</p>
         <TryForm row={row} />
       </section>
       <section className="stack-close">
-        <h2>The example gives</h2>
+        <h2>{say('the-example-gives')}</h2>
         <Example row={row} />
       </section>
     </div>

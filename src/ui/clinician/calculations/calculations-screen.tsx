@@ -1,11 +1,12 @@
 /** Every calculation of the product, by area, with how its sources were seen. */
 import type { Area } from '#core/calculations/calculation.ts';
 import type { Mark } from '#core/sources/citation.ts';
+import { say } from '#messages/en/staff/calculations.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { CalculationRow } from '../answers.ts';
 
 const areaTitles: Readonly<Record<Area, string>> = {
-  strength: 'Strength and low load',
+  strength: say('strength-and-low-load'),
   variation: 'Variations',
   occlusion: 'Occlusion',
   screening: 'Screening',
@@ -17,12 +18,12 @@ const areaTitles: Readonly<Record<Area, string>> = {
 };
 
 const markWords: Readonly<Record<Mark, string>> = {
-  seen: 'read at the source',
+  seen: say('read-at-the-source'),
   'second-hand': 'second-hand',
-  memory: 'from memory',
-  computed: 'computed here',
-  design: 'set by this project',
-  'common-practice': 'common practice',
+  memory: say('from-memory'),
+  computed: say('computed-here'),
+  design: say('set-by-this-project'),
+  'common-practice': say('common-practice'),
 };
 
 /** "read at the source; from memory": every way the sources of a row were seen. */
@@ -34,12 +35,9 @@ export const CalculationsScreen = ({ rows }: { readonly rows: readonly Calculati
   return (
     <div className="stack-wide">
       <PageHeading>Calculations</PageHeading>
-      <p className="lead">
-        {rows.length} calculations. Each names its source and how the source was read; figures from memory are
-        marked.
-      </p>
+      <p className="lead">{say('count', { count: rows.length })}</p>
       <p>
-        <a href="/rules">The rules that progress, hold, ease back or pause a dose</a>
+        <a href="/rules">{say('rules')}</a>
       </p>
       <div className="areas">
         {areas.map((area) => (

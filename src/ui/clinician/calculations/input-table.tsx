@@ -1,6 +1,7 @@
 /** Inputs of a calculation with units and bounds, nested ones under their parent. */
 import { unitWords } from '#api/inputs/unit-words.ts';
 import type { Field } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/calculations.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { nameInWords, optionInWords } from '../forms/field-words.ts';
 
@@ -9,17 +10,19 @@ const kindInWords = (field: Field): string => {
     case 'number':
       return 'number';
     case 'integer':
-      return 'whole number';
+      return say('whole-number');
     case 'enum':
-      return `one of: ${field.values.map((value) => optionInWords(value).toLowerCase()).join(', ')}`;
+      return say('one-of', {
+        values: field.values.map((value) => optionInWords(value).toLowerCase()).join(', '),
+      });
     case 'text':
       return 'text';
     case 'flag':
-      return 'yes or no';
+      return say('yes-or-no');
     case 'list':
-      return `list: ${kindInWords(field.of)}`;
+      return say('list', { of: kindInWords(field.of) });
     case 'record':
-      return 'several, below';
+      return say('several-below');
   }
 };
 
@@ -27,13 +30,13 @@ const boundsInWords = (field: Field): string => {
   const bounded = field.kind === 'list' ? field.of : field;
   if (bounded.kind !== 'number' && bounded.kind !== 'integer') return '';
   const { min, max, exclusiveMin, unit } = bounded;
-  const low = min === undefined ? '' : exclusiveMin ? `over ${min}` : `from ${min}`;
-  const high = max === undefined ? '' : `to ${max}`;
+  const low = min === undefined ? '' : exclusiveMin ? say('over', { min }) : say('from', { min });
+  const high = max === undefined ? '' : say('to', { max });
   return [low, high, low || high ? unitWords(unit) : ''].filter(Boolean).join(' ');
 };
 
 const neededInWords = (field: Field): string =>
-  field.optional ? 'may be left out' : field.nullable ? 'may be “not answered”' : 'needed';
+  field.optional ? say('may-be-left-out') : field.nullable ? say('may-be-not-answered') : 'needed';
 
 const flat = (
   fields: readonly Field[],

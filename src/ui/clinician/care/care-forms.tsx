@@ -5,6 +5,7 @@ import type { Field } from '#core/calculations/describe.ts';
 import { eventFields, limitFields } from '#core/episode/care-fields.ts';
 import { homeCheckFields, observedSessionFields } from '#core/episode/visit-fields.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/care.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import type { Typed } from '../forms/typed.ts';
@@ -20,24 +21,24 @@ const usual = (fields: readonly Field[], day: Day): Typed =>
 const careForms = {
   watch: {
     fields: observedSessionFields,
-    label: 'Record the supervised session',
+    label: say('record-the-session'),
     call: (patientId: string, session: unknown) =>
       client.clinician.visits.watch.mutate({ patientId, session }),
   },
   check: {
     fields: homeCheckFields,
-    label: 'Record the check',
+    label: say('record-the-check'),
     call: (patientId: string, check: unknown) =>
       client.clinician.visits.checkHome.mutate({ patientId, check }),
   },
   limit: {
     fields: limitFields,
-    label: 'Record the limit',
+    label: say('record-the-limit'),
     call: (patientId: string, limit: unknown) => client.clinician.care.addLimit.mutate({ patientId, limit }),
   },
   event: {
     fields: eventFields,
-    label: 'Record what happened',
+    label: say('record-what-happened'),
     call: (patientId: string, event: unknown) => client.clinician.care.addEvent.mutate({ patientId, event }),
   },
 } as const;
@@ -57,9 +58,9 @@ export const CareForm = ({ name, patientId, day }: CareFormProps & { readonly na
       label={label}
       taken="Recorded."
       hints={{
-        to: 'As YYYY-MM-DD; empty: until lifted.',
-        from: 'As YYYY-MM-DD',
-        fromDegrees: 'From neutral; below 0 is the opposite movement.',
+        to: say('date-or-until-lifted'),
+        from: say('date'),
+        fromDegrees: say('degrees-from-neutral'),
       }}
       send={async (value) => {
         await call(patientId, value);

@@ -1,8 +1,10 @@
 /** Ways from the care page: the course of care, a first visit, answers from before a visit, the page for the colleague. */
+import { say } from '#messages/en/staff/care.ts';
+
 const pages = [
-  { path: '/care/episode', text: 'Episode of care' },
-  { path: '/care/first-visit', text: 'First visit' },
-  { path: '/care/pre-visit', text: 'Pre-visit answers' },
+  { path: '/care/episode', text: say('episode-of-care') },
+  { path: '/care/first-visit', text: say('first-visit') },
+  { path: '/care/pre-visit', text: say('pre-visit-answers') },
   { path: '/care/appointments', text: 'Appointments' },
   { path: '/handover', text: 'Handover' },
 ] as const;
@@ -19,7 +21,7 @@ export const CareLinks = ({
     <ul>
       <li>
         <a href={`/patients/${patientId}/care`} aria-current={current === null ? 'page' : undefined}>
-          Consents, limits and events
+          {say('consents-limits-and-events')}
         </a>
       </li>
       {pages.map(({ path, text }) => (

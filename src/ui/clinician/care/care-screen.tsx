@@ -3,6 +3,7 @@
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/care.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
@@ -25,11 +26,11 @@ const consentStates = {
   given: 'Given',
   refused: 'Refused',
   withdrawn: 'Withdrawn',
-  'not-asked': 'Not asked',
+  'not-asked': say('not-asked'),
 } as const;
 
 const wordingInWords = ({ wordingSource, wordingVersion }: Consents['rows'][number]): string =>
-  `${wordingSource === 'clinic' ? 'your clinic’s' : 'the proposed'} wording ${wordingVersion}`;
+  say(wordingSource === 'clinic' ? 'wording.clinic' : 'wording.proposed', { version: wordingVersion });
 
 const ConsentList = ({ patientId, consents, clock }: CareProps) => (
   <ul className="plain-list stack">
@@ -48,10 +49,15 @@ const ConsentList = ({ patientId, consents, clock }: CareProps) => (
           </h3>
           <p>“{consent.text}”</p>
           <p className="soft">
-            {consent.isProposal ? 'Proposed wording; your clinic has not reviewed it. ' : ''}
+            {consent.isProposal ? `${say('proposed-wording')} ` : ''}
             {last
-              ? `${consentStates[last.act]} ${momentInWords(last.at, clock)}, recorded by ${last.by}, to ${wordingInWords(last)}${last.reason ? `: ${last.reason}` : ''}.`
-              : 'Consent has not been asked for.'}
+              ? `${say('consent-recorded', {
+                  state: consentStates[last.act],
+                  at: momentInWords(last.at, clock),
+                  by: last.by,
+                  wording: wordingInWords(last),
+                })}${last.reason ? `: ${last.reason}` : ''}.`
+              : say('consent-not-asked')}
           </p>
           <ConsentForm patientId={patientId} consent={consent} />
         </li>
@@ -62,18 +68,18 @@ const ConsentList = ({ patientId, consents, clock }: CareProps) => (
 
 const PainLookup = ({ homeEligibility }: Pick<CareProps, 'homeEligibility'>) => (
   <DataTable
-    caption="Home eligibility for each limb"
+    caption={say('home-eligibility')}
     columns={[
       { key: 'limb', title: 'Limb' },
-      { key: 'cuff', title: 'Cuff with a gauge' },
-      { key: 'wrap', title: 'Elastic wrap' },
+      { key: 'cuff', title: say('cuff-with-a-gauge') },
+      { key: 'wrap', title: say('elastic-wrap') },
     ]}
     rows={homeEligibility.limbs.map((row) => ({
       key: `${row.side} ${row.limb}`,
       cells: [
         `${optionInWords(row.side)} ${row.limb}`,
-        row.cuff.length === 0 ? 'Eligible: every condition is recorded' : row.cuff.join(' '),
-        row.wrap.length === 0 ? 'Eligible: every condition is recorded' : row.wrap.join(' '),
+        row.cuff.length === 0 ? say('eligible') : row.cuff.join(' '),
+        row.wrap.length === 0 ? say('eligible') : row.wrap.join(' '),
       ],
     }))}
   />
@@ -91,27 +97,27 @@ const Add = (
 
 /** An entry in error that counts beside the one in its place. */
 const stillCounts = (row: { readonly correctedPending?: true }): string =>
-  row.correctedPending ? ' (entered in error; counts until the new plan is seen)' : '';
+  row.correctedPending ? ` ${say('entered-in-error')}` : '';
 
 const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
   <DataTable
-    caption="Limits on a joint"
+    caption={say('limits-on-a-joint')}
     columns={[
       { key: 'joint', title: 'Joint' },
       { key: 'kind', title: 'Limit' },
       { key: 'days', title: 'Days' },
-      { key: 'author', title: 'Set by' },
+      { key: 'author', title: say('set-by') },
     ]}
     rows={care.limits.map((limit) => ({
       key: limit.id,
       cells: [
         optionInWords(limit.joint),
-        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${limit.limitKg} kg`}${degreesAllowed(limit)}${stillCounts(limit)}`,
-        `${dayInWords(limit.from, day)} ${limit.to === null ? 'until lifted' : `to ${dayInWords(limit.to, day)}`}`,
+        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${say('kg', { load: limit.limitKg })}`}${degreesAllowed(limit)}${stillCounts(limit)}`,
+        `${dayInWords(limit.from, day)} ${limit.to === null ? say('until-lifted') : say('to', { end: dayInWords(limit.to, day) })}`,
         limit.author,
       ],
     }))}
-    empty="No limit is recorded."
+    empty={say('no-limit-is-recorded')}
   />
 );
 
@@ -128,10 +134,10 @@ const Events = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
       cells: [
         dayInWords(event.day, day),
         `${optionInWords(event.kind)}${stillCounts(event)}`,
-        event.joint === null ? 'none named' : jointInWords(event.joint),
+        event.joint === null ? say('none-named') : jointInWords(event.joint),
       ],
     }))}
-    empty="No change of medicine, injection, operation, fall or illness is recorded."
+    empty={say('no-event')}
   />
 );
 
@@ -140,22 +146,22 @@ export const CareScreen = (props: CareProps) => (
     <section className="stack-close">
       <h2>Consents</h2>
       {props.consents.monitoringHours ? (
-        <p className="soft">Monitoring hours: {props.consents.monitoringHours}</p>
+        <p className="soft">{say('monitoring-hours', { hours: props.consents.monitoringHours })}</p>
       ) : null}
       <ConsentList {...props} />
     </section>
     <section className="stack-close">
-      <h2>Cuff work at home</h2>
+      <h2>{say('cuff-work-at-home')}</h2>
       <PainLookup {...props} />
-      <Add {...props} summary="Record a supervised session" name="watch" />
-      <Add {...props} summary="Record what the patient can do alone" name="check" />
+      <Add {...props} summary={say('record-a-session')} name="watch" />
+      <Add {...props} summary={say('record-what-is-done-alone')} name="check" />
     </section>
     <section className="stack-close">
-      <h2>Limits and events</h2>
+      <h2>{say('limits-and-events')}</h2>
       <Limits {...props} />
-      <Add {...props} summary="Record a limit" name="limit" />
+      <Add {...props} summary={say('record-a-limit')} name="limit" />
       <Events {...props} />
-      <Add {...props} summary="Record an event" name="event" />
+      <Add {...props} summary={say('record-an-event')} name="event" />
     </section>
   </div>
 );

@@ -2,6 +2,7 @@
 /** Recording what the patient said to one consent, after its wording was read aloud. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import { say } from '#messages/en/staff/care.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
@@ -19,9 +20,9 @@ const actsOn: Readonly<Record<Consent['state'], readonly Act[]>> = {
 };
 
 const actWords: Readonly<Record<Act, string>> = {
-  given: 'Read aloud; the patient consents',
-  refused: 'Read aloud; the patient refuses',
-  withdrawn: 'The patient withdraws consent',
+  given: say('patient-consents'),
+  refused: say('patient-refuses'),
+  withdrawn: say('patient-withdraws'),
 };
 
 interface ConsentFormProps {
@@ -57,7 +58,7 @@ export const ConsentForm = ({ patientId, consent }: ConsentFormProps) => {
         {consent.state === 'refused' || consent.state === 'withdrawn' ? null : (
           <TextField
             name={`${prefix}reason`}
-            label="Reason, in the patient’s words"
+            label={say('reason')}
             isOptional
             value={reason}
             onChange={(event) => setReason(event.target.value)}

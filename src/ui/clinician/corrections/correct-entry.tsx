@@ -1,14 +1,15 @@
 'use client';
 /** The quiet control of one entry; its form comes when it is asked for. */
 import { useState } from 'react';
+import { say } from '#messages/en/staff/corrections.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CorrectForm, type CorrectFormProps } from './correct-form.tsx';
 
 type Act = CorrectFormProps['act'];
 
 const otherWay = {
-  replace: { act: 'strike-out', label: 'Strike it out instead' },
-  'strike-out': { act: 'replace', label: 'Replace it instead' },
+  replace: { act: 'strike-out', label: say('strike-it-out-instead') },
+  'strike-out': { act: 'replace', label: say('replace-it-instead') },
 } as const satisfies Record<Act, { readonly act: Act; readonly label: string }>;
 
 export const CorrectEntry = (props: Omit<CorrectFormProps, 'act'> & { readonly words: string }) => {
@@ -16,8 +17,12 @@ export const CorrectEntry = (props: Omit<CorrectFormProps, 'act'> & { readonly w
   const { words, ...entry } = props;
   if (act === null)
     return (
-      <Button tone="quiet" aria-label={`Entered in error: ${words}`} onClick={() => setAct('replace')}>
-        Entered in error
+      <Button
+        tone="quiet"
+        aria-label={say('entered-in-error-of', { words })}
+        onClick={() => setAct('replace')}
+      >
+        {say('entered-in-error')}
       </Button>
     );
   const other = otherWay[act];
@@ -29,7 +34,7 @@ export const CorrectEntry = (props: Omit<CorrectFormProps, 'act'> & { readonly w
           {other.label}
         </Button>
         <Button tone="quiet" onClick={() => setAct(null)}>
-          Leave it as it is
+          {say('leave')}
         </Button>
       </div>
     </div>

@@ -11,6 +11,7 @@ import { exercises } from '#core/exercises/catalogue.ts';
 import { baselineFields, clearanceFields, effusionFields } from '#core/record/staff-fields.ts';
 import { screeningItem } from '#core/screening/items.ts';
 import { type ScreeningItemAnswer, screeningAnswers } from '#core/screening/screening.ts';
+import { say } from '#messages/en/staff/corrections.ts';
 import type { EnteredRow } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
@@ -18,12 +19,26 @@ import { typedFrom } from '../forms/typed.ts';
 
 type Entered = EnteredRow['entered'];
 
-const why: Field = { name: 'whyWrong', kind: 'text', minLength: 1, maxLength: 300, about: 'What was wrong' };
+const why: Field = {
+  name: 'whyWrong',
+  kind: 'text',
+  minLength: 1,
+  maxLength: 300,
+  about: say('what-was-wrong'),
+};
 
 /** Of a screening one answer is put right; the others stay as they were given. */
 const oneAnswer: readonly Field[] = [
   { name: 'item', kind: 'text', minLength: 1, maxLength: 60, about: 'Question' },
-  { name: 'answer', kind: 'enum', values: screeningAnswers, about: 'Right answer' },
+  { name: 'answer', kind: 'enum', values: screeningAnswers, about: say('right-answer') },
+  {
+    name: 'note',
+    kind: 'text',
+    minLength: 1,
+    maxLength: 200,
+    nullable: true,
+    about: say('which-when-where'),
+  },
 ];
 
 const fieldsOf = (subject: CorrectionSubject, entered: Entered): readonly Field[] => {
@@ -53,9 +68,12 @@ const answersIn = (entered: Entered) => entered.answers as readonly ScreeningIte
 
 const replacementOf = (subject: CorrectionSubject, entered: Entered, value: Entered): Entered => {
   if (subject !== 'screening') return value;
-  const { item, answer } = value;
+  const { item, answer, note } = value;
   const others = answersIn(entered).filter((one) => one.item !== item);
-  return { sheetVersion: entered.sheetVersion, answers: [...others, { item, answer }] };
+  // What stands beside an answer (limb, joint, medicine, day) goes with it and not with another answer.
+  const before = answersIn(entered).find((one) => one.item === item && one.answer === answer);
+  const right = { ...before, item, answer, ...(note ? { note } : {}) };
+  return { sheetVersion: entered.sheetVersion, answers: [...others, right] };
 };
 
 const choicesOf = (subject: CorrectionSubject, entered: Entered) => ({
@@ -89,8 +107,8 @@ export const CorrectForm = ({ patientId, subject, row, act }: CorrectFormProps) 
       prefix={`${act}-${row.id}-`}
       fields={isReplaced ? [...fieldsOf(subject, entered), why] : [why]}
       start={isReplaced && subject !== 'screening' ? typedFrom(entered) : {}}
-      label={isReplaced ? 'Replace the entry' : 'Strike out the entry'}
-      taken="Marked as entered in error."
+      label={isReplaced ? say('replace-the-entry') : say('strike-out-the-entry')}
+      taken={say('marked-as-entered-in-error')}
       choices={choicesOf(subject, entered)}
       send={async ({ whyWrong, ...value }, confirmed) => {
         await client.clinician.corrections.enterInError.mutate({

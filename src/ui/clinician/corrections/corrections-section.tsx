@@ -2,6 +2,7 @@
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/corrections.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Correction, EnteredRow } from '../answers.ts';
@@ -22,10 +23,10 @@ const titles: Readonly<Record<CorrectionSubject, string>> = {
   event: 'Events',
   limit: 'Limits',
   goal: 'Goals',
-  baseline: 'Usual values',
-  'effusion-test': 'Knee effusion tests',
-  clearance: 'Findings cleared',
-  'supervised-session': 'Supervised sessions',
+  baseline: say('baselines'),
+  'effusion-test': say('knee-effusion-tests'),
+  clearance: say('findings-cleared'),
+  'supervised-session': say('supervised-sessions'),
 };
 
 interface LineProps {
@@ -42,9 +43,10 @@ const Line = ({ patientId, day, subject, row }: LineProps) => {
     return (
       <li>
         <StatusTag shape="note" tone="soft">
-          Entered in error
+          {say('entered-in-error')}
         </StatusTag>{' '}
-        <s>{words}</s> {replacedById ? 'Replaced' : 'Struck out'} by {by}: {reason}
+        <s>{words}</s>{' '}
+        {say(replacedById ? 'replaced-by' : 'struck-out-by', { by: by ?? '', reason: reason ?? '' })}
       </li>
     );
   }
@@ -65,9 +67,10 @@ export const CorrectionsWaiting = ({
     .map((row) => (
       <div key={row.id} className="notice notice-care stack-close">
         <p>
-          Corrected by {row.correctedName}: {row.was ? entryInWords(row.subject, row.was) : ''}
-          {row.now ? ` is now ${entryInWords(row.subject, row.now)}` : ' is struck out'}. Both count, the
-          stricter wins, until a clinician has seen the new plan.
+          {say('corrected-by', { name: row.correctedName })}{' '}
+          {row.was ? entryInWords(row.subject, row.was) : ''}{' '}
+          {row.now ? say('is-now', { entry: entryInWords(row.subject, row.now) }) : say('is-struck-out')}.{' '}
+          {say('both-count')}
         </p>
         <NewPlan patientId={patientId} correctionId={row.id} />
       </div>
@@ -78,13 +81,13 @@ export const CorrectionsSection = (props: CorrectionsSectionProps) => (
     <h2>Corrections</h2>
     <CorrectionsWaiting {...props} />
     {props.of.map(({ subject, rows }) => (
-      <Disclosure key={subject} summary={`${titles[subject]}: correct an entry`}>
+      <Disclosure key={subject} summary={say('correct-an-entry', { subject: titles[subject] })}>
         <ul className="plain-list stack-close">
           {rows.map((row) => (
             <Line key={row.id} patientId={props.patientId} day={props.day} subject={subject} row={row} />
           ))}
         </ul>
-        {rows.length === 0 ? <p>Nothing is recorded yet.</p> : null}
+        {rows.length === 0 ? <p>{say('nothing-is-recorded-yet')}</p> : null}
       </Disclosure>
     ))}
   </section>

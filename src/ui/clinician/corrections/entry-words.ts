@@ -5,6 +5,7 @@ import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { type GoalState, goalStateWords } from '#core/episode/goals.ts';
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import type { Limit } from '#core/record/limit.ts';
+import { say } from '#messages/en/staff/corrections.ts';
 import { optionInWords } from '../forms/field-words.ts';
 import { measurementInWords, subjectOf } from '../measurements/measurement-words.ts';
 
@@ -13,7 +14,7 @@ type Entered = Readonly<Record<string, unknown>>;
 const parts = (...words: readonly (string | null)[]): string => words.filter(Boolean).join(', ');
 const option = (value: unknown): string => (typeof value === 'string' ? optionInWords(value) : '');
 const given = (label: string, value: unknown, unit = ''): string =>
-  value === null || value === undefined ? `${label} not given` : `${label} ${value}${unit}`;
+  value === null || value === undefined ? say('not-given', { label }) : `${label} ${value}${unit}`;
 
 const measurementLine = (entered: Entered): string => {
   const row = entered as unknown as Measurement;
@@ -25,7 +26,7 @@ const screeningLine = ({ answers }: Entered): string => {
   const list = answers as readonly { readonly answer: string }[];
   const yes = list.filter(({ answer }) => answer === 'yes').length;
   const notKnown = list.filter(({ answer }) => answer === 'not-known').length;
-  return `${list.length} answers: ${yes} yes, ${notKnown} not known`;
+  return say('answers', { count: list.length, yes, 'not-known': notKnown });
 };
 
 const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> = {
@@ -37,23 +38,32 @@ const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> =
     parts(
       option(row.joint),
       option(row.kind),
-      row.limitKg === null ? '' : `${row.limitKg} kg`,
+      row.limitKg === null ? '' : say('kg', { load: String(row.limitKg) }),
       degreesAllowed(row as unknown as Limit).replace(/^, /, ''),
-      row.to === null ? 'until lifted' : `to ${row.to}`,
-      `set by ${row.author}`,
+      row.to === null ? say('until-lifted') : say('to', { end: String(row.to) }),
+      say('set-by', { name: String(row.author) }),
     ),
   goal: (row) => parts(`“${row.goal}”`, goalStateWords[row.state as GoalState]),
   baseline: (row) =>
     parts(
       option(row.joint),
-      given('usual pain', row.usualPain),
-      given('acceptable pain limit', row.acceptablePainLimit),
+      given(say('usual-pain'), row.usualPain),
+      given(say('acceptable-pain-limit'), row.acceptablePainLimit),
       given('stiffness', row.usualStiffnessMinutes, ' min'),
     ),
   'effusion-test': (row) => parts(option(row.joint), String(row.grade)),
-  clearance: (row) => parts(option(row.method), option(row.side), option(row.limb), `cleared: ${row.reason}`),
+  clearance: (row) =>
+    parts(
+      option(row.method),
+      option(row.side),
+      option(row.limb),
+      say('cleared', { reason: String(row.reason) }),
+    ),
   'supervised-session': (row) =>
-    parts(`${option(row.side)} ${row.limb}`, row.supervisedThroughout ? 'supervised throughout' : 'in part'),
+    parts(
+      `${option(row.side)} ${row.limb}`,
+      row.supervisedThroughout ? say('supervised-throughout') : say('in-part'),
+    ),
 };
 
 export const entryInWords = (subject: CorrectionSubject, entered: Entered): string => lines[subject](entered);

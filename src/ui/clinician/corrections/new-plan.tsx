@@ -2,17 +2,19 @@
 /** The plan as it would be after a correction, looked at before it counts. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import { say } from '#messages/en/staff/corrections.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import type { NewPlan as Plan } from '../answers.ts';
 import { client } from '../client.ts';
 import { doseInWords } from '../dose-words.ts';
-import { optionInWords } from '../forms/field-words.ts';
 import { useSubmit } from '../forms/use-submit.ts';
+import { decisionStatus, todayInWords } from '../words.ts';
 
 const lineOf = ({ title, dose, decision, today, inTheWay }: Plan[number]): string => {
-  const stands = inTheWay.length > 0 ? inTheWay.join(' ') : optionInWords(today);
-  return `${title}, ${doseInWords(dose)}: ${decision === null ? 'no decision' : optionInWords(decision)}. ${stands}`;
+  const decided = decision === null ? say('no-decision') : decisionStatus[decision].word;
+  const start = `${title}, ${doseInWords(dose)}: ${decided}`;
+  return inTheWay.length > 0 ? `${start}. ${inTheWay.join(' ')}` : `${start}; ${todayInWords[today]}.`;
 };
 
 export const NewPlan = (props: { readonly patientId: string; readonly correctionId: string }) => {
@@ -32,7 +34,7 @@ export const NewPlan = (props: { readonly patientId: string; readonly correction
       <ErrorSummary problems={submit.problems} />
       {plan === null ? (
         <Button id={id} onClick={() => void look()}>
-          Show the new plan
+          {say('show-the-new-plan')}
         </Button>
       ) : (
         <>
@@ -41,9 +43,9 @@ export const NewPlan = (props: { readonly patientId: string; readonly correction
               <li key={line.itemId}>{lineOf(line)}</li>
             ))}
           </ul>
-          {plan.length === 0 ? <p>No exercise is in force.</p> : null}
+          {plan.length === 0 ? <p>{say('no-prescription-is-in-force')}</p> : null}
           <Button id={id} onClick={() => void agree()}>
-            I have seen it; let it count
+            {say('i-have-seen-this-plan')}
           </Button>
         </>
       )}

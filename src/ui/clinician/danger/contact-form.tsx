@@ -2,6 +2,7 @@
 /** One attempt to speak with the patient. Reached: what was found and advised. Not reached: when it is tried again. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/danger.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -10,14 +11,13 @@ import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 
 const whoReached = [
-  { value: 'patient', label: 'The patient' },
-  { value: 'carer', label: 'The person who cares for the patient' },
+  { value: 'patient', label: say('the-patient') },
+  { value: 'carer', label: say('carer') },
   { value: 'nobody', label: 'Nobody' },
 ] as const;
 type Who = (typeof whoReached)[number]['value'];
 
 const inHours = [1, 2, 4, 24] as const;
-const hourMs = 3_600_000;
 
 export interface ContactFormProps {
   readonly patientId: string;
@@ -25,13 +25,11 @@ export interface ContactFormProps {
   readonly decisionIds: readonly string[];
   /** Hours after which a failed attempt is tried again, as proposed. */
   readonly againHours: number;
-  /** Clinical instant at which the page was made. */
-  readonly now: number;
 }
 
 const textOf = (typed: string): string | null => typed.trim() || null;
 
-const useContact = ({ patientId, signIds, decisionIds, againHours, now }: ContactFormProps) => {
+const useContact = ({ patientId, signIds, decisionIds, againHours }: ContactFormProps) => {
   const router = useRouter();
   const [who, setWho] = useState<Who | null>(null);
   const [found, setFound] = useState('');
@@ -43,9 +41,9 @@ const useContact = ({ patientId, signIds, decisionIds, againHours, now }: Contac
     event.preventDefault();
     const isReached = who === 'patient' || who === 'carer';
     const missing = [
-      ...(who ? [] : [{ field: 'reached', text: 'Say who was reached.' }]),
-      ...(isReached && !textOf(found) ? [{ field: 'found', text: 'Enter what you found.' }] : []),
-      ...(isReached && !textOf(advised) ? [{ field: 'advised', text: 'Enter what you advised.' }] : []),
+      ...(who ? [] : [{ field: 'reached', text: say('say-who-was-reached') }]),
+      ...(isReached && !textOf(found) ? [{ field: 'found', text: say('enter-what-you-found') }] : []),
+      ...(isReached && !textOf(advised) ? [{ field: 'advised', text: say('enter-what-you-advised') }] : []),
     ];
     const taken = await submit.send(missing, async () => {
       await client.clinician.danger.recordContact.mutate({
@@ -57,7 +55,7 @@ const useContact = ({ patientId, signIds, decisionIds, againHours, now }: Contac
           found: isReached ? textOf(found) : null,
           advised: isReached ? textOf(advised) : null,
           referredTo: isReached ? textOf(referredTo) : null,
-          nextAt: isReached ? null : now + Number(hours) * hourMs,
+          againInHours: isReached ? null : Number(hours),
         },
       });
     });
@@ -99,7 +97,7 @@ const Reached = ({ at }: { readonly at: Contact }) => (
     />
     <TextField
       name="contact-referredTo"
-      label="Referred to"
+      label={say('referred-to')}
       isOptional
       value={at.referredTo}
       onChange={(event) => at.setReferredTo(event.target.value)}
@@ -129,19 +127,22 @@ export const ContactForm = (props: ContactFormProps) => {
       {at.who === 'patient' || at.who === 'carer' ? <Reached at={at} /> : null}
       {at.who === 'nobody' ? (
         <RadioGroup
-          name="contact-nextAt"
-          legend="Try again in"
+          name="contact-againInHours"
+          legend={say('try-again-in')}
           isWrapped
           options={[...new Set([props.againHours, ...inHours])]
             .toSorted((a, b) => a - b)
-            .map((count) => ({ value: String(count), label: count === 1 ? '1 hour' : `${count} hours` }))}
+            .map((count) => ({
+              value: String(count),
+              label: say('hours', { count }),
+            }))}
           chosen={at.hours}
-          error={at.submit.errorOf('nextAt')}
+          error={at.submit.errorOf('againInHours')}
           onChoose={at.setHours}
         />
       ) : null}
       <Button type="submit" id="contact-send" aria-disabled={at.submit.isBusy || undefined}>
-        Record contact
+        {say('record-contact')}
       </Button>
     </form>
   );

@@ -1,9 +1,11 @@
 /** Warning signs and pauses of one patient: what is open, what was tried, and what may be done about it. */
 import { holdsBack, type PauseState, type SignState } from '#core/danger/danger-state.ts';
 import { signsInWords } from '#core/danger/sign-words.ts';
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
+import { openSigns } from '#core/plan/plan.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/danger.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { DangerAnswer } from '../answers.ts';
@@ -21,10 +23,10 @@ export interface DangerProps {
 }
 
 const sourceInWords = {
-  patient: 'told on the phone',
-  telephone: 'told to the clinic',
-  clinician: 'raised by a clinician',
-  record: 'found in the record',
+  patient: say('sent-by-the-patient'),
+  telephone: say('reported-to-the-clinic'),
+  clinician: say('raised-by-a-clinician'),
+  record: say('found-in-the-record'),
 } as const;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -34,49 +36,49 @@ const OpenSign = ({ state, clock }: { readonly state: SignState; readonly clock:
   return (
     <li>
       <StatusTag shape="stop" tone="danger">
-        {sign.urgency === 'emergency' ? 'Emergency' : sign.urgency === 'same-day' ? 'Same day' : 'Routine'}
+        {sign.urgency === 'emergency'
+          ? 'Emergency'
+          : sign.urgency === 'same-day'
+            ? say('same-day')
+            : 'Routine'}
       </StatusTag>{' '}
       <strong>{capital(signsInWords(sign.flags))}</strong>
       {sign.joint ? `, ${jointInWords(sign.joint)}` : ''}; {sourceInWords[sign.source]}{' '}
       {momentInWords(sign.reportedAt, clock)}.{' '}
       <span className="soft">
-        {acknowledged ? `Acknowledged by ${acknowledged.by}. ` : 'Not acknowledged. '}
-        {failedAttempts > 0
-          ? `Tried ${failedAttempts === 1 ? 'once' : `${failedAttempts} times`}, nobody reached. `
-          : ''}
-        {contactDueAt === null ? '' : `Contact due ${momentInWords(contactDueAt, clock)}.`}
+        {acknowledged ? say('acknowledged-by', { name: acknowledged.by }) : say('not-acknowledged')}{' '}
+        {failedAttempts > 0 ? `${say('tried', { count: failedAttempts })} ` : ''}
+        {contactDueAt === null ? '' : say('contact-due', { at: momentInWords(contactDueAt, clock) })}
       </span>
     </li>
   );
 };
 
 const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
-  const open = danger.plan.signs.filter(({ endedBy }) => endedBy === null);
+  const open = openSigns(danger.plan);
   const calls = danger.plan.asks.filter(
     ({ settled, contact }) => settled === null && (contact === 'same-day' || contact === 'emergency'),
   );
   return (
     <section className="stack-close" aria-labelledby="open-signs">
-      <h2 id="open-signs">Open warning signs</h2>
-      {open.length === 0 ? <p className="soft">None is open.</p> : null}
+      <h2 id="open-signs">{say('open-warning-signs')}</h2>
+      {open.length === 0 ? <p className="soft">{say('none-is-open')}</p> : null}
       <ul>
         {open.map((state) => (
           <OpenSign key={state.sign.id} state={state} clock={clock} />
         ))}
-        {calls.map(({ id, joint, evaluatedAt }) => (
+        {calls.map(({ id, joint, contact, evaluatedAt }) => (
           <li key={id}>
-            A call is asked for today about the {jointInWords(joint)}, {momentInWords(evaluatedAt, clock)}.
+            {say(contact === 'emergency' ? 'call-emergency' : 'call-today', {
+              'joint-name': jointInWords(joint),
+              'evaluated-at': momentInWords(evaluatedAt, clock),
+            })}
           </li>
         ))}
       </ul>
       {open.length + calls.length > 0 ? (
         <>
-          {open.length > 0 ? (
-            <p>
-              Everything is paused. A sign ends only by a contact that reached the patient, or the person who
-              cares for her or him.
-            </p>
-          ) : null}
+          {open.length > 0 ? <p>{say('everything-is-paused')}</p> : null}
           <h3>Contact</h3>
           <ContactForm
             key={danger.contacts.length}
@@ -84,7 +86,6 @@ const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
             signIds={open.map(({ sign }) => sign.id)}
             decisionIds={calls.map(({ id }) => id)}
             againHours={danger.againHours}
-            now={clock.now}
           />
         </>
       ) : null}
@@ -93,7 +94,7 @@ const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
 };
 
 const causeInWords = {
-  'warning-sign': 'After a warning sign',
+  'warning-sign': say('after-a-warning-sign'),
   holiday: 'Holiday',
   operation: 'Operation',
   other: 'Paused',
@@ -103,17 +104,17 @@ const OnePause = ({ state, ...props }: DangerProps & { readonly state: PauseStat
   const { pause } = state;
   const held = props.danger.plan.items
     .filter((item) => holdsBack(state, item))
-    .map(({ itemId, exerciseId }) => ({ itemId, title: exerciseById(exerciseId)?.title ?? exerciseId }));
+    .map(({ itemId, exerciseId }) => ({ itemId, title: exerciseTitle(exerciseId) }));
   return (
     <li className="stack-close">
       <p>
         <strong>{causeInWords[pause.cause]}</strong>, {pause.joint ? jointInWords(pause.joint) : 'everything'}
-        , since {momentInWords(pause.at, props.clock)}: {pause.reason}{' '}
-        <span className="soft">{pause.by}.</span>{' '}
-        {pause.until ? `To be looked at on ${dayInWords(pause.until, props.day)}.` : ''}
+        , {say('since', { at: momentInWords(pause.at, props.clock), reason: pause.reason })}{' '}
+        <span className="soft">({pause.by})</span>{' '}
+        {pause.until ? say('look-again-on', { until: dayInWords(pause.until, props.day) }) : ''}
       </p>
-      {state.isSignOpen ? (
-        <p className="soft">Its warning sign is open; nothing can be resumed yet.</p>
+      {openSigns(props.danger.plan).length > 0 ? (
+        <p className="soft">{say('sign-is-open')}</p>
       ) : (
         <ResumeForm
           key={held.map(({ itemId }) => itemId).join()}
@@ -129,7 +130,7 @@ const OnePause = ({ state, ...props }: DangerProps & { readonly state: PauseStat
 const Pauses = (props: DangerProps) => (
   <section className="stack-close" aria-labelledby="pauses">
     <h2 id="pauses">Pauses</h2>
-    {props.danger.plan.pauses.length === 0 ? <p className="soft">Nothing is paused.</p> : null}
+    {props.danger.plan.pauses.length === 0 ? <p className="soft">{say('nothing-is-paused')}</p> : null}
     <ul className="plain-list stack">
       {props.danger.plan.pauses.map((state) => (
         <OnePause key={state.pause.id} state={state} {...props} />
@@ -147,8 +148,16 @@ const Contacts = ({ danger, clock }: DangerProps) =>
           <li key={one.id}>
             {momentInWords(one.at, clock)}, {one.by}:{' '}
             {one.reached === 'nobody'
-              ? `nobody reached${one.nextAt ? `; to be tried again ${momentInWords(one.nextAt, clock)}` : ''}.`
-              : `reached the ${one.reached === 'carer' ? 'person who cares for the patient' : 'patient'}. Found: ${one.found} Advised: ${one.advised}${one.referredTo ? ` Referred to ${one.referredTo}.` : ''}`}
+              ? one.nextAt
+                ? say('reached.nobody-yet', { at: momentInWords(one.nextAt, clock) })
+                : say('reached.nobody')
+              : [
+                  say(one.reached === 'carer' ? 'reached.carer' : 'reached.patient'),
+                  say('found-and-advised', { found: one.found ?? '', advised: one.advised ?? '' }),
+                  one.referredTo ? say('referred-to-whom', { name: one.referredTo }) : '',
+                ]
+                  .filter(Boolean)
+                  .join(' ')}
           </li>
         ))}
       </ul>
@@ -158,20 +167,20 @@ const Contacts = ({ danger, clock }: DangerProps) =>
 export const DangerScreen = (props: DangerProps) => (
   <div className="stack-wide">
     <OpenSigns {...props} />
-    <PlanView plan={props.danger.plan} />
+    <PlanView plan={props.danger.plan} clock={props.clock} />
     <Pauses {...props} />
-    <Contacts {...props} />
+    {/* A contact just recorded is announced; until then nothing stands here. */}
+    <div aria-live="polite">
+      <Contacts {...props} />
+    </div>
     <section className="stack-close screen-only">
-      <Disclosure summary="Report a warning sign told by telephone">
+      <Disclosure summary={say('report-by-telephone')}>
         <ReportForm patientId={props.patientId} />
       </Disclosure>
-      <Disclosure summary="Pause one joint or everything">
+      <Disclosure summary={say('pause')}>
         <PauseForm patientId={props.patientId} />
       </Disclosure>
     </section>
-    <p className="soft">
-      Classes and times are proposed, to be confirmed by a licensed clinician and local rules. Not checked:
-      anything not entered in Loadgate.
-    </p>
+    <p className="soft">{say('proposed')}</p>
   </div>
 );

@@ -1,30 +1,32 @@
 /** What stands for each exercise now and why, as every other page has it. */
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Plan, PlanItem, PlanReason } from '#core/plan/plan.ts';
 import { jointInWords, listed } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/danger.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { type ClinicClock, momentInWords } from '../when.ts';
 import { decisionStatus, todayInWords } from '../words.ts';
 
 type Joints = Plan['joints'];
 
 const careInWords = {
-  'care-closed': 'care has ended',
-  'on-break': 'on a break',
-  returned: 'back from a break and not screened again',
-  'after-event': 'not screened again since an event',
-  'no-consent': 'a consent is missing',
+  'care-closed': say('care-has-ended'),
+  'on-break': say('on-a-break'),
+  returned: say('back-from-a-break'),
+  'after-event': say('not-screened-again-since'),
+  'no-consent': say('a-consent-is-missing'),
 } as const;
 
 const reasonInWords = (reason: PlanReason, joints: Joints): string => {
   switch (reason.code) {
     case 'warning-sign':
-      return 'a warning sign is open';
+      return say('a-warning-sign-is-open');
     case 'paused':
-      return 'it is paused';
+      return say('it-is-paused');
     case 'decision': {
       const found = joints.get(reason.joint);
       const word = found ? decisionStatus[found.decision].word.toLowerCase() : 'decided';
-      return `${word} for the ${jointInWords(reason.joint)}`;
+      return say('decided-for', { word, 'joint-name': jointInWords(reason.joint) });
     }
     case 'contraindicated':
     case 'needs-clearance':
@@ -32,15 +34,23 @@ const reasonInWords = (reason: PlanReason, joints: Joints): string => {
     case 'limit-closes':
       return reason.text;
     case 'limit-load':
-      return `over the limit of ${reason.limitKg} kg set by ${reason.author}`;
+      return say('over-the-limit', { 'limit-kg': reason.limitKg, author: reason.author });
     case 'news-today':
-      return 'something new was reported today';
+      return say('something-new-was-reported');
     default:
       return careInWords[reason.code];
   }
 };
 
-const Line = ({ item, joints }: { readonly item: PlanItem; readonly joints: Joints }) => {
+const Line = ({
+  item,
+  joints,
+  clock,
+}: {
+  readonly item: PlanItem;
+  readonly joints: Joints;
+  readonly clock: ClinicClock;
+}) => {
   const isStopped = item.today === 'none' || item.today === 'rest-this-joint';
   const tone = isStopped ? 'danger' : item.today === 'bad-day' ? 'care' : 'accent';
   return (
@@ -48,23 +58,32 @@ const Line = ({ item, joints }: { readonly item: PlanItem; readonly joints: Join
       <StatusTag shape={isStopped ? 'stop' : item.today === 'bad-day' ? 'back' : 'done'} tone={tone}>
         {todayInWords[item.today]}
       </StatusTag>{' '}
-      <strong>{exerciseById(item.exerciseId)?.title ?? item.exerciseId}</strong>
+      <strong>{exerciseTitle(item.exerciseId)}</strong>
       {item.reasons.length > 0 ? (
         <span className="soft">
           : {listed([...new Set(item.reasons.map((reason) => reasonInWords(reason, joints)))])}
         </span>
       ) : null}
+      {item.testFrom !== null && item.testFrom > clock.now ? (
+        <span className="soft"> {say('no-test-before', { at: momentInWords(item.testFrom, clock) })}</span>
+      ) : null}
     </li>
   );
 };
 
-export const PlanView = ({ plan }: { readonly plan: Pick<Plan, 'items' | 'joints'> }) => (
+export const PlanView = ({
+  plan,
+  clock,
+}: {
+  readonly plan: Pick<Plan, 'items' | 'joints'>;
+  readonly clock: ClinicClock;
+}) => (
   <section className="stack-close" aria-labelledby="plan-today">
-    <h2 id="plan-today">What the patient may do today</h2>
-    {plan.items.length === 0 ? <p className="soft">No prescription is in force.</p> : null}
+    <h2 id="plan-today">{say('what-the-patient-may-do')}</h2>
+    {plan.items.length === 0 ? <p className="soft">{say('no-prescription-is-in-force')}</p> : null}
     <ul className="plain-list">
       {plan.items.map((item) => (
-        <Line key={item.itemId} item={item} joints={plan.joints} />
+        <Line key={item.itemId} item={item} joints={plan.joints} clock={clock} />
       ))}
     </ul>
   </section>

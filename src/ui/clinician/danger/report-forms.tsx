@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { pauseFields, signFields } from '#core/danger/danger-fields.ts';
 import { signInWords } from '#core/danger/sign-words.ts';
 import { redFlags } from '#core/decision/facts/facts.ts';
+import { say } from '#messages/en/staff/danger.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
@@ -16,8 +17,8 @@ export const ReportForm = ({ patientId }: { readonly patientId: string }) => {
       prefix="sign-"
       fields={signFields}
       choices={{ flags: redFlags.map((value) => ({ value, label: capital(signInWords[value]) })) }}
-      label="Report warning sign"
-      taken="Recorded. Everything is paused until a contact has reached the patient."
+      label={say('report-warning-sign')}
+      taken={say('sign-recorded')}
       clearsTo={{}}
       send={async (value) => {
         await client.clinician.danger.report.mutate({
@@ -31,10 +32,10 @@ export const ReportForm = ({ patientId }: { readonly patientId: string }) => {
 };
 
 const causes = [
-  { value: 'warning-sign', label: 'A concern of mine: I will speak with the patient' },
+  { value: 'warning-sign', label: say('concern-of-mine') },
   { value: 'holiday', label: 'Holiday' },
   { value: 'operation', label: 'Operation' },
-  { value: 'other', label: 'Another reason' },
+  { value: 'other', label: say('another-reason') },
 ];
 
 export const PauseForm = ({ patientId }: { readonly patientId: string }) => {
@@ -45,8 +46,8 @@ export const PauseForm = ({ patientId }: { readonly patientId: string }) => {
       fields={pauseFields}
       choices={{ cause: causes }}
       hints={{
-        joint: 'Leave it out to pause everything.',
-        until: 'As YYYY-MM-DD. You are asked on that day; nothing resumes by itself.',
+        joint: say('joint-left-out'),
+        until: say('ask-on'),
       }}
       label="Pause"
       taken="Paused."

@@ -2,6 +2,7 @@
 /** Resuming what a pause holds, exercise by exercise, with a reason. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/danger.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
@@ -26,9 +27,9 @@ export const ResumeForm = ({ patientId, pauseId, held }: ResumeFormProps) => {
   const send = async () => {
     const missing = [
       ...(held.length > 0 && itemIds.length === 0
-        ? [{ field: 'itemIds', text: 'Tick the exercises to resume.' }]
+        ? [{ field: 'itemIds', text: say('tick-the-exercises-to-resume') }]
         : []),
-      ...(reason.trim() ? [] : [{ field: 'reason', text: 'Enter the reason.' }]),
+      ...(reason.trim() ? [] : [{ field: 'reason', text: say('enter-the-reason') }]),
     ];
     const taken = await submit.send(missing, async () => {
       await client.clinician.danger.resume.mutate({ patientId, pauseId, itemIds: [...itemIds], reason });
@@ -45,7 +46,7 @@ export const ResumeForm = ({ patientId, pauseId, held }: ResumeFormProps) => {
       {held.length > 0 ? (
         <CheckboxGroup
           name={`${prefix}itemIds`}
-          legend="Exercises to resume"
+          legend={say('exercises-to-resume')}
           options={held.map(({ itemId, title }) => ({ value: itemId, label: title }))}
           chosen={itemIds}
           error={submit.errorOf('itemIds')}
@@ -61,7 +62,7 @@ export const ResumeForm = ({ patientId, pauseId, held }: ResumeFormProps) => {
       />
       {submit.needsProof ? <FreshSignIn onProved={() => void send()} onCancel={submit.forget} /> : null}
       <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
-        {held.length > 0 ? 'Resume' : 'End the pause'}
+        {held.length > 0 ? 'Resume' : say('end-the-pause')}
       </Button>
     </form>
   );

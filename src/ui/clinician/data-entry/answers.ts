@@ -2,7 +2,9 @@
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { type News, newsKinds } from '#core/record/entry-words.ts';
+import { morningQuestions, type QuestionId } from '#core/record/morning-questions.ts';
 import { type StopReason, stopReasons } from '#core/record/record.ts';
+import { say } from '#messages/en/staff/data-entry.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 
@@ -51,7 +53,7 @@ const reserveProblem = (itemId: string, typed: Typed): readonly Problem[] =>
     : [
         {
           field: `reserve-${itemId}`,
-          text: 'Enter one number for each set, separated by commas, such as 2, 1, 1.',
+          text: say('one-reserve-a-set'),
         },
       ];
 
@@ -65,12 +67,12 @@ export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): r
         ? [
             {
               field: `counts-${itemId}`,
-              text: 'Enter the repetitions of each set, separated by commas, such as 15, 14, 12.',
+              text: say('enter-the-repetitions'),
             },
           ]
         : []),
       ...(load !== null && Number.isNaN(load)
-        ? [{ field: `load-${itemId}`, text: 'Enter the weight as a number, such as 2.5.' }]
+        ? [{ field: `load-${itemId}`, text: say('enter-the-weight') }]
         : []),
     ];
   });
@@ -105,6 +107,10 @@ const setsOf = ({ itemId, prescriptionId, ...exercise }: TypedExercise, typed: T
 const newsOf = (said: string | undefined): readonly News[] | null =>
   said === 'none' ? [] : said ? newsKinds.filter((kind) => kind === said) : null;
 
+/** Paper asks everything but the swelling of a joint that is left out. */
+export const isAskedOnPaper = (id: QuestionId, joint: Joint, swellingNotAsked: readonly Joint[]): boolean =>
+  id !== 'swelling' || !swellingNotAsked.includes(joint);
+
 /** Warning signs are taken by a call to the clinic, not by this form; "none" has to be said. */
 const flagsOf = (typed: Typed) => (typed.flags === 'none' ? [] : null);
 
@@ -135,6 +141,20 @@ export const sessionAnswers = (
   })),
 });
 
+const readAs = { integer: score, flag: yes, enum: (text: string | undefined) => text || null };
+
+const answersOfJoint = (joint: Joint, swellingNotAsked: readonly Joint[], typed: Typed) =>
+  Object.assign(
+    {},
+    ...morningQuestions.map(({ id, answer, state, sent }) => ({
+      [answer.name]: readAs[answer.kind](typed[`${id}-${joint}`]),
+      ...(state
+        ? { [state.name]: isAskedOnPaper(id, joint, swellingNotAsked) ? 'asked' : 'not-applicable' }
+        : {}),
+      ...sent,
+    })),
+  ) as Readonly<Record<string, unknown>>;
+
 export const morningAnswers = (
   entryId: string,
   joints: readonly Joint[],
@@ -146,14 +166,5 @@ export const morningAnswers = (
   extraPainRelief: yes(typed.relief),
   fatigue: null,
   fatigueState: 'not-applicable',
-  joints: joints.map((joint) => ({
-    joint,
-    pain: score(typed[`pain-${joint}`]),
-    stiffnessMinutes: score(typed[`stiffness-${joint}`]),
-    stiffnessState: 'asked',
-    swelling: typed[`swelling-${joint}`] || null,
-    swellingState: swellingNotAsked.includes(joint) ? 'not-applicable' : 'asked',
-    swellingQuestion: 'more-than-usual',
-    flare: yes(typed[`flare-${joint}`]),
-  })),
+  joints: joints.map((joint) => ({ joint, ...answersOfJoint(joint, swellingNotAsked, typed) })),
 });

@@ -4,6 +4,7 @@ import { type FormEvent, useRef, useState } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
 import { newsKinds } from '#core/record/entry-words.ts';
 import { stopReasons } from '#core/record/record.ts';
+import { say } from '#messages/en/staff/data-entry.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { boundField } from '#ui/design-system/bound-field.ts';
@@ -26,7 +27,7 @@ export interface DataEntryFormProps {
 
 const worded = (value: string) => ({ value, label: value.replaceAll('-', ' ') });
 const reasons = stopReasons.filter((reason) => reason !== 'none' && reason !== 'unknown').map(worded);
-const newsOptions = [{ value: 'none', label: 'Asked: none' }, ...newsKinds.map(worded)];
+const newsOptions = [{ value: 'none', label: say('asked-none') }, ...newsKinds.map(worded)];
 
 const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercise: TypedExercise }) => {
   const { itemId } = exercise;
@@ -35,18 +36,18 @@ const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercis
       <legend className="field-legend">{exercise.title}</legend>
       <TextField
         {...boundField(props, `counts-${itemId}`)}
-        label="Repetitions of each set"
-        hint="Separate sets by commas. Enter a dash for a set that was not counted. Leave it empty if the exercise was not done."
+        label={say('repetitions-of-each-set')}
+        hint={say('separate-sets-by-commas')}
         isOptional
       />
-      <NumberField {...boundField(props, `load-${itemId}`)} label="Weight used" unit="kg" isOptional />
+      <NumberField {...boundField(props, `load-${itemId}`)} label={say('weight-used')} unit="kg" isOptional />
       <TextField
         {...boundField(props, `reserve-${itemId}`)}
-        label="Repetitions in reserve, each set"
-        hint="How many more the patient could have done. If left empty, the rules assume none."
+        label={say('reserve-of-each-set')}
+        hint={say('reserve-meaning')}
         isOptional
       />
-      <Choice {...props} name={`stop-${itemId}`} label="Why a set fell short" options={reasons} />
+      <Choice {...props} name={`stop-${itemId}`} label={say('why-a-set-fell-short')} options={reasons} />
     </fieldset>
   );
 };
@@ -60,10 +61,10 @@ const SessionFields = ({
     <Choice
       {...props}
       name="kind"
-      label="The session"
+      label={say('the-session')}
       options={[
-        { value: 'full', label: 'As planned' },
-        { value: 'bad-day', label: 'The easier session' },
+        { value: 'full', label: say('as-planned') },
+        { value: 'bad-day', label: say('the-easier-session') },
       ]}
     />
     {exercises.map((exercise) => (
@@ -72,30 +73,30 @@ const SessionFields = ({
     {joints.map((joint) => (
       <SessionJoint key={joint} {...props} joint={joint} />
     ))}
-    <Choice {...props} name="extra" label="Did more than planned" />
-    <Choice {...props} name="news" label="New since the last session" options={newsOptions} />
-    <Choice {...props} name="other-joint" label="Another joint was worse before the session" />
+    <Choice {...props} name="extra" label={say('did-more-than-planned')} />
+    <Choice {...props} name="news" label={say('new-since-the-last-session')} options={newsOptions} />
+    <Choice {...props} name="other-joint" label={say('another-joint-was-worse')} />
   </>
 );
 
 const Asked = (props: FieldsProps) => (
   <>
-    <Choice {...props} name="relief" label="Extra pain relief" />
+    <Choice {...props} name="relief" label={say('extra-pain-relief')} />
     <Choice
       {...props}
       name="flags"
-      label="Warning signs"
-      options={[{ value: 'none', label: 'Asked one by one: none' }]}
+      label={say('warning-signs')}
+      options={[{ value: 'none', label: say('asked-one-by-one-none') }]}
     />
-    <Notice tone="care" title="Do not enter a warning sign here">
-      Call the patient, act on it, and record what you did. “Not said” counts as not answered.
+    <Notice tone="care" title={say('no-warning-sign-here')}>
+      {say('call-the-patient')}
     </Notice>
   </>
 );
 
 const storedText: Readonly<Record<string, string>> = {
-  stored: 'Saved. The rules have been applied.',
-  known: 'This entry was already saved.',
+  stored: say('saved'),
+  known: say('already-saved'),
 };
 
 const answersOf = (kind: Kind, entryId: string, props: DataEntryFormProps, typed: Typed) =>
@@ -113,7 +114,7 @@ const useTyped = () => {
     setTyped((before) => ({ ...before, [name]: value }));
   };
   const takenAs = (stored: string) => {
-    setSaid(storedText[stored] ?? 'This could not be saved: the same entry exists with different content.');
+    setSaid(storedText[stored] ?? say('differs-from-saved'));
     entryId.current = '';
     setTyped({});
   };
@@ -151,18 +152,13 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
       {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
       {kind === 'morning'
         ? joints.map((joint) => (
-            <MorningJoint
-              key={joint}
-              {...fields}
-              joint={joint}
-              asksSwelling={!props.swellingNotAsked.includes(joint)}
-            />
+            <MorningJoint key={joint} {...fields} joint={joint} swellingNotAsked={props.swellingNotAsked} />
           ))
         : null}
       {kind === null ? null : <Asked {...fields} />}
       <div className="row">
         <Button type="submit" id="save-entry" aria-disabled={submit.isBusy || undefined}>
-          Save these answers
+          {say('save-these-answers')}
         </Button>
         <span role="status">{said}</span>
       </div>

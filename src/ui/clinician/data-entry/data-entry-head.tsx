@@ -1,4 +1,5 @@
 /** What is entered, from where, and for which day. */
+import { say } from '#messages/en/staff/data-entry.ts';
 import { boundField } from '#ui/design-system/bound-field.ts';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
@@ -19,7 +20,7 @@ export const Head = ({ kind, way, onKind, onWay, ...fields }: FieldsProps & Head
   <>
     <RadioGroup<Kind>
       name="kind-of-entry"
-      legend="What are you entering?"
+      legend={say('what-are-you-entering')}
       error={fields.errorOf('kind-of-entry')}
       options={[
         { value: 'session', label: 'A session' },
@@ -30,22 +31,22 @@ export const Head = ({ kind, way, onKind, onWay, ...fields }: FieldsProps & Head
     />
     <RadioGroup<Way>
       name="way"
-      legend="Where do the answers come from?"
+      legend={say('where-from')}
       error={fields.errorOf('way')}
       options={[
-        { value: 'clinic-from-paper', label: 'From paper', hint: 'Recorded as written on that day.' },
-        { value: 'clinic-by-phone', label: 'By phone', hint: 'Recorded as answered now.' },
+        { value: 'clinic-from-paper', label: say('from-paper'), hint: say('recorded-as-written') },
+        { value: 'clinic-by-phone', label: say('by-phone'), hint: say('recorded-as-answered-now') },
       ]}
       chosen={way}
       onChoose={onWay}
     />
-    <TextField {...boundField(fields, 'day')} type="date" label="Which day are the answers for?" />
+    <TextField {...boundField(fields, 'day')} type="date" label={say('which-day')} />
   </>
 );
 
 export const missing = (kind: Kind | null, way: Way | null, typed: Typed) => [
-  ...(kind === null ? [{ field: 'kind-of-entry', text: 'Choose what you are entering.' }] : []),
-  ...(way === null ? [{ field: 'way', text: 'Choose where the answers come from.' }] : []),
-  ...(typed.day ? [] : [{ field: 'day', text: 'Enter the day the answers are for.' }]),
-  ...(kind === 'session' && !typed.kind ? [{ field: 'kind', text: 'Choose which session was done.' }] : []),
+  ...(kind === null ? [{ field: 'kind-of-entry', text: say('choose-what') }] : []),
+  ...(way === null ? [{ field: 'way', text: say('choose-where-from') }] : []),
+  ...(typed.day ? [] : [{ field: 'day', text: say('enter-the-day') }]),
+  ...(kind === 'session' && !typed.kind ? [{ field: 'kind', text: say('choose-the-session') }] : []),
 ];

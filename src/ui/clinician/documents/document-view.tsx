@@ -1,6 +1,7 @@
 /** A paper on the screen and in print: its parts in order, then a line to sign on. */
 import type { ReactNode } from 'react';
 import { adviceOf, type CareDocument, type DocumentPart } from '#core/episode/documents/document-words.ts';
+import { say } from '#messages/en/staff/documents.ts';
 import type { LanguageTag } from '#messages/languages.ts';
 import { ReadFirst } from './read-first.tsx';
 
@@ -43,10 +44,10 @@ const Part = ({
 export const DocumentView = ({ document, patientId, language = 'en', children }: DocumentViewProps) => (
   <article className="document stack-wide">
     <p className="screen-only">
-      <a href={`/patients/${patientId}/care/episode`}>Back to the episode of care</a>
+      <a href={`/patients/${patientId}/care/episode`}>{say('back-to-the-episode-of-care')}</a>
     </p>
     {document === null ? (
-      <p>This document can be made once an episode of care has been closed.</p>
+      <p>{say('this-document-can-be-made')}</p>
     ) : (
       <>
         {children}

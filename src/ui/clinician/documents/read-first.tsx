@@ -1,6 +1,7 @@
 'use client';
 /** Advice that stands in no record: a clinician says it was read, then prints. Nothing of it is kept. */
 import { useState } from 'react';
+import { say } from '#messages/en/staff/documents.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
@@ -11,7 +12,7 @@ export interface ReadFirstProps {
   readonly language: string;
 }
 
-const options = [{ value: 'read', label: 'I have read this advice, and it fits this patient' }] as const;
+const options = [{ value: 'read', label: say('read-and-fits') }] as const;
 
 export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
   const [chosen, setChosen] = useState<readonly 'read'[]>([]);
@@ -19,7 +20,7 @@ export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
   return (
     <div className="screen-only stack-close">
       {advice.length > 0 ? (
-        <Notice tone="care" title="Advice in the clinic’s name that does not come from the record">
+        <Notice tone="care" title={say('advice-in-the-clinics-name')}>
           <ul lang={language}>
             {advice.map((line) => (
               <li key={line}>{line}</li>
@@ -27,7 +28,7 @@ export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
           </ul>
           <CheckboxGroup
             name="advice-read"
-            legend="Before you hand it over"
+            legend={say('before-you-hand-it-over')}
             options={options}
             chosen={chosen}
             onChoose={setChosen}
@@ -43,9 +44,7 @@ export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
           Print
         </Button>
         <span role="status" className="soft">
-          {isOpen
-            ? 'Read all of it before you sign. Nothing is sent from this page.'
-            : 'Tick the box above first.'}
+          {isOpen ? say('read-all-of-it-before-you') : say('tick-first')}
         </span>
       </div>
     </div>

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { breakKinds, type EpisodeState } from '#core/episode/episode.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/episode.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/design-system/button.tsx';
@@ -22,10 +23,10 @@ interface ChangeFormProps {
 }
 
 const hints: Partial<Record<EpisodeState, string>> = {
-  'on-break': 'Nothing is planned or asked until the patient returns.',
-  discharged: 'Ends all prescriptions and settles worklist items. Acknowledge any urgent item first.',
-  transferred: 'Ends all prescriptions and settles worklist items. Acknowledge any urgent item first.',
-  died: 'Ends everything at once.',
+  'on-break': say('on-break-means'),
+  discharged: say('ends-all-prescriptions'),
+  transferred: say('ends-all-prescriptions'),
+  died: say('ends-everything-at-once'),
 };
 
 interface Typed {
@@ -45,7 +46,7 @@ const BreakFields = (props: {
   <>
     <RadioGroup
       name={`${props.prefix}breakKind`}
-      legend="Kind of break"
+      legend={say('kind-of-break')}
       isWrapped
       error={props.errorOf('breakKind')}
       options={breakKinds.map((value) => ({ value, label: breakInWords[value] }))}
@@ -54,8 +55,8 @@ const BreakFields = (props: {
     />
     <TextField
       name={`${props.prefix}expectedBack`}
-      label="Expected back"
-      hint="As YYYY-MM-DD; leave empty if not known."
+      label={say('expected-back')}
+      hint={say('date-or-empty')}
       isOptional
       value={props.typed.expectedBack}
       error={props.errorOf('expectedBack')}
@@ -75,7 +76,7 @@ const useChange = ({ patientId, episodeId, day }: ChangeFormProps) => {
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
     const { to } = typed;
-    const missing: readonly Problem[] = to ? [] : [{ field: 'to', text: 'Choose the change.' }];
+    const missing: readonly Problem[] = to ? [] : [{ field: 'to', text: say('choose-the-change') }];
     const isBreak = to === 'on-break';
     const taken = await submit.send(missing, async () => {
       const breakKind = isBreak ? typed.breakKind : null;
@@ -111,8 +112,8 @@ export const ChangeForm = (props: ChangeFormProps) => {
       <div className="fields">
         <TextField
           name={`${prefix}on`}
-          label="First day"
-          hint="As YYYY-MM-DD"
+          label={say('first-day')}
+          hint={say('date')}
           value={typed.on}
           error={errorOf('on')}
           onChange={(event) => type({ on: event.target.value })}
@@ -128,7 +129,7 @@ export const ChangeForm = (props: ChangeFormProps) => {
       </div>
       <div>
         <Button type="submit" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
-          {typed.to ? changeInWords(from, typed.to) : 'Record the change'}
+          {typed.to ? changeInWords(from, typed.to) : say('record-the-change')}
         </Button>
       </div>
     </form>

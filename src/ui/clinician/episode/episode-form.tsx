@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
 import { episodeFields } from '#core/episode/episode-fields.ts';
+import { say } from '#messages/en/staff/episode.ts';
 import { client } from '#ui/clinician/client.ts';
 import { FormFrame } from '#ui/clinician/forms/form-frame.tsx';
 import { linesOf } from '#ui/clinician/forms/typed.ts';
@@ -21,7 +22,7 @@ const fields: readonly Field[] = [
     const isTyped = field.name === 'diagnoses' || field.name === 'goals' || field.name === 'contacts';
     return isTyped ? inLines(field) : field;
   }),
-  { name: 'reason', kind: 'text', minLength: 1, maxLength: 300, about: 'Reason for opening the episode' },
+  { name: 'reason', kind: 'text', minLength: 1, maxLength: 300, about: say('reason-for-opening') },
 ];
 
 const linesFrom = (text: unknown) => linesOf(typeof text === 'string' ? text : '');
@@ -38,14 +39,14 @@ export const EpisodeForm = ({ patientId }: { readonly patientId: string }) => {
     <FormFrame
       prefix="episode-"
       fields={fields}
-      label="Open this episode of care"
+      label={say('open-this-episode-of-care')}
       taken="Opened."
       clearsTo={{}}
       hints={{
-        diagnoses: 'One per line.',
-        goals: 'One per line, as the patient says it.',
-        followedJoints: 'One or two. The patient is asked about these at each session and each morning.',
-        contacts: 'One per line: role; name; telephone.',
+        diagnoses: say('one-per-line'),
+        goals: say('goals-one-per-line'),
+        followedJoints: say('one-or-two-joints'),
+        contacts: say('contacts-one-per-line'),
       }}
       send={async ({ reason, contacts, diagnoses, goals, ...row }) => {
         const episode = {

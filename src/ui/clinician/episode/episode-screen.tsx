@@ -2,6 +2,7 @@
 
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/episode.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
@@ -16,22 +17,26 @@ interface EpisodeProps {
   readonly day: Day;
 }
 
-const none = 'not recorded';
+const none = say('not-recorded');
 
 const Facts = ({ episode }: { readonly episode: EpisodeAnswer }) => (
   <DefinitionList
     rows={[
-      { key: 'joints', name: 'Joints affected', value: listed(episode.joints.map(jointInWords)) },
-      { key: 'followed', name: 'Asked about daily', value: listed(episode.followedJoints.map(jointInWords)) },
+      { key: 'joints', name: say('joints-affected'), value: listed(episode.joints.map(jointInWords)) },
+      {
+        key: 'followed',
+        name: say('asked-about-daily'),
+        value: listed(episode.followedJoints.map(jointInWords)),
+      },
       {
         key: 'goals',
-        name: 'In the patient’s words',
+        name: say('in-the-patients-words'),
         value: episode.goals.length > 0 ? episode.goals.map((goal) => `“${goal}”`).join(' ') : none,
       },
-      { key: 'referrer', name: 'Referred by', value: episode.referrer ?? none },
+      { key: 'referrer', name: say('referred-by'), value: episode.referrer ?? none },
       {
         key: 'contacts',
-        name: 'Other contacts',
+        name: say('other-contacts'),
         value:
           episode.contacts.length > 0
             ? episode.contacts
@@ -44,15 +49,17 @@ const Facts = ({ episode }: { readonly episode: EpisodeAnswer }) => (
 );
 
 const Changes = ({ episode, day }: { readonly episode: EpisodeAnswer; readonly day: Day }) => (
-  <ol className="course" aria-label="Changes, newest first">
+  <ol className="course" aria-label={say('changes-newest-first')}>
     {episode.changes.toReversed().map((change) => (
       <li key={`${change.recordedAt} ${change.to}`}>
         <strong>{stateInWords[change.to]}</strong>
-        {change.breakKind ? ` (${breakInWords[change.breakKind]})` : ''} from {dayInWords(change.on, day)}:{' '}
-        {change.reason}{' '}
+        {change.breakKind ? ` (${breakInWords[change.breakKind]})` : ''}{' '}
+        {say('changed-on', { on: dayInWords(change.on, day), reason: change.reason })}{' '}
         <span className="soft">
-          {change.expectedBack ? `Expected back ${dayInWords(change.expectedBack, day)}. ` : ''}
-          Recorded by {change.by}.
+          {change.expectedBack
+            ? `${say('expected-back-on', { on: dayInWords(change.expectedBack, day) })} `
+            : ''}
+          {say('recorded-by', { by: change.by })}
         </span>
       </li>
     ))}
@@ -75,7 +82,7 @@ const Documents = ({
     <p className="row screen-only">
       <a href={`/patients/${patientId}/letter${asked}`}>Letter</a>
       {state === 'discharged' ? (
-        <a href={`/patients/${patientId}/self-management${asked}`}>Self-management handout</a>
+        <a href={`/patients/${patientId}/self-management${asked}`}>{say('self-management-handout')}</a>
       ) : null}
     </p>
   );
@@ -105,14 +112,12 @@ const EpisodeOfCare = ({
       <Documents patientId={patientId} episode={episode} state={state} />
       {may.length > 0 ? (
         <div className="screen-only">
-          <Disclosure summary="Record a change">
+          <Disclosure summary={say('record-a-change')}>
             <ChangeForm patientId={patientId} episodeId={episode.id} may={may} from={state} day={day} />
           </Disclosure>
         </div>
       ) : (
-        <p className="soft">
-          Closed. You can still read everything. If the patient returns, open a new episode of care.
-        </p>
+        <p className="soft">{say('closed')}</p>
       )}
     </section>
   );
@@ -120,18 +125,17 @@ const EpisodeOfCare = ({
 
 export const EpisodeScreen = (props: EpisodeProps) => (
   <div className="stack-wide">
-    <p className="soft">
-      During a break nothing is planned or asked, and nothing counts as missed. When the patient returns,
-      repeat the screening. Ending care ends all prescriptions and worklist items; the record stays readable.
-    </p>
-    {props.course.episodes.length === 0 ? <p>No episode of care is recorded yet.</p> : null}
+    <p className="soft">{say('break-and-end')}</p>
+    {props.course.episodes.length === 0 ? <p>{say('no-episode-of-care')}</p> : null}
     {props.course.episodes.toReversed().map((episode) => (
       <EpisodeOfCare key={episode.id} {...props} episode={episode} />
     ))}
     <div className="screen-only">
       <Disclosure
         summary={
-          props.course.episodes.length === 0 ? 'Open an episode of care' : 'Open another episode of care'
+          props.course.episodes.length === 0
+            ? say('open-an-episode-of-care')
+            : say('open-another-episode-of-care')
         }
       >
         <EpisodeForm patientId={props.patientId} />

@@ -1,12 +1,13 @@
 /** States of an episode of care in words, each with a shape. */
 import type { BreakKind, EpisodeState } from '#core/episode/episode.ts';
+import { say } from '#messages/en/staff/episode.ts';
 import type { Shape } from '#ui/design-system/mark.tsx';
 import type { StatusTone } from '#ui/design-system/status-tag.tsx';
 
 export const stateInWords: Readonly<Record<EpisodeState, string>> = {
   open: 'Opened',
-  active: 'In care',
-  'on-break': 'On a break',
+  active: say('in-care'),
+  'on-break': say('on-a-break'),
   discharged: 'Discharged',
   transferred: 'Transferred',
   died: 'Died',
@@ -14,10 +15,10 @@ export const stateInWords: Readonly<Record<EpisodeState, string>> = {
 
 /** What recording the change is called on its button, from where it stands. */
 export const changeInWords = (from: EpisodeState, to: EpisodeState): string => {
-  if (to === 'active') return from === 'on-break' ? 'Returned' : 'Care begins';
+  if (to === 'active') return from === 'on-break' ? 'Returned' : say('care-begins');
   return {
     open: 'Open',
-    'on-break': 'Begin a break',
+    'on-break': say('begin-a-break'),
     discharged: 'Discharge',
     transferred: 'Transfer',
     died: 'Died',
@@ -27,7 +28,7 @@ export const changeInWords = (from: EpisodeState, to: EpisodeState): string => {
 export const breakInWords: Readonly<Record<BreakKind, string>> = {
   holiday: 'holiday',
   illness: 'illness',
-  hospital: 'in hospital',
+  hospital: say('in-hospital'),
 };
 
 export const stateStatus: Readonly<

@@ -5,6 +5,7 @@
  */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
+import { say } from '#messages/en/staff/first-visit.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { ProposalView } from '#ui/clinician/prescribing/proposal-view.tsx';
@@ -20,10 +21,10 @@ import { type DraftState, useDraft } from './use-draft.ts';
 import { requireAllSaved, visitFrom } from './visit-to-send.ts';
 
 const draftWords: Readonly<Record<DraftState, string>> = {
-  none: 'What you type is saved as a draft that only you can see.',
-  waiting: 'Saving the draft …',
-  saved: 'Draft saved.',
-  'not-saved': 'The draft could not be saved. Do not leave this page before you submit it.',
+  none: say('draft-is-private'),
+  waiting: say('saving-the-draft'),
+  saved: say('draft-saved'),
+  'not-saved': say('draft-not-saved'),
 };
 
 export interface FirstVisitProps {
@@ -35,12 +36,11 @@ export interface FirstVisitProps {
 const Signed = ({ patientId }: { readonly patientId: string }) => (
   <div className="stack-close" role="status">
     <p>
-      <strong>Signed.</strong> The patient can see it now. Occlusion stays unavailable until its own questions
-      are answered. Cuff work at home also needs two supervised sessions.
+      <strong>Signed.</strong> {say('visible-now')}
     </p>
     <p>
-      <a href={`/patients/${patientId}/programme`}>Set the weekdays</a> ·{' '}
-      <a href={`/patients/${patientId}/screening`}>Continue the screening</a>
+      <a href={`/patients/${patientId}/programme`}>{say('set-the-weekdays')}</a> ·{' '}
+      <a href={`/patients/${patientId}/screening`}>{say('continue-the-screening')}</a>
     </p>
   </div>
 );
@@ -58,15 +58,15 @@ const Saved = (props: FirstVisitProps & { readonly saved: ProposedVisit }) => {
     if (taken) router.refresh();
   };
   return (
-    <section className="proposal stack" aria-label="Proposed exercise">
-      <h3>Proposed; saved as a draft</h3>
+    <section className="proposal stack" aria-label={say('proposed-exercise')}>
+      <h3>{say('proposed-saved-as-a-draft')}</h3>
       <ProposalView proposed={saved} />
       <ErrorSummary problems={submit.problems} />
       {isSigned ? (
         <Signed patientId={patientId} />
       ) : (
         <Button id="sign-first" onClick={() => void sign()} aria-disabled={submit.isBusy || undefined}>
-          Sign as {props.signer}
+          {say('sign-as', { signer: props.signer })}
         </Button>
       )}
     </section>
@@ -76,20 +76,20 @@ const Saved = (props: FirstVisitProps & { readonly saved: ProposedVisit }) => {
 const Parts = (props: PartProps & Omit<Parameters<typeof Questions>[0], 'page' | 'typed'>) => (
   <ol className="visit-parts">
     <li className="visit-part stack-close">
-      <h3>Patient and equipment</h3>
+      <h3>{say('patient-and-equipment')}</h3>
       <Who {...props} />
       <UsualValues {...props} />
     </li>
     <li className="visit-part stack-close">
-      <h3>Asked today</h3>
+      <h3>{say('asked-today')}</h3>
       <Questions {...props} />
     </li>
     <li className="visit-part stack-close">
-      <h3>Measured today</h3>
+      <h3>{say('measured-today')}</h3>
       <Measured {...props} />
     </li>
     <li className="visit-part stack-close">
-      <h3>First exercise</h3>
+      <h3>{say('first-exercise')}</h3>
       <Exercise {...props} />
     </li>
   </ol>
@@ -144,15 +144,15 @@ export const FirstVisitForm = (props: FirstVisitProps) => {
         {submit.questions.length > 0 ? (
           <ConfirmQuestion
             question={submit.questions.join(' ')}
-            yes="It is correct; save it"
-            no="Change it"
+            yes={say('it-is-correct-save')}
+            no={say('change-it')}
             onYes={() => void send(true)}
             onNo={submit.forget}
           />
         ) : (
           <div className="row">
             <Button type="submit" id="propose-first" aria-disabled={submit.isBusy || undefined}>
-              {saved ? 'Propose again' : 'Save and propose'}
+              {saved ? say('propose-again') : say('save-and-propose')}
             </Button>
             <span role="status" className="soft draft-note">
               {saved ? '' : draftWords[draft]}

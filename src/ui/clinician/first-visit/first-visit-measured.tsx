@@ -1,6 +1,7 @@
 /** Numbers of a first visit: what the patient says of the joint, what was measured, and the first exercise. */
 import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/first-visit.ts';
 import { boundField } from '#ui/design-system/bound-field.ts';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -12,37 +13,36 @@ import type { PartProps } from './first-visit-parts.tsx';
 /** Answers of the patient about the joint followed, until a diary shows them. */
 export const UsualValues = (props: PartProps) => {
   const usual = readNumber(props.typed['usual.usualPain'] ?? '');
-  const proposed = proposePainLimit(usual === null || Number.isNaN(usual) ? null : usual);
+  const proposed = proposePainLimit(
+    usual === null || Number.isNaN(usual) ? null : usual,
+    props.page.painLimitOverUsual,
+  );
   return (
     <div className="fields">
       <NumberField
         {...boundField(props, 'usual.usualPain')}
-        label="Usual pain in this joint"
-        hint="0 to 10, on an ordinary day, as the patient says."
+        label={say('usual-pain-in-this-joint')}
+        hint={say('usual-pain-meaning')}
         isWhole
         isOptional
       />
       <NumberField
         {...boundField(props, 'usual.acceptablePainLimit')}
-        label="Acceptable pain limit"
-        hint={
-          proposed === null
-            ? '5 to 7. A proposal appears once usual pain is entered.'
-            : `5 to 7. Proposed from usual pain: ${proposed}.`
-        }
+        label={say('acceptable-pain-limit')}
+        hint={proposed === null ? say('limit-not-proposed') : say('limit-proposed', { proposed })}
         isWhole
         isOptional
       />
       <NumberField
         {...boundField(props, 'usual.usualStiffnessMinutes')}
-        label="Usual morning stiffness"
+        label={say('usual-morning-stiffness')}
         unit="min"
         isWhole
         isOptional
       />
       <RadioGroup
         name="usual.usualSwelling"
-        legend="Usual swelling (optional)"
+        legend={say('usual-swelling-optional')}
         isWrapped
         error={props.errorOf('usual.usualSwelling')}
         options={[
@@ -62,15 +62,19 @@ const lastOf = (page: FirstVisitPage, kind: string) =>
 const pressureBefore = (page: FirstVisitPage): string => {
   const last = lastOf(page, 'blood-pressure');
   return last?.kind === 'blood-pressure'
-    ? `Before: ${last.systolicMmhg}/${last.diastolicMmhg} on ${dayInWords(last.day)}.`
-    : 'None recorded. Without one, blood pressure is shown as not checked.';
+    ? say('pressure-before', {
+        'systolic-mmhg': last.systolicMmhg,
+        'diastolic-mmhg': last.diastolicMmhg,
+        on: dayInWords(last.day),
+      })
+    : say('no-pressure-before');
 };
 
 export const Measured = (props: PartProps) => (
   <div className="fields">
     <NumberField
       {...boundField(props, 'pressure.systolicMmhg')}
-      label="Resting blood pressure, upper"
+      label={say('resting-blood-pressure-upper')}
       hint={pressureBefore(props.page)}
       unit="mmHg"
       isWhole
@@ -78,7 +82,7 @@ export const Measured = (props: PartProps) => (
     />
     <NumberField
       {...boundField(props, 'pressure.diastolicMmhg')}
-      label="Lower"
+      label={say('resting-blood-pressure-lower')}
       hint="Seated."
       unit="mmHg"
       isWhole
@@ -93,8 +97,13 @@ const testBefore = ({ page, typed }: PartProps): string => {
     .filter((row) => row.kind === 'repetitions-to-failure' && row.exerciseId === exerciseId)
     .at(-1);
   return last?.kind === 'repetitions-to-failure'
-    ? `Before: ${last.repetitions} with ${last.loadKg} kg (${last.side}) on ${dayInWords(last.day)}.`
-    : 'Repetitions at one load until the patient cannot do another.';
+    ? say('test-before', {
+        repetitions: last.repetitions,
+        'load-kg': last.loadKg,
+        side: last.side,
+        on: dayInWords(last.day),
+      })
+    : say('test-meaning');
 };
 
 export const Exercise = (props: PartProps) => {
@@ -103,12 +112,12 @@ export const Exercise = (props: PartProps) => {
     <div className="fields">
       <SelectField
         {...boundField(props, 'exerciseId')}
-        label="Begin with"
+        label={say('begin-with')}
         options={props.page.templates.map(({ id, title }) => ({ value: id, label: title }))}
       />
       {template?.limbsAtOnce === 'both' ? null : (
         <RadioGroup
-          name="wish.side"
+          name="request.side"
           legend="Side"
           isWrapped
           error={props.errorOf('request.side')}
@@ -122,15 +131,19 @@ export const Exercise = (props: PartProps) => {
       )}
       <NumberField
         {...boundField(props, 'test.loadKg')}
-        label="Test: load"
+        label={say('test-load')}
         hint={testBefore(props)}
         unit="kg"
       />
-      <NumberField {...boundField(props, 'test.repetitions')} label="Test: repetitions to failure" isWhole />
+      <NumberField
+        {...boundField(props, 'test.repetitions')}
+        label={say('test-repetitions-to-failure')}
+        isWhole
+      />
       <NumberField
         {...boundField(props, 'request.knownOneRepMaxKg')}
-        label="Known one-repetition maximum"
-        hint="Used only if no test is entered."
+        label={say('known-one-repetition-maximum')}
+        hint={say('used-only-if-no-test')}
         unit="kg"
         isOptional
       />

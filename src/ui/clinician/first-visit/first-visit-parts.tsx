@@ -3,6 +3,7 @@ import type { AskedItem } from '#api/clinician/question-in-english.ts';
 /** The parts of the first-visit page, each with what is on record beside it. */
 import { joints } from '#core/exercises/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/first-visit.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
 import { answerInWords, type ItemState } from '#ui/clinician/screening/screening-form-state.ts';
 import { ScreeningItemField } from '#ui/clinician/screening/screening-item-field.tsx';
@@ -26,7 +27,7 @@ export const Who = (props: PartProps) => (
     <TextField {...boundField(props, 'profile.diagnosis')} label="Diagnosis" />
     <RadioGroup
       name="profile.inflammatoryArthritis"
-      legend="Inflammatory arthritis"
+      legend={say('inflammatory-arthritis')}
       isWrapped
       error={props.errorOf('profile.inflammatoryArthritis')}
       options={[
@@ -38,21 +39,16 @@ export const Who = (props: PartProps) => (
     />
     <SelectField
       {...boundField(props, 'profile.followedJoints')}
-      label="Joint to follow every day"
+      label={say('joint-to-follow-every-day')}
       options={joints.map((value) => ({ value, label: optionInWords(value) }))}
     />
     <TextField
       {...boundField(props, 'profile.ownedLoadsKg')}
-      label="Loads at home, kg"
-      hint="Separate them by spaces, such as 1 2 3. Doses are rounded to these."
+      label={say('loads-at-home-kg')}
+      hint={say('loads-separated')}
       inputMode="decimal"
     />
-    <TextField
-      {...boundField(props, 'goal')}
-      label="What the patient wants to be able to do"
-      isOptional
-      maxLength={300}
-    />
+    <TextField {...boundField(props, 'goal')} label={say('goal')} isOptional maxLength={300} />
   </div>
 );
 
@@ -70,13 +66,10 @@ export const Questions = ({ page, items, typed, onItem, onRest, onHome }: Questi
   const open = items.filter((item) => stateOf(typed, item.id).answer === null).length;
   return (
     <div className="stack-close">
-      <p className="soft">
-        The {items.length} needed for low load. You can answer the rest later; occlusion stays unavailable
-        until then.
-      </p>
+      <p className="soft">{say('needed-for-low-load', { count: items.length })}</p>
       {page.preVisit ? (
         <Button tone="plain" onClick={onHome}>
-          Use the patient’s answers of {dayInWords(page.preVisit.day)}
+          {say('use-the-patients-answers', { on: dayInWords(page.preVisit.day) })}
         </Button>
       ) : null}
       {items.map((item) => (
@@ -97,10 +90,10 @@ export const Questions = ({ page, items, typed, onItem, onRest, onHome }: Questi
       ))}
       <div className="visit-rest row">
         <Button tone="plain" onClick={onRest} disabled={open === 0}>
-          All others: asked, answered no
+          {say('all-others-no')}
         </Button>
         <span role="status">
-          {open === 0 ? 'Every question is answered.' : `${open} of ${items.length} are not answered yet.`}
+          {open === 0 ? say('every-question-is-answered') : say('still-open', { open, count: items.length })}
         </span>
       </div>
     </div>

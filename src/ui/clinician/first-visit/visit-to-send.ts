@@ -1,5 +1,6 @@
 /** What the first-visit page sends of what is typed, and what it makes of the answer. */
 import { screeningSheetVersion } from '#core/screening/items.ts';
+import { say } from '#messages/en/staff/first-visit.ts';
 import type { Asking } from '#ui/clinician/screening/screening-form-state.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
@@ -23,7 +24,7 @@ const reading = (typed: Typed): Reading => {
     },
     numberOrNull: (name) => {
       const value = readNumber(typed[name] ?? '');
-      if (Number.isNaN(value)) problems.push({ field: name, text: 'Type a number, such as 7.5.' });
+      if (Number.isNaN(value)) problems.push({ field: name, text: say('type-a-number') });
       return value;
     },
   };
@@ -42,7 +43,7 @@ const loadsOf = (read: Reading, typed: Typed): readonly number[] => {
   if (parts.length === 0 || values.some((value) => value === null || Number.isNaN(value))) {
     read.problems.push({
       field: 'profile.ownedLoadsKg',
-      text: 'Enter the loads at home in kg, separated by spaces, such as 1 2 3.',
+      text: say('enter-the-loads-at-home'),
     });
     return [];
   }
@@ -55,17 +56,12 @@ const measuredFrom = (read: Reading) => {
     read,
     'pressure.systolicMmhg',
     'pressure.diastolicMmhg',
-    'Enter both blood pressure numbers, or neither.',
+    say('enter-both-blood-pressure'),
   );
-  const test = pair(
-    read,
-    'test.loadKg',
-    'test.repetitions',
-    'Enter the load and the repetitions of the test.',
-  );
+  const test = pair(read, 'test.loadKg', 'test.repetitions', say('enter-the-load'));
   const known = read.numberOrNull('request.knownOneRepMaxKg');
   if (!test && known === null && read.problems.length === 0)
-    read.problems.push({ field: 'test.loadKg', text: 'Enter a test to failure or a known maximum.' });
+    read.problems.push({ field: 'test.loadKg', text: say('enter-a-test-to-failure') });
   return {
     pressure: pressure && { systolicMmhg: pressure[0], diastolicMmhg: pressure[1] },
     test: test && { loadKg: test[0], repetitions: test[1] },
@@ -83,9 +79,9 @@ const usualFrom = (read: Reading, typed: Typed, joint: string) => {
   if (usualStiffnessMinutes === null)
     read.problems.push({
       field: 'usual.usualStiffnessMinutes',
-      text: 'Enter the usual morning stiffness in minutes, 0 if there is none.',
+      text: say('enter-the-stiffness'),
     });
-  const usualSwelling = read.text('usual.usualSwelling', 'Choose the usual swelling.');
+  const usualSwelling = read.text('usual.usualSwelling', say('choose-the-usual-swelling'));
   return [{ joint, usualPain, acceptablePainLimit, usualStiffnessMinutes, usualSwelling }];
 };
 
@@ -97,12 +93,9 @@ const whole = <T>(read: Reading, part: () => T): T | null => {
 };
 
 const profileFrom = (read: Reading, typed: Typed, page: FirstVisitPage) => {
-  const diagnosis = read.text('profile.diagnosis', 'Enter the diagnosis in a few words.');
-  const inflammatory = read.text(
-    'profile.inflammatoryArthritis',
-    'Say whether the arthritis is inflammatory.',
-  );
-  const joint = read.text('profile.followedJoints', 'Choose the joint to follow.');
+  const diagnosis = read.text('profile.diagnosis', say('enter-the-diagnosis'));
+  const inflammatory = read.text('profile.inflammatoryArthritis', say('say-whether-inflammatory'));
+  const joint = read.text('profile.followedJoints', say('choose-the-joint-to-follow'));
   // A second joint on record stays followed.
   const others = (page.profile?.followedJoints ?? []).filter((one) => one !== joint);
   return {
@@ -127,10 +120,10 @@ export const visitFrom = (typed: Typed, items: readonly Asking[], page: FirstVis
   if (open)
     read.problems.push({
       field: open.id,
-      text: 'Answer each question, or press “All others: asked, answered no”.',
+      text: say('answer-each-question'),
     });
-  read.text('exerciseId', 'Choose the exercise to begin with.');
-  const side = template?.limbsAtOnce === 'both' ? 'both' : read.text('request.side', 'Choose the side.');
+  read.text('exerciseId', say('choose-the-exercise'));
+  const side = template?.limbsAtOnce === 'both' ? 'both' : read.text('request.side', say('choose-the-side'));
   const joint = profile?.followedJoints[0];
   const usualValues = joint ? whole(read, () => usualFrom(read, typed, joint)) : null;
   const { pressure, test, known } = measuredFrom(read);
@@ -155,7 +148,7 @@ class NotAllSaved extends Error {
       readonly questions: readonly string[];
     },
   ) {
-    super('Not all was saved.');
+    super(say('not-all-was-saved'));
   }
 }
 

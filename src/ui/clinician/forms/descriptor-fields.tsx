@@ -3,6 +3,7 @@
 import type { ReactNode } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
 import type { Field, NumberField as NumberDescriptor } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/clinic.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -68,7 +69,7 @@ const ChoiceOf = (
 ) => {
   const { at, label, isOptional, ...words } = wordsOf(props);
   const chosen = props.typed[at] ?? '';
-  const legend = isOptional ? `${label} (optional)` : label;
+  const legend = isOptional ? say('optional', { label }) : label;
   return props.options.length <= fewOptions ? (
     <RadioGroup
       {...words}
@@ -96,7 +97,7 @@ const TextOf = (
   const { at, hint, ...words } = wordsOf(props);
   const shared = {
     ...words,
-    hint: hint ?? props.hintText ?? (props.isDay ? 'As YYYY-MM-DD, such as 2026-03-31' : undefined),
+    hint: hint ?? props.hintText ?? (props.isDay ? say('date-such-as') : undefined),
     value: props.typed[at] ?? '',
     autoComplete: 'off',
   };
@@ -116,8 +117,8 @@ const SeveralOf = (props: OneProps & { readonly values: readonly string[] }) => 
   const known = new Map(props.choices?.[props.field.name]?.map(({ value, label }) => [value, label]));
   const options = props.values.map((value) => ({ value, label: known.get(value) ?? optionInWords(value) }));
   const apart = [
-    { value: noneOfThese, label: 'None of these', isApart: true },
-    { value: notAnswered, label: 'Asked, not answered', isApart: true },
+    { value: noneOfThese, label: say('none-of-these'), isApart: true },
+    { value: notAnswered, label: say('asked-not-answered'), isApart: true },
   ];
   return (
     <CheckboxGroup
@@ -161,10 +162,10 @@ const OneField = (props: OneProps) => {
           {...props}
           isLong
           isDay={false}
-          hintText={`One per line: ${field.of.fields.map(labelOf).join(', ')}. A dash is “not given”.`}
+          hintText={say('rows-one-per-line', { fields: field.of.fields.map(labelOf).join(', ') })}
         />
       ) : (
-        <TextOf {...props} isLong={false} isDay={false} hintText="Numbers separated by spaces" />
+        <TextOf {...props} isLong={false} isDay={false} hintText={say('numbers-separated-by-spaces')} />
       );
     case 'record':
       return (

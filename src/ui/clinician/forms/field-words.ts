@@ -1,5 +1,6 @@
 /** Labels of descriptor fields and of their options, in the words of the clinic. */
 import type { Field } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/clinic.ts';
 
 const inSentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -23,10 +24,10 @@ export const labelOf = (field: Field): string => {
 };
 
 const named: Readonly<Record<string, string>> = {
-  'low-load': 'Low load',
-  'pulse-oximeter': 'Pulse oximeter',
-  'elastic-wrap': 'Elastic wrap',
-  pneumatic: 'Cuff with a gauge',
+  'low-load': say('low-load'),
+  'pulse-oximeter': say('pulse-oximeter'),
+  'elastic-wrap': say('elastic-wrap'),
+  pneumatic: say('cuff-with-a-gauge'),
   'acc-aha-2025': 'ACC/AHA 2025',
   'esc-2024': 'ESC 2024',
   'esh-2023': 'ESH 2023',
@@ -34,7 +35,7 @@ const named: Readonly<Record<string, string>> = {
   crp: 'CRP',
   female: 'Female',
   male: 'Male',
-  'ease-back': 'Ease back',
+  'ease-back': say('ease-back'),
 };
 
 /** "left-knee" → "Left knee". */

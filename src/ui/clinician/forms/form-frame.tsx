@@ -2,6 +2,7 @@
 /** A form of descriptor fields: summary of problems on top, questions about unlikely values below, one button. */
 import { type FormEvent, type ReactNode, useState } from 'react';
 import type { Field } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/clinic.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
@@ -36,8 +37,8 @@ const instead = (send: () => void) => (event: FormEvent) => {
 const Unlikely = ({ submit, onConfirm }: { readonly submit: Submit; readonly onConfirm: () => void }) => (
   <ConfirmQuestion
     question={submit.questions.join(' ')}
-    yes="It is correct; save it"
-    no="Change it"
+    yes={say('it-is-correct-save')}
+    no={say('change-it')}
     onYes={onConfirm}
     onNo={submit.forget}
   />

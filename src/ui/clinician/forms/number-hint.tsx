@@ -2,12 +2,20 @@
 import type { ReactNode } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
 import type { NumberField } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/clinic.ts';
 import { readAs } from './typed-units.ts';
 
 const boundsOf = ({ min, max, exclusiveMin, also }: NumberField): string => {
-  const low = min === undefined ? '' : exclusiveMin ? `over ${min}` : `${min}`;
-  const range = max === undefined ? (low ? `From ${low}` : '') : low ? `${low} to ${max}` : `Up to ${max}`;
-  return [range, also?.length ? `or: ${also.join(', ')}` : ''].filter(Boolean).join(', ');
+  const low = min === undefined ? '' : exclusiveMin ? say('over', { min }) : `${min}`;
+  const range =
+    max === undefined
+      ? low
+        ? say('from', { low })
+        : ''
+      : low
+        ? say('range', { low, high: max })
+        : say('up-to', { max });
+  return [range, also?.length ? say('or', { also: also.join(', ') }) : ''].filter(Boolean).join(', ');
 };
 
 export const NumberHint = (props: {
@@ -23,7 +31,7 @@ export const NumberHint = (props: {
       {read === null ? null : (
         <span role="status">
           {' '}
-          Will be read as {Math.round(read * 10) / 10} {unitWords(field.unit)}.
+          {say('will-be-read', { round: Math.round(read * 10) / 10, unit: unitWords(field.unit) })}
         </span>
       )}
     </>

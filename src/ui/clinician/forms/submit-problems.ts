@@ -1,4 +1,5 @@
 /** What the server answered instead of a result, by field, in words a form can show. */
+import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 
 export interface Refused {
@@ -15,8 +16,7 @@ interface ProblemData {
   readonly questions?: readonly string[];
 }
 
-const noAnswer =
-  'The clinic’s server did not respond. What you entered is still on this page. Try again in a moment.';
+const noAnswer = say('no-response');
 
 /** "input.home.observedSessions" → "home.observedSessions"; one element of a list is its list's problem. */
 const pathOf = (field: string): string => field.replace(/^input\.?/, '').replace(/(\.\d+|\[\d+\]).*$/, '');

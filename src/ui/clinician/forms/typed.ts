@@ -3,6 +3,7 @@
  * typed until it is sent; an empty field is "not given", never zero.
  */
 import type { Field, ListField, RecordField } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import { labelOf } from './field-words.ts';
@@ -25,8 +26,8 @@ const wrong = (field: string, text: string): Found => ({ problems: [{ field, tex
 const askedFor = (field: Field): string => {
   const label = `“${labelOf(field)}”`;
   return field.kind === 'enum' || field.kind === 'flag'
-    ? `Choose an answer for ${label}.`
-    : `Enter ${label}.`;
+    ? say('choose-an-answer', { label })
+    : say('enter', { label });
 };
 
 /** Nothing typed: left out where it may be, null where that is an answer, else asked for in the words of the field. */
@@ -43,7 +44,7 @@ const numberAt = (field: Field, path: string, text: string): Found => {
   const unit = field.kind === 'number' ? field.unit : '';
   const value = Number.isNaN(bare) ? readWithUnit(text, unit) : bare;
   return Number.isNaN(value)
-    ? wrong(path, `Type a number for “${labelOf(field)}”, such as ${field.kind === 'integer' ? '7' : '7.5'}.`)
+    ? wrong(path, say(field.kind === 'integer' ? 'type-integer' : 'type-number', { field: labelOf(field) }))
     : found(value);
 };
 
@@ -65,7 +66,7 @@ export const linesOf = (text: string): readonly string[] =>
 const rowsAt = (row: RecordField, path: string, text: string): Found => {
   const rows = linesOf(text).map((line) => rowAt(row, line));
   return rows.includes(null)
-    ? wrong(path, `Enter on each line: ${row.fields.map(labelOf).join(', then ')}. A dash is “not given”.`)
+    ? wrong(path, say('enter-on-each-line', { fields: row.fields.map(labelOf).join(', then ') }))
     : found(rows);
 };
 
@@ -77,7 +78,7 @@ const listAt = (field: ListField, path: string, text: string): Found => {
   const texts = text.split(/[\s;]+/).filter((part) => part !== '');
   const values = texts.map(readNumber);
   return values.some((value) => Number.isNaN(value))
-    ? wrong(path, `Type numbers for “${labelOf(field)}”, separated by spaces, such as 2 4.5 6.`)
+    ? wrong(path, say('type-numbers', { field: labelOf(field) }))
     : found(values);
 };
 

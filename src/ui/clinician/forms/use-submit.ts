@@ -1,6 +1,7 @@
 'use client';
 /** Sending a form: one at a time, refusals kept beside the fields, nothing typed lost. */
 import { useEffect, useState } from 'react';
+import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { type Refused, refusedBy } from './submit-problems.ts';
 
@@ -24,7 +25,7 @@ export const useSubmit = (prefix: string, fallback: string): Submit => {
   const [isBusy, setBusy] = useState(false);
   useEffect(() => {
     const title = document.title.replace(/^Error: /, '');
-    document.title = refused.problems.length > 0 ? `Error: ${title}` : title;
+    document.title = refused.problems.length > 0 ? say('error', { title }) : title;
   }, [refused]);
   const send = async (unreadable: readonly Problem[], call: () => Promise<void>) => {
     if (isBusy) return false;

@@ -3,13 +3,14 @@
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/handover.ts';
 import { PlanView } from '#ui/clinician/danger/plan-view.tsx';
-import { doseInWords, doseTitle } from '#ui/clinician/dose-words.ts';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { decisionStatus, methodInWords } from '#ui/clinician/words.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Colleagues, HandoverAnswer } from '../episode/answers.ts';
 import { stateInWords } from '../episode/episode-words.ts';
+import { Doses } from './handover-doses.tsx';
 import { OwnPauseForm } from './own-pause-form.tsx';
 
 export interface HandoverProps {
@@ -20,47 +21,48 @@ export interface HandoverProps {
   readonly day: Day;
 }
 
-const Empty = ({ children }: { readonly children: string }) => <p className="soft">{children}</p>;
-
 const Dangers = ({ handover, clock }: HandoverProps) => (
   <section className="stack-close wide">
     <h3>Urgent</h3>
-    {handover.dangers.length === 0 ? <Empty>None open.</Empty> : null}
+    {handover.dangers.length === 0 ? <p className="soft">{say('none-open')}</p> : null}
     <ul>
       {handover.dangers.map((danger) => (
         <li key={danger.key}>
           <StatusTag shape="stop" tone="danger">
-            {danger.acknowledgedBy ? 'Acknowledged' : 'Not acknowledged'}
+            {danger.acknowledgedBy ? 'Acknowledged' : say('not-acknowledged')}
           </StatusTag>{' '}
           {danger.sentence}{' '}
           <span className="soft">
-            Since {momentInWords(danger.since, clock)}.{' '}
-            {danger.acknowledgedBy ? `By ${danger.acknowledgedBy}. ` : ''}
-            {danger.assignedName ? `With ${danger.assignedName}.` : 'Nobody has taken it.'}
+            {say('since', { since: momentInWords(danger.since, clock) })}{' '}
+            {danger.acknowledgedBy ? `${say('by', { name: danger.acknowledgedBy })} ` : ''}
+            {danger.assignedName ? say('with', { name: danger.assignedName }) : say('nobody-has-taken')}
           </span>
         </li>
       ))}
     </ul>
     <p className="soft">
       {handover.coveringClinician
-        ? `Urgent items not acknowledged in time pass to ${handover.coveringClinician.name}.`
-        : 'No covering clinician is named. Urgent items not acknowledged in time pass to nobody.'}
+        ? say('passes-to', { name: handover.coveringClinician.name })
+        : say('passes-to-nobody')}
     </p>
   </section>
 );
 
 const Pauses = ({ handover, patientId, colleagues, clock, day }: HandoverProps) => (
   <section className="stack-close">
-    <h3>Pauses and who follows them up</h3>
-    {handover.pauses.length === 0 ? <Empty>No joint is paused.</Empty> : null}
+    <h3>{say('pauses')}</h3>
+    {handover.pauses.length === 0 ? <p className="soft">{say('no-joint-is-paused')}</p> : null}
     <ul>
       {handover.pauses.map(({ decisionId, joint, since, owner }) => (
         <li key={decisionId} className="stack-close">
           <p>
-            <strong>{jointInWords(joint)}</strong>, paused {momentInWords(since, clock)}.{' '}
+            <strong>{jointInWords(joint)}</strong>, {say('paused', { since: momentInWords(since, clock) })}{' '}
             {owner
-              ? `${owner.name} follows it up until ${dayInWords(owner.until, day)}${owner.isOver ? '; that day has passed' : ''}.`
-              : 'Nobody follows it up.'}
+              ? say(owner.isOver ? 'follows-up-over' : 'follows-up', {
+                  name: owner.name,
+                  until: dayInWords(owner.until, day),
+                })
+              : say('nobody-follows-it-up')}
           </p>
           <OwnPauseForm patientId={patientId} decisionId={decisionId} colleagues={colleagues} />
         </li>
@@ -70,21 +72,19 @@ const Pauses = ({ handover, patientId, colleagues, clock, day }: HandoverProps) 
 );
 
 const untilWords = (to: Day | null, isExpired: boolean, day: Day): string =>
-  to === null
-    ? 'until lifted'
-    : `${isExpired ? 'ended' : 'until'} ${dayInWords(to, day)}${isExpired ? '; it still applies until it is reviewed' : ''}`;
+  to === null ? say('until-lifted') : say(isExpired ? 'ended' : 'until', { end: dayInWords(to, day) });
 
 const Limits = ({ handover, day }: HandoverProps) => (
   <section className="stack-close">
     <h3>Limits</h3>
-    {handover.limits.length === 0 ? <Empty>None in force.</Empty> : null}
+    {handover.limits.length === 0 ? <p className="soft">{say('none-in-force')}</p> : null}
     <ul>
       {handover.limits.map((limit) => (
         <li key={`${limit.joint} ${limit.kind} ${limit.from}`}>
           <strong>{jointInWords(limit.joint)}</strong>: {limit.kind.replace('-', ' ')}
-          {limit.limitKg === null ? '' : `, no more than ${limit.limitKg} kg`}
+          {limit.limitKg === null ? '' : `, ${say('no-more-than-kg', { load: limit.limitKg })}`}
           {degreesAllowed(limit)}, {untilWords(limit.to, limit.isExpired, day)}.{' '}
-          <span className="soft">Set by {limit.author}.</span>
+          <span className="soft">{say('set-by', { author: limit.author })}</span>
         </li>
       ))}
     </ul>
@@ -92,21 +92,21 @@ const Limits = ({ handover, day }: HandoverProps) => (
 );
 
 const clearedWords = {
-  clinician: 'A clinician may clear it.',
-  physician: 'A physician must clear it.',
+  clinician: say('a-clinician-may-clear'),
+  physician: say('a-physician-must-clear'),
 } as const;
 
 const IneligibleMethods = ({ handover }: HandoverProps) => (
   <section className="stack-close wide">
-    <h3>Methods not available, and why</h3>
-    {handover.closed.length === 0 ? <Empty>No method is contraindicated or needs clearance.</Empty> : null}
+    <h3>{say('methods')}</h3>
+    {handover.closed.length === 0 ? <p className="soft">{say('no-method')}</p> : null}
     <ul>
       {handover.closed.map((line) => (
         <li key={`${line.method} ${line.text}`}>
           <strong>{methodInWords[line.method]}</strong>: {line.text}{' '}
           <span className="soft">
             {line.limbs.length === 4
-              ? 'Every limb. '
+              ? `${say('every-limb')} `
               : `${listed(line.limbs.map(({ limb, side }) => `${side} ${limb}`))}. `}
             {line.clearedBy ? clearedWords[line.clearedBy] : ''}
           </span>
@@ -118,8 +118,8 @@ const IneligibleMethods = ({ handover }: HandoverProps) => (
 
 const Decisions = ({ handover, clock, day }: HandoverProps) => (
   <section className="stack-close">
-    <h3>Last three decisions</h3>
-    {handover.decisions.length === 0 ? <Empty>None yet.</Empty> : null}
+    <h3>{say('last-three-decisions')}</h3>
+    {handover.decisions.length === 0 ? <p className="soft">{say('none-yet')}</p> : null}
     <ul>
       {handover.decisions.map((row) => {
         const { word, shape, tone } = decisionStatus[row.decision];
@@ -131,21 +131,25 @@ const Decisions = ({ handover, clock, day }: HandoverProps) => (
             {jointInWords(row.joint)}, {momentInWords(row.evaluatedAt, clock)}.{' '}
             <span className="soft">
               {row.reasons.length === 0
-                ? 'No rule prevented progress. '
+                ? `${say('no-rule-prevented-progress')} `
                 : `${listed(row.reasons.map((reason) => `${reason.rule} (${reason.threshold})`))}. `}
-              {row.answer ? `Answered by ${row.answer.answeredName}.` : 'Not accepted or overridden yet.'}
+              {row.answer ? say('answered-by', { name: row.answer.answeredName }) : say('not-answered')}
             </span>
           </li>
         );
       })}
     </ul>
     <h4>Overrides</h4>
-    {handover.overrides.length === 0 ? <Empty>No override is in force.</Empty> : null}
+    {handover.overrides.length === 0 ? <p className="soft">{say('no-override-is-in-force')}</p> : null}
     <ul>
       {handover.overrides.map((row) => (
         <li key={`${row.joint} ${row.until}`}>
-          <strong>{jointInWords(row.joint)}</strong>: {decisionStatus[row.instead].word} instead of{' '}
-          {decisionStatus[row.engine].word}, until {dayInWords(row.until, day)}.{' '}
+          <strong>{jointInWords(row.joint)}</strong>:{' '}
+          {say('override', {
+            word: decisionStatus[row.instead].word,
+            proposed: decisionStatus[row.engine].word,
+            until: dayInWords(row.until, day),
+          })}{' '}
           <span className="soft">
             {row.by}: {row.reason}
           </span>
@@ -155,46 +159,26 @@ const Decisions = ({ handover, clock, day }: HandoverProps) => (
   </section>
 );
 
-const Doses = ({ handover }: HandoverProps) => (
-  <section className="stack-close">
-    <h3>Not signed yet</h3>
-    {handover.unsigned.length === 0 ? <Empty>No prescription needs signing.</Empty> : null}
-    <ul>
-      {handover.unsigned.map(({ id, dose }) => (
-        <li key={id}>
-          <strong>{doseTitle(dose)}</strong>: {doseInWords(dose)}.
-        </li>
-      ))}
-    </ul>
-    <h4>In force</h4>
-    {handover.inForce.length === 0 ? <Empty>No prescription is in force.</Empty> : null}
-    <ul>
-      {handover.inForce.map(({ id, dose, signedName }) => (
-        <li key={id}>
-          <strong>{doseTitle(dose)}</strong>: {doseInWords(dose)}.{' '}
-          <span className="soft">Signed by {signedName}.</span>
-        </li>
-      ))}
-    </ul>
-  </section>
-);
-
 const careWords = ({ state, change }: HandoverAnswer['episodeStatus'], day: Day): string =>
   state === 'not-recorded' || !change
-    ? 'No episode of care is recorded.'
-    : `${stateInWords[change.to]} since ${dayInWords(change.on, day)}: ${change.reason}`;
+    ? say('no-episode-of-care')
+    : say('care-since', {
+        state: stateInWords[change.to],
+        on: dayInWords(change.on, day),
+        reason: change.reason,
+      });
 
 export const HandoverScreen = (props: HandoverProps) => (
   <div className="stack-wide">
     <p className="lead">{careWords(props.handover.episodeStatus, props.day)}</p>
     <div className="handover">
       <Dangers {...props} />
-      <PlanView plan={props.handover.plan} />
+      <PlanView plan={props.handover.plan} clock={props.clock} />
       <Pauses {...props} />
       <Limits {...props} />
       <IneligibleMethods {...props} />
       <Decisions {...props} />
-      <Doses {...props} />
+      <Doses handover={props.handover} />
     </div>
   </div>
 );

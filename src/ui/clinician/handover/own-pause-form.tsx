@@ -2,6 +2,7 @@
 /** Who looks after a pause, and until when. Without a name it is whoever presses. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { say } from '#messages/en/staff/handover.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/design-system/button.tsx';
@@ -24,7 +25,7 @@ const useOwnPause = ({ patientId, decisionId }: OwnPauseProps) => {
   const submit = useSubmit(prefix, `${prefix}send`);
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
-    const missing = until ? [] : [{ field: 'until', text: 'Enter the last day of follow-up.' }];
+    const missing = until ? [] : [{ field: 'until', text: say('enter-the-last-day-of-follow') }];
     const taken = await submit.send(missing, async () => {
       await client.clinician.handover.ownPause.mutate({
         patientId,
@@ -51,7 +52,7 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
       <div className="fields">
         <SelectField
           name={`${prefix}owner`}
-          label="Who follows it up"
+          label={say('who-follows-it-up')}
           empty="I do"
           options={props.colleagues.map(({ id, name }) => ({ value: id, label: name }))}
           value={ownerId}
@@ -60,7 +61,7 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
         <TextField
           name={`${prefix}until`}
           label="Until"
-          hint="As YYYY-MM-DD, no more than two weeks ahead."
+          hint={say('date-two-weeks')}
           value={until}
           error={submit.errorOf('until')}
           onChange={(event) => setUntil(event.target.value)}
@@ -68,7 +69,7 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
         />
       </div>
       <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
-        Follow it up
+        {say('follow-it-up')}
       </Button>
     </form>
   );

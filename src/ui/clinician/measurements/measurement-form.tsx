@@ -5,14 +5,13 @@ import type { MeasurementForm as Descriptor } from '#core/assessment/measurement
 import { exercises } from '#core/exercises/catalogue.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/measurements.ts';
 import type { Recorded } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { subjectOf } from './measurement-words.ts';
 
 const exerciseChoices = exercises.map(({ id, title }) => ({ value: id, label: title }));
-
-const takenTwice = 'At least one minute after the first. The lower reading is used.';
 
 /** Beside each number what it was last time, with its day; the bounds stand after it. */
 const hintsOf = (form: Descriptor, previous: Recorded | null, day: Day): Readonly<Record<string, string>> => {
@@ -21,14 +20,16 @@ const hintsOf = (form: Descriptor, previous: Recorded | null, day: Day): Readonl
     const value = known?.[field.name];
     if (typeof value !== 'number' || (field.kind !== 'number' && field.kind !== 'integer')) return [];
     const subject = previous ? subjectOf(previous) : '';
-    const of = subject ? `, ${subject}` : '';
-    return [
-      [field.name, `Last ${value} on ${dayInWords(previous!.day, day)}${of}. ${field.min} to ${field.max}`],
-    ];
+    const [min, max] = [String(field.min), String(field.max)];
+    const date = dayInWords(previous!.day, day);
+    const hint = subject
+      ? say('last-of', { value, date, subject, min, max })
+      : say('last', { value, date, min, max });
+    return [[field.name, hint]];
   });
-  const hints = Object.fromEntries(last) as Record<string, string>;
-  if (form.kind === 'limb-occlusion-pressure')
-    hints.secondMmhg = [takenTwice, hints.secondMmhg].filter(Boolean).join(' ');
+  const hints: Record<string, string> = Object.fromEntries(last);
+  for (const [name, hint] of Object.entries(form.hints))
+    hints[name] = [hint, hints[name]].filter(Boolean).join(' ');
   return hints;
 };
 
@@ -48,7 +49,7 @@ export const MeasurementForm = (props: {
       fields={form.fields}
       start={start}
       clearsTo={start}
-      label={`Record ${form.title.toLowerCase()}`}
+      label={say('record-kind', { kind: form.title.toLowerCase() })}
       taken="Recorded."
       choices={{ exerciseId: exerciseChoices }}
       hints={hintsOf(form, props.previous, props.day)}

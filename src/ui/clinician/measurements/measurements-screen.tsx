@@ -4,6 +4,7 @@ import type { MeasurementForm as Descriptor } from '#core/assessment/measurement
 import type { EffusionRecord } from '#core/record/record.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/measurements.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { Recorded } from '../answers.ts';
@@ -26,7 +27,7 @@ export interface MeasurementsProps {
 
 const Before = ({ lines }: { readonly lines: readonly string[] }) =>
   lines.length === 0 ? (
-    <span className="soft">not measured</span>
+    <span className="soft">{say('not-measured')}</span>
   ) : (
     <span className="before">{lines.join(' · ')}</span>
   );
@@ -43,7 +44,10 @@ const newestLines = (
 ): readonly string[] =>
   newestBySubject(rows.filter((row) => row.kind === kind)).map((row) => {
     const subject = subjectOf(row);
-    return `${subject ? `${subject}: ` : ''}${measurementInWords(row)} (${dayInWords(row.day, day)}${isOld(row, day, validDays) ? ', out of date: measure again' : ''})`;
+    const value = measurementInWords(row);
+    const date = dayInWords(row.day, day);
+    const dated = isOld(row, day, validDays) ? say('out-of-date', { value, date }) : `${value} (${date})`;
+    return subject ? `${subject}: ${dated}` : dated;
   });
 
 const effusionLines = (rows: readonly EffusionRecord[], day: Day): readonly string[] =>
@@ -60,7 +64,7 @@ const columns = [
 
 export const MeasurementsScreen = (props: MeasurementsProps) => (
   <div className="stack-wide">
-    <section className="measure-kinds screen-only" aria-label="Record a measurement">
+    <section className="measure-kinds screen-only" aria-label={say('record')}>
       {props.forms.map((form) => (
         <Disclosure
           key={form.kind}
@@ -84,7 +88,7 @@ export const MeasurementsScreen = (props: MeasurementsProps) => (
         isOpen={props.open === 'effusion'}
         summary={
           <span className="measure-summary">
-            <span>Knee effusion</span> <Before lines={effusionLines(props.effusions, props.day)} />
+            <span>{say('effusion')}</span> <Before lines={effusionLines(props.effusions, props.day)} />
           </span>
         }
       >
@@ -92,7 +96,7 @@ export const MeasurementsScreen = (props: MeasurementsProps) => (
       </Disclosure>
     </section>
     <DataTable
-      caption="All measurements, newest first"
+      caption={say('all')}
       columns={columns}
       rows={[...props.rows].reverse().map((row) => ({
         key: row.id,
@@ -100,10 +104,10 @@ export const MeasurementsScreen = (props: MeasurementsProps) => (
           dayInWords(row.day, props.day),
           props.forms.find((form) => form.kind === row.kind)?.title ?? row.kind,
           subjectOf(row),
-          `${measurementInWords(row)}${row.confirmed ? ' (unusual, confirmed)' : ''}`,
+          row.confirmed ? say('unusual', { value: measurementInWords(row) }) : measurementInWords(row),
         ],
       }))}
-      empty="No measurement is recorded yet."
+      empty={say('none')}
     />
   </div>
 );

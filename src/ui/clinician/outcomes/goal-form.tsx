@@ -2,6 +2,7 @@
 /** Setting a goal in the patient's words, or saying how a known one stands. */
 import { useRouter } from 'next/navigation';
 import { goalFields, goalStateWords } from '#core/episode/goals.ts';
+import { say } from '#messages/en/staff/outcomes.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
@@ -21,10 +22,10 @@ export const GoalForm = (props: {
       prefix={props.prefix}
       fields={goalFields.filter((field) => field.name !== left)}
       clearsTo={{}}
-      label={goal === null ? 'Set this goal' : 'Save'}
+      label={goal === null ? say('goal.set') : 'Save'}
       taken="Saved."
       choices={{ state: stateChoices }}
-      hints={{ byDay: 'As YYYY-MM-DD; leave empty if no date was agreed.' }}
+      hints={{ byDay: say('goal.day-hint') }}
       send={async (value) => {
         const given = goal === null ? { state: 'open' } : { goal };
         await client.clinician.outcomes.setGoal.mutate({

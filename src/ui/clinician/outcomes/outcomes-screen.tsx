@@ -6,6 +6,7 @@ import type { Goal } from '#core/episode/goals.ts';
 import { goalStateWords } from '#core/episode/goals.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/outcomes.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { CourseAnswer, Patient } from '../answers.ts';
@@ -20,11 +21,17 @@ export interface OutcomesProps {
   readonly day: Day;
 }
 
+const firstInWords = ({ text, day: on }: OutcomeLine['readings'][number], day: Day): string =>
+  say('first', { value: text, date: dayInWords(on, day) });
+
+const dueInWords = (date: string, isOverdue: boolean): string =>
+  isOverdue ? say('by-day-passed', { date }) : say('by-day', { date });
+
 const decisionsInForceOf = ({ state, byDay, isOverdue, said }: Goal, { clock, day }: OutcomesProps): string =>
   [
     goalStateWords[state],
-    byDay ? `to be reached by ${dayInWords(byDay, day)}${isOverdue ? ', which has passed' : ''}` : '',
-    said ? `recorded by ${said.by}, ${momentInWords(said.at, clock)}` : 'set at the start of the episode',
+    byDay ? dueInWords(dayInWords(byDay, day), isOverdue) : '',
+    said ? say('recorded-by', { name: said.by, time: momentInWords(said.at, clock) }) : say('set-at-start'),
   ]
     .filter(Boolean)
     .join('; ');
@@ -40,7 +47,8 @@ const GoalView = (props: OutcomesProps & { readonly goal: Goal; readonly place: 
       <Disclosure
         summary={
           <>
-            Record progress<span className="visually-hidden">: {goal.goal}</span>
+            {say('progress')}
+            <span className="visually-hidden">: {goal.goal}</span>
           </>
         }
       >
@@ -52,15 +60,15 @@ const GoalView = (props: OutcomesProps & { readonly goal: Goal; readonly place: 
 
 const Goals = (props: OutcomesProps) => (
   <section className="stack">
-    <h2>Goals set with the patient</h2>
-    {props.course.goals.length === 0 ? <p className="soft">No goal is set yet.</p> : null}
+    <h2>{say('goals')}</h2>
+    {props.course.goals.length === 0 ? <p className="soft">{say('no-goal')}</p> : null}
     <ul className="plain-list stack">
       {props.course.goals.map((goal, place) => (
         <GoalView key={goal.goal} goal={goal} place={place} {...props} />
       ))}
     </ul>
     <div className="screen-only">
-      <Disclosure summary="Set a goal">
+      <Disclosure summary={say('set-goal')}>
         <GoalForm patientId={props.patient.id} goal={null} prefix="goal-new-" />
       </Disclosure>
     </div>
@@ -86,11 +94,11 @@ const Line = ({
         <strong>{newest.text}</strong>{' '}
         <span className="soft">
           {dayInWords(newest.day, day)}
-          {line.readings.length > 1 ? `; first ${first.text}, ${dayInWords(first.day, day)}` : ''}
+          {line.readings.length > 1 ? `; ${firstInWords(first, day)}` : ''}
         </span>
       </p>
       <p>{line.norm.sentence}</p>
-      <p>Change: {line.change.sentence}</p>
+      <p>{say('change', { sentence: line.change.sentence })}</p>
       {line.change.parts ? (
         <ul>
           {line.change.parts.map((part) => (
@@ -100,11 +108,12 @@ const Line = ({
       ) : null}
       <div className="row screen-only">
         <a href={`/patients/${patientId}/measurements?kind=${line.kind}`}>
-          Measure again<span className="visually-hidden">: {line.title}</span>
+          {say('again')}
+          <span className="visually-hidden">: {line.title}</span>
         </a>
       </div>
       {workings.length > 0 ? (
-        <Disclosure summary="Calculation and source">
+        <Disclosure summary={say('calculation')}>
           <Sources workings={workings} />
         </Disclosure>
       ) : null}
@@ -115,7 +124,7 @@ const Line = ({
 /** Every reading, for reading and copying. */
 const Readings = ({ lines, day }: { readonly lines: readonly OutcomeLine[]; readonly day: Day }) => (
   <DataTable
-    caption="Every reading, oldest first"
+    caption={say('readings')}
     columns={[
       { key: 'what', title: 'Measures' },
       { key: 'day', title: 'Day' },
@@ -145,14 +154,10 @@ export const OutcomesScreen = (props: OutcomesProps) => {
       <Goals {...props} />
       <section className="stack-wide">
         <h2>Measures</h2>
-        <p className="soft">
-          The latest reading beside the first. A difference counts as a change only when it exceeds the
-          measurement error. This does not show what caused it.
-        </p>
+        <p className="soft">{say('measures-note')}</p>
         {lines.length === 0 ? (
           <p>
-            No outcome is measured yet.{' '}
-            <a href={`/patients/${patient.id}/measurements`}>Record a measurement</a>
+            {say('none')} <a href={`/patients/${patient.id}/measurements`}>{say('record')}</a>
           </p>
         ) : null}
         {lines.map((line) => (

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useRef, useState } from 'react';
 import { newPatientFields } from '#core/record/patient-details.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/patients.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import type { AddedPatient } from '../answers.ts';
 import { client } from '../client.ts';
@@ -12,10 +13,10 @@ import { FormFrame } from '../forms/form-frame.tsx';
 type Found = Extract<AddedPatient, { answer: 'possible-duplicate' }>['found'];
 
 const signInWords: Readonly<Record<Found[number]['signs'][number], string>> = {
-  'birth-and-name': 'same day of birth and a similar name',
-  phone: 'same telephone number',
-  email: 'same email',
-  'patient-number': 'same patient number',
+  'birth-and-name': say('same-birth-and-name'),
+  phone: say('same-phone'),
+  email: say('same-email'),
+  'patient-number': say('same-number'),
 };
 
 const FoundPeople = ({ found }: { readonly found: Found }) => (
@@ -23,10 +24,13 @@ const FoundPeople = ({ found }: { readonly found: Found }) => (
     {found.map(({ patientId, person, signs }) => (
       <li key={patientId}>
         <a href={`/patients/${patientId}`}>
-          {person ? `${person.givenName} ${person.familyName}` : 'A colleague’s patient'}
+          {person ? `${person.givenName} ${person.familyName}` : say('colleagues-patient')}
         </a>
         {person
-          ? `, born ${dayInWords(person.birthDay)}: ${signs.map((sign) => signInWords[sign]).join(', ')}`
+          ? `, ${say('found-born', {
+              date: dayInWords(person.birthDay),
+              signs: signs.map((sign) => signInWords[sign]).join(', '),
+            })}`
           : ''}
       </li>
     ))}
@@ -49,17 +53,17 @@ export const NewPatientForm = () => {
     <FormFrame
       prefix="new-"
       fields={newPatientFields}
-      label="Add this patient"
-      taken={found.length > 0 ? '' : 'Patient added. Opening the record.'}
+      label={say('add-this')}
+      taken={found.length > 0 ? '' : say('added')}
       hints={{
-        birthDay: 'As YYYY-MM-DD, such as 1961-04-09. Loadgate is for adults, 18 and over.',
-        phone: 'The number the clinic calls. Leave it empty if there is none.',
+        birthDay: say('birth-hint'),
+        phone: say('phone-hint'),
       }}
       send={add}
     >
       {found.length > 0 ? (
         <section className="confirm" aria-live="polite">
-          <h2>Is this patient on record already?</h2>
+          <h2>{say('on-record')}</h2>
           <FoundPeople found={found} />
           <Button
             type="submit"
@@ -68,7 +72,7 @@ export const NewPatientForm = () => {
               otherThan.current = found.map(({ patientId }) => patientId);
             }}
           >
-            No, this is somebody else: add the patient
+            {say('somebody-else')}
           </Button>
         </section>
       ) : null}

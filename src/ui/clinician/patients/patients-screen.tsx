@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { counted, dayInWords } from '#core/review/plain-words.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/patients.ts';
 import { LinkButton } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import type { PatientLine } from '../answers.ts';
@@ -33,20 +34,23 @@ export const PatientsScreen = (props: {
       <form method="get" className="row row-end">
         <TextField
           name="name"
-          label="Find by name"
+          label={say('find')}
           type="search"
           autoComplete="off"
           value={typed}
           onChange={(event) => setTyped(event.target.value)}
         />
         <LinkButton href="/patients/new" tone="plain">
-          Add a patient
+          {say('add')}
         </LinkButton>
       </form>
       <p role="status" className="soft">
         {typed.trim() === ''
           ? `${counted(shown.length, 'patient')}.`
-          : `${shown.length} of ${counted(props.patients.length, 'patient')} with this name.`}
+          : say('with-name', {
+              count: shown.length,
+              all: props.patients.length,
+            })}
       </p>
       <ul className="people">
         {shown.map((patient) => (
@@ -55,7 +59,10 @@ export const PatientsScreen = (props: {
               {patient.familyName}, {patient.givenName}
             </a>
             <span className="soft">
-              {dayInWords(patient.birthDay)}, {ageYears(patient.birthDay, props.day)} years
+              {say('born', {
+                date: dayInWords(patient.birthDay),
+                years: ageYears(patient.birthDay, props.day),
+              })}
             </span>
           </li>
         ))}

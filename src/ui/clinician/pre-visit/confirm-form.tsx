@@ -5,6 +5,7 @@ import { type FormEvent, useCallback, useState } from 'react';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { isSameAnswer } from '#core/screening/pre-visit.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/pre-visit.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import {
@@ -25,10 +26,11 @@ type Row = PreVisitAnswer['toLookAt'][number];
 const stateFrom = ({ now }: Row): ItemState => (now ? stateFromAnswer(now) : unanswered);
 
 /** "no, since 3 Feb"; the question is whether it is still so. */
-const beforeWords = ({ item, before, since }: Row, day: Day): string | null =>
-  before
-    ? `${answerInWords(item, before)}${since ? `. Still true since ${dayInWords(since, day)}?` : ''}`
-    : null;
+const beforeWords = ({ item, before, since }: Row, day: Day): string | null => {
+  if (!before) return null;
+  const answer = answerInWords(item, before);
+  return since ? say('still-true', { answer, date: dayInWords(since, day) }) : answer;
+};
 
 /** What the clinician put differently from what the patient said. */
 const correctionsFrom = (rows: readonly Row[], state: ScreeningFormState) =>
@@ -78,11 +80,9 @@ export const ConfirmForm = (props: {
       ))}
       <div className="row screening-foot">
         <Button type="submit" id="confirm-answers" aria-disabled={submit.isBusy || undefined}>
-          Confirm as a new screening
+          {say('confirm')}
         </Button>
-        <span role="status">
-          {rows.length} to review; {preVisit.plainNo} answered “no”, taken as reported.
-        </span>
+        <span role="status">{say('to-review', { count: rows.length, plain: preVisit.plainNo })}</span>
       </div>
     </form>
   );

@@ -2,14 +2,15 @@
 
 import { dayInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/pre-visit.ts';
 import type { PreVisitAnswer } from '../episode/answers.ts';
 import { ConfirmForm } from './confirm-form.tsx';
 
 const missingWords = (preVisit: PreVisitAnswer): string => {
   const left = preVisit.stillToAsk['low-load'] ?? [];
   return left.length === 0
-    ? 'Every question needed for low load is answered.'
-    : `Not answered, and needed for low load: ${listed(left.map(({ clinicianLabel }) => clinicianLabel))}.`;
+    ? say('all-answered')
+    : say('missing', { questions: listed(left.map(({ clinicianLabel }) => clinicianLabel)) });
 };
 
 export const PreVisitScreen = (props: {
@@ -19,19 +20,14 @@ export const PreVisitScreen = (props: {
 }) => {
   const { preVisit, day } = props;
   if (!preVisit) {
-    return (
-      <p>
-        The patient has not answered any pre-visit questions. On the phone they are under “Questions before
-        your visit”.
-      </p>
-    );
+    return <p>{say('none')}</p>;
   }
   if (preVisit.isConfirmed) {
-    return <p>Answered on {dayInWords(preVisit.day, day)}; a screening was recorded afterwards.</p>;
+    return <p>{say('confirmed', { date: dayInWords(preVisit.day, day) })}</p>;
   }
   return (
     <div className="stack">
-      <p className="lead">Answered on {dayInWords(preVisit.day, day)}; no screening recorded yet.</p>
+      <p className="lead">{say('waiting', { date: dayInWords(preVisit.day, day) })}</p>
       <p className="soft">{missingWords(preVisit)}</p>
       <ConfirmForm patientId={props.patientId} preVisit={preVisit} day={day} />
     </div>

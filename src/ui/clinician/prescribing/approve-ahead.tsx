@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
 import { preApprovalFields } from '#core/episode/care-fields.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import type { ApprovedAhead } from '../answers.ts';
 import { client } from '../client.ts';
@@ -24,16 +25,16 @@ export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: Approve
   const inForce = approvals.filter((row) => row.withdrawnAt === null).at(-1);
   return (
     <div className="stack">
-      <p>
-        No more than 3 steps or 28 days. It ends with any ease-back, pause or new limit, or when the screening
-        is out of date. It never covers occlusion pressure, a step over 10 % or of unknown size, a step that
-        loads other joints, or a return.
-      </p>
+      <p>{say('ahead.limits')}</p>
       {inForce ? (
         <div className="stack-close">
           <p>
-            Signed by {inForce.signedBy}, {signedOn[inForce.id]}: {inForce.steps}{' '}
-            {inForce.steps === 1 ? 'step' : 'steps'} within {inForce.days} days.
+            {say('ahead.signed', {
+              name: inForce.signedBy,
+              time: signedOn[inForce.id] ?? '',
+              steps: inForce.steps,
+              days: inForce.days,
+            })}
           </p>
           <Button
             tone="plain"
@@ -45,14 +46,14 @@ export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: Approve
               router.refresh();
             }}
           >
-            Withdraw approval
+            {say('ahead.withdraw')}
           </Button>
         </div>
       ) : null}
       <FormFrame
         prefix={`ahead-${itemId}-`}
         fields={fields}
-        label={inForce ? 'Sign again for steps ahead' : 'Sign for steps ahead'}
+        label={inForce ? say('ahead.sign-again') : say('ahead.sign')}
         taken="Signed."
         send={async (value) => {
           await client.clinician.care.preApprove.mutate({

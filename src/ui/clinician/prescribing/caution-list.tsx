@@ -1,5 +1,6 @@
 /** Cautions of a dose: the clinician's words, and beneath them what the patient reads. None can be removed. */
 import type { ShownCaution } from '#api/clinician/caution-words.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { supportInWords } from '../support-note.tsx';
 
 export const CautionList = ({ cautions }: { readonly cautions: readonly ShownCaution[] }) => (
@@ -8,7 +9,7 @@ export const CautionList = ({ cautions }: { readonly cautions: readonly ShownCau
       <li key={caution.id}>
         {caution.text}{' '}
         <span className="soft">
-          To the patient: “{caution.toPatient}” ({supportInWords(caution.support)})
+          {say('to-patient', { text: caution.toPatient, support: supportInWords(caution.support) })}
         </span>
       </li>
     ))}

@@ -2,6 +2,7 @@
 /** Ending a prescription, with the reason. Ended is not erased. */
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
@@ -11,7 +12,7 @@ const fields: readonly Field[] = [
     kind: 'text',
     minLength: 1,
     maxLength: 200,
-    about: 'Reason for ending this prescription',
+    about: say('end.reason'),
   },
 ];
 
@@ -22,7 +23,7 @@ export const EndForm = (props: { readonly patientId: string; readonly prescripti
     <FormFrame
       prefix={`end-${prescriptionId}-`}
       fields={fields}
-      label="End prescription"
+      label={say('end')}
       taken="Ended."
       send={async ({ reason }) => {
         await client.clinician.prescriptions.end.mutate({

@@ -1,8 +1,9 @@
 /** The ladder of a family as lines: the computed figure, the step to it, and the measured share beside the model. */
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Anthropometry, Level } from '#core/exercises/exercise.ts';
 import { ladder, stepBetween } from '#core/exercises/ladder/ladder.ts';
 import { figure } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 
 export interface LadderRow {
   readonly exerciseId: string;
@@ -15,32 +16,33 @@ export interface LadderRow {
   readonly remark: string;
 }
 
+const signed = (value: number): string => `${value >= 0 ? '+' : ''}${figure(value)}`;
+
 const stepText = (from: Level | undefined, to: Level): string => {
   if (!from) return 'first';
   const { percent } = stepBetween(from, to);
-  return percent === null
-    ? 'not known'
-    : `${percent >= 0 ? '+' : ''}${figure(percent)} %${percent > 10 ? ', over 10 %' : ''}`;
+  if (percent === null) return say('step-not-known');
+  return percent > 10 ? say('step-large', { percent: signed(percent) }) : `${signed(percent)} %`;
 };
 
-const percentText = (share: number): string => `${figure(share * 100)} %`;
-
-const measuredText = (level: Level): string =>
-  level.measuredShare === null
-    ? 'not measured'
-    : `${percentText(level.measuredShare)} of body weight${
-        level.modelError === null
-          ? ''
-          : `; model ${level.modelError >= 0 ? '+' : ''}${figure(level.modelError * 100)} points`
-      }`;
+const measuredText = ({ measuredShare, modelError }: Level): string => {
+  if (measuredShare === null) return say('not-measured');
+  const percent = figure(measuredShare * 100);
+  return modelError === null
+    ? say('measured', { percent })
+    : say('measured-model', { percent, points: signed(modelError * 100) });
+};
 
 /** Easiest first. */
 export const ladderRows = (family: string, person: Anthropometry): readonly LadderRow[] => {
   const levels = ladder(family, person);
   return levels.map((level, place) => ({
     exerciseId: level.exerciseId,
-    title: exerciseById(level.exerciseId)?.title ?? level.exerciseId,
-    effectiveLoad: level.effectiveLoadKg === null ? 'not computed' : `${figure(level.effectiveLoadKg)} kg`,
+    title: exerciseTitle(level.exerciseId),
+    effectiveLoad:
+      level.effectiveLoadKg === null
+        ? say('not-computed')
+        : say('kilograms', { number: figure(level.effectiveLoadKg) }),
     measure: level.measure
       ? `${figure(level.measure.value)}${level.measure.unit === '1' ? '' : ` ${level.measure.unit.replace('.', '·')}`}, ${level.measure.about}`
       : 'none',
@@ -48,7 +50,7 @@ export const ladderRows = (family: string, person: Anthropometry): readonly Ladd
     measured: measuredText(level),
     moments:
       level.moments.map(({ joint, newtonMetres }) => `${joint} ${figure(newtonMetres)} N·m`).join(', ') ||
-      'not computed',
+      say('not-computed'),
     remark: level.remark,
   }));
 };

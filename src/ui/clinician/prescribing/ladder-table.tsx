@@ -1,16 +1,17 @@
 'use client';
 /** The ladder for this body; any exercise on it can be taken. */
+import { say } from '#messages/en/staff/prescribing.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import type { LadderRow } from './ladder-rows.ts';
 
 const columns = [
-  { key: 'exercise', title: 'Exercise, easiest first' },
-  { key: 'measure', title: 'Ordered by' },
+  { key: 'exercise', title: say('ladder.exercise') },
+  { key: 'measure', title: say('ladder.ordered-by') },
   { key: 'step', title: 'Step', isNumber: true },
-  { key: 'load', title: 'Effective load', isNumber: true },
-  { key: 'moments', title: 'Moment at each joint' },
-  { key: 'measured', title: 'Measured share' },
+  { key: 'load', title: say('ladder.load'), isNumber: true },
+  { key: 'moments', title: say('ladder.moments') },
+  { key: 'measured', title: say('ladder.measured') },
   { key: 'choose', title: <span className="visually-hidden">Choose</span> },
 ];
 
@@ -23,7 +24,7 @@ export const LadderTable = (props: {
   return (
     <div className="stack-close">
       <DataTable
-        caption="Levels for this patient, computed from weight and height"
+        caption={say('ladder')}
         columns={columns}
         rows={props.rows.map((row) => ({
           key: row.exerciseId,
@@ -38,13 +39,14 @@ export const LadderTable = (props: {
               <strong key="chosen">Chosen</strong>
             ) : (
               <Button key="take" tone="quiet" onClick={() => props.onChoose(row.exerciseId)}>
-                Choose<span className="visually-hidden"> {row.title}</span>
+                Choose
+                <span className="visually-hidden"> {row.title}</span>
               </Button>
             ),
           ],
         }))}
       />
-      {remark ? <p className="soft">For the chosen level: {remark}</p> : null}
+      {remark ? <p className="soft">{say('ladder.remark', { remark })}</p> : null}
     </div>
   );
 };

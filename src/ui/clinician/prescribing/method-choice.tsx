@@ -2,14 +2,15 @@
 import { type Eligibility, type Method, methods } from '#core/prescribing/methods.ts';
 import { listed } from '#core/review/plain-words.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { groupedReasons } from '../screening/outcome-table.tsx';
 import { eligibilityStatus, methodInWords } from '../words.ts';
 
 const about: Readonly<Record<Method, string>> = {
-  variation: 'A harder or easier form of the exercise, ordered by the load on this patient’s joint.',
-  'low-load': 'A light load close to failure. Less joint load per repetition, but more repetitions.',
-  occlusion: 'A light load with the limb’s blood flow restricted by a cuff at a measured pressure.',
+  variation: say('about.variation'),
+  'low-load': say('about.low-load'),
+  occlusion: say('about.occlusion'),
 };
 
 const isOpen = (row: MethodOutcome): boolean => row.eligibility.startsWith('open');
@@ -24,10 +25,12 @@ const eligibilityOf = (outcomes: readonly MethodOutcome[]): Eligibility => {
   return open.every((row) => row.eligibility === 'open') ? 'open' : 'open-with-precautions';
 };
 
-const whereInWords = (outcomes: readonly MethodOutcome[]): string => {
+const eligibilityInWords = (word: string, outcomes: readonly MethodOutcome[]): string => {
   const open = outcomes.filter(isOpen).map((row) => `${row.side} ${row.limb}`);
-  if (open.length === 0) return '';
-  return open.length === 4 ? ' on every limb' : ` on ${listed(open)}`;
+  if (open.length === 0) return word;
+  return open.length === 4
+    ? say('open-everywhere', { eligibility: word })
+    : say('open-on', { eligibility: word, limbs: listed(open) });
 };
 
 const MethodLine = ({
@@ -55,7 +58,7 @@ const MethodLine = ({
           {methodInWords[method]}
         </a>
         <StatusTag shape={shape} tone={tone}>
-          {`${word}${whereInWords(outcomes)}`}
+          {eligibilityInWords(word, outcomes)}
         </StatusTag>
       </p>
       <p className="soft">{about[method]}</p>
@@ -65,7 +68,7 @@ const MethodLine = ({
             <li key={`${reason.code} ${reason.text}`}>
               {reason.text}{' '}
               <span className="soft">
-                ({reason.limbs.length === 4 ? 'every limb' : listed(reason.limbs)})
+                ({reason.limbs.length === 4 ? say('closed-everywhere') : listed(reason.limbs)})
               </span>
             </li>
           ))}

@@ -3,6 +3,7 @@
 import { type FormEvent, useState } from 'react';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Method } from '#core/prescribing/methods.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
@@ -36,18 +37,17 @@ interface Shown {
 }
 
 const hints = {
-  knownOneRepMaxKg:
-    'If left empty, it is estimated from the latest repetitions to failure for this exercise and side.',
-  percent: 'Share of the measured occlusion pressure: 40 to 80.',
-  tightness: '0 to 10. A wrap has no pressure.',
+  knownOneRepMaxKg: say('maximum-hint'),
+  percent: say('percent-hint'),
+  tightness: say('tightness-hint'),
 };
 
 const startOf = (line: PrescribeFormProps['line']): Typed =>
   line ? { exerciseId: line.exerciseId, side: line.side } : {};
 
 const ShownProposal = ({ shown, of }: { readonly shown: Shown; readonly of: PrescribeFormProps }) => (
-  <section className="stack proposal" aria-label="Proposed dose">
-    <h2>Proposed dose</h2>
+  <section className="stack proposal" aria-label={say('proposed')}>
+    <h2>{say('proposed')}</h2>
     <ProposalView proposed={shown.proposed} />
     <SaveAndSign
       patientId={of.patientId}
@@ -93,11 +93,11 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
             onChoose={(id) => type('exerciseId', id)}
           />
         ) : null}
-        <Disclosure summary="Change the clinic’s default values">
+        <Disclosure summary={say('defaults')}>
           <DescriptorFields {...shared} fields={asked.usual} />
         </Disclosure>
         <Button type="submit" id="propose" aria-disabled={submit.isBusy || undefined}>
-          {submit.isBusy ? 'Computing…' : 'Propose a dose'}
+          {submit.isBusy ? 'Computing…' : say('propose')}
         </Button>
       </form>
       {shown ? <ShownProposal shown={shown} of={props} /> : null}

@@ -6,6 +6,7 @@ import type { Anthropometry } from '#core/exercises/exercise.ts';
 import { type Method, methods } from '#core/prescribing/methods.ts';
 import { anthropometryOf } from '#core/prescribing/variation/variation-for-patient.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import type { Patient, Version } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';
 import { methodInWords } from '../words.ts';
@@ -35,17 +36,11 @@ const needsOf = (
   { patient, measurements }: PrescribeProps,
   person: Anthropometry | null,
 ): readonly string[] => [
-  ...(patient.profile ? [] : ['a care profile (overview)']),
-  ...(patient.profile?.ownedLoadsKg.length
-    ? []
-    : ['the loads the patient has at home (overview), for low load']),
-  ...(person ? [] : ['weight, height and sex used in body formulas, for the levels of a variation']),
-  ...(measurements.some((row) => row.kind === 'repetitions-to-failure')
-    ? []
-    : ['repetitions to failure at one load, for low load without a known maximum']),
-  ...(measurements.some((row) => row.kind === 'limb-occlusion-pressure')
-    ? []
-    : ['a measured limb occlusion pressure, for cuff work']),
+  ...(patient.profile ? [] : [say('needs.profile')]),
+  ...(patient.profile?.ownedLoadsKg.length ? [] : [say('needs.loads')]),
+  ...(person ? [] : [say('needs.body')]),
+  ...(measurements.some((row) => row.kind === 'repetitions-to-failure') ? [] : [say('needs.repetitions')]),
+  ...(measurements.some((row) => row.kind === 'limb-occlusion-pressure') ? [] : [say('needs.pressure')]),
 ];
 
 export const PrescribeScreen = (props: PrescribeProps) => {
@@ -60,13 +55,14 @@ export const PrescribeScreen = (props: PrescribeProps) => {
       <section className="stack-close">
         <h2>Method</h2>
         <MethodChoice patientId={patient.id} outcomes={props.outcomes} chosen={method} />
-        {needs.length > 0 ? <p className="soft">Not recorded yet: {needs.join('; ')}.</p> : null}
+        {needs.length > 0 ? <p className="soft">{say('needs', { things: needs.join('; ') })}</p> : null}
       </section>
       {method ? (
         <section className="stack">
           <h2>
-            {methodInWords[method]}
-            {version ? `: a new version of ${doseTitle(version.dose)}` : ''}
+            {version
+              ? say('new-version', { method: methodInWords[method], title: doseTitle(version.dose) })
+              : methodInWords[method]}
           </h2>
           <PrescribeForm
             key={method}

@@ -1,4 +1,5 @@
 /** Prescriptions: what waits for a signature, what is in force, what came before. */
+import { say } from '#messages/en/staff/prescribing.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
@@ -26,11 +27,9 @@ const changesOf = (version: Version, proposals: readonly Proposal[]): readonly s
   [];
 
 const withoutTreatmentConsent = {
-  'not-asked': 'Consent to treatment has not been asked for. Ask, and record the answer under Care.',
-  refused:
-    'The patient refused consent to treatment. Nothing can be signed, and every exercise rests until consent is given.',
-  withdrawn:
-    'The patient withdrew consent to treatment. Nothing can be signed, and every exercise rests until consent is given.',
+  'not-asked': say('consent.not-asked'),
+  refused: say('consent.refused'),
+  withdrawn: say('consent.withdrawn'),
 } as const;
 
 const TreatmentConsent = ({ consents }: Pick<PrescriptionsProps, 'consents'>) => {
@@ -42,11 +41,9 @@ const TreatmentConsent = ({ consents }: Pick<PrescriptionsProps, 'consents'>) =>
 
 const Unsigned = (props: PrescriptionsProps) => (
   <section className="stack" id="unsigned">
-    <h2>To sign</h2>
+    <h2>{say('to-sign')}</h2>
     <TreatmentConsent {...props} />
-    {props.prescriptions.unsigned.length === 0 ? (
-      <p className="soft">No prescription needs signing.</p>
-    ) : null}
+    {props.prescriptions.unsigned.length === 0 ? <p className="soft">{say('nothing-to-sign')}</p> : null}
     {props.prescriptions.unsigned.map((version) => (
       <VersionView key={version.id} version={version} clock={props.clock}>
         {changesOf(version, props.proposals).map((change) => (
@@ -66,20 +63,20 @@ const Unsigned = (props: PrescriptionsProps) => (
 /** Whether steps of an exercise are approved ahead, as the heading of its box. */
 const aheadInWords = (approvals: readonly ApprovedAhead[], itemId: string): string =>
   approvals.some((row) => row.itemId === itemId && row.withdrawnAt === null)
-    ? 'Steps approved ahead'
-    : 'Approve steps ahead';
+    ? say('ahead.approved')
+    : say('ahead.approve');
 
 const InForce = (props: PrescriptionsProps) => (
   <section className="stack">
-    <h2>In force</h2>
-    {props.prescriptions.inForce.length === 0 ? <p className="soft">No prescription is in force.</p> : null}
+    <h2>{say('in-force')}</h2>
+    {props.prescriptions.inForce.length === 0 ? <p className="soft">{say('none-in-force')}</p> : null}
     {props.prescriptions.inForce.map((version) => (
       <VersionView key={version.id} version={version} clock={props.clock}>
         <p className="screen-only">
           <a
             href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.itemId}`}
           >
-            Write a new version
+            {say('write-version')}
           </a>
         </p>
         <div className="screen-only">
@@ -93,7 +90,7 @@ const InForce = (props: PrescriptionsProps) => (
               )}
             />
           </Disclosure>
-          <Disclosure summary="End this prescription">
+          <Disclosure summary={say('end.summary')}>
             <EndForm patientId={props.patientId} prescriptionId={version.id} />
           </Disclosure>
         </div>
@@ -112,7 +109,7 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
     <Unsigned {...props} />
     <InForce {...props} />
     <DataTable
-      caption="Earlier versions, newest first"
+      caption={say('earlier')}
       columns={[
         { key: 'exercise', title: 'Exercise' },
         { key: 'dose', title: 'Dose' },
@@ -122,15 +119,12 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
         key: version.id,
         cells: [doseTitle(version.dose), doseInWords(version.dose), stateInWords(version, props.clock)],
       }))}
-      empty="No earlier versions."
+      empty={say('earlier.none')}
     />
     <p className="print-only">
-      {props.consents.monitoringHours ? `Monitoring hours: ${props.consents.monitoringHours}.  ` : ''}Answers
-      are not read around the clock.
+      {props.consents.monitoringHours ? `${say('hours', { hours: props.consents.monitoringHours })} ` : ''}
+      {say('not-around-the-clock')}
     </p>
-    <p className="print-only">
-      The licensed clinician’s judgement and local rules come before each caution above. Loadgate proposes; a
-      clinician decides.
-    </p>
+    <p className="print-only">{say('judgement')}</p>
   </div>
 );

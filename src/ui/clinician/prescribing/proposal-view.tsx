@@ -1,5 +1,6 @@
 /** A proposed dose with everything a signature rests on. */
 import { jointInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { Proposed } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
@@ -21,7 +22,7 @@ export const ProposalView = ({ proposed }: { readonly proposed: Proposed }) => (
       </ul>
     ) : null}
     <section className="stack-close">
-      <h3>How this dose was calculated</h3>
+      <h3>{say('working')}</h3>
       <ol>
         {proposed.working.map((line) => (
           <li key={line.text}>
@@ -31,13 +32,13 @@ export const ProposalView = ({ proposed }: { readonly proposed: Proposed }) => (
       </ol>
     </section>
     <p>
-      <strong>Easier session:</strong> {doseInWords(proposed.badDay)}
+      <strong>{say('easier')}</strong> {doseInWords(proposed.badDay)}
     </p>
     <p>
-      <strong>Monitored joints:</strong> {proposed.joints.map(jointInWords).join(', ')}. Any followed joint in
-      this list can hold, ease back or pause this exercise.
+      <strong>{say('monitored')}</strong>{' '}
+      {say('monitored-note', { joints: proposed.joints.map(jointInWords).join(', ') })}
     </p>
-    <Disclosure summary={`${proposed.cautions.length} cautions`} isOpen>
+    <Disclosure summary={say('cautions', { count: proposed.cautions.length })} isOpen>
       <CautionList cautions={proposed.cautions} />
     </Disclosure>
   </div>

@@ -9,6 +9,7 @@ import {
 } from '#core/prescribing/dose-request.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import { occlusionScheme, occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import type { Typed } from '../forms/typed.ts';
 
 const fieldsOf: Readonly<Record<Method, readonly Field[]>> = {
@@ -58,7 +59,7 @@ export const exerciseChoices = (method: Method) =>
 
 export const schemeChoices = occlusionSchemes.map(({ id, title, citation }) => ({
   value: id,
-  label: citation.mark === 'memory' ? `${title} (from memory)` : title,
+  label: citation.mark === 'memory' ? say('scheme-from-memory', { title }) : title,
 }));
 
 /** Taking a scheme fills in its usual rest where nothing was typed. */

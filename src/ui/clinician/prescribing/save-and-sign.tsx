@@ -2,6 +2,7 @@
 /** From a proposal to a signature: keep it unsigned, then sign by name. Only then can the patient see it. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
@@ -25,13 +26,13 @@ const SaveDraft = ({ submit, save }: SaveDraftProps) =>
   submit.questions.length > 0 ? (
     <ConfirmQuestion
       question={submit.questions.join(' ')}
-      yes="It is correct; save it"
-      no="Change it"
+      yes={say('save-anyway')}
+      no={say('save-change')}
       onYes={() => save(true)}
       onNo={submit.forget}
     />
   ) : (
-    <Button onClick={() => save(false)}>Save draft</Button>
+    <Button onClick={() => save(false)}>{say('save-draft')}</Button>
   );
 
 export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignProps) => {
@@ -54,23 +55,19 @@ export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignP
     <div className="stack">
       <ErrorSummary problems={submit.problems} />
       <p role="status" id="save-or-sign" tabIndex={-1}>
-        {signedBy
-          ? `Signed by ${signedBy}. The patient sees it on its programme days.`
-          : savedId
-            ? 'Draft saved. The patient cannot see it yet.'
-            : 'Nothing is saved yet.'}
+        {signedBy ? say('signed', { name: signedBy }) : savedId ? say('saved') : say('not-saved')}
       </p>
       {signedBy ? (
         <p>
-          <a href={`/patients/${patientId}/programme`}>Set the weekdays</a> or{' '}
-          <a href={`/patients/${patientId}/prescriptions`}>see all prescriptions</a>.
+          <a href={`/patients/${patientId}/programme`}>{say('set-weekdays')}</a> {say('or')}{' '}
+          <a href={`/patients/${patientId}/prescriptions`}>{say('see-all')}</a>.
         </p>
       ) : savedId ? (
         <SignButton
           patientId={patientId}
           prescriptionId={savedId}
           signer={signer}
-          title="this dose"
+          title={say('this-dose')}
           onSigned={setSignedBy}
         />
       ) : (

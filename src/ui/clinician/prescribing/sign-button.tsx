@@ -1,6 +1,7 @@
 'use client';
 /** Signing by name. The button says whose name it will be; the same exercise in force is replaced only when asked. */
 import { useRouter } from 'next/navigation';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
@@ -30,14 +31,14 @@ export const SignButton = (props: {
       {submit.questions.length > 0 ? (
         <ConfirmQuestion
           question={submit.questions.join(' ')}
-          yes="Replace it and sign"
-          no="Keep what is in force"
+          yes={say('replace')}
+          no={say('keep')}
           onYes={() => void sign(true)}
           onNo={submit.forget}
         />
       ) : (
         <Button id={id} onClick={() => void sign(false)} aria-disabled={submit.isBusy || undefined}>
-          Sign as {props.signer}
+          {say('sign-as', { name: props.signer })}
           <span className="visually-hidden">: {props.title}</span>
         </Button>
       )}

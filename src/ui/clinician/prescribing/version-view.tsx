@@ -1,6 +1,7 @@
 /** One version of one prescribed exercise, with its working and cautions. */
 import type { ReactNode } from 'react';
 import { jointInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { Version } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
@@ -9,22 +10,32 @@ import { methodInWords } from '../words.ts';
 import { CautionList } from './caution-list.tsx';
 
 const originInWords: Readonly<Record<Version['origin'], string>> = {
-  clinician: 'prescribed by a clinician',
-  progress: 'an increase proposed after a decision',
-  'ease-back': 'eased back after a decision',
-  return: 'a return step after easing back',
+  clinician: say('origin.clinician'),
+  progress: say('origin.progress'),
+  'ease-back': say('origin.ease-back'),
+  return: say('origin.return'),
+};
+
+/** A dose that was taken back acts by itself, inside what was signed before: nobody signed it anew. */
+const signedInWords = ({ origin, signedAt, signedName }: Version, clock: ClinicClock): string => {
+  if (signedAt === null || signedName === null) return say('not-signed');
+  return origin === 'ease-back'
+    ? say('signed-within', { name: signedName, time: momentInWords(signedAt, clock) })
+    : say('signed-by', { name: signedName, time: momentInWords(signedAt, clock) });
 };
 
 export const stateInWords = (version: Version, clock: ClinicClock): string => {
-  // A dose that was taken back acts by itself, inside what was signed before: nobody signed it anew.
-  const verb = version.origin === 'ease-back' ? 'within the limits signed by' : 'signed by';
-  const signed =
-    version.signedAt === null
-      ? 'not signed'
-      : `${verb} ${version.signedName}, ${momentInWords(version.signedAt, clock)}`;
-  const ended =
-    version.endedAt === null ? '' : `; ended ${momentInWords(version.endedAt, clock)}: ${version.endReason}`;
-  return `Version ${version.version}, ${originInWords[version.origin]}, ${signed}${ended}`;
+  const origin = originInWords[version.origin];
+  const signed = signedInWords(version, clock);
+  return version.endedAt === null
+    ? say('state', { version: version.version, origin, signed })
+    : say('state-ended', {
+        version: version.version,
+        origin,
+        signed,
+        time: momentInWords(version.endedAt, clock),
+        reason: version.endReason ?? '',
+      });
 };
 
 export const VersionView = (props: {
@@ -40,22 +51,24 @@ export const VersionView = (props: {
       </h3>
       <p className="prescribed-dose">{doseInWords(version.dose)}</p>
       <p>
-        <strong>Easier session:</strong> {doseInWords(version.badDay)}
+        <strong>{say('easier')}</strong> {doseInWords(version.badDay)}
       </p>
       <p className="soft">
-        {stateInWords(version, clock)}. Monitored joints: {version.joints.map(jointInWords).join(', ')}.
+        {say('joints', {
+          state: stateInWords(version, clock),
+          joints: version.joints.map(jointInWords).join(', '),
+        })}
       </p>
       {version.correctedSince ? (
         <p>
-          <strong>Worked out while a measurement stood that has been corrected since.</strong> Propose it anew
-          to see the dose as it is now.
+          <strong>{say('corrected-since')}</strong> {say('corrected-propose')}
         </p>
       ) : null}
       {props.children}
-      <Disclosure summary={`${version.cautions.length} cautions`}>
+      <Disclosure summary={say('cautions', { count: version.cautions.length })}>
         <CautionList cautions={version.cautions} />
       </Disclosure>
-      <Disclosure summary="How this dose was calculated">
+      <Disclosure summary={say('working')}>
         <ol>
           {version.working.map((line) => (
             <li key={line}>{line}</li>

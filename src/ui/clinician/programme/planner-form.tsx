@@ -6,6 +6,7 @@ import type { ProgrammeItem, Weekday } from '#core/prescribing/programme/planned
 import type { ProgrammeValues } from '#core/prescribing/programme/session-length.ts';
 import { laidOut, weekTemplates } from '#core/prescribing/programme/templates.ts';
 import { type PlannedExercise, refusedIn, weekPlan } from '#core/prescribing/programme/week-plan.ts';
+import { say } from '#messages/en/staff/programme.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/design-system/button.tsx';
@@ -44,7 +45,7 @@ const WeekRow = (props: {
 );
 
 const Templates = ({ onTake }: { readonly onTake: (id: string) => void }) => (
-  <Disclosure summary="Start from a template">
+  <Disclosure summary={say('template')}>
     <ul className="plain-list">
       {weekTemplates.map(({ id, title, about }) => (
         <li key={id} className="row">
@@ -66,7 +67,7 @@ const Grid = (props: {
   /* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard. */
   <section className="table-scroll" aria-label="Weekdays" tabIndex={0}>
     <table className="table week">
-      <caption>Weekdays of each exercise in force</caption>
+      <caption>{say('caption')}</caption>
       <thead>
         <tr>
           <th scope="col">Exercise</th>
@@ -118,7 +119,7 @@ const useWeek = ({ exercises, lines: given, values }: Omit<PlannerFormProps, 'pa
   return { plan, daysOf, change, take, wanted };
 };
 
-const refusedText = 'Correct the problems under “Cannot be saved”, then save again.';
+const refusedText = say('refused');
 
 export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
   const router = useRouter();
@@ -132,7 +133,7 @@ export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
     void submit.send(isRefused ? [{ field: 'save-programme', text: refusedText }] : [], async () => {
       const programme = { lines: week.wanted() };
       const version = await client.clinician.prescriptions.saveProgramme.mutate({ patientId, programme });
-      setSaved(`Saved as version ${version}; it applies from today.`);
+      setSaved(say('saved', { version }));
       router.refresh();
     });
   };
@@ -147,7 +148,7 @@ export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
       />
       <div className="row">
         <Button type="submit" id="save-programme" aria-disabled={submit.isBusy || undefined}>
-          Save the week
+          {say('save')}
         </Button>
         <span role="status">{saved}</span>
       </div>

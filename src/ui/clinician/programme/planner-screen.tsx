@@ -2,6 +2,7 @@
 import { plannedExercise } from '#core/prescribing/programme/planned-exercise.ts';
 import type { ProgrammeValues } from '#core/prescribing/programme/session-length.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/programme.ts';
 import type { Prescriptions, ProgrammeAnswer } from '#ui/clinician/answers.ts';
 import { PlannerForm } from './planner-form.tsx';
 
@@ -17,13 +18,13 @@ export const PlannerScreen = (props: {
     <div className="stack">
       <p className="lead">
         {programme
-          ? `Version ${programme.version} applies since ${dayInWords(programme.fromDay)}.`
-          : 'No week is planned yet. The patient sees every exercise every day, and cuff work without a clinician on Monday, Wednesday and Friday only.'}
+          ? say('applies', { version: programme.version, date: dayInWords(programme.fromDay) })
+          : say('none')}
       </p>
       {exercises.length === 0 ? (
         <p>
-          No prescription is in force. <a href={`/patients/${props.patientId}/prescribe`}>Prescribe</a> and
-          sign an exercise first.
+          {say('no-prescription')} <a href={`/patients/${props.patientId}/prescribe`}>Prescribe</a>{' '}
+          {say('prescribe-first')}
         </p>
       ) : (
         <PlannerForm

@@ -2,6 +2,7 @@
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import { type Conflict, cuffDaysPerWeek } from '#core/prescribing/programme/week-plan.ts';
+import { say } from '#messages/en/staff/programme.ts';
 
 export const weekdayNames = [
   { day: 1, short: 'Mon', title: 'Monday' },
@@ -17,23 +18,23 @@ export const dayName = (day: Weekday): string => weekdayNames[day - 1]!.title;
 
 /** Whether the days ticked are those prescribed. */
 export const dayCountInWords = (ticked: number, perWeek: number): string =>
-  ticked === perWeek ? `${ticked} of ${perWeek} a week` : `${ticked} chosen, ${perWeek} a week prescribed`;
+  ticked === perWeek
+    ? say('days-match', { ticked, prescribed: perWeek })
+    : say('days-differ', { ticked, prescribed: perWeek });
 
 /** "Low load, 3 sets of 20 to 25". */
 export const workInWords = (dose: Dose): string => {
-  const sets = dose.sets === 1 ? '1 set' : `${dose.sets} sets`;
-  if (dose.method === 'occlusion') return `Occlusion, ${sets}: ${dose.scheme.join(', ')}`;
+  const sets = say('sets', { count: dose.sets });
+  if (dose.method === 'occlusion') return say('occlusion', { sets, scheme: dose.scheme.join(', ') });
   const { low, high } = dose.repetitions;
-  const band = low === high ? `${low}` : `${low} to ${high}`;
-  return `${dose.method === 'low-load' ? 'Low load' : 'Variation'}, ${sets} of ${band}`;
+  const band = low === high ? `${low}` : say('band', { low, high });
+  return dose.method === 'low-load' ? say('low-load', { sets, band }) : say('variation', { sets, band });
 };
 
 export const muscleName = (muscle: string): string => muscle.replaceAll('-', ' ');
 
-const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);
-
 const pairInWords = ([first, second]: readonly [Weekday, Weekday]): string =>
-  `worked on ${dayName(first)} and again on ${dayName(second)}`;
+  say('pair', { first: dayName(first), last: dayName(second) });
 
 /** One line for each muscle, however many of its days stand too close. */
 export const conflictsInWords = (
@@ -62,16 +63,25 @@ export const conflictsInWords = (
 const conflictInWords = (conflict: Conflict, titleOf: (itemId: string) => string): string => {
   switch (conflict.kind) {
     case 'cuff-twice':
-      return `${dayName(conflict.day)}: two exercises with a cuff on the ${conflict.limb}. Plan only one; move the other to another day.`;
+      return say('cuff.twice', { weekday: dayName(conflict.day), where: conflict.limb });
     case 'cuff-often':
-      return `A cuff on the ${conflict.limb} on ${days(conflict.days)} a week. The limit is ${cuffDaysPerWeek.most}; remove a day.`;
+      return say('cuff.often', {
+        where: conflict.limb,
+        days: say('days', { count: conflict.days }),
+        most: cuffDaysPerWeek.most,
+      });
     case 'cuff-seldom':
-      return `A cuff on the ${conflict.limb} on ${days(conflict.days)} a week; ${cuffDaysPerWeek.least} to ${cuffDaysPerWeek.most} is usual.`;
+      return say('cuff.seldom', {
+        where: conflict.limb,
+        days: say('days', { count: conflict.days }),
+        least: cuffDaysPerWeek.least,
+        most: cuffDaysPerWeek.most,
+      });
     case 'days-differ':
       return `${titleOf(conflict.itemId)}: ${dayCountInWords(conflict.planned, conflict.prescribed)}.`;
     case 'muscle-crowded':
       return `${muscleName(conflict.muscle)}: ${pairInWords(conflict.days)}.`;
     case 'session-long':
-      return `${dayName(conflict.day)}: about ${conflict.minutes} minutes.`;
+      return say('session-long', { weekday: dayName(conflict.day), minutes: conflict.minutes });
   }
 };

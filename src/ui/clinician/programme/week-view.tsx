@@ -1,5 +1,6 @@
 /** Week summary: conflicts first, then the length of each day and the weekly sets of each muscle. */
 import { refusedConflicts, type WeekPlan } from '#core/prescribing/programme/week-plan.ts';
+import { say } from '#messages/en/staff/programme.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { conflictsInWords, dayName, muscleName } from './planner-words.ts';
@@ -12,7 +13,7 @@ export interface WeekViewProps {
 const Conflicts = ({ plan, titleOf }: WeekViewProps) => {
   const isRefused = (kind: WeekPlan['conflicts'][number]['kind']) => refusedConflicts.includes(kind);
   const lists = [
-    { title: 'Cannot be saved', tone: 'danger', of: plan.conflicts.filter(({ kind }) => isRefused(kind)) },
+    { title: say('refused-title'), tone: 'danger', of: plan.conflicts.filter(({ kind }) => isRefused(kind)) },
     { title: 'Check', tone: 'care', of: plan.conflicts.filter(({ kind }) => !isRefused(kind)) },
   ] as const;
   return lists.map(({ title, tone, of }) =>
@@ -31,39 +32,36 @@ const Conflicts = ({ plan, titleOf }: WeekViewProps) => {
 export const WeekView = (props: WeekViewProps) => {
   const busy = props.plan.days.filter(({ itemIds }) => itemIds.length > 0);
   return (
-    <section className="stack" aria-label="Week summary">
+    <section className="stack" aria-label={say('summary')}>
       <Conflicts {...props} />
       <DataTable
-        caption="Days and estimated length"
+        caption={say('lengths')}
         columns={[
           { key: 'day', title: 'Day' },
           { key: 'exercises', title: 'Exercises' },
-          { key: 'minutes', title: 'Minutes, about', isNumber: true },
+          { key: 'minutes', title: say('lengths.minutes'), isNumber: true },
         ]}
         rows={busy.map(({ day, itemIds, minutes }) => ({
           key: String(day),
           cells: [dayName(day), itemIds.map(props.titleOf).join('; '), minutes],
         }))}
-        empty="No day has an exercise yet."
+        empty={say('lengths.none')}
       />
       <DataTable
-        caption="Weekly sets per muscle; indirect sets count half"
+        caption={say('muscles')}
         columns={[
           { key: 'muscle', title: 'Muscle' },
           { key: 'direct', title: 'Direct', isNumber: true },
           { key: 'indirect', title: 'Indirect', isNumber: true },
-          { key: 'weekly', title: 'Weekly sets', isNumber: true },
+          { key: 'weekly', title: say('weekly'), isNumber: true },
         ]}
         rows={props.plan.muscles.map(({ muscle, directSets, indirectSets, weeklySets }) => ({
           key: muscle,
           cells: [muscleName(muscle), directSets, indirectSets, weeklySets],
         }))}
-        empty="No muscle is worked yet."
+        empty={say('muscles-none')}
       />
-      <p className="soft">
-        Counting indirect sets as half fitted best across 67 studies (Pelland and others 2024, a preprint;
-        abstract read). This is a count, not a target.
-      </p>
+      <p className="soft">{say('muscles-note')}</p>
     </section>
   );
 };

@@ -3,20 +3,37 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/record.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import type { Patient, ReviewAnswer } from '../answers.ts';
 
 const usualOf = (baselines: readonly Baseline[], joint: Joint): Baseline | undefined =>
   baselines.findLast((row) => row.joint === joint);
 
+const painInWords = ({ usualPain, usualPainTop }: Baseline): string => {
+  if (usualPain === null) return say('pain-not-set');
+  return usualPainTop === null
+    ? say('pain', { pain: usualPain })
+    : say('pain-top', { pain: usualPain, top: usualPainTop });
+};
+
 const usualInWords = (row: Baseline | undefined, day: Day): string => {
-  if (!row)
-    return 'No baseline is set. The rules treat usual pain as unknown and use an acceptable pain limit of 5.';
-  const pain =
-    row.usualPain === null
-      ? 'usual pain not set'
-      : `usual pain ${row.usualPain}${row.usualPainTop === null ? '' : `, top ${row.usualPainTop}`}`;
-  return `${pain}, acceptable pain limit ${row.acceptablePainLimit}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; set ${dayInWords(row.setOn, day)} by ${row.setBy}${row.provisional ? '; provisional, as told at the first visit' : ''}${row.dueForReview ? '. Recent mornings are well below it: baseline due for review' : ''}.`;
+  if (!row) return say('no-baseline');
+  const values = say('baseline.values', {
+    pain: painInWords(row),
+    limit: row.acceptablePainLimit,
+    stiffness: row.usualStiffnessMinutes,
+    swelling: row.usualSwelling,
+  });
+  const set = say('baseline.set', { date: dayInWords(row.setOn, day), name: row.setBy });
+  const tightened =
+    row.tightenedFrom === undefined
+      ? ''
+      : say('baseline.tightened', { date: dayInWords(row.tightenedFrom, day) });
+  const rise = row.riseAcknowledged ? say('baseline.rise-acknowledged') : '';
+  const provisional = row.provisional ? say('baseline.provisional') : '';
+  const whole = `${[values, set + tightened, rise, provisional].filter(Boolean).join('; ')}.`;
+  return row.dueForReview ? `${whole} ${say('baseline.due')}` : whole;
 };
 
 export const CareProfileList = ({
@@ -31,25 +48,27 @@ export const CareProfileList = ({
   const { profile } = patient;
   const joints = profile?.followedJoints ?? [];
   const rows = [
-    { key: 'diagnosis', name: 'Diagnosis', value: profile?.diagnosis ?? 'Not given' },
+    { key: 'diagnosis', name: 'Diagnosis', value: profile?.diagnosis ?? say('not-given') },
     {
       key: 'inflammatory',
-      name: 'Inflammatory arthritis',
-      value: profile ? (profile.inflammatoryArthritis ? 'Yes' : 'No') : 'Not given',
+      name: say('inflammatory'),
+      value: profile ? (profile.inflammatoryArthritis ? 'Yes' : 'No') : say('not-given'),
     },
     {
       key: 'loads',
-      name: 'Loads at home',
-      value: profile?.ownedLoadsKg.length ? `${profile.ownedLoadsKg.join(', ')} kg` : 'None recorded',
+      name: say('loads'),
+      value: profile?.ownedLoadsKg.length
+        ? say('loads-kg', { loads: profile.ownedLoadsKg.join(', ') })
+        : say('loads-none'),
     },
     {
       key: 'sex',
-      name: 'Sex used in body formulas',
-      value: profile?.formulaSex ?? 'Not given: levels are not computed',
+      name: say('formula-sex'),
+      value: profile?.formulaSex ?? say('formula-sex-none'),
     },
     ...joints.map((joint) => ({
       key: joint,
-      name: `Baseline, ${jointInWords(joint)}`,
+      name: say('baseline.of', { 'joint-name': jointInWords(joint) }),
       value: usualInWords(usualOf(review.record.baselines, joint), day),
     })),
   ];

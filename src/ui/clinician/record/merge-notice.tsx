@@ -2,6 +2,7 @@
  * Said on every page of a record that is merged with another one of the same person. The overview of a
  * merged record leads to the one shown, where this says so and links the other for reading.
  */
+import { say } from '#messages/en/staff/record.ts';
 import { Notice } from '#ui/design-system/notice.tsx';
 import type { Patient } from '../answers.ts';
 
@@ -10,25 +11,24 @@ export const MergeNotice = ({ patient }: { readonly patient: Patient }) => {
   const shownId = mergedInto?.intoId ?? patient.id;
   if (merges.length === 0) return null;
   return (
-    <Notice tone={isPlanOpen ? 'care' : 'plain'} title="Two records of one person">
+    <Notice tone={isPlanOpen ? 'care' : 'plain'} title={say('merge.title')}>
       {mergedInto ? (
         <p>
-          This record was merged into another record of the same person by {mergedInto.byName}:{' '}
-          {mergedInto.reason} It can only be read. <a href={`/patients/${shownId}`}>Open the record shown</a>
+          {say('merged-into', { name: mergedInto.byName, reason: mergedInto.reason })}{' '}
+          <a href={`/patients/${shownId}`}>{say('merge.open-shown')}</a>
         </p>
       ) : (
         merges.map((merge) => (
           <p key={merge.patientId}>
-            Another record of this person was merged into this one by {merge.byName}: {merge.reason}{' '}
-            <a href={`/patients/${merge.patientId}?read=1`}>Read the other record</a>
+            {say('merged-here', { name: merge.byName, reason: merge.reason })}{' '}
+            <a href={`/patients/${merge.patientId}?read=1`}>{say('merge.read')}</a>
           </p>
         ))
       )}
       {isPlanOpen ? (
         <p>
-          <strong>Nothing new can be signed</strong> until somebody chooses whose prescriptions stay in force.
-          Until then the stricter plan of the two holds.{' '}
-          <a href={`/patients/${shownId}/access#merge`}>Choose now</a>
+          <strong>{say('merge.nothing-signed')}</strong> {say('merge.until')}{' '}
+          <a href={`/patients/${shownId}/access#merge`}>{say('merge.choose')}</a>
         </p>
       ) : null}
     </Notice>

@@ -2,6 +2,7 @@
 
 import { jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/record.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
@@ -38,11 +39,7 @@ const NeedsAttention = ({
   isListCut,
 }: Pick<OverviewProps, 'worklistItems' | 'clock' | 'isListCut'>) =>
   worklistItems.length === 0 ? (
-    <p className="soft">
-      {isListCut
-        ? 'This patient is not among the first hundred on the worklist. Open the worklist to see the rest.'
-        : 'Nothing needs attention for this patient.'}
-    </p>
+    <p className="soft">{isListCut ? say('not-among-first') : say('nothing-needed')}</p>
   ) : (
     <ul className="plain-list">
       {worklistItems.map((item) => {
@@ -64,13 +61,21 @@ const inForce = (decisions: readonly Decision[]): readonly Decision[] => [
   ...new Map(decisions.map((row) => [row.joint, row])).values(),
 ];
 
+const responseInWords = (response: ReviewAnswer['responses'][number] | undefined): string => {
+  if (!response) return say('decision.unanswered');
+  const { kind, decision, answeredName } = response;
+  return kind === 'accept'
+    ? say('decision.accepted', { name: answeredName })
+    : say('decision.overridden', { word: decision ?? '', name: answeredName });
+};
+
 const DecisionsInForce = ({
   review,
   patient,
   clock,
 }: Pick<OverviewProps, 'review' | 'patient' | 'clock'>) => {
   const rows = inForce(review.decisions);
-  if (rows.length === 0) return <p className="soft">No decision in the last 28 days.</p>;
+  if (rows.length === 0) return <p className="soft">{say('no-decision')}</p>;
   return (
     <ul className="plain-list stack-close">
       {rows.map((row) => {
@@ -85,10 +90,7 @@ const DecisionsInForce = ({
               {jointInWords(row.joint)}
             </a>
             : {todayInWords[row.today]}, {contactInWords[row.contact]}.{' '}
-            {momentInWords(row.evaluatedAt, clock)}
-            {answer
-              ? ` · ${answer.kind === 'accept' ? 'accepted' : `overridden with ${answer.decision}`} by ${answer.answeredName}`
-              : ' · not accepted or overridden yet'}
+            {momentInWords(row.evaluatedAt, clock)} · {responseInWords(answer)}
           </li>
         );
       })}
@@ -99,7 +101,7 @@ const DecisionsInForce = ({
 const InForce = (props: OverviewProps) => (
   <>
     <DataTable
-      caption="Signed prescriptions in force"
+      caption={say('in-force.caption')}
       hidesCaption
       columns={[
         { key: 'exercise', title: 'Exercise' },
@@ -116,12 +118,12 @@ const InForce = (props: OverviewProps) => (
           `${row.signedName}, ${row.signedAt === null ? '' : momentInWords(row.signedAt, props.clock)}`,
         ],
       }))}
-      empty="No prescription is in force. Screen, measure, then prescribe."
+      empty={say('in-force.none')}
     />
     {props.prescriptions.unsigned.length > 0 ? (
       <p>
         <a href={`/patients/${props.patient.id}/prescriptions#unsigned`}>
-          {props.prescriptions.unsigned.length} waiting to be signed
+          {say('to-sign', { count: props.prescriptions.unsigned.length })}
         </a>
       </p>
     ) : null}
@@ -131,23 +133,23 @@ const InForce = (props: OverviewProps) => (
 export const OverviewScreen = (props: OverviewProps) => (
   <div className="stack-wide">
     <section className="stack-close">
-      <h2>Needs attention</h2>
+      <h2>{say('needs-attention')}</h2>
       <NeedsAttention {...props} />
     </section>
     <section className="stack-close">
-      <h2>Decisions in force</h2>
+      <h2>{say('decisions')}</h2>
       <DecisionsInForce {...props} />
     </section>
     <section className="stack-close">
-      <h2>In force</h2>
+      <h2>{say('in-force')}</h2>
       <InForce {...props} />
     </section>
     <PatientDetailsSection patientId={props.patient.id} details={props.details} clock={props.clock} />
     <section className="stack-close">
-      <h2>Care profile</h2>
+      <h2>{say('profile')}</h2>
       <CareProfileList {...props} />
       <Disclosure
-        summary={props.patient.profile ? 'Change the care profile' : 'Enter the care profile'}
+        summary={props.patient.profile ? say('profile.change') : say('profile.enter')}
         isOpen={!props.patient.profile}
       >
         <CareProfileForm patient={props.patient} />

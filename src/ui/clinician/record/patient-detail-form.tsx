@@ -2,6 +2,7 @@
 /** One detail changed, or marked as entered in error. The version that was on the page goes with it. */
 import { useRouter } from 'next/navigation';
 import { detailChangeFields, detailInWords, patientDetails } from '#core/record/patient-details.ts';
+import { say } from '#messages/en/staff/record.ts';
 import type { PatientDetails } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
@@ -20,12 +21,12 @@ export const PatientDetailForm = (props: {
       prefix="detail-"
       fields={fields}
       choices={{ detail: patientDetails.map((value) => ({ value, label: detailInWords(value) })) }}
-      label="Save this detail"
-      taken="Saved. The earlier entry is kept."
+      label={say('detail.save')}
+      taken={say('detail.taken')}
       clearsTo={{}}
       hints={{
-        value: 'Leave it empty if there is none any more, or if an entry made in error is only taken back.',
-        reason: 'Needed for an entry made in error.',
+        value: say('detail.value-hint'),
+        reason: say('detail.reason-hint'),
       }}
       send={async (typed) => {
         const seen = props.details.find(({ detail }) => detail === typed.detail)?.seen ?? 0;

@@ -1,5 +1,6 @@
 /** Name, birth, and how to reach the patient: what is in force, what stood there before, and a form to change it. */
 import { detailInWords } from '#core/record/patient-details.ts';
+import { say } from '#messages/en/staff/record.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { PatientDetails } from '../answers.ts';
@@ -7,14 +8,14 @@ import { type ClinicClock, momentInWords } from '../when.ts';
 import { PatientDetailForm } from './patient-detail-form.tsx';
 
 const becauseInWords = {
-  first: 'first recorded',
-  'changed-since': 'changed since',
-  'entered-in-error': 'the entry before was an error',
+  first: say('because.first'),
+  'changed-since': say('because.changed'),
+  'entered-in-error': say('because.error'),
 } as const;
 
 const versionInWords = (version: PatientDetails[number]['versions'][number], clock: ClinicClock): string =>
   [
-    version.value ?? (version.strikes === null ? 'empty' : 'taken back'),
+    version.value ?? (version.strikes === null ? 'empty' : say('value.taken-back')),
     `${becauseInWords[version.because]}, ${version.byName}, ${momentInWords(version.recordedAt, clock)}`,
     version.reason ?? '',
   ]
@@ -29,16 +30,16 @@ export const PatientDetailsSection = (props: {
   const changedOnes = props.details.filter(({ versions }) => versions.length > 1);
   return (
     <section className="stack-close">
-      <h2>Personal details</h2>
+      <h2>{say('details')}</h2>
       <DefinitionList
         rows={props.details.map(({ detail, value }) => ({
           key: detail,
           name: detailInWords(detail),
-          value: value ?? 'Not recorded',
+          value: value ?? say('not-recorded'),
         }))}
       />
       {changedOnes.length > 0 ? (
-        <Disclosure summary="Earlier entries">
+        <Disclosure summary={say('earlier-entries')}>
           <DefinitionList
             rows={changedOnes.map(({ detail, versions }) => ({
               key: detail,
@@ -54,7 +55,7 @@ export const PatientDetailsSection = (props: {
           />
         </Disclosure>
       ) : null}
-      <Disclosure summary="Change a personal detail">
+      <Disclosure summary={say('detail.change')}>
         <PatientDetailForm patientId={props.patientId} details={props.details} />
       </Disclosure>
     </section>

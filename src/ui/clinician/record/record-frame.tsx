@@ -1,7 +1,8 @@
 /** One patient's record: who it is, and its sections. */
 import type { ReactNode } from 'react';
-import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/record.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { Patient } from '../answers.ts';
 import { MergeNotice } from './merge-notice.tsx';
@@ -14,11 +15,11 @@ const sections = [
   { path: '/prescribe', text: 'Prescribe' },
   { path: '/programme', text: 'Programme' },
   { path: '/prescriptions', text: 'Prescriptions' },
-  { path: '/data-entry', text: 'Data entry' },
+  { path: '/data-entry', text: say('data-entry') },
   { path: '/review', text: 'Review' },
-  { path: '/warning-signs', text: 'Signs and pauses' },
+  { path: '/warning-signs', text: say('signs-and-pauses') },
   { path: '/outcomes', text: 'Outcomes' },
-  { path: '/access', text: 'Phone and team' },
+  { path: '/access', text: say('phone-and-team') },
 ] as const;
 type SectionPath = (typeof sections)[number]['path'];
 
@@ -27,13 +28,13 @@ export const fullName = (person: { readonly givenName: string; readonly familyNa
 
 const factsOf = (patient: Patient, day: Day): string => {
   const { profile } = patient;
-  const joints = profile?.followedJoints.map(jointInWords).join(' and ');
+  const joints = listed((profile?.followedJoints ?? []).map(jointInWords));
   return [
-    `Born ${dayInWords(patient.birthDay)}, ${ageYears(patient.birthDay, day)} years`,
-    profile ? profile.diagnosis : 'No care profile yet',
-    joints ? `Following: ${joints}` : 'No joint is followed yet',
-    patient.phone ? `Tel. ${patient.phone}` : 'No telephone number',
-    patient.patientNumber ? `Patient number ${patient.patientNumber}` : '',
+    say('born', { date: dayInWords(patient.birthDay), years: ageYears(patient.birthDay, day) }),
+    profile ? profile.diagnosis : say('no-profile'),
+    joints ? say('following', { joints }) : say('no-joint'),
+    patient.phone ? say('telephone', { number: patient.phone }) : say('no-telephone'),
+    patient.patientNumber ? say('patient-number', { number: patient.patientNumber }) : '',
   ]
     .filter(Boolean)
     .join(' · ');
@@ -54,7 +55,10 @@ export const RecordFrame = ({ patient, day, section, children }: RecordFrameProp
         <PageHeading caption={title}>{fullName(patient)}</PageHeading>
         <p className="soft record-facts">{factsOf(patient, day)}</p>
         <MergeNotice patient={patient} />
-        <nav aria-label={`Record of ${fullName(patient)}`} className="record-sections screen-only">
+        <nav
+          aria-label={say('record-of', { name: fullName(patient) })}
+          className="record-sections screen-only"
+        >
           <ul>
             {sections.map(({ path, text }) => (
               <li key={path}>

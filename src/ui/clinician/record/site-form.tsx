@@ -2,6 +2,7 @@
 /** Where the patient usually comes; the worklist can be narrowed to it. */
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/record.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
@@ -13,18 +14,23 @@ export interface SiteFormProps {
 
 export const SiteForm = ({ patientId, sites, siteId }: SiteFormProps) => {
   const router = useRouter();
-  const field: Field = { name: 'siteId', kind: 'enum', values: sites.map(({ id }) => id), about: 'Site' };
+  const field: Field = {
+    name: 'siteId',
+    kind: 'enum',
+    values: sites.map(({ id }) => id),
+    about: 'Site',
+  };
   const known = sites.find(({ id }) => id === siteId);
   return sites.length === 0 ? null : (
     <section className="stack-close">
-      <h2>Usual site</h2>
-      <p>{known ? `Usually attends ${known.name}.` : 'None is set.'}</p>
+      <h2>{say('usual-site')}</h2>
+      <p>{known ? say('attends', { name: known.name }) : say('no-site')}</p>
       <FormFrame
         prefix="site-"
         fields={[field]}
         start={siteId === null ? {} : { siteId }}
         choices={{ siteId: sites.map(({ id, name }) => ({ value: id, label: name })) }}
-        label="Save this site"
+        label={say('site-save')}
         taken="Saved."
         send={async (value) => {
           await client.clinician.team.setSite.mutate({ patientId, siteId: String(value.siteId) });

@@ -1,9 +1,11 @@
 'use client';
-/** Setting the baseline of a joint. The rules read these; the engine never changes them by itself. */
+/** Setting the baseline of a joint. The rules read these; by themselves they only ever become stricter. */
 import { useRouter } from 'next/navigation';
+import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { baselineFields } from '#core/record/staff-fields.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { typedFrom } from '../forms/typed.ts';
@@ -13,37 +15,50 @@ export interface BaselineFormProps {
   readonly joint: Joint;
   /** What is set now; its values stand in the fields to be confirmed or changed. */
   readonly known: Baseline | null;
+  /** Points over usual pain at which the clinic proposes the acceptable pain limit. */
+  readonly overUsual: number;
   /** How often values were set for this joint when the page was opened. */
   readonly seen: number;
 }
 
 const fields = baselineFields.filter((field) => field.name !== 'joint');
 
-const startFrom = (known: Baseline | null) =>
+const startFrom = (known: Baseline | null, proposed: number | null) =>
   known
     ? typedFrom({
         usualPain: known.usualPain,
         usualPainTop: known.usualPainTop,
-        acceptablePainLimit: known.acceptablePainLimit,
+        acceptablePainLimit: proposed ?? known.acceptablePainLimit,
         usualStiffnessMinutes: known.usualStiffnessMinutes,
         usualSwelling: known.usualSwelling,
         usualEffusion: known.usualEffusion,
       })
     : {};
 
-export const BaselineForm = ({ patientId, joint, known, seen }: BaselineFormProps) => {
+const limitHint = (known: Baseline | null, proposed: number | null): string =>
+  known === null || proposed === null
+    ? say('baseline.limit-hint')
+    : say('baseline.limit-proposed', {
+        pain: known.usualPain ?? say('pain-not-known'),
+        proposed,
+        before: known.acceptablePainLimit,
+      });
+
+export const BaselineForm = ({ patientId, joint, known, overUsual, seen }: BaselineFormProps) => {
   const router = useRouter();
+  const proposed = proposePainLimit(known?.usualPain ?? null, overUsual);
   return (
     <FormFrame
       prefix="baseline-"
       fields={fields}
-      start={startFrom(known)}
-      label="Set baseline"
-      taken="Baseline set. It applies from today."
+      start={startFrom(known, proposed)}
+      label={say('baseline.set')}
+      taken={say('baseline.taken')}
       hints={{
-        usualPain: '0 to 10. If left empty it is “not known”, and no dose progresses on it.',
-        usualPainTop: 'From usual pain to 2 points above it. A wider band counts more pain as usual.',
-        acceptablePainLimit: '5 unless you set 6 or 7.',
+        usualPain: say('baseline.usual-hint'),
+        usualPainTop: say('baseline.top-hint'),
+        acceptablePainLimit: limitHint(known, proposed),
+        riseAcknowledged: say('baseline.rise-hint'),
       }}
       send={async (value) => {
         await client.clinician.review.setBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });

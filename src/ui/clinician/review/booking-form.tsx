@@ -2,6 +2,7 @@
 /** Booking the next review, or taking the booking back. */
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
@@ -29,16 +30,18 @@ export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
   };
   return (
     <div className="stack">
-      <p className="soft">
-        It appears on the worklist on that day. The patient is not notified: write or ring.
-      </p>
+      <p className="soft">{say('booking.note')}</p>
       <FormFrame
         prefix="booking-"
         fields={fields}
         clearsTo={{}}
-        label={seen === null ? 'Book the review' : 'Book another day instead'}
+        label={seen === null ? say('booking.book') : say('booking.change')}
         taken="Booked."
-        hints={{ day: 'As YYYY-MM-DD.', time: 'As HH:MM.', place: 'Such as the name of the site.' }}
+        hints={{
+          day: say('booking.day-hint'),
+          time: say('booking.time-hint'),
+          place: say('booking.place-hint'),
+        }}
         send={(value) => book({ time: null, place: null, ...value })}
       />
       <ErrorSummary problems={submit.problems} />
@@ -49,7 +52,7 @@ export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
             id="booking-drop"
             onClick={() => void submit.send([], () => book({ day: null, time: null, place: null }))}
           >
-            Cancel the booking
+            {say('booking.cancel')}
           </Button>
         </div>
       )}

@@ -3,6 +3,7 @@
 import { measureTitles } from '#core/review/load-of-session.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { reviewWindows } from '#core/review/settings.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { doseTitle } from '../dose-words.ts';
 import { hrefWith, type ReviewChoice } from './review-choice.ts';
 
@@ -48,7 +49,7 @@ export const ChoiceLinks = ({
     href: hrefWith(patientId, choice, more),
   });
   return (
-    <nav aria-label="What the chart shows" className="chart-options screen-only">
+    <nav aria-label={say('choice.title')} className="chart-options screen-only">
       <Options
         name="Joint"
         options={choice.joints.map((joint) =>
@@ -60,14 +61,14 @@ export const ChoiceLinks = ({
         options={choice.versions.map((row) =>
           option(
             row.itemId,
-            `${doseTitle(row.dose)}${row.endedAt === null ? '' : ' (ended)'}`,
+            row.endedAt === null ? doseTitle(row.dose) : say('choice.ended', { title: doseTitle(row.dose) }),
             row.itemId === choice.version?.itemId,
             { line: row.itemId },
           ),
         )}
       />
       <Options
-        name="Load as"
+        name={say('choice.measure')}
         options={choice.measures.map((measure) =>
           option(measure, measureTitles[measure].title, measure === choice.measure, { measure }),
         )}

@@ -1,5 +1,6 @@
 /** What was written each way, and when the next review is. */
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { BookingForm } from './booking-form.tsx';
@@ -21,7 +22,7 @@ const lettersOf = ({ messages, patientMessages }: ReviewProps['review']): readon
       id,
       text,
       at: recordedAt,
-      by: `${byName}, from the patient’s page`,
+      by: say('message.from-patient', { name: byName }),
     })),
   ].sort((a, b) => b.at - a.at);
 
@@ -37,7 +38,7 @@ const Letter = ({ letter, clock }: { readonly letter: Written; readonly clock: C
 export const Correspondence = ({ patient, review, clock }: ReviewProps) => (
   <section className="stack-close screen-only" id="messages">
     <h2>Messages</h2>
-    <Disclosure summary="Write to the patient">
+    <Disclosure summary={say('message.write')}>
       <MessageForm patientId={patient.id} ready={review.ready} />
     </Disclosure>
     <ul className="plain-list stack-close">
@@ -52,13 +53,16 @@ export const NextReview = ({ patient, review, day }: ReviewProps) => {
   const { booking } = review;
   return (
     <section className="stack-close screen-only" id="next-review">
-      <h2>Next review</h2>
+      <h2>{say('next')}</h2>
       <p>
         {booking
-          ? `Booked for ${[dayInWords(booking.day, day), booking.time, booking.place].filter(Boolean).join(', ')}, by ${booking.byName}.`
-          : 'No review is booked.'}
+          ? say('next.booked', {
+              when: [dayInWords(booking.day, day), booking.time, booking.place].filter(Boolean).join(', '),
+              name: booking.byName,
+            })
+          : say('next.none')}
       </p>
-      <Disclosure summary={booking ? 'Change the booking' : 'Book the next review'}>
+      <Disclosure summary={booking ? say('next.change') : say('next.book')}>
         <BookingForm patientId={patient.id} seen={booking?.id ?? null} />
       </Disclosure>
     </section>

@@ -3,6 +3,7 @@
 import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
 import { stepInWords } from '#core/decision/explain.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Decision, Prescriptions, Proposal, Response } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
@@ -24,16 +25,16 @@ export interface DecisionContext {
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const causeInWords: Readonly<Record<Decision['cause'], string>> = {
-  session: 'after a session',
-  morning: 'after the morning answers',
-  amendment: 'after a correction',
-  clinician: 'after a clinician’s entry',
+  session: say('cause.session'),
+  morning: say('cause.morning'),
+  amendment: say('cause.amendment'),
+  clinician: say('cause.clinician'),
 };
 
 const effectInWords: Readonly<Record<Proposal['effect'], string>> = {
-  'acts-at-once': 'applies at once, within the signed dose',
-  'awaits-signature': 'waiting to be signed',
-  repeat: 'the same dose again',
+  'acts-at-once': say('effect.acts-at-once'),
+  'awaits-signature': say('effect.awaits-signature'),
+  repeat: say('effect.repeat'),
 };
 
 const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly at: DecisionContext }) => {
@@ -47,7 +48,7 @@ const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly 
         {proposal.changes.join(' ')}
       </p>
       {proposal.effect === 'repeat' ? null : <p className="soft">{doseInWords(proposal.dose)}</p>}
-      <p className="soft">To the patient: “{proposal.toPatient}”</p>
+      <p className="soft">{say('to-patient', { text: proposal.toPatient })}</p>
       {waiting ? (
         <SignButton
           patientId={at.patientId}
@@ -61,10 +62,15 @@ const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly 
 };
 
 export const responseInWords = (response: Response, clock: ClinicClock): string => {
-  const by = `by ${response.answeredName}, ${momentInWords(response.answeredAt, clock)}`;
-  if (response.kind === 'accept') return `Accepted ${by}.`;
-  const word = response.decision ? decisionStatus[response.decision].word.toLowerCase() : 'another answer';
-  return `Overridden with ${word} until ${response.until} ${by}: ${response.reason}`;
+  const by = say('answered-by', {
+    name: response.answeredName,
+    time: momentInWords(response.answeredAt, clock),
+  });
+  if (response.kind === 'accept') return say('accepted', { by });
+  const word = response.decision
+    ? decisionStatus[response.decision].word.toLowerCase()
+    : say('another-answer');
+  return say('overridden', { word, until: response.until ?? '', by, reason: response.reason });
 };
 
 /** Reasons that decided first, then those that agree with less. */
@@ -88,15 +94,15 @@ const Reasons = ({ decision }: { readonly decision: Decision }) =>
       ))}
     </ul>
   ) : (
-    <p className="soft">No rule applied: no answer prevented a step.</p>
+    <p className="soft">{say('no-rule')}</p>
   );
 
 const KnownAtTheTime = ({ decision }: { readonly decision: Decision }) => {
   const unknown = unknownOf(decision);
   return (
     <>
-      {decision.correctedSince ? <p>Made with an entry that has been corrected since.</p> : null}
-      {unknown.length > 0 ? <p>Not known at the time: {unknown.join(', ')}.</p> : null}
+      {decision.correctedSince ? <p>{say('corrected-since')}</p> : null}
+      {unknown.length > 0 ? <p>{say('unknown', { facts: unknown.join(', ') })}</p> : null}
     </>
   );
 };
@@ -109,8 +115,7 @@ const Answer = (props: {
 }) =>
   isOfWarningSign(props.decision) ? (
     <p className="screen-only">
-      It came with a warning sign, which only a contact ends:{' '}
-      <a href={`/patients/${props.patientId}/warning-signs`}>record the contact, then resume</a>.
+      {say('sign-note')} <a href={`/patients/${props.patientId}/warning-signs`}>{say('sign-contact')}</a>.
     </p>
   ) : (
     <RespondForm patientId={props.patientId} decisionId={props.decision.id} seen={props.seen} />
@@ -138,14 +143,14 @@ export const DecisionView = ({
         </span>
       </h3>
       <p>
-        {decision.largestStep ? `Largest step: ${stepInWords[decision.largestStep]}. ` : ''}
+        {decision.largestStep ? `${say('largest-step', { step: stepInWords[decision.largestStep] })} ` : ''}
         {sentence(`${todayInWords[decision.today]}; ${contactInWords[decision.contact]}.`)}
       </p>
       <Reasons decision={decision} />
       <KnownAtTheTime decision={decision} />
       {proposals.length > 0 ? (
         <>
-          <h4>Next doses</h4>
+          <h4>{say('next.doses')}</h4>
           <ul className="plain-list stack-close">
             {proposals.map((proposal) => (
               <ProposalLine key={proposal.id} proposal={proposal} at={at} />
@@ -155,7 +160,7 @@ export const DecisionView = ({
       ) : null}
       {response ? <p>{responseInWords(response, at.clock)}</p> : null}
       <Answer decision={decision} patientId={at.patientId} seen={response?.id ?? null} />
-      <p className="soft">Engine {decision.engineVersion}, with the clinic settings of that time.</p>
+      <p className="soft">{say('engine', { version: decision.engineVersion })}</p>
     </article>
   );
 };

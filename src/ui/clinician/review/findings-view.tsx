@@ -1,5 +1,6 @@
 /** What the series says beyond the picture: plain sentences with figures, each with its source and working. */
 import type { Finding } from '#core/review/findings/finding.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { CitationNote } from '../support-note.tsx';
 
@@ -30,7 +31,7 @@ const FindingView = ({ finding }: { readonly finding: Finding }) => (
       ))}
     </ul>
     {finding.workings.length > 0 ? (
-      <Disclosure summary="Calculation and source">
+      <Disclosure summary={say('calculation')}>
         <Sources workings={finding.workings} />
       </Disclosure>
     ) : null}
@@ -40,10 +41,7 @@ const FindingView = ({ finding }: { readonly finding: Finding }) => (
 export const FindingsView = ({ findings }: { readonly findings: readonly Finding[] }) => (
   <section className="stack">
     <h2>Trends</h2>
-    <p className="soft">
-      Calculated for the time, joint and exercise chosen above. It describes and does not predict. No decision
-      uses it.
-    </p>
+    <p className="soft">{say('trends-note')}</p>
     {findings.map((finding) => (
       <FindingView key={finding.id} finding={finding} />
     ))}

@@ -1,5 +1,6 @@
 /** What the patient saw of fingers or toes after each time with a cuff. A missing answer says so and is never "as usual". */
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import type { ReviewAnswer } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';
@@ -7,11 +8,12 @@ import { type ClinicClock, today } from '../when.ts';
 
 type Check = ReviewAnswer['limbChecks'][number];
 
-const moments = { after: 'two minutes after release', later: 'checked again' } as const;
-const answers = { usual: 'as usual', 'not-usual': 'not as usual' } as const;
-const unasked = { 'not-asked': 'not asked', 'not-shown': 'says: never shown how' } as const;
+const moments = { after: say('limb.after'), later: say('limb.later') } as const;
+const answers = { usual: say('limb.usual'), 'not-usual': say('limb.not-usual') } as const;
+const unasked = { 'not-asked': say('limb.not-asked'), 'not-shown': say('limb.not-shown') } as const;
 
-const signText = (answer: Check['colour']): string => (answer === null ? 'not known' : answers[answer]);
+const signText = (answer: Check['colour']): string =>
+  answer === null ? say('limb.not-known') : answers[answer];
 
 const pulseText = ({ pulse, pulseState }: Check): string =>
   pulseState === 'asked' ? signText(pulse) : unasked[pulseState];
@@ -22,7 +24,7 @@ const columns = [
   { key: 'moment', title: 'When' },
   { key: 'colour', title: 'Colour' },
   { key: 'feeling', title: 'Feeling' },
-  { key: 'pulse', title: 'Pulse beyond the cuff' },
+  { key: 'pulse', title: say('limb.pulse') },
 ];
 
 interface LimbViewProps {
@@ -35,17 +37,14 @@ export const LimbView = ({ checks, prescriptions, clock }: LimbViewProps) => {
   if (checks.length === 0) return null;
   const titleOf = (itemId: string): string => {
     const version = prescriptions.findLast((one) => one.itemId === itemId);
-    return version ? doseTitle(version.dose) : 'an exercise not on record';
+    return version ? doseTitle(version.dose) : say('limb.no-exercise');
   };
   return (
     <section className="stack-close">
-      <h2>Fingers or toes after cuff work</h2>
-      <p className="soft">
-        What the patient reported seeing and feeling at home. If it is not as usual ten minutes after release,
-        that is a warning sign.
-      </p>
+      <h2>{say('limb.title')}</h2>
+      <p className="soft">{say('limb.note')}</p>
       <DataTable
-        caption="Fingers or toes after cuff work"
+        caption={say('limb.title')}
         hidesCaption
         columns={columns}
         rows={checks.map((check) => ({

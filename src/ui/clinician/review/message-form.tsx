@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import type { Field } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import type { ReadyKey } from '#messages/ready.ts';
 import type { Text } from '#messages/text.ts';
@@ -15,14 +16,14 @@ const fields: readonly Field[] = [
 
 /** What a ready sentence is for, as the clinician chooses it. */
 const about: Readonly<Record<ReadyKey, string>> = {
-  stay: 'Stay with the same dose',
-  less: 'Do a little less',
-  harder: 'A harder version comes next',
-  'stop-ring': 'Stop and ring',
-  answers: 'Mornings without answers',
-  'pause-over': 'The pause is over',
-  review: 'About the next visit',
-  measure: 'Something is to be measured again',
+  stay: say('ready.stay'),
+  less: say('ready.less'),
+  harder: say('ready.harder'),
+  'stop-ring': say('ready.stop-ring'),
+  answers: say('ready.answers'),
+  'pause-over': say('ready.pause-over'),
+  review: say('ready.review'),
+  measure: say('ready.measure'),
 };
 
 /** "German". */
@@ -45,7 +46,7 @@ export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
     <div className="stack">
       <div className="field">
         <label className="field-label" htmlFor="ready-sentence">
-          Start from a prepared sentence
+          {say('ready.start')}
         </label>
         <select
           id="ready-sentence"
@@ -53,9 +54,9 @@ export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
           value=""
           onChange={(event) => setBegun({ text: sentenceOf(event.target.value), times: begun.times + 1 })}
         >
-          <option value="">choose, or write your own</option>
+          <option value="">{say('ready.choose')}</option>
           {languages.map(({ tag }) => (
-            <optgroup key={tag} label={`in ${languageName(tag)}`}>
+            <optgroup key={tag} label={say('ready.in', { language: languageName(tag) })}>
               {ready.map(({ key }) => (
                 <option key={key} value={`${key} ${tag}`}>
                   {about[key]}
@@ -64,7 +65,7 @@ export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
             </optgroup>
           ))}
         </select>
-        <p className="soft">These sentences have not been reviewed. Read and edit them before you send.</p>
+        <p className="soft">{say('ready.note')}</p>
       </div>
       <FormFrame
         key={begun.times}
@@ -72,10 +73,10 @@ export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
         fields={fields}
         start={{ text: begun.text }}
         clearsTo={{}}
-        label="Send to the patient"
+        label={say('message.send')}
         busyLabel="Sending…"
         taken="Sent."
-        hints={{ text: 'Short sentences, no clinic words. Not for emergencies: ring instead.' }}
+        hints={{ text: say('message.hint') }}
         send={async ({ text }) => {
           await client.clinician.review.write.mutate({ patientId, text: String(text ?? '') });
           router.refresh();

@@ -1,13 +1,14 @@
 /** One reason of a decision: rule, what was found, threshold, effect, and the source with how it was seen. */
 import type { Reason } from '#core/decision/answers.ts';
 import { ruleById } from '#core/decision/rules/table.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { CitationNote } from '../support-note.tsx';
 import { contactInWords, decisionStatus, factInWords, todayInWords, valueInWords } from '../words.ts';
 
 export const effectInWords = ({ decision, largestStep, today, contact }: Reason['effect']): string =>
   [
-    decision ? `no more than ${decisionStatus[decision].word.toLowerCase()}` : '',
-    largestStep ? (largestStep === 'repetitions' ? 'a step in repetitions only' : 'a step in load') : '',
+    decision ? say('no-more-than', { decision: decisionStatus[decision].word.toLowerCase() }) : '',
+    largestStep ? (largestStep === 'repetitions' ? say('step-repetitions') : say('step-load')) : '',
     today ? todayInWords[today] : '',
     contact && contact !== 'none' ? contactInWords[contact] : '',
   ]
@@ -35,12 +36,15 @@ export const ReasonView = ({ reason }: { readonly reason: Reason }) => {
         </strong>
       </p>
       <p>
-        Found: {foundInWords(reason.observed) || 'nothing'}. Threshold: {reason.threshold}. So:{' '}
-        {effectInWords(reason.effect)}.
+        {say('found', {
+          found: foundInWords(reason.observed) || 'nothing',
+          threshold: reason.threshold,
+          effect: effectInWords(reason.effect),
+        })}
       </p>
       {reason.support === 'clinic-choice' ? (
         <p className="source-note">
-          Uses a clinic setting{rule && rule.citations.length > 0 ? '; related source:' : ', no source.'}
+          {rule && rule.citations.length > 0 ? say('own-setting-sourced') : say('own-setting')}
         </p>
       ) : null}
       {rule?.citations.map((citation) => (

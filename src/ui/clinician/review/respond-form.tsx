@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import type { Field } from '#core/calculations/describe.ts';
 import { decisions } from '#core/decision/answers.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
@@ -12,9 +13,9 @@ import { FormFrame } from '../forms/form-frame.tsx';
 import { useSubmit } from '../forms/use-submit.ts';
 
 const overrideFields: readonly Field[] = [
-  { name: 'decision', kind: 'enum', values: decisions, about: 'Decision instead' },
+  { name: 'decision', kind: 'enum', values: decisions, about: say('override.decision') },
   { name: 'reason', kind: 'text', maxLength: 500, about: 'Reason' },
-  { name: 'until', kind: 'text', maxLength: 10, about: 'Last day of the override' },
+  { name: 'until', kind: 'text', maxLength: 10, about: say('override.until') },
 ];
 
 export interface RespondFormProps {
@@ -58,9 +59,8 @@ export const RespondForm = ({ patientId, decisionId, seen }: RespondFormProps) =
           label="Override"
           taken="Overridden."
           hints={{
-            reason: 'So that colleagues understand it.',
-            until:
-              'As YYYY-MM-DD, no more than 28 days ahead. After that the engine’s decision applies again.',
+            reason: say('override.reason-hint'),
+            until: say('override.until-hint'),
           }}
           send={(value) => respond({ reason: '', ...value, kind: 'override' })}
         />

@@ -6,6 +6,7 @@ import type { DayDetail } from '#core/review/day-detail.ts';
 import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
 import { type DateRange, zoomed } from '#core/review/zoom.ts';
 import { dayFromNumber, dayNumber } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { CursorDay } from './chart/chart-cursor.tsx';
 import { ChartDetail, type Detail, noDetail } from './chart/chart-detail.tsx';
 import { ChartLegend } from './chart/chart-legend.tsx';
@@ -14,12 +15,12 @@ import { RangeSelector } from './chart/range-selector.tsx';
 
 const Chart = dynamic(() => import('./chart/review-plot.tsx'), {
   ssr: false,
-  loading: () => <p className="soft">Loading the chart. The text and the table give the same information.</p>,
+  loading: () => <p className="soft">{say('chart-loading')}</p>,
 });
 
 const ofMarker = (marker: DecisionMarker, today: string): Detail => ({
   title: markerName(marker, today),
-  lines: [...marker.reasons, marker.answered ?? 'No clinician has accepted or overridden it.'],
+  lines: [...marker.reasons, marker.answered ?? say('not-answered')],
   decisionId: marker.id,
   day: marker.day,
 });

@@ -2,14 +2,17 @@
 
 import { signsInWords } from '#core/danger/sign-words.ts';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import type { ChartNames } from '#core/review/day-detail.ts';
 import { settledDecisions } from '#core/review/decision-markers.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
-import { counted, jointInWords } from '#core/review/plain-words.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
 import { reviewSeries } from '#core/review/series.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import type { Decision, ReviewAnswer } from '../answers.ts';
@@ -30,8 +33,8 @@ const DoseLinks = ({ at, line }: { readonly at: DecisionContext; readonly line: 
   const record = `/patients/${at.patientId}`;
   return line === null ? null : (
     <p className="row screen-only">
-      <a href={`${record}/prescribe?line=${encodeURIComponent(line)}`}>Change this dose</a>
-      <a href={`${record}/prescriptions`}>Approve steps ahead, within limits</a>
+      <a href={`${record}/prescribe?line=${encodeURIComponent(line)}`}>{say('change-dose')}</a>
+      <a href={`${record}/prescriptions`}>{say('approve-ahead')}</a>
     </p>
   );
 };
@@ -58,19 +61,17 @@ const Decisions = ({
   const view = (decision: Decision) => <DecisionView key={decision.id} decision={decision} at={at} />;
   return (
     <section className="stack">
-      <h2>Decisions, {jointInWords(joint)}</h2>
+      <h2>{say('decisions', { 'joint-name': jointInWords(joint) })}</h2>
       <DoseLinks at={at} line={line} />
-      {settled.length === 0 ? <p className="soft">No decision in this time.</p> : null}
+      {settled.length === 0 ? <p className="soft">{say('no-decision')}</p> : null}
       {settled.slice(0, shownWhole).map(view)}
       {settled.length > shownWhole ? (
-        <Disclosure summary={`${settled.length - shownWhole} earlier decisions`}>
+        <Disclosure summary={say('earlier', { count: settled.length - shownWhole })}>
           {settled.slice(shownWhole).map(view)}
         </Disclosure>
       ) : null}
       {interim.length > 0 ? (
-        <Disclosure summary={`${counted(interim.length, 'decision')} replaced later`}>
-          {interim.map(view)}
-        </Disclosure>
+        <Disclosure summary={say('replaced', { count: interim.length })}>{interim.map(view)}</Disclosure>
       ) : null}
     </section>
   );
@@ -78,20 +79,28 @@ const Decisions = ({
 
 const proposalInWords = (review: ReviewAnswer, joint: Joint, day: Day): string => {
   const answer = proposeBaseline(review.record, joint, day);
-  if (!answer.ready)
-    return `No baseline can be proposed yet: the diary has ${counted(answer.mornings, 'quiet morning')} of the ${answer.needed} needed.`;
+  if (!answer.ready) return say('no-baseline', { mornings: answer.mornings, needed: answer.needed });
   const { usualPain, widestUsualPainTop, usualStiffnessMinutes, mornings } = answer.proposal;
-  return `From ${mornings} quiet mornings, the proposed baseline is usual pain ${usualPain}, top no more than ${widestUsualPainTop}, stiffness ${usualStiffnessMinutes ?? 'not known'} min. You decide.`;
+  const over = engineSettingValues(review.settings)['ceiling-over-usual'];
+  return say('proposed', {
+    mornings,
+    pain: usualPain,
+    top: widestUsualPainTop,
+    limit: proposePainLimit(usualPain, over) ?? 5,
+    over,
+    stiffness: usualStiffnessMinutes ?? say('stiffness-not-known'),
+  });
 };
 
 const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: Joint }) => (
   <section className="stack-close screen-only">
-    <h2>Baseline, {jointInWords(joint)}</h2>
+    <h2>{say('baseline', { 'joint-name': jointInWords(joint) })}</h2>
     <p>{proposalInWords(review, joint, day)}</p>
-    <Disclosure summary="Set baseline">
+    <Disclosure summary={say('baseline.set')}>
       <BaselineForm
         patientId={patient.id}
         joint={joint}
+        overUsual={engineSettingValues(review.settings)['ceiling-over-usual']}
         known={review.record.baselines.findLast((row) => row.joint === joint) ?? null}
         seen={review.record.baselines.filter((row) => row.joint === joint).length}
       />
@@ -128,32 +137,37 @@ const OpenSigns = ({ patient, review }: ReviewProps) => {
   return open.length === 0 ? null : (
     <Notice
       tone="danger"
-      title={`Warning sign: ${open.map(({ sign }) => signsInWords(sign.flags)).join('; ')}`}
+      title={say('warning', { signs: open.map(({ sign }) => signsInWords(sign.flags)).join('; ') })}
     >
-      Everything is paused until a contact has reached the patient.{' '}
-      <a href={`/patients/${patient.id}/warning-signs`}>Record the contact</a>
+      {say('paused')} <a href={`/patients/${patient.id}/warning-signs`}>{say('record-contact')}</a>
     </Notice>
   );
 };
+
+const chartTitle = (version: ReviewProps['choice']['version'], joint: Joint): string =>
+  say('chart-of', {
+    exercise: version ? doseTitle(version.dose) : say('no-exercise'),
+    'joint-name': jointInWords(joint),
+  });
 
 export const ReviewScreen = (props: ReviewProps) => {
   const { patient, choice } = props;
   if (!choice.joint) {
     return (
       <p>
-        No joint is followed yet. Complete the <a href={`/patients/${patient.id}`}>care profile</a> first.
+        {say('no-joint')} <a href={`/patients/${patient.id}`}>{say('care-profile')}</a>{' '}
+        {say('no-joint-first')}
       </p>
     );
   }
   const series = seriesFor(props, choice.joint);
-  const title = `${choice.version ? doseTitle(choice.version.dose) : 'No exercise'}, and the ${jointInWords(choice.joint)}`;
   return (
     <div className="stack-wide">
       <OpenSigns {...props} />
       <ChoiceLinks patientId={patient.id} choice={choice} />
       <SeriesView
         series={series}
-        title={title}
+        title={chartTitle(choice.version, choice.joint)}
         names={namesFor(props)}
         address={hrefWith(patient.id, choice, {})}
       />
@@ -162,7 +176,7 @@ export const ReviewScreen = (props: ReviewProps) => {
         prescriptions={props.review.prescriptions}
         clock={props.clock}
       />
-      <PlanView plan={props.review.plan} />
+      <PlanView plan={props.review.plan} clock={props.clock} />
       <FindingsView findings={findingsOf(series, props.review.record, props.review.settings)} />
       <Decisions
         decisions={props.review.decisions}

@@ -4,6 +4,7 @@ import { reviewChartOf } from '#core/review/review-chart.ts';
 import type { ReviewSeries } from '#core/review/series.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ReviewChartView } from './review-chart-view.tsx';
@@ -24,11 +25,8 @@ export const SeriesView = ({ series, title, names, address }: SeriesViewProps) =
         <li key={sentence}>{sentence}</li>
       ))}
     </ul>
-    <p className="soft">
-      This describes what was logged. It does not predict. When load and pain change together, that does not
-      show that one caused the other.
-    </p>
-    <Disclosure summary="Show as a table">
+    <p className="soft">{say('series-note')}</p>
+    <Disclosure summary={say('table')}>
       <DataTable
         caption={title}
         columns={reviewColumns(series)}
@@ -36,7 +34,7 @@ export const SeriesView = ({ series, title, names, address }: SeriesViewProps) =
           key: row.day,
           cells: reviewColumns(series).map((column) => row[column.key]),
         }))}
-        empty="Nothing was logged in this time."
+        empty={say('table-empty')}
       />
     </Disclosure>
   </section>

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import type { Method } from '#core/prescribing/methods.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
+import { say } from '#messages/en/staff/screening.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
@@ -11,6 +12,7 @@ import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 import { client } from '../client.ts';
+import { optionInWords } from '../forms/field-words.ts';
 import { type Submit, useSubmit } from '../forms/use-submit.ts';
 import { methodInWords } from '../words.ts';
 import { type GroupedReason, groupedReasons } from './outcome-table.tsx';
@@ -24,12 +26,12 @@ const clearable = (outcomes: readonly MethodOutcome[]) =>
     ),
   }));
 
-const everyLimb = 'every limb';
+const everyLimb = 'every';
 
-const limbChoices = [everyLimb, ...limbOptions].map((value) => ({
-  value,
-  label: value.charAt(0).toUpperCase() + value.slice(1),
-}));
+const limbChoices = [
+  { value: everyLimb, label: say('every-limb') },
+  ...limbOptions.map((value) => ({ value, label: optionInWords(value) })),
+];
 
 const start = { method: null as Method | null, findings: [] as readonly string[], limb: '', reason: '' };
 
@@ -39,14 +41,12 @@ const clearanceOf = ({ method, findings, limb, reason }: typeof start) => {
 };
 
 const missingIn = ({ method, findings, limb, reason }: typeof start) => [
-  ...(method === null ? [{ field: 'method', text: 'Choose the method.' }] : []),
+  ...(method === null ? [{ field: 'method', text: say('clear.method-missing') }] : []),
   ...(method !== null && findings.length === 0
-    ? [{ field: 'findings', text: 'Tick the findings you clear.' }]
+    ? [{ field: 'findings', text: say('clear.findings-missing') }]
     : []),
-  ...(limb === '' ? [{ field: 'limb', text: 'Choose the limb, or every limb.' }] : []),
-  ...(reason.trim() === ''
-    ? [{ field: 'reason', text: 'Write why it is cleared, and on whose advice.' }]
-    : []),
+  ...(limb === '' ? [{ field: 'limb', text: say('clear.limb-missing') }] : []),
+  ...(reason.trim() === '' ? [{ field: 'reason', text: say('clear.reason-missing') }] : []),
 ];
 
 interface ClearanceFieldsProps {
@@ -71,15 +71,15 @@ const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: Clearance
     {typed.method ? (
       <CheckboxGroup
         name="cleared-findings"
-        legend="Findings to clear"
+        legend={say('clear.findings')}
         error={errorOf('findings')}
         options={reasons.map((reason) => ({
           value: reason.code,
           label: reason.text,
           hint:
             reason.clearedBy === 'physician'
-              ? 'A physician must clear it: give their name and the date in the reason.'
-              : `Reaches ${reason.limbs.join(', ')}`,
+              ? say('clear.physician')
+              : say('clear.reaches', { limbs: reason.limbs.join(', ') }),
         }))}
         chosen={typed.findings}
         onChoose={(findings) => change({ findings })}
@@ -97,7 +97,7 @@ const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: Clearance
     <LongTextField
       name="clear-reason"
       label="Reason"
-      hint="What was found, and on whose advice. It is shown with your name wherever the method is used."
+      hint={say('clear.reason-hint')}
       error={errorOf('reason')}
       value={typed.reason}
       onChange={(event) => change({ reason: event.target.value })}
@@ -128,7 +128,7 @@ export const ClearanceForm = (props: {
     setTyped(start);
     router.refresh();
   };
-  if (methods.length === 0) return <p className="soft">There is no finding to clear.</p>;
+  if (methods.length === 0) return <p className="soft">{say('clear.nothing')}</p>;
   return (
     <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
@@ -141,7 +141,7 @@ export const ClearanceForm = (props: {
         errorOf={submit.errorOf}
       />
       <Button type="submit" id="clear-send" aria-disabled={submit.isBusy || undefined}>
-        Clear, with precautions
+        {say('clear')}
       </Button>
     </form>
   );

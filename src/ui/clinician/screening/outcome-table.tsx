@@ -2,17 +2,15 @@
 
 import { listed } from '#core/review/plain-words.ts';
 import type { MethodOutcome, MethodReason } from '#core/screening/screening.ts';
+import { say } from '#messages/en/staff/screening.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { optionInWords } from '../forms/field-words.ts';
 import { supportInWords } from '../support-note.tsx';
 import { eligibilityStatus, methodInWords } from '../words.ts';
+import { limbOptions } from './screening-form-state.ts';
 
-const limbColumns = [
-  { key: 'left arm', title: 'Left arm' },
-  { key: 'right arm', title: 'Right arm' },
-  { key: 'left leg', title: 'Left leg' },
-  { key: 'right leg', title: 'Right leg' },
-] as const;
+const limbColumns = limbOptions.map((key) => ({ key, title: optionInWords(key) }));
 
 const limbOf = (outcome: MethodOutcome): string => `${outcome.side} ${outcome.limb}`;
 
@@ -38,7 +36,14 @@ export const groupedReasons = (outcomes: readonly MethodOutcome[]): readonly Gro
   return [...groups.values()];
 };
 
-const clearedBy = { clinician: 'A clinician may clear it', physician: 'A physician must clear it' } as const;
+const clearedBy = { clinician: say('may-clear.clinician'), physician: say('may-clear.physician') } as const;
+
+const reasonInWords = ({ limbs, eligibility, clearedBy: by, support }: GroupedReason): string => {
+  const where = limbs.length === 4 ? say('every-limb') : `${listed(limbs)}.`;
+  const supported = say('support', { support: supportInWords(support) });
+  if (!eligibility.startsWith('closed')) return `${where} ${supported}`;
+  return `${where} ${by ? clearedBy[by] : say('may-clear.nobody')} ${supported}`;
+};
 
 const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) => {
   const reasons = groupedReasons(outcomes);
@@ -51,14 +56,7 @@ const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) 
             <StatusTag shape={shape} tone={tone}>
               {word}
             </StatusTag>{' '}
-            {reason.text}{' '}
-            <span className="soft">
-              {reason.limbs.length === 4 ? 'Every limb' : listed(reason.limbs)}.{' '}
-              {reason.eligibility.startsWith('closed')
-                ? `${reason.clearedBy ? clearedBy[reason.clearedBy] : 'Nobody may clear it'}. `
-                : ''}
-              Support: {supportInWords(reason.support)}.
-            </span>
+            {reason.text} <span className="soft">{reasonInWords(reason)}</span>
           </li>
         );
       })}
@@ -69,7 +67,7 @@ const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) 
 export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) => (
   <div className="stack">
     <DataTable
-      caption="Eligibility of each method for each limb today"
+      caption={say('table')}
       columns={[{ key: 'method', title: 'Method' }, ...limbColumns]}
       rows={methodsOf(outcomes).map((method) => ({
         key: method,
@@ -77,7 +75,7 @@ export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodO
           methodInWords[method],
           ...limbColumns.map(({ key }) => {
             const found = outcomes.find((row) => row.method === method && limbOf(row) === key);
-            if (!found) return 'Not assessed';
+            if (!found) return say('not-assessed');
             const { word, shape, tone } = eligibilityStatus(found.eligibility, found.reasons);
             return (
               <StatusTag key={key} shape={shape} tone={tone}>
@@ -88,18 +86,13 @@ export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodO
         ],
       }))}
     />
-    {outcomes.every((row) => row.reasons.length === 0) ? (
-      <p>The questions and measurements found nothing.</p>
-    ) : null}
+    {outcomes.every((row) => row.reasons.length === 0) ? <p>{say('found-nothing')}</p> : null}
     {methodsWithReasons(outcomes).map((method) => (
       <section key={method} className="stack-close">
-        <h3>{methodInWords[method]}: reasons</h3>
+        <h3>{say('reasons-of', { method: methodInWords[method] })}</h3>
         <Reasons outcomes={outcomes.filter((row) => row.method === method)} />
       </section>
     ))}
-    <p className="soft">
-      Eligible means that the questions and measurements recorded here found nothing. There is no agreed
-      complete list of contraindications for occlusion, and this screening does not claim to be one.
-    </p>
+    <p className="soft">{say('eligible-note')}</p>
   </div>
 );

@@ -1,8 +1,10 @@
 /** The sheet as it is being filled in. An item nobody has answered is not sent: silence is no answer. */
 
 import type { AskedItem } from '#api/clinician/question-in-english.ts';
+import { limbs, sides } from '#core/exercises/joints.ts';
 import { answerRemarks } from '#core/screening/answer-remarks.ts';
 import type { ScreeningAnswer, ScreeningItemAnswer } from '#core/screening/screening.ts';
+import { say } from '#messages/en/staff/screening.ts';
 
 /** What has to be known of an item for its answer to be taken down. */
 export interface Asking extends Pick<AskedItem, 'id'> {
@@ -29,7 +31,8 @@ export type ScreeningFormState = Readonly<Record<string, ItemState>>;
 
 export const unanswered: ItemState = { answer: null, details: [], limbs: [], joints: [], day: '', note: '' };
 
-export const limbOptions = ['left arm', 'right arm', 'left leg', 'right leg'] as const;
+/** "left arm" and the like, as a form holds them. */
+export const limbOptions = limbs.flatMap((limb) => sides.map((side) => `${side} ${limb}` as const));
 
 /** Details are asked when the answer is not "no": what is not known may be so. */
 export const asksMore = (item: Asking, state: ItemState): boolean =>
@@ -76,13 +79,13 @@ export const answersFrom = (
 const answerWord = {
   yes: 'yes',
   no: 'no',
-  'not-known': 'not known',
-  'not-applicable': 'does not apply',
+  'not-known': say('answer.not-known'),
+  'not-applicable': say('answer.not-applicable'),
 } as const;
 
 /** "yes (in the last four weeks; left leg)". */
 export const answerInWords = (item: AskedItem, answer: ScreeningItemAnswer | undefined): string => {
-  if (!answer) return 'not answered';
+  if (!answer) return say('not-answered');
   const more = [
     ...(answer.details ?? []).map((id) => item.asks.details.find((detail) => detail.id === id)?.label ?? id),
     ...(answer.limbs ?? []).map(({ limb, side }) => `${side} ${limb}`),
@@ -95,14 +98,14 @@ export const answerInWords = (item: AskedItem, answer: ScreeningItemAnswer | und
 /** Items in the order they are worth asking: what closes everything first. */
 export const itemGroups = <I extends Pick<AskedItem, 'minimumFor'>>(items: readonly I[]) => [
   {
-    title: 'Needed for any method',
+    title: say('group.any'),
     items: items.filter((item) => item.minimumFor.includes('low-load')),
   },
   {
-    title: 'Needed for occlusion',
+    title: say('group.occlusion'),
     items: items.filter(
       (item) => !item.minimumFor.includes('low-load') && item.minimumFor.includes('occlusion'),
     ),
   },
-  { title: 'Other questions', items: items.filter((item) => item.minimumFor.length === 0) },
+  { title: say('group.other'), items: items.filter((item) => item.minimumFor.length === 0) },
 ];

@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/screening.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import type { ScreeningFormAnswer } from '../answers.ts';
@@ -53,9 +54,7 @@ const ItemGroups = ({
 );
 
 const progressInWords = (answered: number, all: number, taken: string): string =>
-  taken !== '' && answered === 0
-    ? taken
-    : `${answered} of ${all} answered. Methods that need an unanswered question stay unavailable.`;
+  taken !== '' && answered === 0 ? taken : say('progress', { answered, all });
 
 export const ScreeningForm = ({
   patientId,
@@ -76,11 +75,11 @@ export const ScreeningForm = ({
   const { newest } = screening;
   const send = async (event: FormEvent) => {
     event.preventDefault();
-    const none = [{ field: screening.items[0]?.id ?? '', text: 'Answer at least one question first.' }];
+    const none = [{ field: screening.items[0]?.id ?? '', text: say('no-answer') }];
     const wasTaken = await submit.send(answers.length === 0 ? none : [], async () => {
       const answered = { sheetVersion: screening.version, answers };
       const version = await client.clinician.screening.record.mutate({ patientId, screening: answered });
-      setTaken(`Recorded as version ${version}.`);
+      setTaken(say('taken', { version }));
     });
     if (!wasTaken) return;
     setState({});
@@ -90,15 +89,12 @@ export const ScreeningForm = ({
     <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
       {newest ? (
-        <p className="soft">
-          A new screening replaces version {newest.version} of {dayInWords(newest.day)} completely: answer
-          every question again.
-        </p>
+        <p className="soft">{say('replaces', { version: newest.version, date: dayInWords(newest.day) })}</p>
       ) : null}
       <ItemGroups screening={screening} state={state} onChange={change} />
       <div className="row screening-foot">
         <Button type="submit" id="record-screening" aria-disabled={submit.isBusy || undefined}>
-          {submit.isBusy ? 'Recording…' : 'Record this screening'}
+          {submit.isBusy ? 'Recording…' : say('record')}
         </Button>
         <span role="status">{progressInWords(answers.length, screening.items.length, taken)}</span>
       </div>

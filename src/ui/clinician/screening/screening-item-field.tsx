@@ -5,6 +5,7 @@ import type { AskedItem } from '#api/clinician/question-in-english.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { leftUnsaid } from '#core/screening/answer-remarks.ts';
 import type { ScreeningAnswer } from '#core/screening/screening.ts';
+import { say } from '#messages/en/staff/screening.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -15,9 +16,12 @@ import { asksMore, type ItemState, limbOf, limbOptions } from './screening-form-
 const plainAnswers: readonly { readonly value: ScreeningAnswer; readonly label: string }[] = [
   { value: 'yes', label: 'Yes' },
   { value: 'no', label: 'No' },
-  { value: 'not-known', label: 'Not known' },
+  { value: 'not-known', label: say('not-known') },
 ];
-const withNotApplicable = [...plainAnswers, { value: 'not-applicable', label: 'Does not apply' } as const];
+const withNotApplicable = [
+  ...plainAnswers,
+  { value: 'not-applicable', label: say('not-applicable') } as const,
+];
 
 export interface ScreeningItemFieldProps {
   readonly item: AskedItem;
@@ -37,8 +41,10 @@ const unsaidInWords = (item: AskedItem, state: ItemState): readonly string[] =>
     joints: state.joints,
   }).map((name) =>
     name === 'which'
-      ? `Which of them is not said yet.${item.ifWhichNotSaid ? ` Until it is, the most cautious counts: ${item.ifWhichNotSaid}` : ''}`
-      : `Which ${name} is not said yet. Until it is, every ${name} counts.`,
+      ? item.ifWhichNotSaid === null
+        ? say('which-unsaid')
+        : say('which-unsaid-until', { meanwhile: item.ifWhichNotSaid })
+      : say('named-unsaid', { what: name }),
   );
 
 /** A detail that a "yes" needs and does not have, with what stands meanwhile. */
@@ -68,7 +74,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
       {item.asks.limbs ? (
         <CheckboxGroup
           name={`${item.id}-limbs`}
-          legend="Which limbs"
+          legend={say('which-limbs')}
           isWrapped
           options={limbChoices}
           chosen={state.limbs as (typeof limbOptions)[number][]}
@@ -78,7 +84,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
       {item.asks.joints ? (
         <CheckboxGroup
           name={`${item.id}-joints`}
-          legend="Which joints"
+          legend={say('which-joints')}
           isWrapped
           options={jointChoices}
           chosen={state.joints as (typeof joints)[number][]}
@@ -90,7 +96,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
           id={`${item.id}-day`}
           name={`${item.id}-day`}
           type="date"
-          label="Day it last happened"
+          label={say('last-happened')}
           isOptional
           value={state.day}
           onChange={(event) => change({ day: event.target.value })}
@@ -106,7 +112,7 @@ const Note = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
     id={`${item.id}-note`}
     name={`${item.id}-note`}
     label="Note"
-    hint="Such as the medicine, INR, a date or which leg."
+    hint={say('note-hint')}
     isOptional
     maxLength={200}
     value={state.note}
@@ -123,11 +129,13 @@ export const ScreeningItemField = memo(({ item, state, previous, onChange }: Scr
       hint={
         <>
           {item.clinicianLabel}
-          {item.mark === 'memory' && !item.clinicianLabel.includes('from memory') ? ' (from memory)' : ''}
+          {item.mark === 'memory' && !item.clinicianLabel.includes(say('from-memory'))
+            ? ` (${say('from-memory')})`
+            : ''}
           {previous === null ? null : (
             <>
               {' · '}
-              <strong>Before: {previous}</strong>
+              <strong>{say('before', { previous })}</strong>
             </>
           )}
         </>
@@ -141,7 +149,7 @@ export const ScreeningItemField = memo(({ item, state, previous, onChange }: Scr
     {state.answer === null ? null : state.answer === 'yes' || state.note !== '' ? (
       <Note item={item} state={state} onChange={onChange} />
     ) : (
-      <Disclosure summary="Add a note">
+      <Disclosure summary={say('note-add')}>
         <Note item={item} state={state} onChange={onChange} />
       </Disclosure>
     )}

@@ -3,6 +3,7 @@
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/screening.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { ScreeningFormAnswer } from '../answers.ts';
 import { ClearanceForm } from './clearance-form.tsx';
@@ -10,11 +11,11 @@ import { OutcomeTable } from './outcome-table.tsx';
 import { ScreeningForm } from './screening-form.tsx';
 
 const ageInWords = (newest: ScreeningFormAnswer['newest'], day: Day): string => {
-  if (!newest) return 'No screening is recorded. No method is available until there is one.';
+  if (!newest) return say('none');
   const days = daysBetween(newest.day, day);
   const when =
-    days === 0 ? 'today' : days === 1 ? 'yesterday' : `${days} days ago, on ${dayInWords(newest.day)}`;
-  return `Version ${newest.version} was recorded ${when}: ${newest.answers.length} answers.`;
+    days === 0 ? 'today' : days === 1 ? 'yesterday' : say('days-ago', { days, date: dayInWords(newest.day) });
+  return say('newest', { version: newest.version, when, answers: newest.answers.length });
 };
 
 export const ScreeningScreen = (props: {
@@ -29,13 +30,13 @@ export const ScreeningScreen = (props: {
       <h2>Eligibility</h2>
       <OutcomeTable outcomes={props.outcomes} />
       {props.screening.newest ? (
-        <Disclosure summary="Clear a finding, with a reason">
+        <Disclosure summary={say('clear.summary')}>
           <ClearanceForm patientId={props.patientId} outcomes={props.outcomes} />
         </Disclosure>
       ) : null}
     </section>
     <section className="stack-close screen-only">
-      <h2>{props.screening.newest ? 'Screen again' : 'Screen'}</h2>
+      <h2>{props.screening.newest ? say('again') : 'Screen'}</h2>
       <ScreeningForm patientId={props.patientId} screening={props.screening} />
     </section>
   </div>

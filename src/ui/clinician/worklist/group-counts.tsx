@@ -1,22 +1,17 @@
-/** The clinic's patients in six groups, each a list one can open. Nobody is in two, and nobody in none. */
+/** The clinic's patients in seven groups, each a list one can open. Nobody is in two, and nobody in none. */
 
 import { dayInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import type { WorklistGroup } from '#core/worklist/groups.ts';
+import { say } from '#messages/en/staff/worklist.ts';
 import type { WorklistGroups } from '../answers.ts';
 
 type Count = WorklistGroups['counts'][number];
 
-const wordsOf: Readonly<Record<WorklistGroup, (count: Count, day: Day) => string>> = {
-  'needs-you': ({ count }) => `${count} ${count === 1 ? 'needs' : 'need'} you`,
-  assigned: ({ count, names }) => `${count} assigned to ${listed(names)}`,
-  snoozed: ({ count, until }, day) => `${count} snoozed${until ? ` until ${dayInWords(until, day)}` : ''}`,
-  'not-screened': ({ count }) => `${count} not yet screened`,
-  'nothing-found': ({ count }) => `${count} nothing found`,
-  discharged: ({ count }) => `${count} discharged`,
-};
-
-export const groupInWords = (count: Count, day: Day): string => wordsOf[count.group](count, day);
+export const groupInWords = ({ group, count, names, until }: Count, day: Day): string =>
+  (group === 'snoozed' || group === 'paused') && until
+    ? say(`group.${group}-until`, { count, until: dayInWords(until, day) })
+    : say(`group.${group}`, { count, names: listed(names) });
 
 /** A group with nobody in it is left out, but for the first: that nobody needs the reader is worth saying. */
 export const GroupCounts = (props: {
@@ -24,7 +19,7 @@ export const GroupCounts = (props: {
   readonly current: WorklistGroup | null;
   readonly day: Day;
 }) => (
-  <nav aria-label="Patients of the clinic" className="group-counts">
+  <nav aria-label={say('groups')} className="group-counts">
     <ul>
       {props.counts
         .filter(({ group, count }) => count > 0 || group === 'needs-you')

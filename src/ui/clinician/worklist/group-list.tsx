@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { dayInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/worklist.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import type { WorklistGroups } from '../answers.ts';
@@ -17,8 +18,10 @@ const Unsnooze = ({ line }: { readonly line: GroupLine }) => {
   const submit = useSubmit('', id);
   const bringBack = () =>
     submit.send([], async () => {
-      for (const key of line.snoozedKeys)
-        await client.clinician.worklist.unsnooze.mutate({ patientId: line.patientId, key });
+      await client.clinician.worklist.unsnooze.mutate({
+        patientId: line.patientId,
+        keys: [...line.snoozedKeys],
+      });
       router.refresh();
     });
   return (
@@ -34,9 +37,10 @@ const Unsnooze = ({ line }: { readonly line: GroupLine }) => {
   );
 };
 
-const notes = ({ group, snoozedUntil, assignedNames }: GroupLine, day: Day): string => {
-  if (group === 'snoozed' && snoozedUntil) return `until ${dayInWords(snoozedUntil, day)}`;
-  return group === 'assigned' ? `with ${listed(assignedNames)}` : '';
+const notes = ({ group, until, assignedNames }: GroupLine, day: Day): string => {
+  if ((group === 'snoozed' || group === 'paused') && until)
+    return say('snoozed-until', { until: dayInWords(until, day) });
+  return group === 'assigned' ? say('assigned-with', { names: listed(assignedNames) }) : '';
 };
 
 export const GroupList = ({ lines, day }: { readonly lines: readonly GroupLine[]; readonly day: Day }) => (

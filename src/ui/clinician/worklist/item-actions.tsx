@@ -2,6 +2,7 @@
 /** What can be done about an item without settling it: seen, taken on, snoozed with a reason. Danger is never snoozed. */
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
+import { say } from '#messages/en/staff/worklist.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
@@ -37,7 +38,7 @@ const Snooze = ({ patientId, itemKey: key, about }: OneItem) => {
         fields={fields}
         label="Snooze"
         taken="Snoozed."
-        hints={{ until: 'As YYYY-MM-DD, no more than 14 days ahead.' }}
+        hints={{ until: say('snooze-until') }}
         send={async ({ until, reason }) => {
           await client.clinician.worklist.snooze.mutate({
             patientId,

@@ -1,5 +1,6 @@
 /** Narrowing the worklist. A plain form that asks for the page anew, so that it works without a script. */
 import { worklistItemKinds } from '#core/worklist/item.ts';
+import { say } from '#messages/en/staff/worklist.ts';
 import type { WorklistFilters } from '../answers.ts';
 import { itemStatusOf } from '../words.ts';
 import type { WorklistFilter } from './worklist-query.ts';
@@ -42,7 +43,7 @@ export const WorklistFilterForm = ({
     <Select
       name="kind"
       label="Reason"
-      every="every reason"
+      every={say('filter.every-reason')}
       chosen={filter.kind}
       options={worklistItemKinds.map((kind) => ({ value: kind, text: itemStatusOf(kind).word }))}
     />
@@ -57,14 +58,14 @@ export const WorklistFilterForm = ({
       <Select
         name="site"
         label="Site"
-        every="every site"
+        every={say('filter.every-site')}
         chosen={filter.site}
         options={filters.sites.map(({ id, name }) => ({ value: id, text: name }))}
       />
     ) : null}
     <label className="choice">
       <input type="checkbox" name="mine" value="1" defaultChecked={filter.isMine} />
-      <span className="choice-text">assigned to me</span>
+      <span className="choice-text">{say('filter.mine')}</span>
     </label>
     <button type="submit" className="button button-plain">
       Show

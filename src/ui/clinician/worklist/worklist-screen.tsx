@@ -1,6 +1,7 @@
 /** Who needs a clinician, most pressing first. The count is of patients, not of items. */
 import { counted } from '#core/review/plain-words.ts';
 import { dangers } from '#core/worklist/item.ts';
+import { say } from '#messages/en/staff/worklist.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { WorklistAnswer, WorklistFilters, WorklistGroups, WorklistItem } from '../answers.ts';
@@ -14,12 +15,6 @@ import { ItemActions } from './item-actions.tsx';
 import { WorklistFilterForm } from './worklist-filter-form.tsx';
 import type { WorklistFilter } from './worklist-query.ts';
 
-const checked =
-  'Checked for each patient: warning signs, pauses, calls due today, doses eased back, conflicting entries, entries from a phone whose clock may be wrong, prescriptions to sign, missing morning answers, routine reviews, messages, booked reviews, and screenings, cuff pressures and baselines that are out of date.';
-
-const closedInWords = (closed: number): string =>
-  `${counted(closed, 'record')} ${closed === 1 ? 'belongs' : 'belong'} to care teams you are not in; only ${closed === 1 ? 'its' : 'their'} urgent items are listed.`;
-
 const isWholeList = ({ kind, isMine, clinician, site }: WorklistFilter): boolean =>
   kind === null && !isMine && clinician === null && site === null;
 
@@ -32,9 +27,13 @@ const filteredInWords = (
   const { kind, isMine } = filter;
   const name = clinicians.find((one) => one.userId === filter.clinician)?.name;
   const place = sites.find((one) => one.id === filter.site)?.name;
-  return `${counted(listed, 'patient')}${place ? ` of ${place}` : ''} with ${kind ? `“${itemStatusOf(kind).word}”` : 'any reason'}${
-    isMine ? ' assigned to you' : name ? ` assigned to ${name}` : ''
-  }.`;
+  const parts = [
+    counted(listed, 'patient'),
+    place ? say('filtered.site', { site: place }) : '',
+    kind ? say('filtered.reason', { reason: itemStatusOf(kind).word }) : say('filtered.any-reason'),
+    isMine ? say('filtered.mine') : name ? say('assigned', { name }) : '',
+  ];
+  return `${parts.filter(Boolean).join(' ')}.`;
 };
 
 /** Settled by a contact, or by resuming; a pause of the engine is answered beside its decision. */
@@ -57,8 +56,8 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint }: WorklistI
 const ItemRow = ({ item, ago }: { readonly item: WorklistItem; readonly ago?: string }) => {
   const { word, shape, tone } = itemStatusOf(item.kind);
   const handled = [
-    item.acknowledgedBy ? `acknowledged by ${item.acknowledgedBy}` : '',
-    item.assignedName ? `assigned to ${item.assignedName}` : '',
+    item.acknowledgedBy ? say('acknowledged', { name: item.acknowledgedBy }) : '',
+    item.assignedName ? say('assigned', { name: item.assignedName }) : '',
   ].filter(Boolean);
   return (
     <p className="worklist-item">
@@ -87,7 +86,7 @@ const Line = (props: {
       <div className="stack-close">
         <ItemRow item={line.item} />
         {line.others.length > 0 ? (
-          <ul className="worklist-others" aria-label={`More for ${fullName(line)}`}>
+          <ul className="worklist-others" aria-label={say('more-of', { name: fullName(line) })}>
             {line.others.map((item) => (
               <li key={item.key}>
                 <ItemRow item={item} ago={agoInWords(item.since, clock)} />
@@ -132,7 +131,9 @@ export const WorklistScreen = (props: WorklistScreenProps) => {
       <PageHeading>Worklist</PageHeading>
       <GroupCounts counts={groups.counts} current={filter.group} day={list.day} />
       {filter.group === null ? <Attention {...props} /> : <GroupList lines={groups.lines} day={list.day} />}
-      <p className="soft">{checked} Not checked: anything not entered in Loadgate.</p>
+      <p className="soft">
+        {say('checked')} {say('not-checked')}
+      </p>
     </div>
   );
 };
@@ -142,7 +143,7 @@ const Attention = ({ list, clock, filter, filters }: WorklistScreenProps) => {
   return (
     <>
       {isWhole ? null : <p className="lead">{filteredInWords(list, filter, filters)}</p>}
-      {list.closed > 0 ? <p>{closedInWords(list.closed)}</p> : null}
+      {list.closed > 0 ? <p>{say('closed', { count: list.closed })}</p> : null}
       <WorklistFilterForm filter={filter} filters={filters} />
       {list.lines.length > 0 ? (
         <ArrowLines>
@@ -153,7 +154,7 @@ const Attention = ({ list, clock, filter, filters }: WorklistScreenProps) => {
       ) : null}
       {list.next ? (
         <p>
-          <a href={nextHref(filter, list.next)}>More patients</a>
+          <a href={nextHref(filter, list.next)}>{say('more')}</a>
         </p>
       ) : null}
     </>

@@ -2,17 +2,23 @@
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Carer } from '#core/record/entry-words.ts';
-import type { Swelling } from '#core/record/record.ts';
-import type { Score, YesNo } from '../session/draft.ts';
+import {
+  type AnswerName,
+  type JointMorningAnswers,
+  morningQuestions,
+  type SwellingQuestion,
+} from '#core/record/morning-questions.ts';
+import type { YesNo } from '../session/draft.ts';
 
-export interface JointMorning {
-  readonly pain: Score | null;
-  readonly stiffnessMinutes: Score | null;
-  readonly swelling: Swelling | 'unknown' | null;
+type Answers = Required<Pick<JointMorningAnswers, AnswerName>>;
+
+/** What was said to each question about a joint. */
+export type JointMorning = {
+  readonly [N in AnswerName]: Exclude<Answers[N], 'not-applicable'> | 'unknown';
+} & {
   /** Absent in drafts of an earlier release, which asked how swollen the joint is, usual or not. */
-  readonly swellingQuestion?: 'more-than-usual';
-  readonly flare: YesNo | null;
-}
+  readonly swellingQuestion?: SwellingQuestion;
+};
 
 /** What this phone was told on the last morning, for "as last time". */
 export type LastMorning = Readonly<Partial<Record<Joint, { readonly stiffnessMinutes: number }>>>;
@@ -47,11 +53,13 @@ export interface MorningDraft {
   readonly amends?: string | null;
 }
 
-const nothing: JointMorning = { pain: null, stiffnessMinutes: null, swelling: null, flare: null };
+const nothing = Object.fromEntries(
+  morningQuestions.map(({ answer }) => [answer.name, null]),
+) as unknown as JointMorning;
 
 /** An answer to the older question about swelling, in a draft left half done, counts as not answered. */
 export const jointMorning = (draft: MorningDraft, joint: Joint): JointMorning => {
-  const known = draft.byJoint[joint] ?? nothing;
+  const known = { ...nothing, ...draft.byJoint[joint] };
   return known.swellingQuestion === undefined ? { ...known, swelling: null } : known;
 };
 

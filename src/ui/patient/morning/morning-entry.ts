@@ -1,7 +1,24 @@
 /** The entry a finished morning check becomes, and what may stand as "last time" tomorrow. */
+import type { Joint } from '#core/exercises/joints.ts';
 import { entryFormat, type MorningEntry } from '#core/record/entries.ts';
+import { morningQuestions } from '#core/record/morning-questions.ts';
 import { known } from '../session/entry.ts';
-import { asksSwellingOf, jointMorning, type LastMorning, type MorningDraft } from './morning-draft.ts';
+import { questionsOf } from './joint-questions.ts';
+import { jointMorning, type LastMorning, type MorningDraft } from './morning-draft.ts';
+
+/** What was not asked is sent as such, never as an answer. */
+const answersOf = (draft: MorningDraft, joint: Joint): MorningEntry['joints'][number] => {
+  const given = jointMorning(draft, joint);
+  const asked = questionsOf(draft, joint);
+  const fields = morningQuestions.map((question) => ({
+    [question.answer.name]: asked.includes(question) ? known(given[question.answer.name]) : null,
+    ...(question.state
+      ? { [question.state.name]: asked.includes(question) ? 'asked' : 'not-applicable' }
+      : {}),
+    ...question.sent,
+  }));
+  return Object.assign({ joint }, ...fields);
+};
 
 export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntry => ({
   format: entryFormat,
@@ -16,19 +33,7 @@ export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntr
   answeredAt: draft.endedAt ?? sentAt,
   fatigue: null,
   fatigueState: 'not-applicable',
-  joints: draft.joints.map((joint) => {
-    const { pain, stiffnessMinutes, swelling, flare } = jointMorning(draft, joint);
-    return {
-      joint,
-      pain: known(pain),
-      stiffnessMinutes: draft.asksStiffness ? known(stiffnessMinutes) : null,
-      stiffnessState: draft.asksStiffness ? 'asked' : 'not-applicable',
-      swelling: !asksSwellingOf(draft, joint) || swelling === 'unknown' ? null : swelling,
-      swellingState: asksSwellingOf(draft, joint) ? 'asked' : 'not-applicable',
-      swellingQuestion: 'more-than-usual',
-      flare: known(flare),
-    };
-  }),
+  joints: draft.joints.map((joint) => answersOf(draft, joint)),
 });
 
 /** What may stand in "as last time" tomorrow. */

@@ -2,23 +2,20 @@
 /** The morning check on screen, one question a page, with a short way when all is usual. */
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import { type Swelling, swellings } from '#core/record/record.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { dayText } from '#ui/language/text-of-time.ts';
 import { CheckList } from '../questions/check-list.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
-import { QuestionPage } from '../questions/question-page.tsx';
-import { ScoreQuestion } from '../questions/score-question.tsx';
 import { TickList } from '../questions/tick-list.tsx';
 import { YesNoQuestion } from '../questions/yes-no-question.tsx';
 import { CareAdvice } from '../session/pages/end-pages.tsx';
 import { t } from '../words.ts';
+import { JointQuestionPage } from './joint-question-page.tsx';
+import { questionById } from './joint-questions.ts';
 import type { MorningEvent } from './morning.ts';
-import { jointMorning, type LastMorning, type MorningDraft } from './morning-draft.ts';
+import type { LastMorning, MorningDraft } from './morning-draft.ts';
 import { morningRows } from './morning-rows.ts';
-import { StiffnessPage } from './stiffness-page.tsx';
 import { UsualPage } from './usual-page.tsx';
 
 export interface MorningScreenProps {
@@ -34,72 +31,6 @@ export interface MorningScreenProps {
 }
 
 type Part = MorningScreenProps & { readonly joint: Joint };
-
-const PainPage = ({ draft, joint, send }: Part) => {
-  const { pain } = jointMorning(draft, joint);
-  const next = () => send({ type: 'next' });
-  return (
-    <QuestionPage
-      field={`pain-${joint}`}
-      isAnswered={pain !== null}
-      whenEmpty={t('ask.choose-number')}
-      onContinue={next}
-      onLeave={next}
-    >
-      {(error) => (
-        <ScoreQuestion
-          name={`pain-${joint}`}
-          question={t('morning.pain', { joint })}
-          low={t('scale.pain-low')}
-          high={t('scale.pain-high')}
-          chosen={pain}
-          error={error}
-          onChoose={(score) => send({ type: 'answer', joint, answer: { pain: score } })}
-        />
-      )}
-    </QuestionPage>
-  );
-};
-
-const SwellingPage = ({ draft, joint, send }: Part) => {
-  const { swelling } = jointMorning(draft, joint);
-  const next = () => send({ type: 'next' });
-  return (
-    <QuestionPage
-      field={`swelling-${joint}`}
-      isAnswered={swelling !== null}
-      whenEmpty={t('ask.choose-one')}
-      onContinue={next}
-      onLeave={next}
-    >
-      {(error) => (
-        <RadioGroup<Swelling | 'unknown'>
-          name={`swelling-${joint}`}
-          legend={t('morning.swelling', { joint })}
-          legendIsHeading
-          error={error}
-          options={[
-            ...swellings.map((value) => ({ value, label: t(`morning.swelling-${value}`) })),
-            { value: 'unknown' as const, label: t('ask.unknown'), isApart: true },
-          ]}
-          chosen={swelling}
-          onChoose={(value) => send({ type: 'answer', joint, answer: { swelling: value } })}
-        />
-      )}
-    </QuestionPage>
-  );
-};
-
-const FlarePage = ({ draft, joint, send }: Part) => (
-  <YesNoQuestion
-    name={`flare-${joint}`}
-    question={t('morning.flare', { joint })}
-    hint={t('morning.flare-hint')}
-    chosen={jointMorning(draft, joint).flare}
-    onChoose={(flare) => send({ type: 'answer', joint, answer: { flare } })}
-    onContinue={() => send({ type: 'next' })}
-  />
-);
 
 const ReliefPage = ({ draft, send }: Part) => (
   <YesNoQuestion
@@ -168,12 +99,8 @@ const EndPage = ({ draft, clinic, hasArrived, onHome }: Part) =>
 
 const pages: Readonly<Record<string, (props: Part) => React.ReactNode>> = {
   urine: UrinePage,
-  pain: PainPage,
   usual: UsualPage,
   flags: FlagsPage,
-  stiffness: StiffnessPage,
-  swelling: SwellingPage,
-  flare: FlarePage,
   relief: ReliefPage,
   check: CheckPage,
 };
@@ -181,13 +108,18 @@ const pages: Readonly<Record<string, (props: Part) => React.ReactNode>> = {
 export const MorningScreen = (props: MorningScreenProps) => {
   const [name = '', joint = ''] = props.draft.step.split(':');
   if (props.draft.endedAt !== null) return <EndPage {...props} joint={joint as Joint} />;
+  const question = questionById(name);
   const Page = pages[name] ?? CheckPage;
   return (
     <div className="step">
       {props.draft.isLate ? (
         <p className="soft">{t('morning.late', { date: dayText(props.draft.day) })}</p>
       ) : null}
-      <Page key={props.draft.step} {...props} joint={joint as Joint} />
+      {question ? (
+        <JointQuestionPage key={props.draft.step} {...props} question={question} joint={joint as Joint} />
+      ) : (
+        <Page key={props.draft.step} {...props} joint={joint as Joint} />
+      )}
     </div>
   );
 };

@@ -1,15 +1,10 @@
 /** The pages the next-morning answers need, and what each answer changes. */
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { morningQuestions } from '#core/record/morning-questions.ts';
 import type { YesNo } from '../session/draft.ts';
-import {
-  asksSwellingOf,
-  type JointMorning,
-  jointMorning,
-  type LastMorning,
-  type MorningDraft,
-} from './morning-draft.ts';
-import { usualAnswers, usualOfJoint } from './usual-answers.ts';
+import { questionsOf, usualAnswers, usualOfJoint } from './joint-questions.ts';
+import { type JointMorning, jointMorning, type LastMorning, type MorningDraft } from './morning-draft.ts';
 
 export type MorningEvent =
   | { readonly type: 'go' | 'change'; readonly step: string }
@@ -55,11 +50,9 @@ export const beginMorning = (
 
 const each = (draft: MorningDraft): readonly string[] => [
   'flags',
-  ...draft.joints.flatMap((joint) => [
-    ...(draft.asksStiffness ? [`stiffness:${joint}`] : []),
-    ...(asksSwellingOf(draft, joint) ? [`swelling:${joint}`] : []),
-    `flare:${joint}`,
-  ]),
+  ...draft.joints.flatMap((joint) =>
+    questionsOf(draft, joint).flatMap(({ id }) => (id === 'pain' ? [] : [`${id}:${joint}`])),
+  ),
   'relief',
 ];
 
@@ -80,6 +73,13 @@ const forward = (draft: MorningDraft): MorningDraft => {
   return { ...draft, step: steps[steps.indexOf(draft.step) + 1] ?? 'check' };
 };
 
+/** The wording in which this release asked what is answered. */
+const sentBeside = (answer: Partial<JointMorning>): Partial<JointMorning> =>
+  Object.assign(
+    {},
+    ...morningQuestions.map((question) => (answer[question.answer.name] === undefined ? {} : question.sent)),
+  );
+
 const withAnswer = (draft: MorningDraft, joint: Joint, answer: Partial<JointMorning>): MorningDraft => ({
   ...draft,
   byJoint: {
@@ -87,7 +87,7 @@ const withAnswer = (draft: MorningDraft, joint: Joint, answer: Partial<JointMorn
     [joint]: {
       ...jointMorning(draft, joint),
       ...answer,
-      ...(answer.swelling === undefined ? {} : { swellingQuestion: 'more-than-usual' }),
+      ...sentBeside(answer),
     },
   },
 });

@@ -4,9 +4,9 @@ import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
 import { t } from '../words.ts';
+import { usualStatements } from './joint-questions.ts';
 import type { MorningEvent } from './morning.ts';
 import type { LastMorning, MorningDraft } from './morning-draft.ts';
-import { usualStatements } from './usual-answers.ts';
 
 export interface UsualPageProps {
   readonly draft: MorningDraft;

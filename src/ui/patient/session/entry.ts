@@ -19,8 +19,9 @@ import {
 import { asksLoad, didWork, reachedSets } from './steps.ts';
 
 /** "I don't know" and no answer are alike to the engine: missing. */
-export const known = <V extends number | boolean>(answer: V | 'unknown' | null | undefined): V | null =>
-  answer === 'unknown' || answer === undefined ? null : (answer as V | null);
+export const known = <V extends number | boolean | string>(
+  answer: V | 'unknown' | null | undefined,
+): V | null => (answer === 'unknown' || answer === undefined ? null : (answer as V | null));
 
 const setsOf = (item: ItemDraft): SessionEntry['sets'] =>
   Array.from({ length: reachedSets(item) }, (_, index) => {

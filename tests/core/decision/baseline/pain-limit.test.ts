@@ -12,10 +12,15 @@ describe('the proposed acceptable pain limit', () => {
     [6, 7],
     [10, 7],
   ])('for usual pain %s is %s: two points over it, at least 5 and at most 7', (usual, limit) => {
-    expect(proposePainLimit(usual)).toBe(limit);
+    expect(proposePainLimit(usual, 2)).toBe(limit);
+  });
+
+  it('follows the points a clinic chose, within the same bounds', () => {
+    expect([4, 5, 6].map((usual) => proposePainLimit(usual, 1))).toEqual([5, 6, 7]);
+    expect([2, 3, 4].map((usual) => proposePainLimit(usual, 3))).toEqual([5, 6, 7]);
   });
 
   it('is none where usual pain is not known', () => {
-    expect(proposePainLimit(null)).toBeNull();
+    expect(proposePainLimit(null, 2)).toBeNull();
   });
 });

@@ -1,12 +1,13 @@
 import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
+import { say } from '#messages/en/staff/account.ts';
 import { requireAnyone, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { CodesChange } from '#ui/account/codes-change.tsx';
 import { CodesSetUp } from '#ui/account/codes-set-up.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 
-export const metadata: Metadata = { title: 'One-time codes' };
+export const metadata: Metadata = { title: say('codes') };
 
 const CodesPage = async () => {
   const person = await requireAnyone();
@@ -15,7 +16,7 @@ const CodesPage = async () => {
   return (
     <AccountFrame person={person} current="/account">
       <div className="stack-wide">
-        <PageHeading caption="Your sign-in">One-time codes</PageHeading>
+        <PageHeading caption={say('own-sign-in')}>{say('codes')}</PageHeading>
         {me.hasCodes ? <CodesChange mayStop={!me.codesRequired} /> : <CodesSetUp />}
       </div>
     </AccountFrame>

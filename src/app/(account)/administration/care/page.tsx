@@ -1,9 +1,10 @@
 import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/administration.ts';
 import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { CareSettingsScreen } from '#ui/admin/care-settings-screen.tsx';
 
-export const metadata: Metadata = { title: 'Covering clinician, urgent number and consents' };
+export const metadata: Metadata = { title: say('care-settings') };
 
 const CareSettingsPage = async () => {
   const person = await requireAdministrator();

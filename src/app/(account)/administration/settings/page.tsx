@@ -1,9 +1,10 @@
 import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/administration.ts';
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { ClinicSettingsScreen } from '#ui/admin/clinic-settings-screen.tsx';
 
-export const metadata: Metadata = { title: 'Clinic settings' };
+export const metadata: Metadata = { title: say('clinic-settings') };
 
 const ClinicSettingsPage = async () => {
   const person = await requirePerson('clinician', 'administrator');

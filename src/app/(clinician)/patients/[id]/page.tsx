@@ -1,12 +1,13 @@
 import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
+import { say } from '#messages/en/staff/record.ts';
 import { OverviewScreen } from '#ui/clinician/record/overview-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../clinic-page.ts';
 import { WaitingCorrections } from '../../corrections-on.tsx';
 import { CoveredFrame } from '../../covered-frame.tsx';
 
-export const metadata: Metadata = { title: 'Patient record' };
+export const metadata: Metadata = { title: say('title') };
 
 interface Props {
   readonly params: RecordParams;
@@ -25,10 +26,9 @@ const OverviewPage = async ({ params, searchParams }: Props) => {
       <RecordFrame patient={patient} day={day} section="">
         <WaitingCorrections {...{ clinician, patientId }} />
         <OverviewScreen
-          {...{ patient, clock, day }}
+          {...{ patient, clock, day, isListCut: next !== null }}
           details={await clinician.people.details({ patientId })}
           worklistItems={own.flatMap((line) => [line.item, ...line.others])}
-          isListCut={next !== null}
           review={await clinician.review.get({ patientId, days: 28 })}
           prescriptions={await clinician.prescriptions.list({ patientId })}
         />

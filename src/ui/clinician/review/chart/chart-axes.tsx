@@ -1,5 +1,6 @@
 /** The two axes of the picture: days between the panels, pain downwards. */
 import type { ReviewChart } from '#core/review/review-chart.ts';
+import { say } from '#messages/en/staff/review.ts';
 import type { Area, Scale } from './chart-scale.ts';
 
 export interface Drawn {
@@ -26,7 +27,7 @@ export const PainAxis = ({ scale, area }: Drawn) => (
       </text>
     ))}
     <text className="chart-title" x={area.x + 4} y={scale.foot - 4}>
-      Pain, 0 to 10 downwards
+      {say('pain-axis')}
     </text>
   </g>
 );

@@ -2,6 +2,7 @@
 import type { DayDetail } from '#core/review/day-detail.ts';
 /** The words of the mark or day in hand, and buttons that go from day to day without a pointer. */
 import type { Day } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { Button } from '#ui/design-system/button.tsx';
 
 export interface Detail {
@@ -12,8 +13,7 @@ export interface Detail {
 }
 
 export const noDetail: Detail = {
-  title:
-    'Point at or tap a day, use the buttons to move by day, or use Tab and the arrow keys to move between decisions.',
+  title: say('no-detail'),
   lines: [],
   decisionId: null,
   day: null,
@@ -40,16 +40,16 @@ export const ChartDetail = ({ detail, days, onDay }: ChartDetailProps) => {
     <div className="chart-detail screen-only stack-close">
       <div className="row">
         <Button tone="quiet" onClick={() => go(-1)}>
-          Day before
+          {say('day-before')}
         </Button>
         <Button tone="quiet" onClick={() => go(1)}>
-          Day after
+          {say('day-after')}
         </Button>
       </div>
       <div aria-live="polite" className="stack-close">
         <p>
           <strong>{detail.title}</strong>{' '}
-          {detail.decisionId ? <a href={`#decision-${detail.decisionId}`}>Whole decision</a> : null}
+          {detail.decisionId ? <a href={`#decision-${detail.decisionId}`}>{say('whole-decision')}</a> : null}
         </p>
         {detail.lines.length > 0 ? (
           <ul>

@@ -1,6 +1,7 @@
 /** What each kind of mark in the picture stands for. */
 import { decisions } from '#core/decision/answers.ts';
 import type { ReviewChart } from '#core/review/review-chart.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { decisionStatus } from '#ui/clinician/words.ts';
 import { Mark } from '#ui/design-system/mark.tsx';
 
@@ -14,28 +15,28 @@ export const ChartLegend = ({ chart }: { readonly chart: ReviewChart }) => (
       <span className="key-mark key-full" aria-hidden="true" /> session
     </span>
     <span>
-      <span className="key-mark key-easier" aria-hidden="true" /> easier session
+      <span className="key-mark key-easier" aria-hidden="true" /> {say('key.easier')}
     </span>
     <span>
-      <span className="key-mark key-morning" aria-hidden="true" /> morning pain
+      <span className="key-mark key-morning" aria-hidden="true" /> {say('key.morning')}
     </span>
     <span>
-      <span className="key-mark key-session" aria-hidden="true" /> highest pain in a session
+      <span className="key-mark key-session" aria-hidden="true" /> {say('key.highest')}
     </span>
     {chart.pains.some((mark) => mark.flare) ? (
       <span>
-        <span className="key-mark key-flare" aria-hidden="true" /> morning of a flare
+        <span className="key-mark key-flare" aria-hidden="true" /> {say('key.flare')}
       </span>
     ) : null}
     <span>
-      <span aria-hidden="true">×</span> answer missing
+      <span aria-hidden="true">×</span> {say('key.missing')}
     </span>
     <span>
-      <span aria-hidden="true">?</span> load not known
+      <span aria-hidden="true">?</span> {say('key.no-load')}
     </span>
     {chart.loads.some((mark) => mark.amended) || chart.pains.some((mark) => mark.amended) ? (
       <span>
-        <span className="key-mark key-amended" aria-hidden="true" /> corrected later
+        <span className="key-mark key-amended" aria-hidden="true" /> {say('key.corrected')}
       </span>
     ) : null}
     {decisions

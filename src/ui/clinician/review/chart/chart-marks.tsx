@@ -2,6 +2,7 @@
 
 import { figure } from '#core/review/plain-words.ts';
 import type { LoadMark, PainMark } from '#core/review/review-chart.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { DayAxis, type Drawn, Level, PainAxis } from './chart-axes.tsx';
 import type { Scale } from './chart-scale.ts';
 
@@ -24,7 +25,7 @@ const Thresholds = ({ chart, scale, area }: Drawn) => {
       })}
       {last ? (
         <text x={end} y={scale.pain(last.painCeiling) + 4}>
-          pain limit
+          {say('pain-limit')}
         </text>
       ) : null}
       {last && last.usualPainTop !== null ? (
@@ -48,7 +49,7 @@ const Gaps = ({ chart, scale }: Drawn) => (
           <Level className="chart-gap" from={from} to={to} y={scale.loadFoot - 8} />
           {to - from > roomForWords ? (
             <text className="chart-middle" x={(from + to) / 2} y={scale.loadFoot - 16}>
-              {gap.days} days without
+              {say('gap', { days: gap.days })}
             </text>
           ) : null}
         </g>

@@ -3,6 +3,7 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { decisionStatus } from '#ui/clinician/words.ts';
 import { shapes } from '#ui/design-system/mark.tsx';
 import { markersWithRoom, type Scale } from './chart-scale.ts';
@@ -15,7 +16,12 @@ export const markerName = (marker: DecisionMarker, today: string): string => {
   const day = dayInWords(marker.day, today);
   return marker.count === 1
     ? `${day}: ${word}`
-    : `${day} to ${dayInWords(marker.lastDay, today)}: ${word}, ${marker.count} decisions in a row`;
+    : say('marker.run', {
+        first: day,
+        last: dayInWords(marker.lastDay, today),
+        decision: word,
+        count: marker.count,
+      });
 };
 
 const moves: Readonly<Record<string, (at: number, last: number) => number>> = {
@@ -36,14 +42,14 @@ const MarkerShape = ({
 }) => {
   const x = scale.x(marker.day);
   const middle = scale.loadFoot + 42;
-  const className = `chart-marker chart-gate-${marker.word}`;
+  const line = { className: `chart-marker chart-gate-${marker.word}`, x1: x, x2: x };
   const belowLabels = scale.loadFoot + 25;
   const isQuiet = marker.word === 'hold';
   return (
     <>
       {/* The line leaves out the row of the days, so that no label is crossed. */}
-      {isQuiet ? null : <line className={className} x1={x} x2={x} y1={scale.top} y2={scale.loadFoot} />}
-      <line className={className} x1={x} x2={x} y1={belowLabels} y2={isQuiet ? scale.painHead : scale.foot} />
+      {isQuiet ? null : <line {...line} y1={scale.top} y2={scale.loadFoot} />}
+      <line {...line} y1={belowLabels} y2={isQuiet ? scale.painHead : scale.foot} />
       {hasRoom ? (
         <g transform={`translate(${x - glyph / 2} ${middle - glyph / 2}) scale(${glyph / 24})`}>
           <circle className="chart-marker-background" cx="12" cy="12" r="15" />

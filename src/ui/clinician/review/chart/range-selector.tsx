@@ -1,9 +1,10 @@
 'use client';
-import { counted, dayInWords } from '#core/review/plain-words.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
 import type { ReviewChart } from '#core/review/review-chart.ts';
 import { type DateRange, rangeWithin, shortestRange } from '#core/review/zoom.ts';
 /** The whole time as a strip with two handles: native sliders, so that pointer, touch and keyboard all move them. */
 import { addDays, type Day, daysBetween } from '#core/time/day.ts';
+import { say } from '#messages/en/staff/review.ts';
 import { Button } from '#ui/design-system/button.tsx';
 
 interface RangeSelectorProps {
@@ -55,16 +56,20 @@ const Strip = ({ chart, range }: Pick<RangeSelectorProps, 'chart' | 'range'>) =>
   );
 };
 
-const ends = { from: 'First day shown', to: 'Last day shown' } as const;
+const ends = { from: say('range.from'), to: say('range.to') } as const;
 
 export const RangeSelector = ({ chart, range, onRange, address }: RangeSelectorProps) => {
   const span = daysBetween(chart.since, chart.today);
   if (span <= shortestRange) return null;
   const isWhole = range.from === chart.since && range.to === chart.today;
-  const words = `${dayInWords(range.from, chart.today)} to ${dayInWords(range.to, chart.today)}, ${counted(daysBetween(range.from, range.to), 'day')}`;
+  const words = say('range.span', {
+    first: dayInWords(range.from, chart.today),
+    last: dayInWords(range.to, chart.today),
+    count: daysBetween(range.from, range.to),
+  });
   return (
     <fieldset className="range-selector screen-only">
-      <legend>Days shown: {words}</legend>
+      <legend>{say('range.legend', { span: words })}</legend>
       <div className="range-track">
         <Strip chart={chart} range={range} />
         {(['from', 'to'] as const).map((end) => (
@@ -87,9 +92,9 @@ export const RangeSelector = ({ chart, range, onRange, address }: RangeSelectorP
       {isWhole ? null : (
         <div className="row">
           <Button tone="quiet" onClick={() => onRange({ from: chart.since, to: chart.today })}>
-            Show the whole time
+            {say('range.whole')}
           </Button>
-          <a href={`${address}&from=${range.from}&to=${range.to}`}>Text and table for these days only</a>
+          <a href={`${address}&from=${range.from}&to=${range.to}`}>{say('range.only')}</a>
         </div>
       )}
     </fieldset>

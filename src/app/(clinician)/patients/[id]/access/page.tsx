@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/access.ts';
 import { runtime } from '#server/runtime.ts';
 import { AccessScreen } from '#ui/clinician/access/access-screen.tsx';
 import { MergePanel } from '#ui/clinician/access/merge-panel.tsx';
@@ -10,7 +11,7 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 import '../../../../../ui/account/account.css';
 import { CoveredFrame } from '../../../covered-frame.tsx';
 
-export const metadata: Metadata = { title: 'Phone and care team' };
+export const metadata: Metadata = { title: say('title') };
 
 const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, clinician, patient, clock, day } = await recordPage(params);

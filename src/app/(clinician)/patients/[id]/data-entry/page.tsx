@@ -1,11 +1,12 @@
 import type { Metadata } from 'next';
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
+import { say } from '#messages/en/staff/record.ts';
 import { DataEntryForm } from '#ui/clinician/data-entry/data-entry-form.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 import { CoveredFrame } from '../../../covered-frame.tsx';
 
-export const metadata: Metadata = { title: 'Data entry' };
+export const metadata: Metadata = { title: say('data-entry') };
 
 const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, clinician, patient, day } = await recordPage(params);
@@ -14,7 +15,7 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
   const exercises = inForce.map(({ id, itemId, dose, badDay }) => ({
     itemId,
     prescriptionId: id,
-    title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
+    title: exerciseTitle(dose.exerciseId),
     dose,
     badDay,
   }));

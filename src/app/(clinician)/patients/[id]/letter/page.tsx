@@ -1,9 +1,10 @@
 import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/documents.ts';
 import { letterInWords } from '#ui/clinician/documents/document-in-words.ts';
 import { recordPage } from '../../../clinic-page.ts';
 import { DocumentFrame, type DocumentPageProps, documentsHere } from '../../../document-frame.tsx';
 
-export const metadata: Metadata = { title: 'Letter at the end of care' };
+export const metadata: Metadata = { title: say('letter-title') };
 
 const LetterPage = async ({ params, searchParams }: DocumentPageProps) => {
   const at = await recordPage(params);

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/documents.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { recordPage } from '../../../clinic-page.ts';
 import {
@@ -8,7 +9,7 @@ import {
   languageOf,
 } from '../../../document-frame.tsx';
 
-export const metadata: Metadata = { title: 'Self-management handout' };
+export const metadata: Metadata = { title: say('handout-title') };
 
 const nameOf = (tag: LanguageTag): string => new Intl.DisplayNames('en', { type: 'language' }).of(tag) ?? tag;
 
@@ -24,8 +25,9 @@ const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) =
       {others.map(({ tag }) => (
         <p key={tag} className="screen-only">
           <a href={addressIn(tag)}>
-            The handout in {nameOf(tag)}
-            {tag === 'en' ? null : ' (not yet reviewed)'}
+            {tag === 'en'
+              ? say('handout-in', { language: nameOf(tag) })
+              : say('handout-in-unreviewed', { language: nameOf(tag) })}
           </a>
         </p>
       ))}

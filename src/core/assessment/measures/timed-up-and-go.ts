@@ -1,0 +1,118 @@
+/**
+ * Timed up and go: 12 seconds or more as a fall-risk cut, 20 or more as severely low performance.
+ *
+ * The 12-second cut is from memory; published cuts range widely. A time under it does not rule out falls. A
+ * change is held against its error, 1.10 s with the same rater and 1.14 s with another, from knee
+ * osteoarthritis of radiographic grade 1 to 3.
+ */
+import { calculation, units } from '#core/calculations/calculation.ts';
+import { worked } from '#core/calculations/working.ts';
+import { answer } from '#core/outcome.ts';
+import { figure } from '#core/review/plain-words.ts';
+import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
+import {
+  changeWords,
+  type Judgement,
+  nothingToCompare,
+  type OutcomeLine,
+  withoutNorm,
+} from '../course/judgement.ts';
+import type { Measured } from '../course/measured.ts';
+import { number, usually } from './fields.ts';
+import { measure } from './measure.ts';
+
+const fallRiskFromSeconds = 12;
+const severeFromSeconds = 20;
+const minimalDetectableSeconds = { same: 1.1, other: 1.14 } as const;
+
+export const timedUpAndGoRow = calculation({
+  id: 'timed-up-and-go',
+  title: 'Timed up and go',
+  area: 'outcomes',
+  input: [{ name: 'seconds', kind: 'number', unit: 's', min: 2, max: 300 }],
+  result: units({ fallRisk: '', severelyLow: '' }),
+  citations: [
+    { source: 'fall-toolkit', locator: '12 seconds', mark: 'memory' },
+    { source: 'ewgsop2-2019', locator: 'severity: 20 seconds', mark: 'seen' },
+  ],
+  calculate: (input) =>
+    answer(
+      { fallRisk: input.seconds >= fallRiskFromSeconds, severelyLow: input.seconds >= severeFromSeconds },
+      [
+        {
+          code: 'from-memory',
+          text: 'The cut of 12 seconds is from memory. A shorter time does not rule out falls.',
+        },
+      ],
+    ),
+  example: { seconds: 12.4 },
+});
+
+export const timedUpAndGoChangeRow = calculation({
+  id: 'timed-up-and-go-change',
+  title: 'Change on the timed up and go',
+  area: 'outcomes',
+  input: [
+    { name: 'beforeSeconds', kind: 'number', unit: 's', min: 2, max: 300 },
+    { name: 'afterSeconds', kind: 'number', unit: 's', min: 2, max: 300 },
+    { name: 'rater', kind: 'enum', values: ['same', 'other'] },
+  ],
+  result: judgedChangeFields('s'),
+  citations: [
+    { source: 'alghadir-2015', locator: 'minimal detectable change within and between raters', mark: 'seen' },
+  ],
+  calculate: (input) =>
+    answer(
+      judgeChange(input.beforeSeconds, input.afterSeconds, minimalDetectableSeconds[input.rater], 'lower'),
+    ),
+  example: { beforeSeconds: 12.6, afterSeconds: 11.2, rater: 'same' },
+});
+
+type Walk = Measured<{ readonly seconds: number }>;
+
+const norm = ({ seconds }: Walk): Judgement => {
+  const { working, outcome } = worked(timedUpAndGoRow, { seconds });
+  if (!outcome.ok) return withoutNorm('No cut-off holds for this time.');
+  const { fallRisk, severelyLow } = outcome.result;
+  const place = severelyLow
+    ? 'severely low performance'
+    : fallRisk
+      ? 'at the fall-risk cut or over it'
+      : 'under the fall-risk cut';
+  return {
+    sentence: `12 s or more is a fall-risk cut (from memory), 20 s or more severely low: ${figure(seconds)} s is ${place}. A shorter time does not rule out falls.`,
+    workings: [working],
+  };
+};
+
+const change = (first: Walk, last: Walk): OutcomeLine['change'] => {
+  const rater = first.recordedBy === last.recordedBy ? 'same' : 'other';
+  const { working, outcome } = worked(timedUpAndGoChangeRow, {
+    beforeSeconds: first.seconds,
+    afterSeconds: last.seconds,
+    rater,
+  });
+  if (!outcome.ok) return nothingToCompare;
+  const by = rater === 'same' ? 'Entered by the same clinician.' : 'Entered by two clinicians.';
+  return {
+    sentence: `${changeWords(outcome.result, ' s')} ${by}`,
+    workings: [working],
+    verdict: outcome.result.direction,
+  };
+};
+
+export const timedUpAndGo = measure({
+  kind: 'timed-up-and-go',
+  title: 'Timed up and go',
+  fields: [number('seconds', 's', 2, 300, 'Time')],
+  usual: [usually('seconds', 4, 60, 's')],
+  figure: (row) => row.seconds,
+  farFromLast: { percent: 60, figures: (row) => [{ value: row.seconds, unit: 's' }] },
+  inWords: (row) => `${figure(row.seconds)} s`,
+  course: {
+    area: 'function',
+    norm,
+    change,
+  },
+  calculations: [timedUpAndGoRow, timedUpAndGoChangeRow],
+});

@@ -1,0 +1,43 @@
+/**
+ * Usual pain that follows mornings which have become better. It only ever goes down, keeps the clinician's
+ * width of the band and the age of the value it follows, and never loosens by itself. Since version 2.
+ */
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Baseline, PatientRecord } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { dayNumber } from '#core/time/day.ts';
+import { type Moment, mornings } from '../facts/judged-session.ts';
+import { morningScores } from '../facts/morning-scores.ts';
+import { indexRecord } from '../facts/record-index.ts';
+import { engineSettingValues, isOnSinceVersion2 } from '../settings.ts';
+import { isBaselineDueForReview, lowerMedian, window } from './propose-baseline.ts';
+import { proposePainLimit } from './propose-pain-limit.ts';
+
+/** The baseline that takes the place of the given one today; null where usual pain stays or cannot follow. */
+export const tightenedBaseline = (
+  record: PatientRecord,
+  joint: Joint,
+  inForce: Baseline,
+  at: Moment,
+  settingValues?: SettingValues,
+): Baseline | null => {
+  const settings = engineSettingValues(settingValues);
+  if (!isOnSinceVersion2('tighten-usual', settings) || inForce.usualPain === null) return null;
+  if (!isBaselineDueForReview(record, joint, at, settings)) return null;
+  const day = dayNumber(at.day);
+  const scores = morningScores(mornings(indexRecord(record), joint), day - window, day, at.instant, settings);
+  const usualPain = lowerMedian(scores);
+  if (scores.length < settings['baseline-mornings'] || usualPain === null) return null;
+  if (usualPain >= inForce.usualPain) return null;
+  const { provisional: _told, riseAcknowledged: _acknowledged, ...kept } = inForce;
+  const width = (inForce.usualPainTop ?? inForce.usualPain) - inForce.usualPain;
+  const limit = proposePainLimit(usualPain, settings['ceiling-over-usual']) ?? inForce.acceptablePainLimit;
+  return {
+    ...kept,
+    usualPain,
+    usualPainTop: inForce.usualPainTop === null ? null : usualPain + width,
+    acceptablePainLimit: Math.min(inForce.acceptablePainLimit, limit),
+    setOn: at.day,
+    tightenedFrom: inForce.tightenedFrom ?? inForce.setOn,
+  };
+};

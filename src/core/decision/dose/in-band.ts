@@ -1,0 +1,68 @@
+/**
+ * A step that needs no further signature: repetitions alone, at the same load and sets, inside the band a
+ * clinician signed. At most one in a while, and none for some weeks after a cut that no flare explains. Load,
+ * sets, levels, cuff schemes and pressure always wait. Since version 2.
+ */
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
+import type { Moment } from '../facts/judged-session.ts';
+import { type EngineSettingValues, isOnSinceVersion2 } from '../settings.ts';
+import { dayMilliseconds } from './flares.ts';
+import type { Candidate } from './proposal.ts';
+import { prescribedLoadKg } from './volume.ts';
+
+export interface InBandContext {
+  readonly present: Dose;
+  /** The dose a clinician last wrote for the line. */
+  readonly signed: Dose;
+  /** Every version of the line, oldest first. */
+  readonly history: readonly PrescriptionVersion[];
+  readonly at: Moment;
+  /** Last day number on which the screening is current; null = not screened, left out = not followed here. */
+  readonly screeningUntil?: number | null | undefined;
+  /** Whether a cut was made while a flare was reported. */
+  readonly wasInFlare: (cut: PrescriptionVersion) => boolean;
+  readonly settings: EngineSettingValues;
+}
+
+/** Repetitions alone, up to the top of the signed band. */
+const isInBand = (dose: Dose, { present, signed }: InBandContext): boolean =>
+  dose.method !== 'occlusion' &&
+  present.method !== 'occlusion' &&
+  signed.method !== 'occlusion' &&
+  dose.exerciseId === present.exerciseId &&
+  dose.exerciseId === signed.exerciseId &&
+  dose.side === present.side &&
+  dose.sets === present.sets &&
+  prescribedLoadKg(dose) === prescribedLoadKg(present) &&
+  dose.repetitions.high <= signed.repetitions.high;
+
+/** A version after the first that asked for more, or that a clinician wrote anew, began lately. */
+const isTooSoon = ({ history, at: { instant }, settings }: InBandContext): boolean => {
+  const lastLevel = history.slice(1).findLast((one) => one.origin !== 'ease-back');
+  return (
+    lastLevel !== undefined &&
+    instant - lastLevel.signedAt < settings['in-band-interval-days'] * dayMilliseconds
+  );
+};
+
+const isLocked = ({ history, at: { instant }, settings, wasInFlare }: InBandContext): boolean =>
+  history.some(
+    (one) =>
+      one.origin === 'ease-back' &&
+      instant - one.signedAt < settings['in-band-lock-days'] * dayMilliseconds &&
+      !wasInFlare(one),
+  );
+
+/** Where the screening has run out, a step waits although the band was signed. */
+const isScreened = ({ screeningUntil, at }: InBandContext): boolean =>
+  screeningUntil === undefined || (screeningUntil !== null && screeningUntil >= dayNumber(at.day));
+
+export const actsInBand = (candidate: Candidate, context: InBandContext): boolean =>
+  isOnSinceVersion2('in-band-steps', context.settings) &&
+  candidate.kind === 'step' &&
+  isInBand(candidate.dose, context) &&
+  isScreened(context) &&
+  !isTooSoon(context) &&
+  !isLocked(context);

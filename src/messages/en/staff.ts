@@ -1,0 +1,54 @@
+import { words as access } from './staff/access.ts';
+import { words as account } from './staff/account.ts';
+import { words as administration } from './staff/administration.ts';
+import { words as appointments } from './staff/appointments.ts';
+import { words as calculations } from './staff/calculations.ts';
+import { words as care } from './staff/care.ts';
+import { words as clinic } from './staff/clinic.ts';
+import { words as corrections } from './staff/corrections.ts';
+import { words as danger } from './staff/danger.ts';
+import { words as dataEntry } from './staff/data-entry.ts';
+import { words as documents } from './staff/documents.ts';
+import { words as episode } from './staff/episode.ts';
+import { words as firstVisit } from './staff/first-visit.ts';
+import { words as handover } from './staff/handover.ts';
+import { words as measurements } from './staff/measurements.ts';
+import { words as outcomes } from './staff/outcomes.ts';
+import { words as patients } from './staff/patients.ts';
+import { words as preVisit } from './staff/pre-visit.ts';
+import { words as prescribing } from './staff/prescribing.ts';
+import { words as programme } from './staff/programme.ts';
+import { words as record } from './staff/record.ts';
+import { words as review } from './staff/review.ts';
+import { words as rules } from './staff/rules.ts';
+import { words as screening } from './staff/screening.ts';
+import { words as worklist } from './staff/worklist.ts';
+
+/** Every word of the staff screens by place, for whoever reads them all; a screen imports its own. */
+export const staff = {
+  access,
+  account,
+  administration,
+  appointments,
+  calculations,
+  care,
+  clinic,
+  corrections,
+  danger,
+  'data-entry': dataEntry,
+  documents,
+  episode,
+  'first-visit': firstVisit,
+  handover,
+  measurements,
+  outcomes,
+  patients,
+  'pre-visit': preVisit,
+  prescribing,
+  programme,
+  record,
+  review,
+  rules,
+  screening,
+  worklist,
+};

@@ -1,0 +1,30 @@
+/** The list of calculations, and one to try. */
+import { sayIn } from '../../say.ts';
+
+export const words = {
+  'no-result': 'The example gives no result.',
+  'try-it': 'Try it',
+  'example-filled-in': 'The example is filled in. Nothing you type here is saved.',
+  'the-example-gives': 'The example gives',
+  'strength-and-low-load': 'Strength and low load',
+  'read-at-the-source': 'read at the source',
+  'from-memory': 'from memory',
+  'computed-here': 'computed here',
+  'set-by-this-project': 'set by this project',
+  'common-practice': 'common practice',
+  count:
+    '{count} calculations. Each names its source and how the source was read; figures from memory are marked.',
+  rules: 'The rules that progress, hold, ease back or pause a dose',
+  'whole-number': 'whole number',
+  'one-of': 'one of: {values}',
+  'yes-or-no': 'yes or no',
+  list: 'list: {of}',
+  'several-below': 'several, below',
+  over: 'over {min}',
+  from: 'from {min}',
+  to: 'to {max}',
+  'may-be-left-out': 'may be left out',
+  'may-be-not-answered': 'may be “not answered”',
+} as const;
+
+export const say = sayIn(words);

@@ -1,0 +1,18 @@
+/** A document before it is handed over. */
+import { sayIn } from '../../say.ts';
+
+export const words = {
+  'letter-title': 'Letter at the end of care',
+  'handout-title': 'Self-management handout',
+  'handout-in': 'The handout in {language}',
+  'handout-in-unreviewed': 'The handout in {language} (not yet reviewed)',
+  'back-to-the-episode-of-care': 'Back to the episode of care',
+  'this-document-can-be-made': 'This document can be made once an episode of care has been closed.',
+  'read-and-fits': 'I have read this advice, and it fits this patient',
+  'advice-in-the-clinics-name': 'Advice in the clinic’s name that does not come from the record',
+  'before-you-hand-it-over': 'Before you hand it over',
+  'read-all-of-it-before-you': 'Read all of it before you sign. Nothing is sent from this page.',
+  'tick-first': 'Tick the box above first.',
+} as const;
+
+export const say = sayIn(words);

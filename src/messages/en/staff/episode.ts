@@ -1,0 +1,47 @@
+/** The episode of care and its changes. */
+import { sayIn } from '../../say.ts';
+
+export const words = {
+  'on-break-means': 'Nothing is planned or asked until the patient returns.',
+  'ends-all-prescriptions':
+    'Ends all prescriptions and settles worklist items. Acknowledge any urgent item first.',
+  'ends-everything-at-once': 'Ends everything at once.',
+  'kind-of-break': 'Kind of break',
+  'expected-back': 'Expected back',
+  'date-or-empty': 'As YYYY-MM-DD; leave empty if not known.',
+  'choose-the-change': 'Choose the change.',
+  'first-day': 'First day',
+  date: 'As YYYY-MM-DD',
+  'record-the-change': 'Record the change',
+  'reason-for-opening': 'Reason for opening the episode',
+  'open-this-episode-of-care': 'Open this episode of care',
+  'one-per-line': 'One per line.',
+  'goals-one-per-line': 'One per line, as the patient says it.',
+  'one-or-two-joints': 'One or two. The patient is asked about these at each session and each morning.',
+  'contacts-one-per-line': 'One per line: role; name; telephone.',
+  'not-recorded': 'not recorded',
+  'joints-affected': 'Joints affected',
+  'asked-about-daily': 'Asked about daily',
+  'in-the-patients-words': 'In the patient’s words',
+  'referred-by': 'Referred by',
+  'other-contacts': 'Other contacts',
+  'changes-newest-first': 'Changes, newest first',
+  'changed-on': 'from {on}: {reason}',
+  'expected-back-on': 'Expected back {on}.',
+  'recorded-by': 'Recorded by {by}.',
+  'self-management-handout': 'Self-management handout',
+  'record-a-change': 'Record a change',
+  closed: 'Closed. You can still read everything. If the patient returns, open a new episode of care.',
+  'break-and-end':
+    'During a break nothing is planned or asked, and nothing counts as missed. When the patient returns, repeat the screening. Ending care ends all prescriptions and worklist items; the record stays readable.',
+  'no-episode-of-care': 'No episode of care is recorded yet.',
+  'open-an-episode-of-care': 'Open an episode of care',
+  'open-another-episode-of-care': 'Open another episode of care',
+  'in-care': 'In care',
+  'on-a-break': 'On a break',
+  'care-begins': 'Care begins',
+  'begin-a-break': 'Begin a break',
+  'in-hospital': 'in hospital',
+} as const;
+
+export const say = sayIn(words);

@@ -1,0 +1,72 @@
+/** Usual pain that follows better mornings: when, how far, and what it keeps. Since version 2. */
+import { describe, expect, it } from 'vitest';
+import { tightenedBaseline } from '#core/decision/baseline/tighten.ts';
+import type { Baseline } from '#core/record/record.ts';
+import { addDays } from '#core/time/day.ts';
+import { baseline, firstMonday, judgedMorning, knee, morning, noonOf, record } from '../small-record.ts';
+
+const high = baseline({ usualPain: 4, usualPainTop: 5, acceptablePainLimit: 6 });
+
+/** The mornings of the last 14 days, oldest first; null = not answered. */
+const follows = (pains: readonly (number | null)[], inForce: Baseline = high, settings = {}) => {
+  const mornings = pains.map((pain, place) =>
+    morning(addDays(judgedMorning, place + 1 - pains.length), { pain }),
+  );
+  const of = record({ baselines: [inForce], mornings });
+  return tightenedBaseline(of, knee, inForce, noonOf(judgedMorning), settings);
+};
+const tens = (...pains: readonly number[]): readonly number[] => pains;
+
+describe('a baseline that follows better mornings', () => {
+  it('needs a mean 1.5 under usual pain', () => {
+    expect(follows(tens(3, 3, 3, 3, 3, 2, 2, 2, 2, 3))).toBeNull();
+    expect(follows(tens(3, 3, 3, 3, 3, 2, 2, 2, 2, 2))).toMatchObject({ usualPain: 2 });
+    expect(follows(tens(3, 3, 3, 3, 2, 2, 2, 2, 2, 2))).toMatchObject({ usualPain: 2 });
+  });
+
+  it('needs ten answered mornings', () => {
+    expect(follows([null, 2, 2, 2, 2, 2, 2, 2, 2, 2])).toBeNull();
+    expect(follows([null, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2])?.usualPain).toBe(2);
+  });
+
+  it('is the lower of the two middle mornings, and never higher than before', () => {
+    expect(follows(tens(1, 1, 1, 1, 1, 3, 3, 3, 3, 3))?.usualPain).toBe(1);
+    // Six mornings at usual and four far under it: the middle has not moved.
+    expect(follows(tens(4, 4, 4, 4, 4, 4, 0, 0, 0, 0))).toBeNull();
+  });
+
+  it('keeps the width a clinician gave the band, and brings the acceptable pain limit down with it', () => {
+    expect(follows(tens(2, 2, 2, 2, 2, 2, 2, 2, 2, 2))).toMatchObject({
+      usualPain: 2,
+      usualPainTop: 3,
+      acceptablePainLimit: 5,
+      setOn: judgedMorning,
+    });
+    const lowered = { ...high, usualPain: 6, usualPainTop: 6, acceptablePainLimit: 5 };
+    expect(follows(tens(4, 4, 4, 4, 4, 4, 4, 4, 4, 4), lowered)).toMatchObject({
+      usualPain: 4,
+      acceptablePainLimit: 5,
+    });
+  });
+
+  it('keeps the day a clinician last set it, also when it follows twice', () => {
+    const two = tens(2, 2, 2, 2, 2, 2, 2, 2, 2, 2);
+    expect(follows(two)?.tightenedFrom).toBe(firstMonday);
+    const once = { ...high, setOn: addDays(firstMonday, 5), tightenedFrom: firstMonday };
+    expect(follows(two, once)?.tightenedFrom).toBe(firstMonday);
+  });
+
+  it('is no longer one that was only told', () => {
+    expect(follows(tens(2, 2, 2, 2, 2, 2, 2, 2, 2, 2), { ...high, provisional: true })).not.toHaveProperty(
+      'provisional',
+    );
+  });
+
+  it('stays where the clinic keeps it, in version 1, and while a clinician has to look', () => {
+    const two = tens(2, 2, 2, 2, 2, 2, 2, 2, 2, 2);
+    expect(follows(two, high, { 'tighten-usual': 0 })).toBeNull();
+    expect(follows(two, high, { 'engine-version': 1 })).toBeNull();
+    expect(follows(two, { ...high, dueForReview: true })).toBeNull();
+    expect(follows(two, { ...high, usualPain: null, usualPainTop: null })).toBeNull();
+  });
+});

@@ -1,0 +1,109 @@
+/** Steps that act without a signature: what they may raise, how often, and when they wait again. Since version 2. */
+import { describe, expect, it } from 'vitest';
+import type { DoseQuestion } from '#core/decision/next-dose.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
+import { atTop, daysAgo, occlusion, propose, today, variation } from '../propose.ts';
+import { lastSession, morning, record, session, version } from '../small-record.ts';
+
+const effect = (of: Parameters<typeof propose>[0]) => propose(of).effect;
+const withSettings = (settings: DoseQuestion['settings']) => ({ settings });
+const ask = (history: readonly PrescriptionVersion[], more: Partial<DoseQuestion> = {}) =>
+  effect({ decision: 'progress', history, more });
+
+describe('a step inside the signed band', () => {
+  it('acts at once in repetitions, for low load and for a variation', () => {
+    expect(effect({ decision: 'progress' })).toBe('acts-at-once');
+    const banded = { ...variation, repetitions: { low: 10, high: 15 } };
+    expect(effect({ decision: 'progress', dose: banded })).toBe('acts-at-once');
+  });
+
+  it('waits in load, in a set, in a level and in a cuff scheme', () => {
+    expect(effect({ decision: 'progress', history: atTop })).toBe('awaits-signature');
+    expect(effect({ decision: 'progress', history: atTop, owned: [10, 12.5] })).toBe('awaits-signature');
+    const harder = { exerciseId: 'low-push', effectiveLoadKg: 21, stepPercent: 5, equipmentOwned: true };
+    const ladder = { harder: () => harder, easier: () => null };
+    expect(effect({ decision: 'progress', dose: variation, more: { ladder } })).toBe('awaits-signature');
+    const shorter = { ...occlusion, scheme: [15, 15, 15, 15] };
+    const more = { targetScheme: [20, 15, 15, 15] };
+    expect(effect({ decision: 'progress', dose: shorter, more })).toBe('awaits-signature');
+  });
+
+  it('waits where the clinic does not let it act, and in version 1', () => {
+    expect(ask([version({ signedAt: daysAgo(40) })], withSettings({ 'in-band-steps': 0 }))).toBe(
+      'awaits-signature',
+    );
+    expect(ask([version({ signedAt: daysAgo(40) })], withSettings({ 'engine-version': 1 }))).toBe(
+      'awaits-signature',
+    );
+  });
+
+  it('waits once the screening has run out, and where there was none', () => {
+    const until = (screeningUntil: number | null) =>
+      ask([version({ signedAt: daysAgo(40) })], { screeningUntil });
+    const day = dayNumber(today);
+    expect([day - 1, day, day + 1, null].map(until)).toEqual([
+      'awaits-signature',
+      'acts-at-once',
+      'acts-at-once',
+      'awaits-signature',
+    ]);
+  });
+
+  it('follows the last level by seven days at least', () => {
+    const level = (days: number, origin: PrescriptionVersion['origin'], settings = {}) =>
+      ask(
+        [
+          version({ signedAt: daysAgo(60) }),
+          version({ id: 'knee-2', version: 2, signedAt: daysAgo(days), origin }),
+        ],
+        {
+          settings,
+        },
+      );
+    for (const origin of ['progress', 'return', 'clinician'] as const) {
+      expect([6, 7, 8].map((days) => level(days, origin))).toEqual([
+        'awaits-signature',
+        'acts-at-once',
+        'acts-at-once',
+      ]);
+    }
+    expect(level(7, 'progress', { 'in-band-interval-days': 8 })).toBe('awaits-signature');
+    // The first dose is no step.
+    expect(ask([version({ signedAt: daysAgo(3) })])).toBe('acts-at-once');
+  });
+});
+
+describe('after a cut', () => {
+  const cut = (days: number) => [
+    version({ signedAt: daysAgo(90), endedAt: daysAgo(days) }),
+    version({ id: 'knee-2', version: 2, signedAt: daysAgo(days), origin: 'ease-back' }),
+  ];
+
+  it('every step waits for 28 days', () => {
+    expect([27, 28, 29].map((days) => ask(cut(days)))).toEqual([
+      'awaits-signature',
+      'acts-at-once',
+      'acts-at-once',
+    ]);
+    expect(ask(cut(28), withSettings({ 'in-band-lock-days': 29 }))).toBe('awaits-signature');
+  });
+
+  it('made in a reported flare, none waits', () => {
+    const versions = cut(10);
+    const flareOn = (days: readonly number[]): Partial<DoseQuestion> => ({
+      record: record({
+        prescriptions: versions,
+        mornings: record().mornings.map((one) =>
+          morning(one.day, { flare: days.includes(dayNumber(today) - dayNumber(one.day)) }),
+        ),
+        sessions: [...record().sessions.slice(0, -1), session(lastSession, {}, {}, [versions[1]!])],
+      }),
+    });
+    expect(ask(versions, flareOn([10]))).toBe('acts-at-once');
+    expect(ask(versions, flareOn([11, 10, 9]))).toBe('acts-at-once');
+    // It ended the day before the cut, or began after it.
+    expect(ask(versions, flareOn([12, 11]))).toBe('awaits-signature');
+    expect(ask(versions, flareOn([9]))).toBe('awaits-signature');
+  });
+});
