@@ -59,6 +59,9 @@ describe('simulate', () => {
   it('as a table says first that everybody is invented', async () => {
     const { out } = await printed(small);
     expect(out[0]).toMatch(/every person here is invented/i);
+    expect(out.join('\n')).toMatch(/nothing here says that loading helps or harms anybody/i);
+    // No published dose-response was found, so the pain of overload must stand among the invented settings.
+    expect(out.join('\n')).toMatch(/invented settings: .*overloadPain 5, sameEvening 0.35, nextMorning 0.65/);
     expect(out.filter((line) => /^(same-dose|by-hand-hold) +all /.test(line))).toHaveLength(2);
   });
 

@@ -177,6 +177,13 @@ describe('the oracle', () => {
     expect(bestTolerated(jointTaking(1))).toMatchObject({ loadKg: 5, repetitions: { low: 25 } });
   });
 
+  it('of equal ones takes the one of least volume, and a set more where that gives more', () => {
+    const flat: TrueJoint = { outlook: () => ({ stimulus: 1, overload: 0 }) };
+    expect(bestTolerated(flat)).toMatchObject({ loadKg: 5, sets: 3, repetitions: { low: 5 } });
+    const bySets: TrueJoint = { outlook: ({ sets }) => ({ stimulus: sets, overload: 0 }) };
+    expect(bestTolerated(bySets)).toMatchObject({ loadKg: 5, sets: 4, repetitions: { low: 5 } });
+  });
+
   it('asks the joint anew each time', () => {
     const treatment = oracle.treat({ usualPain: 2, inflammatory: false });
     const loads = [12, 6, 12].map((kg) => treatment.work(firstDay, 2, jointTaking(kg))!.dose.loadKg);

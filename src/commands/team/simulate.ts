@@ -5,6 +5,7 @@
  */
 import { engineDefaults, engineSettings } from '#core/decision/settings.ts';
 import { armsWith } from '#simulation/trial/arms.ts';
+import { jointSettings } from '#simulation/trial/joint-settings.ts';
 import { trialRows } from '#simulation/trial/trial.ts';
 import { jsonLine, tableHead, tableLine } from './simulate/lines.ts';
 import { readOptions, type SimulateOptions, usage } from './simulate/options.ts';
@@ -13,11 +14,15 @@ const sayWhatThisIs = ({ trial, clinic }: SimulateOptions): void => {
   console.log(
     'Every person here is invented, and so is how their joint answers to load: these figures show what',
   );
-  console.log('the ways of dosing do under that model, never whether loading helps or harms anybody.');
+  console.log(
+    'the ways of dosing do under that model. Nothing here says that loading helps or harms anybody.',
+  );
   console.log(
     'A clinician looks on Mondays and signs whatever waits; a call changes nothing, except that one',
   );
   console.log('about overdoing halves it.');
+  const invented = Object.entries(jointSettings).filter(([, { basis }]) => basis === 'invented');
+  console.log(`invented settings: ${invented.map(([name, { value }]) => `${name} ${value}`).join(', ')}`);
   const moved = engineSettings.filter(({ id }) => clinic[id] !== engineDefaults[id]);
   console.log(`clinic settings: ${moved.map(({ id }) => `${id} ${clinic[id]}`).join(', ') || 'defaults'}`);
   console.log(

@@ -27,7 +27,7 @@ export interface DayOfCourse {
 
 const overdoneWork = (work: WorkDone, strength: number, how: number): WorkDone => {
   const first = work.sets[0] ?? 0;
-  if (how < 0.5) return { ...work, sets: [...work.sets, first] };
+  if (how < figures.overdoneByASet) return { ...work, sets: [...work.sets, first] };
   const most = Math.max(first, Math.floor(repetitionsToFailure(strength, work.loadKg)));
   return { ...work, sets: work.sets.map(() => most) };
 };
@@ -95,8 +95,8 @@ export const followCourse = (
     if (isLookDay(day)) treatment.look(day);
     const session = isTrainingDay(day) ? train(person, day, today) : null;
     const acts = treatment.acts();
-    // Assumed: told once, a person overdoes half as often from then on.
-    if (acts.talkedAboutOverdoing) person.overdoes = overdone / 2;
+    // Told once; a second talk changes nothing more.
+    if (acts.talkedAboutOverdoing) person.overdoes = overdone * figures.overdoneAfterTalk;
     const doseShare = shareOf(treatment.dose(), startDose) ?? Number.NaN;
     return { rise, level, irritation, isFlare, session, doseShare, strength: joint.strength(), acts };
   });

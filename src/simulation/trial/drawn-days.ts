@@ -18,7 +18,7 @@ export interface DrawnDay {
   /** Under the chance of it, the easier session is taken without being told. */
   readonly easier: number;
   readonly overdoes: number;
-  /** How it is overdone: under a half a set more, else every set to failure. */
+  /** How it is overdone: under the share of it a set more, else every set to failure. */
   readonly overdoesHow: number;
   readonly noise: Readonly<Record<'morning' | 'before' | 'during' | 'after' | 'reserve', number>>;
   readonly leftOut: Readonly<

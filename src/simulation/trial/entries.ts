@@ -7,10 +7,6 @@ import { figures } from './joint-settings.ts';
 import { dayMilliseconds, joint } from './start.ts';
 import { repetitionsToFailure, type WorkDone } from './work.ts';
 
-const usualStiffnessMinutes = 10;
-/** Stiffness is told in flares only. Invented. */
-const flareStiffnessMinutes = 25;
-
 const rated = (pain: number, noise: number): number =>
   Math.max(0, Math.min(10, Math.round(pain + figures.diaryNoise * noise)));
 
@@ -31,7 +27,7 @@ export const morningEntry = (
       pain: unless(drawn.leftOut.morning, rated(pain, drawn.noise.morning)),
       stiffnessMinutes: unless(
         drawn.leftOut.stiffness,
-        isFlare ? flareStiffnessMinutes : usualStiffnessMinutes,
+        isFlare ? figures.flareStiffness : figures.usualStiffness,
       ),
       swelling: unless(drawn.leftOut.swelling, 'none'),
       swellingQuestion: 'more-than-usual',

@@ -1,5 +1,4 @@
 /** The course of one invented joint: what drives its pain, day by day, and what work does to it. */
-
 import type { DrawnDay, DrawnPerson } from './drawn-days.ts';
 import { figures } from './joint-settings.ts';
 import { type Law, stimulusOf, stressOf, type WorkDone } from './work.ts';
@@ -25,8 +24,6 @@ export interface InventedJoint {
 }
 
 const daysOfWeek = 7;
-/** A point of creep takes this share of tolerance with it. Invented. */
-const toleranceLostToCreep = 0.02;
 
 type Made = Pick<DrawnPerson, 'type' | 'tolerance'>;
 
@@ -75,7 +72,7 @@ export const inventedJoint = (made: Made, { law, slope }: JointSettings): Invent
   };
   const isFlare = (): boolean => state.flareLeft > 0;
   const toleranceNow = (): number =>
-    state.tolerance * (1 - toleranceLostToCreep * state.crept) * (isFlare() ? figures.toleranceInFlare : 1);
+    state.tolerance * (1 - figures.toleranceLostToCreep * state.crept) * (isFlare() ? figures.toleranceInFlare : 1);
   const shareOf = (work: WorkDone): number => stressOf(work, law) / toleranceNow();
   const overload = (work: WorkDone): number =>
     slope * type.overload * figures.overloadPain * Math.max(0, shareOf(work) - 1);

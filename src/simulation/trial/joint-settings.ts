@@ -66,11 +66,16 @@ export const jointSettings = {
   toleranceGain: invented(0.006, '1', 'Rise of tolerance by one session it took'),
   toleranceGainFrom: invented(0.6, '1', 'Share of tolerance under which a session raises it no further'),
   toleranceMost: invented(1.5, '1', 'Highest tolerance as a share of the first'),
+  toleranceLostToCreep: invented(0.02, '1', 'Share of tolerance that a point of creeping disease takes with it'),
   easierInFlare: invented(
     0.55,
     '1',
     'Chance that somebody in a flare takes the easier session without being told',
   ),
+  overdoneByASet: invented(0.5, '1', 'Share of overdone sessions with a set more; the others go to failure'),
+  overdoneAfterTalk: invented(0.5, '1', 'Share of overdoing left once a clinician has spoken of it'),
+  usualStiffness: invented(10, 'min', 'Morning stiffness outside flares'),
+  flareStiffness: invented(25, 'min', 'Morning stiffness in a flare'),
   strengthASession: {
     value: 0.0082,
     unit: '1',

@@ -33,7 +33,7 @@ export interface PersonType {
   readonly sessionsLeftOut: number;
   /** Share of sessions in which more is done than planned. Invented. */
   readonly overdone: number;
-  /** Points a week by which the disease raises usual pain, and lowers tolerance by a fiftieth of it. Invented. */
+  /** Points a week by which the disease raises usual pain; tolerance falls with it. Invented. */
   readonly creep: number;
 }
 

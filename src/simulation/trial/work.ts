@@ -15,7 +15,12 @@ export type Law = (typeof laws)[number];
 
 const startRepetitions = startDose.sets * startDose.repetitions.low;
 
-const total = (sets: readonly number[]): number => sets.reduce((sum, repetitions) => sum + repetitions, 0);
+/** A loop, because the oracle asks it of every dose before every session. */
+const total = (sets: readonly number[]): number => {
+  let sum = 0;
+  for (const repetitions of sets) sum += repetitions;
+  return sum;
+};
 
 /** First law: load counts in full, repetitions by their root. Second: repetitions × load. */
 export const stressOf = ({ loadKg, sets }: WorkDone, law: Law): number => {
@@ -40,5 +45,5 @@ export const stimulusOf = ({ loadKg, sets }: WorkDone, strength: number): number
 export const workOf = (dose: LowLoadDose, strength: number): WorkDone => {
   const most = Math.floor(repetitionsToFailure(strength, dose.loadKg));
   const repetitions = Math.min(dose.repetitions.low, most);
-  return { loadKg: dose.loadKg, sets: Array.from({ length: dose.sets }, () => repetitions) };
+  return { loadKg: dose.loadKg, sets: Array<number>(dose.sets).fill(repetitions) };
 };

@@ -4,7 +4,7 @@
  * increase that waits, calls whom the worklist names, sets usual values that are due, lets a paused plan go
  * on; on the same day calls where that is asked for, and lets the plan go on from the next day.
  */
-import type { DecisionWord, Today } from '#core/decision/answers.ts';
+import type { Today } from '#core/decision/answers.ts';
 import { todayRank } from '#core/decision/decide.ts';
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { factsFor } from '#core/decision/facts/facts-from-record.ts';
@@ -14,14 +14,22 @@ import { preSessionCheck } from '#core/decision/pre-session-check.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
 import { type EngineSettingValues, type EngineVersion, engineVersions } from '#core/decision/settings.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
-import type { PatientRecord } from '#core/record/record.ts';
 import { dayFromNumber } from '#core/time/day.ts';
 import type { Arm, PersonAtStart, PlannedWork, Treatment } from '../arm.ts';
 import { dayMilliseconds, joint } from '../start.ts';
 import { type ClinicDesk, clinicDesk } from './clinic-desk.ts';
-import { addVersion, type KeptRecord, keepRecord, recordOf, versionInForce } from './kept-record.ts';
+import { type EaseBackRun, easeBackRun } from './ease-back-run.ts';
+import {
+  addVersion,
+  type KeptRecord,
+  keep,
+  keepRecord,
+  plan,
+  takeFromPlan,
+  versionInForce,
+} from './kept-record.ts';
 import { type Tally, tally } from './tally.ts';
-import { flagStaleBaseline, setBaselineIfDue, toldAtFirstVisit } from './usual-values.ts';
+import { renewStaleBaseline, setBaselineIfDue, toldAtFirstVisit } from './usual-values.ts';
 
 const ladder = { harder: () => null, easier: () => null };
 /** Reasons of the worklist that ask for a person. */
@@ -32,8 +40,7 @@ interface Case {
   readonly kept: KeptRecord;
   readonly desk: ClinicDesk;
   readonly counts: Tally;
-  /** The last word on each session judged, oldest first. */
-  readonly words: Map<string | null, DecisionWord>;
+  readonly easeBacks: EaseBackRun;
   today: Today;
   waiting: DoseProposal | null;
   proposed: string;
@@ -44,16 +51,9 @@ const momentAt = (day: number, hour: number): Moment => ({
   day: dayFromNumber(day),
 });
 
-/** Ease-backs directly before now over the sessions judged, the one now judged left out. */
-const easeBacksBefore = (words: Case['words'], sessionId: string | null): number => {
-  const before = [...words].filter(([id]) => id !== sessionId).map(([, word]) => word);
-  return before.length - 1 - before.findLastIndex((word) => word !== 'ease-back');
-};
-
-const proposalFor = (one: Case, record: PatientRecord, evaluation: Evaluation): DoseProposal => {
-  const { settings } = one;
-  const before = easeBacksBefore(one.words, evaluation.joints[0]!.sessionId);
-  return nextDoses(record, evaluation, () => ({ ladder, settings, easeBacksBefore: before })).get('line')!;
+const proposalFor = ({ kept, settings, easeBacks }: Case, evaluation: Evaluation): DoseProposal => {
+  const easeBacksBefore = easeBacks.before(evaluation.joints[0]!.sessionId);
+  return nextDoses(kept.now, evaluation, () => ({ ladder, settings, easeBacksBefore })).get('line')!;
 };
 
 const isSameDose = (a: DoseProposal, b: DoseProposal): boolean =>
@@ -74,15 +74,15 @@ const follow = (one: Case, proposal: DoseProposal, instant: number): void => {
   one.counts.add(isCut ? 'cuts' : 'raises');
 };
 
-const decideOn = (one: Case, record: PatientRecord, evaluation: Evaluation): void => {
+const decideOn = (one: Case, evaluation: Evaluation): void => {
   const item = evaluation.items[0]!;
-  const { state, sessionId } = evaluation.joints[0]!;
+  const { state, sessionId, facts } = evaluation.joints[0]!;
   const isStopped = item.decision === 'pause' || item.decision === 'ease-back';
   if (!isStopped && state !== 'complete') return;
   // What holds or pauses leaves the dose as it is; working out the tolerated doses for it would cost the most.
   const isMoving = item.decision === 'ease-back' || item.decision === 'progress';
   if (isMoving) {
-    const proposal = proposalFor(one, record, evaluation);
+    const proposal = proposalFor(one, evaluation);
     const { decision, dose, worklist } = proposal;
     const proposed = JSON.stringify([sessionId, item.version.id, decision, dose, worklist]);
     if (proposed !== one.proposed) follow(one, proposal, evaluation.at.instant);
@@ -91,22 +91,20 @@ const decideOn = (one: Case, record: PatientRecord, evaluation: Evaluation): voi
     one.waiting = null;
     one.proposed = '';
   }
-  one.words.delete(sessionId);
-  one.words.set(sessionId, item.decision);
+  one.easeBacks.note(sessionId, item.decision, facts.flareDays);
 };
 
 const lookAt = (one: Case, day: number, at: Moment): Evaluation => {
-  flagStaleBaseline(one.kept, at, one.settings);
-  const record = recordOf(one.kept);
-  const evaluation = evaluate(record, at, one.settings);
+  renewStaleBaseline(one.kept, at, one.settings);
+  const evaluation = evaluate(one.kept.now, at, one.settings);
   one.today = evaluation.items[0]!.today;
   one.desk.hear(day, evaluation);
-  decideOn(one, record, evaluation);
+  decideOn(one, evaluation);
   return evaluation;
 };
 
 const countDecision = ({ kept, counts }: Case, day: number, evaluation: Evaluation): void => {
-  if (kept.sessions.at(-1)?.day !== dayFromNumber(day - 1)) return;
+  if (kept.now.sessions.at(-1)?.day !== dayFromNumber(day - 1)) return;
   counts.add('decisions');
   if (evaluation.items[0]!.decision === 'progress') counts.add('progress');
 };
@@ -115,14 +113,13 @@ const stopsToday = (today: Today): boolean => today === 'none' || today === 'res
 
 const workOn = (one: Case, day: number, painBefore: number | null): PlannedWork | null => {
   const { kept, desk, settings } = one;
-  const known = factsFor(recordOf(kept), joint, momentAt(day, 16), settings);
+  const known = factsFor(kept.now, joint, momentAt(day, 16), settings);
   const check = preSessionCheck({ ...known, painBefore, redFlags: [] }, settings);
   if (check.contact === 'same-day') desk.callSameDay(day, `session-${day}`);
   const decided = desk.isOverruled() ? 'as-planned' : one.today;
   const today = todayRank[decided] < todayRank[check.today] ? decided : check.today;
   if (desk.isPaused(day) || stopsToday(today)) {
-    // Ordered rest is no planned session.
-    if (kept.plannedDays.at(-1) === day) kept.plannedDays.pop();
+    takeFromPlan(kept, day);
     return null;
   }
   const { id, dose, badDay } = versionInForce(kept);
@@ -158,7 +155,7 @@ const treat = (person: PersonAtStart, settings: EngineSettingValues): Treatment 
     kept: keepRecord(person.inflammatory, toldAtFirstVisit(person.usualPain, settings)),
     desk: clinicDesk(counts),
     counts,
-    words: new Map(),
+    easeBacks: easeBackRun(settings),
     today: 'as-planned',
     waiting: null,
     proposed: '',
@@ -167,16 +164,16 @@ const treat = (person: PersonAtStart, settings: EngineSettingValues): Treatment 
   return {
     morning: (day, entry) => {
       if (!entry) return;
-      kept.mornings.push(entry);
+      keep(kept, 'mornings', entry);
       countDecision(one, day, lookAt(one, day, momentAt(day, 8)));
     },
     look: (day) => lookOnMonday(one, day),
     planned: (day) => {
-      if (!desk.isPaused(day)) kept.plannedDays.push(day);
+      if (!desk.isPaused(day)) plan(kept, day);
     },
     work: (day, painBefore) => workOn(one, day, painBefore),
     session: (day, entry) => {
-      kept.sessions.push(entry);
+      keep(kept, 'sessions', entry);
       lookAt(one, day, momentAt(day, 18));
     },
     dose: () => versionInForce(kept).dose as LowLoadDose,

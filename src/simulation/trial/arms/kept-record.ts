@@ -1,12 +1,6 @@
 /** The record an engine arm keeps of one person, as the product would. */
-import type {
-  Baseline,
-  MorningRecord,
-  PatientRecord,
-  PrescriptionVersion,
-  SessionRecord,
-} from '#core/record/record.ts';
-import { dayFromNumber } from '#core/time/day.ts';
+import type { Baseline, PatientRecord, PrescriptionVersion } from '#core/record/record.ts';
+import { type Day, dayFromNumber } from '#core/time/day.ts';
 import { dayMilliseconds, firstDay, joint, ownedLoadsKg, startDose, startEasier } from '../start.ts';
 
 const startVersion: PrescriptionVersion = {
@@ -22,40 +16,48 @@ const startVersion: PrescriptionVersion = {
 };
 
 export interface KeptRecord {
-  readonly prescriptions: PrescriptionVersion[];
-  readonly sessions: SessionRecord[];
-  readonly mornings: MorningRecord[];
-  readonly baselines: Baseline[];
-  readonly plannedDays: number[];
-  readonly inflammatory: boolean;
+  /** A new value after each change and only then: the engine arranges a record once and never looks again. */
+  now: PatientRecord;
 }
 
 export const keepRecord = (inflammatory: boolean, baselines: readonly Baseline[]): KeptRecord => ({
-  prescriptions: [startVersion],
-  sessions: [],
-  mornings: [],
-  baselines: [...baselines],
-  plannedDays: [],
-  inflammatory,
+  now: {
+    patientId: 'invented',
+    followedJoints: [joint],
+    inflammatoryArthritis: inflammatory,
+    prescriptions: [startVersion],
+    sessions: [],
+    mornings: [],
+    effusions: [],
+    baselines,
+    planned: [],
+    events: [],
+    limits: [],
+    ownedLoadsKg,
+  },
 });
 
-/** A fresh value each time, because the engine arranges a record once and never looks again. */
-export const recordOf = (kept: KeptRecord): PatientRecord => ({
-  patientId: 'invented',
-  followedJoints: [joint],
-  inflammatoryArthritis: kept.inflammatory,
-  prescriptions: [...kept.prescriptions],
-  sessions: kept.sessions,
-  mornings: kept.mornings,
-  effusions: [],
-  baselines: [...kept.baselines],
-  planned: kept.plannedDays.map((day) => ({ day: dayFromNumber(day) })),
-  events: [],
-  limits: [],
-  ownedLoadsKg,
-});
+type Growing = 'sessions' | 'mornings' | 'baselines';
 
-export const versionInForce = ({ prescriptions }: KeptRecord): PrescriptionVersion => prescriptions.at(-1)!;
+export const keep = <Name extends Growing>(
+  kept: KeptRecord,
+  name: Name,
+  entry: PatientRecord[Name][number],
+): void => {
+  kept.now = { ...kept.now, [name]: [...kept.now[name], entry] };
+};
+
+export const plan = (kept: KeptRecord, day: number): void => {
+  kept.now = { ...kept.now, planned: [...kept.now.planned, { day: dayFromNumber(day) }] };
+};
+
+/** Ordered rest is no planned session. */
+export const takeFromPlan = (kept: KeptRecord, day: number): void => {
+  const rested: Day = dayFromNumber(day);
+  kept.now = { ...kept.now, planned: kept.now.planned.filter((one) => one.day !== rested) };
+};
+
+export const versionInForce = ({ now }: KeptRecord): PrescriptionVersion => now.prescriptions.at(-1)!;
 
 export const addVersion = (
   kept: KeptRecord,
@@ -63,7 +65,11 @@ export const addVersion = (
   instant: number,
 ): void => {
   const current = versionInForce(kept);
-  kept.prescriptions[kept.prescriptions.length - 1] = { ...current, endedAt: instant };
   const version = current.version + 1;
-  kept.prescriptions.push({ ...current, ...next, id: `line-${version}`, version, signedAt: instant });
+  const prescriptions = [
+    ...kept.now.prescriptions.slice(0, -1),
+    { ...current, endedAt: instant },
+    { ...current, ...next, id: `line-${version}`, version, signedAt: instant },
+  ];
+  kept.now = { ...kept.now, prescriptions };
 };

@@ -1,8 +1,10 @@
 /**
  * Sees the joint as it is and takes, each time, the dose that gives the muscle most of those the joint takes
- * without answering; of equal ones the one that asks least of the joint. No clinic can do this: it says what
+ * without answering; of equal ones the one of least volume. No clinic can do this: it says what
  * could be reached. It looks at the session in hand alone, and so is near the best course and not proven to be it.
  */
+import { repetitionsAsked } from '#core/decision/dose/volume.ts';
+import { engineDefaults } from '#core/decision/settings.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type { Arm, TrueJoint } from '../arm.ts';
 import { ownedLoadsKg, startDose, startEasier } from '../start.ts';
@@ -11,13 +13,19 @@ import { tally } from './tally.ts';
 const fewestRepetitions = 5;
 const nothing = (): void => undefined;
 
-/** Every load at home, up to the top of the signed band; lightest and fewest first. */
-const choices: readonly LowLoadDose[] = ownedLoadsKg.flatMap((loadKg) =>
-  Array.from({ length: startDose.repetitions.high - fewestRepetitions + 1 }, (_, more) => {
-    const low = fewestRepetitions + more;
-    return { ...startDose, loadKg, repetitions: { low, high: Math.max(low, startDose.repetitions.high) } };
-  }),
-);
+const volumeOf = (dose: LowLoadDose): number => repetitionsAsked(dose) * dose.loadKg;
+
+/** What the engine's own steps may reach: every load at home, the signed band, a set more. Least volume first. */
+const choices: readonly LowLoadDose[] = ownedLoadsKg
+  .flatMap((loadKg) =>
+    [startDose.sets, engineDefaults['most-sets']].flatMap((sets) =>
+      Array.from({ length: startDose.repetitions.high - fewestRepetitions + 1 }, (_, more) => {
+        const low = fewestRepetitions + more;
+        return { ...startDose, sets, loadKg, repetitions: { low, high: startDose.repetitions.high } };
+      }),
+    ),
+  )
+  .sort((a, b) => volumeOf(a) - volumeOf(b) || a.loadKg - b.loadKg);
 
 const nearlyAll = 1e-9;
 

@@ -1,12 +1,14 @@
 /** The played clinician's habit with usual values: set once the diary offers them, again when they are due. */
 import { isBaselineDueForReview, proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import { acceptablePainLimits, proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
+import { tightenedBaseline } from '#core/decision/baseline/tighten.ts';
 import type { Moment } from '#core/decision/facts/judged-session.ts';
 import { type EngineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { dayFromNumber, daysBetween } from '#core/time/day.ts';
+import { figures } from '../joint-settings.ts';
 import { firstDay, joint } from '../start.ts';
-import { type KeptRecord, recordOf } from './kept-record.ts';
+import { type KeptRecord, keep } from './kept-record.ts';
 
 const usual = {
   joint,
@@ -21,9 +23,7 @@ const usual = {
 const painLimitFor = (usualPain: number, settings: EngineSettingValues): number =>
   engineVersionOf(settings) < 2
     ? acceptablePainLimits.low
-    : (proposePainLimit(usualPain) ?? acceptablePainLimits.low);
-
-const usualStiffnessAtStart = 10;
+    : (proposePainLimit(usualPain, settings['ceiling-over-usual']) ?? acceptablePainLimits.low);
 
 /** Since version 2 usual pain told at the first visit counts until the diary has shown it. */
 export const toldAtFirstVisit = (usualPain: number, settings: EngineSettingValues): readonly Baseline[] =>
@@ -35,7 +35,7 @@ export const toldAtFirstVisit = (usualPain: number, settings: EngineSettingValue
           usualPain,
           usualPainTop: null,
           acceptablePainLimit: painLimitFor(usualPain, settings),
-          usualStiffnessMinutes: usualStiffnessAtStart,
+          usualStiffnessMinutes: figures.usualStiffness,
           setOn: dayFromNumber(firstDay),
           provisional: true,
         },
@@ -43,23 +43,27 @@ export const toldAtFirstVisit = (usualPain: number, settings: EngineSettingValue
 
 const confirmedAfterDays = 14;
 
-/** What the product marks by itself before it gathers facts. */
-export const flagStaleBaseline = (kept: KeptRecord, at: Moment, settings: EngineSettingValues): void => {
-  const newest = kept.baselines.at(-1);
-  if (!newest || !isBaselineDueForReview(recordOf(kept), joint, at, settings)) return;
-  kept.baselines[kept.baselines.length - 1] = { ...newest, dueForReview: true };
+/** What the product does by itself before it gathers facts: a value outgrown follows, or is marked for review. */
+export const renewStaleBaseline = (kept: KeptRecord, at: Moment, settings: EngineSettingValues): void => {
+  const { baselines } = kept.now;
+  const newest = baselines.at(-1);
+  if (!newest || !isBaselineDueForReview(kept.now, joint, at, settings)) return;
+  const tightened = tightenedBaseline(kept.now, joint, newest, at, settings);
+  if (tightened) keep(kept, 'baselines', tightened);
+  else kept.now = { ...kept.now, baselines: [...baselines.slice(0, -1), { ...newest, dueForReview: true }] };
 };
 
 /** Whether values were set. */
 export const setBaselineIfDue = (kept: KeptRecord, at: Moment, settings: EngineSettingValues): boolean => {
-  const newest = kept.baselines.at(-1);
+  const newest = kept.now.baselines.at(-1);
   const lasts = newest?.provisional ? confirmedAfterDays : settings['baseline-expiry'];
-  const isDue = !newest || newest.dueForReview || daysBetween(newest.setOn, at.day) >= lasts;
+  const isDue =
+    !newest || newest.dueForReview || daysBetween(newest.tightenedFrom ?? newest.setOn, at.day) >= lasts;
   if (!isDue) return false;
-  const proposed = proposeBaseline(recordOf(kept), joint, at.day, settings);
+  const proposed = proposeBaseline(kept.now, joint, at.day, settings);
   if (!proposed.ready) return false;
   const { usualPain, usualPainTop, usualStiffnessMinutes, morningSpread } = proposed.proposal;
-  kept.baselines.push({
+  keep(kept, 'baselines', {
     ...usual,
     usualPain,
     usualPainTop,
