@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { engineDefaults } from '#core/decision/settings.ts';
 import type { MorningRecord, SessionRecord } from '#core/record/record.ts';
 import { dayFromNumber } from '#core/time/day.ts';
-import type { Arm, Treatment, TrueJoint } from '#simulation/trial/arm.ts';
+import type { Acts, Arm, Treatment, TrueJoint } from '#simulation/trial/arm.ts';
 import { byHandHold, byHandMayCut } from '#simulation/trial/arms/by-hand.ts';
 import { engineArms } from '#simulation/trial/arms/engine.ts';
 import { bestTolerated, oracle } from '#simulation/trial/arms/oracle.ts';
@@ -135,12 +135,14 @@ describe('the arm by hand', () => {
     expect(loadsAfter(byHandMayCut, [{ ...calm, mornings: [2, 4, 2, 4, 2, 2, 2] }])).toEqual([10.5]);
   });
 
-  it('costs a look each Monday and usual values every six weeks', () => {
-    const drawn = peopleOf(personTypes[0]!, { people: 1, weeks: [12], seed: 1 })[0]!;
+  it('costs a look each Monday and usual values every six weeks; signed are its increases', () => {
+    const drawn = peopleOf(personTypes[2]!, { people: 1, weeks: [12], seed: 1 })[0]!;
     const acts = followCourse(drawn, byHandMayCut, { law: 'first', slope: 1 }).map((day) => day.acts);
-    const sum = (name: 'contacts' | 'baselines' | 'clinicianActions'): number =>
+    const sum = (name: Exclude<keyof Acts, 'talkedAboutOverdoing'>): number =>
       acts.reduce((total, one) => total + one[name], 0);
     expect([sum('contacts'), sum('baselines'), sum('clinicianActions')]).toEqual([11, 1, 12]);
+    expect(sum('cuts')).toBeGreaterThan(0);
+    expect(sum('signed')).toBe(sum('raises'));
   });
 });
 

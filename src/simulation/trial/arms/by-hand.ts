@@ -76,7 +76,7 @@ const treatByHand = (told: number, mayCut: boolean): Treatment => {
       if (answer !== 'hold') {
         change(answer === 'cut' ? cut : raise);
         add(answer === 'cut' ? 'cuts' : 'raises');
-        add('signed');
+        if (answer === 'raise') add('signed');
       }
       during = [];
       lookedOn = day;
