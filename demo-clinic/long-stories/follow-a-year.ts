@@ -4,7 +4,8 @@
  * offered that day.
  */
 import type { Answers, Today } from '#core/decision/answers.ts';
-import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
+import { renewedBaseline } from '#core/decision/baseline/renew.ts';
+import { type EarlierWord, easedInARow } from '#core/decision/dose/eased-in-a-row.ts';
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { nextDoses } from '#core/decision/next-doses.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
@@ -43,7 +44,7 @@ export class Year {
   private readonly baselines: Baseline[] = [];
   private readonly versions: PrescriptionVersion[] = [];
   private readonly planned: { day: string }[] = [];
-  private readonly words = new Map<string | null, string>();
+  private readonly words = new Map<string | null, EarlierWord>();
   private waiting: Pick<PrescriptionVersion, 'dose' | 'badDay' | 'origin'> | null = null;
   private told: string | null = null;
 
@@ -79,17 +80,18 @@ export class Year {
     return recordAt(this.story, { sessions, mornings, baselines, versions, planned }, day);
   }
 
-  private dueForReview(day: number, at: { instant: number; day: string }): PatientRecord {
+  private renewed(day: number, at: { instant: number; day: string }): PatientRecord {
     const record = this.record(day);
-    if (!isBaselineDueForReview(record, this.story.joint, at)) return record;
-    this.baselines.push({ ...this.baselines.at(-1)!, dueForReview: true });
+    const baseline = renewedBaseline(record, this.story.joint, at);
+    if (!baseline) return record;
+    this.baselines.push(baseline);
     return this.record(day);
   }
 
   /** Looks at the record after something arrived, as the product does. */
   private look(day: number, at: 'morning' | 'session'): void {
     const moment = { instant: this.instant(day, times[at]), day: addDays(firstDay, day) };
-    const record = this.dueForReview(day, moment);
+    const record = this.renewed(day, moment);
     const evaluation = evaluate(record, moment);
     const joint = evaluation.joints.find((one) => one.joint === this.story.joint)!;
     this.follow(record, evaluation, joint.sessionId, joint.state === 'complete');
@@ -111,14 +113,13 @@ export class Year {
     const item = evaluation.items[0]!;
     if (!isComplete && item.decision !== 'pause' && item.decision !== 'ease-back') return;
     const before = [...this.words].filter(([id]) => id !== sessionId).map(([, word]) => word);
-    const lastOther = before.findLastIndex((word) => word !== 'ease-back');
     const home = { equipment: householdEquipment, loadsKg: this.story.ownedLoadsKg };
     const proposal = nextDoses(record, evaluation, () => ({
       ladder: ladderAtHome(null, home),
-      easeBacksBefore: before.length - 1 - lastOther,
+      easeBacksBefore: easedInARow(before.toReversed(), record, item.limitingJoints),
     })).get('line')!;
     this.words.delete(sessionId);
-    this.words.set(sessionId, proposal.decision);
+    this.words.set(sessionId, { decision: proposal.decision, madeAt: evaluation.at.instant });
     this.act(proposal, evaluation.at.instant);
   }
 

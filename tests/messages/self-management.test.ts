@@ -55,7 +55,8 @@ const baseline = fc.record({
   setOn: day,
   setBy: fc.constant('Kemal Yıldız'),
   dueForReview: fc.boolean(),
-});
+  followedFrom: fc.option(day),
+}).map(({ followedFrom, ...row }) => (followedFrom ? { ...row, tightenedFrom: followedFrom } : row));
 
 const facts: fc.Arbitrary<DocumentFacts> = fc
   .record({

@@ -3,6 +3,7 @@
  * one reading has no entry at all, nothing is known, and unknown is the strictest.
  */
 
+import { setByClinicianOn } from '../record/baseline-age.ts';
 import { type Baseline, type EffusionRecord, effusions } from '../record/record.ts';
 import { screeningItem } from '../screening/items.ts';
 import { mostCautious } from '../screening/outcomes.ts';
@@ -17,7 +18,7 @@ const earlierOf = <W extends string>(order: readonly W[], one: W, other: W): W =
   order.indexOf(one) <= order.indexOf(other) ? one : other;
 
 /** Lower usual values make the same score a larger rise. */
-export const stricterBaseline = ({ riseAcknowledged, ...one }: Baseline, other: Baseline): Baseline => ({
+export const stricterBaseline = ({ riseAcknowledged, tightenedFrom, ...one }: Baseline, other: Baseline): Baseline => ({
   ...one,
   ...(riseAcknowledged && other.riseAcknowledged ? { riseAcknowledged } : {}),
   usualPain: lower(one.usualPain, other.usualPain),
@@ -28,6 +29,9 @@ export const stricterBaseline = ({ riseAcknowledged, ...one }: Baseline, other: 
   usualEffusion: earlierOf(['zero', 'trace', '1+'], one.usualEffusion, other.usualEffusion),
   usualFatigue: lower(one.usualFatigue, other.usualFatigue),
   setOn: earlierDay(one.setOn, other.setOn),
+  ...(tightenedFrom || other.tightenedFrom
+    ? { tightenedFrom: earlierDay(tightenedFrom ?? one.setOn, setByClinicianOn(other)) }
+    : {}),
   dueForReview: one.dueForReview || other.dueForReview,
   ...(one.provisional || other.provisional ? { provisional: true } : {}),
   correctedPending: true,

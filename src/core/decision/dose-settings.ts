@@ -16,7 +16,7 @@ export const doseSettings = [
   },
   {
     id: 'ease-floor-percent',
-    title: 'Share of the last dose tolerated under which no cut goes',
+    title: 'Share of the most tolerated lately, else of the dose signed, under which no cut goes',
     unit: '%',
     min: 50,
     max: 80,
@@ -106,7 +106,7 @@ export const doseSettings = [
   },
   {
     id: 'in-band-interval-days',
-    title: 'Days between two steps of which the later one acts at once',
+    title: 'Days between a dose and a step in repetitions that acts at once',
     ...days,
     min: 4,
     max: 14,

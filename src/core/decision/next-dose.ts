@@ -13,7 +13,7 @@ import { contactRank } from './decide.ts';
 import { boundByLimits, keptFromClosed } from './dose/bound.ts';
 import { easeBack } from './dose/ease-back.ts';
 import { flareEndedSince, wasInFlare } from './dose/flares.ts';
-import { actsInBand } from './dose/in-band.ts';
+import { stepInBand } from './dose/in-band.ts';
 import { type LimitInForce, limitsInForce } from './dose/limits.ts';
 import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-approval.ts';
 import type { Candidate, DoseProposal, Ladder } from './dose/proposal.ts';
@@ -134,12 +134,12 @@ const effectOf = (
   return needsNoSignature ? 'acts-at-once' : 'awaits-signature';
 };
 
-const isInBand = (
+const inBand = (
   candidate: Candidate,
   { item, record, at, screeningUntil, settings }: DoseQuestion,
   history: readonly PrescriptionVersion[],
-): boolean =>
-  actsInBand(candidate, {
+): ReturnType<typeof stepInBand> =>
+  stepInBand(candidate, {
     present: item.version.dose,
     signed: signedDose(history, item.version),
     history,
@@ -157,7 +157,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
   const limits = limitsInForce(record.limits, version.joints, day);
   const present = version.dose;
   const found = boundByLimits(candidateFor(question, history, limits), present, limits, record.ownedLoadsKg);
-  const candidate = keptFromClosed(found, present, record.limits, at.day);
+  const wanted = keptFromClosed(found, present, record.limits, at.day);
   const approval = question.preApproval ?? null;
   const approvalContext: ApprovalContext = {
     instant: at.instant,
@@ -169,7 +169,12 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     settings: engineSettingValues(question.settings),
   };
   const isApproved =
-    approval !== null && approvalEnd(approval, candidate, version.itemId, approvalContext) === null;
+    approval !== null && approvalEnd(approval, wanted, version.itemId, approvalContext) === null;
+  const band = inBand(wanted, question, history);
+  const candidate: Candidate =
+    band === 'too-soon' && !isApproved
+      ? { kind: 'same', dose: present, withheld: 'step-this-week' }
+      : wanted;
   const worklist = [
     ...(candidate.worklist ?? []),
     ...(limits.some((limit) => limit.isExpired) ? (['limit-expired'] as const) : []),
@@ -178,7 +183,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
   return {
     decision: item.decision,
     kind: candidate.kind,
-    effect: effectOf(candidate, history, isApproved || isInBand(candidate, question, history)),
+    effect: effectOf(candidate, history, isApproved || band === 'acts'),
     dose: candidate.dose,
     badDay: easierSession(version.badDay, version.dose, candidate.dose, candidate.kind === 'ease-back'),
     changes: changesBetween(version.dose, candidate.dose),

@@ -40,10 +40,11 @@ const namingText: Readonly<Record<Naming, string>> = {
 };
 
 const withheldText = {
-  'cut-this-week': 'No second cut: the dose was cut within the last seven days.',
+  'cut-this-week': 'No second cut so soon after the last one.',
   'cut-this-flare': 'No second cut in one flare.',
+  'step-this-week': 'No second step so soon after the last: the next repetitions follow by themselves.',
   'cut-last-flare': 'No second cut so soon after a flare with a cut in it.',
-  'floor-reached': 'No further cut: the dose is at half of what was last tolerated. Contact the patient.',
+  'floor-reached': 'No further cut: it would go too far under what was tolerated or signed. Contact the patient.',
 } as const;
 
 export const changesForClinician = (proposal: DoseProposal): readonly string[] => [

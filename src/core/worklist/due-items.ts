@@ -117,9 +117,12 @@ const missing = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   return overdue('missing-answers', from, due.missingMornings - 1);
 };
 
+/** Two weeks of mornings can take the place of what was told at a first visit. */
+const toldDays = 14;
+
 const baselines = (state: PatientState, due: DueAfter): readonly DueItem[] =>
-  state.baselines.flatMap(({ joint, setOn }) =>
-    overdue('baseline-due', setOn, due.baselineDays).map((item) => ({
+  state.baselines.flatMap(({ joint, setOn, provisional }) =>
+    overdue('baseline-due', setOn, provisional ? toldDays : due.baselineDays).map((item) => ({
       ...item,
       key: `baseline-due ${joint}`,
       joint,

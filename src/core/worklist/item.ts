@@ -107,7 +107,13 @@ export interface PatientState {
   readonly screenedOn: Day | null;
   /** Oldest occlusion pressure in use; null = no cuff in use. */
   readonly pressureMeasuredOn: Day | null;
-  readonly baselines: readonly { readonly joint: Joint; readonly setOn: Day }[];
+  readonly baselines: readonly {
+    readonly joint: Joint;
+    /** Day a clinician last set it. */
+    readonly setOn: Day;
+    /** Told at a first visit, not yet set from a diary. */
+    readonly provisional: boolean;
+  }[];
   readonly care: CareState;
 }
 

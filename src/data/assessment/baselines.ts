@@ -49,53 +49,35 @@ export const setBaseline = (
     return id;
   });
 
-interface OwnRow {
-  readonly reason: string;
-  readonly audit: string;
-}
+/** Written by the engine after one a clinician set; why is said in the row. */
+const ownRows = {
+  flagged: {
+    reason: 'The mornings lie well under the usual pain of the baseline.',
+    audit: 'baseline-due-for-review',
+  },
+  tightened: {
+    reason:
+      'The mornings of 14 days lie well under the usual pain before; it follows them and never rises by itself.',
+    audit: 'baseline-tightened',
+  },
+} as const;
 
-/** A row the engine writes after one a clinician set. */
-const writeOwn = (
+/**
+ * Stores a baseline the engine renewed: marked as due for review, which only a new one by a clinician ends, or
+ * brought down to better mornings, which stands until a clinician sets another.
+ */
+export const storeRenewed = (
   access: Access,
   patientId: string,
   { setBy, ...values }: Baseline,
-  { reason, audit }: OwnRow,
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    await tx
-      .insert(baseline)
-      .values({ id, ...recordedFor(access, patientId), ...values, byName: setBy, reason });
+    const isFlagged = values.dueForReview;
+    const { reason, audit } = ownRows[isFlagged ? 'flagged' : 'tightened'];
+    const byName = isFlagged ? setBy : 'the decision rules';
+    await tx.insert(baseline).values({ id, ...recordedFor(access, patientId), ...values, byName, reason });
     changed(access, patientId);
     await auditWrite(tx, access, audit, { subjectId: id, patientId, detail: { joint: values.joint } });
     return id;
   });
-
-/** Marks the newest baseline as due for review; only a new one by a clinician ends that. */
-export const flagBaselineForReview = (
-  access: Access,
-  patientId: string,
-  inForce: Baseline,
-): Promise<string> =>
-  writeOwn(
-    access,
-    patientId,
-    { ...inForce, dueForReview: true },
-    {
-      reason: 'The mornings lie well under the usual pain of the baseline.',
-      audit: 'baseline-due-for-review',
-    },
-  );
-
-/** Stores a baseline that followed better mornings; it stands until a clinician sets another. */
-export const storeTightened = (access: Access, patientId: string, tightened: Baseline): Promise<string> =>
-  writeOwn(
-    access,
-    patientId,
-    { ...tightened, setBy: 'the decision rules' },
-    {
-      reason:
-        'The mornings of 14 days lie well under the usual pain before; it follows them and never rises by itself.',
-      audit: 'baseline-tightened',
-    },
-  );

@@ -4,8 +4,7 @@
  * entry stands without its decision. A reduction inside the signed dose acts at once; an increase is
  * kept as an unsigned version and waits.
  */
-import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
-import { tightenedBaseline } from '#core/decision/baseline/tighten.ts';
+import { renewedBaseline } from '#core/decision/baseline/renew.ts';
 import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/decision/scope.ts';
@@ -17,7 +16,7 @@ import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
-import { flagBaselineForReview, storeTightened } from '../assessment/baselines.ts';
+import { storeRenewed } from '../assessment/baselines.ts';
 import { settingsOf } from '../clinic/clinic-settings.ts';
 import { reportFoundSign } from '../danger/warning-signs.ts';
 import { patientOf } from '../patients/people.ts';
@@ -59,11 +58,8 @@ const trace = (
 const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
   record.followedJoints.includes(one.joint) || one.sessionId !== null;
 
-/**
- * Before the facts are gathered: a baseline that no longer holds follows better mornings, or is marked as due
- * for review, which it stays.
- */
-const renewStaleBaselines = async (
+/** Before the facts are gathered: a baseline that no longer holds is written anew. */
+const renewBaselines = async (
   access: Access,
   record: PatientRecord,
   settings: SettingValues,
@@ -71,14 +67,9 @@ const renewStaleBaselines = async (
   const at = { instant: access.now, day: access.day };
   let isRenewed = false;
   for (const joint of record.followedJoints) {
-    const newest = record.baselines.filter((row) => row.joint === joint).at(-1);
-    // Values of two entries at once are nobody's baseline; what follows is a row somebody set.
-    if (!newest || newest.correctedPending) continue;
-    if (!isBaselineDueForReview(record, joint, at, settings)) continue;
-    const tightened = tightenedBaseline(record, joint, newest, at, settings);
-    await (tightened
-      ? storeTightened(access, record.patientId, tightened)
-      : flagBaselineForReview(access, record.patientId, newest));
+    const renewed = renewedBaseline(record, joint, at, settings);
+    if (!renewed) continue;
+    await storeRenewed(access, record.patientId, renewed);
     isRenewed = true;
   }
   return isRenewed;
@@ -152,7 +143,7 @@ export const decisionsNow = async (access: Access, patientId: string): Promise<r
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
   const settings = await engineValues(access);
   let record = await recordOf(access, patientId);
-  if (record && (await renewStaleBaselines(access, record, settings)))
+  if (record && (await renewBaselines(access, record, settings)))
     record = await recordOf(access, patientId);
   if (!record) return;
   const evaluation = evaluate(record, { instant: access.now, day: access.day }, settings);

@@ -1,9 +1,8 @@
 /** The dose that follows for each prescribed exercise, stored with what it became. */
-import { wasInFlare } from '#core/decision/dose/flares.ts';
+import { easedInARow } from '#core/decision/dose/eased-in-a-row.ts';
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { type ItemContext, nextDoses } from '#core/decision/next-doses.ts';
 import type { Evaluation, ItemEvaluation } from '#core/decision/scope.ts';
-import { engineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
 import { exerciseById, jointsLoaded } from '#core/exercises/catalogue.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { ladderAtHome } from '#core/exercises/ladder/ladder-at-home.ts';
@@ -41,26 +40,20 @@ const isJudged = (evaluation: Evaluation, item: ItemEvaluation): boolean =>
   item.limitingJoints.some((id) => evaluation.joints.find((one) => one.joint === id)?.state === 'complete');
 
 /**
- * Ease-backs on a line directly before now, over the sessions judged. A session looked at twice, in
- * the evening and the morning after, counts once, and the session now judged does not count. Since version 2
- * those made in a reported flare are passed over: the rules of the flare ask for a look.
+ * The last word on each session judged before, the newest first. A session looked at twice, in the evening and
+ * the morning after, counts once, and the session now judged does not count.
  */
-const easeBacksBefore = (
+const wordsBefore = (
   earlier: readonly Proposal[],
   itemId: string,
   sessionId: string | null,
-  isPassedOver: (row: Proposal) => boolean,
-): number => {
+): readonly Proposal[] => {
   const last = new Map<string | null, Proposal>();
   for (const row of earlier) {
     if (row.itemId === itemId && row.sessionId !== sessionId && !last.has(row.sessionId))
       last.set(row.sessionId, row);
   }
-  const words = [...last.values()]
-    .filter((row) => row.decision !== 'ease-back' || !isPassedOver(row))
-    .map(({ decision }) => decision);
-  const end = words.findIndex((word) => word !== 'ease-back');
-  return end < 0 ? words.length : end;
+  return [...last.values()];
 };
 
 /** The session a line's evaluation speaks of: the newest among its joints. */
@@ -195,14 +188,14 @@ export const proposeDoses = async (
     return {
       ladder,
       settings,
-      easeBacksBefore: easeBacksBefore(
-        earlier,
-        itemId,
-        item ? judgedSessionOf(evaluation, item) : null,
-        ({ madeAt }) =>
-          engineVersionOf(engineSettingValues(settings)) >= 2 &&
-          wasInFlare(record, item?.limitingJoints ?? [], madeAt),
-      ),
+      easeBacksBefore: item
+        ? easedInARow(
+            wordsBefore(earlier, itemId, judgedSessionOf(evaluation, item)),
+            record,
+            item.limitingJoints,
+            settings,
+          )
+        : 0,
       preApproval,
       decisionsSinceApproval: since.map((row) => row.decision),
       screeningUntil: item ? screenedUntil(prescribing, item.version.dose.method) : null,

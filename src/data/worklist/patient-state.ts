@@ -2,6 +2,7 @@
 import { and, asc, eq, max, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { exerciseById } from '#core/exercises/catalogue.ts';
+import { setByClinicianOn } from '#core/record/baseline-age.ts';
 import type { Baseline } from '#core/record/record.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
@@ -76,10 +77,16 @@ const versionRows = patientQuery((db) =>
     .orderBy(asc(prescription.version)),
 );
 
-/** The day of the newest baseline of each joint. */
-export const lastSetOn = (baselines: readonly Baseline[]): PatientState['baselines'] => {
-  const newest = new Map(baselines.map(({ joint, setOn }) => [joint, setOn]));
-  return [...newest].map(([joint, setOn]) => ({ joint, setOn })).sort((a, b) => (a.joint < b.joint ? -1 : 1));
+/** The newest baseline of each joint: since when it stands, and whether it was only told. */
+export const newestBaselines = (baselines: readonly Baseline[]): PatientState['baselines'] => {
+  const newest = new Map(baselines.map((row) => [row.joint, row]));
+  return [...newest.values()]
+    .map((row) => ({
+      joint: row.joint,
+      setOn: setByClinicianOn(row),
+      provisional: row.provisional ?? false,
+    }))
+    .sort((a, b) => (a.joint < b.joint ? -1 : 1));
 };
 
 export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
@@ -100,7 +107,7 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     messageSince: unansweredSince(facts?.wroteAt, facts?.answeredBackAt),
     reviewOn: facts?.reviewOn ?? null,
     reportedNew: await reportedNewsOf(access, patientId),
-    baselines: lastSetOn(await baselinesOf(access, patientId)),
+    baselines: newestBaselines(await baselinesOf(access, patientId)),
     care: await careStateOf(access, patientId, plan, zone),
   };
 };

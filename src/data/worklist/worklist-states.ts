@@ -16,7 +16,7 @@ import { planOf } from '../plan/plan-of.ts';
 import { clinic, decisionResponse, morning, patient, proposal, trainingSession } from '../schema/schema.ts';
 import { careStatesOf } from './care-state.ts';
 import { lastAskedOfClinic } from './last-asked.ts';
-import { type Answered, lastSetOn } from './patient-state.ts';
+import { type Answered, newestBaselines } from './patient-state.ts';
 import { unansweredSince } from './single-facts.ts';
 import { byPatient, correspondenceOf, newestOf } from './worklist-newest.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
@@ -152,7 +152,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
         reportedNew: told.get(id) ?? null,
         lastMorning: mornings.get(id) ?? null,
         screenedOn: screened.get(id)?.day ?? null,
-        baselines: lastSetOn(baselinesFrom(baselines.get(id) ?? [], index)),
+        baselines: newestBaselines(baselinesFrom(baselines.get(id) ?? [], index)),
         care: care(id, plan),
       };
       return [id, state];

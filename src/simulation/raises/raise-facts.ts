@@ -5,7 +5,14 @@ import type { Seeded } from './seeded.ts';
 
 type Raise = (facts: Facts, random: Seeded) => Facts | null;
 
-const scoreNames = ['painBefore', 'painDuring', 'painAfter', 'painTwoHours', 'painNextMorning'] as const;
+const scoreNames = [
+  'painBefore',
+  'painDuring',
+  'painAfter',
+  'painTwoHours',
+  'painNextMorning',
+  'painLaterMorning',
+] as const;
 
 const scoreRaises: readonly Raise[] = scoreNames.map((name) => (facts, random) => {
   const score = facts[name];
@@ -13,13 +20,20 @@ const scoreRaises: readonly Raise[] = scoreNames.map((name) => (facts, random) =
   return { ...facts, [name]: score + 1 + random.below(10 - score) };
 });
 
-const flagNames = ['previousMorningOverTop', 'previousPeakEight', 'symptomSignal', 'gaveWay'] as const;
+const flagNames = [
+  'previousMorningOverTop',
+  'previousPeakEight',
+  'twoOverBefore',
+  'usualPainProvisional',
+  'symptomSignal',
+  'gaveWay',
+] as const;
 
 const flagRaises: readonly Raise[] = flagNames.map(
   (name) => (facts) => (facts[name] ? null : { ...facts, [name]: true }),
 );
 
-const countNames = ['effusionRun', 'flareDays', 'otherJointsFlared'] as const;
+const countNames = ['effusionRun', 'flareDays', 'otherJointsFlared', 'morningsOverTop'] as const;
 
 const countRaises: readonly Raise[] = countNames.map((name) => (facts, random) => ({
   ...facts,
@@ -31,8 +45,12 @@ const raiseMean: Raise = (facts, random) =>
     ? null
     : { ...facts, morningPainMean7: Math.min(10, facts.morningPainMean7 + random.next() * 3) };
 
-const raiseFatigue: Raise = (facts, random) =>
-  facts.fatigueRise === null ? null : { ...facts, fatigueRise: facts.fatigueRise + 1 + random.below(4) };
+const riseNames = ['fatigueRise', 'usualPainRise'] as const;
+
+const riseRaises: readonly Raise[] = riseNames.map((name) => (facts, random) => {
+  const rise = facts[name];
+  return rise === null ? null : { ...facts, [name]: rise + 1 + random.below(4) };
+});
 
 const raiseStiffness: Raise = (facts, random) =>
   typeof facts.stiffnessMinutes !== 'number'
@@ -64,7 +82,7 @@ const factRaises: readonly Raise[] = [
   ...flagRaises,
   ...countRaises,
   raiseMean,
-  raiseFatigue,
+  ...riseRaises,
   raiseStiffness,
   raiseSwelling,
   raiseEffusion,

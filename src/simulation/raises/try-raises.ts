@@ -2,6 +2,7 @@
 import { decide } from '#core/decision/decide.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
 import type { PatientRecord } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { dayFromNumber } from '#core/time/day.ts';
 import { bolderAnswers } from './bolder.ts';
 import { raiseFacts } from './raise-facts.ts';
@@ -48,6 +49,9 @@ const looks = 3;
 const raisesPerHistory = 10;
 const days = 30;
 
+/** As a clinic has them at first, and with a later morning that may speak for one left out. */
+const choices: readonly (SettingValues | undefined)[] = [undefined, { 'later-morning-days': 2 }];
+
 export const tryHistoryRaises = (random: Seeded, raises: number): RaiseCount => {
   const violations: string[] = [];
   let comparisons = 0;
@@ -62,10 +66,11 @@ export const tryHistoryRaises = (random: Seeded, raises: number): RaiseCount => 
     for (let look = 0; look < looks; look++) {
       const day = Math.min(firstDay + days, raised.day + (look === 0 ? 1 : random.below(12)));
       const at = { instant: endOf(day), day: dayFromNumber(day) };
-      const before = evaluate(record, at);
+      const settings = choices[done % choices.length];
+      const before = evaluate(record, at, settings);
       comparisons++;
       if (before.joints.some((one) => one.answers.decision === 'progress')) fromProgress++;
-      const bolder = bolderIn(before, evaluate(raised.record, at));
+      const bolder = bolderIn(before, evaluate(raised.record, at, settings));
       if (bolder.length > 0) violations.push(`${at.day} ${bolder.join('; ')}`);
     }
   }

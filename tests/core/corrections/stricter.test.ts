@@ -18,6 +18,7 @@ import {
 import { joints } from '#core/exercises/joints.ts';
 import { screeningCautions } from '#core/prescribing/cautions/from-screening.ts';
 import { eligibilities, methods } from '#core/prescribing/methods.ts';
+import { setByClinicianOn } from '#core/record/baseline-age.ts';
 import { type Baseline, effusions } from '#core/record/record.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
@@ -134,6 +135,25 @@ it('of two sets of usual values the lower of each stands, and what either does n
   for (const both of [stricterBaseline(baseline({}), other), stricterBaseline(other, baseline({}))])
     expect(both).toMatchObject({ ...low, usualFatigue: null, setOn: '2026-02-01', dueForReview: true });
   expect(stricterBaseline(baseline({}), baseline({ usualPain: null })).usualPain).toBeNull();
+});
+
+it('of a usual pain that followed better mornings and another, the age of the older one stands', () => {
+  const aged = (one: Partial<Baseline>, other: Partial<Baseline>) =>
+    [
+      stricterBaseline(baseline(one), baseline(other)),
+      stricterBaseline(baseline(other), baseline(one)),
+    ].map(setByClinicianOn);
+  const followed = { setOn: '2026-03-20', tightenedFrom: '2026-02-10' };
+  expect(aged(followed, { setOn: '2026-03-02' })).toEqual(['2026-02-10', '2026-02-10']);
+  expect(aged(followed, { setOn: '2026-02-01' })).toEqual(['2026-02-01', '2026-02-01']);
+  expect(aged({ setOn: '2026-03-02' }, { setOn: '2026-03-09' })).toEqual(['2026-03-02', '2026-03-02']);
+});
+
+it('a rise of usual pain is acknowledged only where both entries say so', () => {
+  const both = (one: Partial<Baseline>, other: Partial<Baseline>) =>
+    stricterBaseline(baseline(one), baseline(other)).riseAcknowledged;
+  const said = { riseAcknowledged: true } as const;
+  expect([both(said, said), both(said, {}), both({}, said)]).toEqual([true, undefined, undefined]);
 });
 
 it('of two grades of fluid the worse stands', () => {

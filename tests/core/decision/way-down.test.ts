@@ -48,11 +48,12 @@ describe('the way down', () => {
 
   it('cuts no second time within seven days after a flare in which a cut was made', () => {
     // The flare ran on the five days that ended `ended` days ago; the cut was made on its last day but one.
-    const withheld = (ended: number, cutBefore: number, settings = {}) => {
+    const withheld = (ended: number, cutBefore: number, settings = {}, silent = 0) => {
       const flared = Array.from({ length: 5 }, (_, place) => ended + place);
       const mornings = record().mornings.map((one) => {
         const back = dayNumber(today) - dayNumber(one.day);
-        return morning(one.day, { flare: flared.includes(back) });
+        const isSilent = back < ended && back >= ended - silent;
+        return morning(one.day, { flare: isSilent ? null : flared.includes(back) });
       });
       const cut = cutDaysAgo(ended + cutBefore);
       return propose({
@@ -68,6 +69,8 @@ describe('the way down', () => {
       null,
     ]);
     expect([4, 5].map((before) => withheld(6, before, days))).toEqual(['cut-last-flare', null]);
+    // Two days before the answer that it was over were left out: it began as long ago as before.
+    expect([4, 5].map((before) => withheld(6, before, days, 2))).toEqual(['cut-last-flare', null]);
     expect(withheld(7, 1, { ...days, 'after-flare-days': 6 })).toBeNull();
     expect(withheld(7, 1, { ...days, 'engine-version': 1 })).toBeNull();
   });

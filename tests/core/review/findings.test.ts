@@ -140,8 +140,23 @@ describe('control chart on the baseline', () => {
   it('names the morning on which it first signalled', () => {
     const pains = [2, 5, 5, 5, 5, 2];
     expect(told({ mornings: diary(pains), baselines: [charted] }, fourWeeks)['control-chart']![1]).toContain(
-      'It first signalled on 5 Mar, and a signal stays until a new baseline is set.',
+      'It first signalled on 5 Mar, and a signal stays until 7 answered mornings in a row lie within the usual band or a new baseline is set.',
     );
+  });
+
+  it('tells what the engine’s sum has counted since the last row of calm mornings', () => {
+    const signalled = [2, 5, 5, 5, 5];
+    const chart = (calm: number, after: readonly number[] = []) =>
+      told(
+        { mornings: diary([...signalled, ...Array(calm).fill(2), ...after]), baselines: [charted] },
+        fourWeeks,
+      )['control-chart']!.join(' ');
+    expect(chart(6)).toContain('It first signalled on 5 Mar');
+    for (const calm of [7, 8]) {
+      expect(chart(calm)).toContain('The last 7 answered mornings or more lay within the usual band');
+      expect(chart(calm)).not.toContain('signalled');
+    }
+    expect(chart(7, [5, 5])).toContain('Over 2 mornings the sum over usual pain stands at 4.5');
   });
 
   it.each([

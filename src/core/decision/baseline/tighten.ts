@@ -10,10 +10,10 @@ import { type Moment, mornings } from '../facts/judged-session.ts';
 import { morningScores } from '../facts/morning-scores.ts';
 import { indexRecord } from '../facts/record-index.ts';
 import { engineSettingValues, isOnSinceVersion2 } from '../settings.ts';
-import { isBaselineDueForReview, lowerMedian, window } from './propose-baseline.ts';
+import { lowerMedian, window } from './propose-baseline.ts';
 import { proposePainLimit } from './propose-pain-limit.ts';
 
-/** The baseline that takes the place of the given one today; null where usual pain stays or cannot follow. */
+/** What a baseline that is no longer true becomes today; null where usual pain stays or cannot follow. */
 export const tightenedBaseline = (
   record: PatientRecord,
   joint: Joint,
@@ -23,7 +23,6 @@ export const tightenedBaseline = (
 ): Baseline | null => {
   const settings = engineSettingValues(settingValues);
   if (!isOnSinceVersion2('tighten-usual', settings) || inForce.usualPain === null) return null;
-  if (!isBaselineDueForReview(record, joint, at, settings)) return null;
   const day = dayNumber(at.day);
   const scores = morningScores(mornings(indexRecord(record), joint), day - window, day, at.instant, settings);
   const usualPain = lowerMedian(scores);

@@ -1,7 +1,8 @@
 /**
  * The way down. One step back where the last step is fresh, otherwise 20–30 % less volume. One cut per
- * flare episode and at most one in seven days; never under half of the dose tolerated, the most of it since
- * version 2 and the last before, where the answer is to make contact. Unbounded, this emptied the dose of almost every invented diary.
+ * flare episode and at most one in seven days; never under half of what was tolerated (since version 2 of the
+ * most of it), where the answer is to make contact. Unbounded, this emptied the dose of almost every invented
+ * diary.
  */
 import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';

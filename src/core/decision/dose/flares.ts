@@ -2,24 +2,26 @@
 import type { Joint } from '#core/exercises/joints.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import { mornings } from '../facts/judged-session.ts';
-import { flareDaysAt } from '../facts/morning-facts.ts';
+import { flareAt } from '../facts/morning-facts.ts';
 import { indexRecord } from '../facts/record-index.ts';
 
 export const dayMilliseconds = 86_400_000;
 
-const longestFlareOn = (
+/** First reported day number of the flare that runs on a day, the earliest among the joints; null without one. */
+const flareBeganOn = (
   record: PatientRecord,
   joints: readonly Joint[],
   day: number,
   instant: number,
-): number => {
+): number | null => {
   const index = indexRecord(record);
-  return Math.max(0, ...joints.map((joint) => flareDaysAt(mornings(index, joint), day, instant)));
+  const began = joints.flatMap((joint) => flareAt(mornings(index, joint), day, instant)?.first ?? []);
+  return began.length === 0 ? null : Math.min(...began);
 };
 
-/** Whether one of the joints was in a reported flare when a version was signed, as known then. */
+/** Whether one of the joints was in a reported flare when something was made or signed, as known then. */
 export const wasInFlare = (record: PatientRecord, joints: readonly Joint[], instant: number): boolean =>
-  longestFlareOn(record, joints, Math.floor(instant / dayMilliseconds), instant) > 0;
+  flareBeganOn(record, joints, Math.floor(instant / dayMilliseconds), instant) !== null;
 
 /**
  * First day number of the flare that ended in the last `days` days; null without one, and while one runs. A
@@ -32,10 +34,10 @@ export const flareEndedSince = (
   instant: number,
   days: number,
 ): number | null => {
-  if (longestFlareOn(record, joints, day, instant) > 0) return null;
+  if (flareBeganOn(record, joints, day, instant) !== null) return null;
   for (let back = 1; back <= days; back++) {
-    const length = longestFlareOn(record, joints, day - back, instant);
-    if (length > 0) return day - back - length + 1;
+    const began = flareBeganOn(record, joints, day - back, instant);
+    if (began !== null) return began;
   }
   return null;
 };

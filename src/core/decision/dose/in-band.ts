@@ -1,7 +1,8 @@
 /**
  * A step that needs no further signature: repetitions alone, at the same load and sets, inside the band a
- * clinician signed. At most one in a while, and none for some weeks after a cut that no flare explains. Load,
- * sets, levels, cuff schemes and pressure always wait. Since version 2.
+ * clinician signed. At most one level in some days, so that one too soon is not made and nobody is asked to sign
+ * it. For some weeks after a cut that no flare explains it waits for a signature again. Load, sets, levels, cuff
+ * schemes and pressure always wait. Since version 2.
  */
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
@@ -38,9 +39,9 @@ const isInBand = (dose: Dose, { present, signed }: InBandContext): boolean =>
   prescribedLoadKg(dose) === prescribedLoadKg(present) &&
   dose.repetitions.high <= signed.repetitions.high;
 
-/** A version after the first that asked for more, or that a clinician wrote anew, began lately. */
+/** The last dose that a clinician wrote, or that asked for more, began lately. */
 const isTooSoon = ({ history, at: { instant }, settings }: InBandContext): boolean => {
-  const lastLevel = history.slice(1).findLast((one) => one.origin !== 'ease-back');
+  const lastLevel = history.findLast((one) => one.origin !== 'ease-back');
   return (
     lastLevel !== undefined &&
     instant - lastLevel.signedAt < settings['in-band-interval-days'] * dayMilliseconds
@@ -59,10 +60,14 @@ const isLocked = ({ history, at: { instant }, settings, wasInFlare }: InBandCont
 const isScreened = ({ screeningUntil, at }: InBandContext): boolean =>
   screeningUntil === undefined || (screeningUntil !== null && screeningUntil >= dayNumber(at.day));
 
-export const actsInBand = (candidate: Candidate, context: InBandContext): boolean =>
-  isOnSinceVersion2('in-band-steps', context.settings) &&
-  candidate.kind === 'step' &&
-  isInBand(candidate.dose, context) &&
-  isScreened(context) &&
-  !isTooSoon(context) &&
-  !isLocked(context);
+/** How such a step takes effect; null for every step that waits for a signature, or a pre-approval. */
+export const stepInBand = (candidate: Candidate, context: InBandContext): 'acts' | 'too-soon' | null => {
+  const needsNoSignature =
+    isOnSinceVersion2('in-band-steps', context.settings) &&
+    candidate.kind === 'step' &&
+    isInBand(candidate.dose, context) &&
+    isScreened(context) &&
+    !isLocked(context);
+  if (!needsNoSignature) return null;
+  return isTooSoon(context) ? 'too-soon' : 'acts';
+};

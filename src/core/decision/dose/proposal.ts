@@ -28,6 +28,8 @@ export type WorklistReason =
 
 /** Why an ease-back left the dose as it is. */
 export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'cut-last-flare' | 'floor-reached';
+/** Why the dose stays although the decision would move it. */
+export type Withheld = CutWithheld | 'step-this-week';
 
 export interface DoseProposal {
   readonly decision: DecisionWord;
@@ -38,7 +40,7 @@ export interface DoseProposal {
   readonly badDay: Dose;
   readonly changes: readonly DoseChange[];
   readonly named: readonly Naming[];
-  readonly withheld: CutWithheld | null;
+  readonly withheld: Withheld | null;
   readonly contact: Contact;
   readonly worklist: readonly WorklistReason[];
   readonly limits: readonly LimitInForce[];
@@ -51,7 +53,7 @@ export interface Candidate {
   readonly kind: DoseProposal['kind'];
   readonly dose: Dose;
   readonly named?: readonly Naming[];
-  readonly withheld?: CutWithheld;
+  readonly withheld?: Withheld;
   readonly worklist?: readonly WorklistReason[];
 }
 

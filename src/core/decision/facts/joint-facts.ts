@@ -1,6 +1,7 @@
 /** Facts of one joint read straight from the context: its scores, its baseline values, its state, its tests. */
 
 import type { Baseline } from '#core/record/record.ts';
+import { setByClinicianOn } from '#core/record/baseline-age.ts';
 import { dayNumber } from '#core/time/day.ts';
 import { type EngineSettingValues, engineVersionOf, isOnSinceVersion2 } from '../settings.ts';
 import { countUpTo } from './count-up-to.ts';
@@ -62,9 +63,6 @@ const usualPainOf = (baseline: Baseline | null, settings: EngineSettingValues): 
     ? null
     : (baseline?.usualPain ?? null);
 
-const ageDayOf = ({ tightenedFrom, setDay }: Baseline & { readonly setDay: number }): number =>
-  tightenedFrom === undefined ? setDay : dayNumber(tightenedFrom);
-
 /** The top of the usual band in force: usual pain, or up to 2 over it where a clinician widened it. */
 export const topOf = (baseline: Baseline | null, usualPain: number | null): number | null => {
   const top = baseline?.usualPainTop ?? usualPain;
@@ -85,7 +83,7 @@ export const baselineFacts = ({
     usualSwelling: baseline?.usualSwelling ?? 'none',
     usualEffusion: baseline?.usualEffusion ?? 'zero',
     usualStiffnessMinutes: baseline?.usualStiffnessMinutes ?? 0,
-    baselineAgeDays: baseline ? day - ageDayOf(baseline) : 0,
+    baselineAgeDays: baseline ? day - dayNumber(setByClinicianOn(baseline)) : 0,
     usualPainProvisional: usualPain !== null && (baseline?.provisional ?? false),
     usualPainRise: usualPain === null || firstUsualPain === null ? null : usualPain - firstUsualPain,
     baselineLatched: baseline?.dueForReview ?? false,

@@ -7,11 +7,14 @@ import { isKnown, morningsUpTo } from './judged-session.ts';
 /** Unanswered days inside a flare that do not end it. */
 const bridgedDays = 2;
 
-/**
- * Length of the flare that still runs. A flare ends with an answer of no and never with silence; its
- * length runs from its first to its last reported day, so silence does not lengthen it either.
- */
-export const flareDaysAt = (list: readonly JointMorning[], day: number, instant: number): number => {
+/** First and last reported day number of a flare. */
+export interface FlareSpan {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** The flare that still runs; null without one. A flare ends with an answer of no and never with silence. */
+export const flareAt = (list: readonly JointMorning[], day: number, instant: number): FlareSpan | null => {
   let last: number | null = null;
   let first = 0;
   let place = morningsUpTo(list, day) - 1;
@@ -29,7 +32,13 @@ export const flareDaysAt = (list: readonly JointMorning[], day: number, instant:
     else if (first - on > bridgedDays + 1) break;
     first = on;
   }
-  return last === null ? 0 : last - first + 1;
+  return last === null ? null : { first, last };
+};
+
+/** Its length runs from its first to its last reported day, so silence does not lengthen it either. */
+export const flareDaysAt = (list: readonly JointMorning[], day: number, instant: number): number => {
+  const flare = flareAt(list, day, instant);
+  return flare ? flare.last - flare.first + 1 : 0;
 };
 
 export interface JointState {

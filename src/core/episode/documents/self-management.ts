@@ -56,7 +56,7 @@ export type SheetLine =
       readonly phone: string;
     }
   | { readonly key: 'ring-emergency' | 'nobody-there'; readonly number: string }
-  | { readonly key: 'care-ended'; readonly day: Day }
+  | { readonly key: 'care-ended' | 'followed-mornings'; readonly day: Day }
   | { readonly key: 'other-care'; readonly clinic: string }
   | { readonly key: 'hours'; readonly hours: MonitoringHours }
   | { readonly key: 'clinic'; readonly clinic: string; readonly phone: string; readonly number: string };
@@ -129,7 +129,9 @@ const valuesOf = (baseline: Baseline): readonly SheetLine[] => [
     minutes: rounded(baseline.usualStiffnessMinutes),
     swelling: baseline.usualSwelling,
   },
-  { key: 'set-by', name: baseline.setBy, day: baseline.setOn },
+  baseline.tightenedFrom === undefined
+    ? { key: 'set-by', name: baseline.setBy, day: baseline.setOn }
+    : { key: 'followed-mornings', day: baseline.setOn },
 ];
 
 const jointPart = (joint: Joint, { baselines, clinic }: DocumentFacts): SheetPart => {

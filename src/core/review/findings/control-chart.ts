@@ -3,7 +3,8 @@
  * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
  */
 import { type Working, worked } from '#core/calculations/working.ts';
-import { engineSettingValues } from '#core/decision/settings.ts';
+import { topOf } from '#core/decision/facts/joint-facts.ts';
+import { type EngineSettingValues, engineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
 import type { Baseline } from '#core/record/record.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { cusumChartRow } from '#core/statistics/cusum-chart.ts';
@@ -60,15 +61,39 @@ const falseAlarms = (
   };
 };
 
+type Mornings = ReturnType<typeof painMornings>;
+
+/** The mornings after the last row of calm ones, at which the engine's sum fell to 0. In version 1 it never did. */
+const sinceCalm = (all: Mornings, baseline: Baseline, numbers: EngineSettingValues): Mornings => {
+  if (engineVersionOf(numbers) < 2) return all;
+  const top = topOf(baseline, baseline.usualPain) ?? 0;
+  let calm = 0;
+  let from = 0;
+  all.forEach(({ pain }, place) => {
+    calm = pain <= top ? calm + 1 : 0;
+    if (calm >= numbers['signal-calm-mornings']) from = place + 1;
+  });
+  return all.slice(from);
+};
+
+const endOfSignal = (numbers: EngineSettingValues): string =>
+  engineVersionOf(numbers) < 2
+    ? 'a new baseline is set'
+    : `${numbers['signal-calm-mornings']} answered mornings in a row lie within the usual band or a new baseline is set`;
+
 const chartOver = (series: ReviewSeries, baseline: Baseline, settings?: SettingValues): Finding => {
   const numbers = engineSettingValues(settings);
   const spread = baseline.morningSpread!;
   const sigma = Math.max(leastDeviation, spread.standardDeviation) * numbers['signal-inflation'];
-  const mornings = painMornings(series)
-    .filter((one) => one.day > baseline.setOn)
-    .slice(0, mostMornings);
+  const since = painMornings(series).filter((one) => one.day > baseline.setOn);
+  const mornings = sinceCalm(since, baseline, numbers).slice(0, mostMornings);
   const baselineValues = `Baseline set on ${dayInWords(baseline.setOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
-  if (mornings.length === 0) return titled([baselineValues, 'No morning since then has an answer.']);
+  if (since.length === 0) return titled([baselineValues, 'No morning since then has an answer.']);
+  if (mornings.length === 0)
+    return titled([
+      baselineValues,
+      `The last ${numbers['signal-calm-mornings']} answered mornings or more lay within the usual band, so the sum stands at 0 and no signal does.`,
+    ]);
   const { working, outcome } = worked(cusumChartRow, {
     values: mornings.map((one) => one.pain),
     target: baseline.usualPain!,
@@ -84,7 +109,7 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, settings?: SettingV
   const signal =
     first === undefined
       ? 'It has not signalled.'
-      : `It first signalled on ${dayInWords(mornings[first - 1]!.day, series.today)}, and a signal stays until a new baseline is set.`;
+      : `It first signalled on ${dayInWords(mornings[first - 1]!.day, series.today)}, and a signal stays until ${endOfSignal(numbers)}.`;
   const errs = falseAlarms(numbers['signal-interval'], spread.values, numbers['signal-inflation']);
   return titled([baselineValues, `${stand} ${signal}`, ...errs.sentences], [working, ...errs.workings]);
 };

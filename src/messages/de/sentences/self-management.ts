@@ -32,6 +32,7 @@ export const selfManagement = {
   'swelling-none': 'keine',
   'swelling-slight': 'leicht',
   'set-by': 'Festgelegt von {name} am {day}.',
+  'followed-mornings': 'Am {day} gesenkt, weil es Ihnen morgens besser ging.',
   'values-too-high': 'Am Morgen waren Ihre Werte deutlich niedriger als diese.',
   'ask-whether-values-fit': 'Fragen Sie die Praxis, ob diese Werte noch stimmen.',
   'over-pain-limit':

@@ -26,6 +26,7 @@ export const selfManagement = {
   'swelling-none': 'none',
   'swelling-slight': 'slight',
   'set-by': 'Set by {name} on {day}.',
+  'followed-mornings': 'Lowered on {day}, because your mornings had become better.',
   'values-too-high': 'Your mornings had been well below these values.',
   'ask-whether-values-fit': 'Ask the clinic whether these values still fit.',
   'over-pain-limit': 'If pain goes over your limit, stop. Ring the clinic before the next session: {phone}.',

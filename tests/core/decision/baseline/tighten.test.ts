@@ -1,6 +1,6 @@
-/** Usual pain that follows better mornings: when, how far, and what it keeps. Since version 2. */
+/** A usual pain that mornings have outgrown: it follows them since version 2, or waits for a clinician. */
 import { describe, expect, it } from 'vitest';
-import { tightenedBaseline } from '#core/decision/baseline/tighten.ts';
+import { renewedBaseline } from '#core/decision/baseline/renew.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import { baseline, firstMonday, judgedMorning, knee, morning, noonOf, record } from '../small-record.ts';
@@ -13,7 +13,7 @@ const follows = (pains: readonly (number | null)[], inForce: Baseline = high, se
     morning(addDays(judgedMorning, place + 1 - pains.length), { pain }),
   );
   const of = record({ baselines: [inForce], mornings });
-  return tightenedBaseline(of, knee, inForce, noonOf(judgedMorning), settings);
+  return renewedBaseline(of, knee, noonOf(judgedMorning), settings);
 };
 const tens = (...pains: readonly number[]): readonly number[] => pains;
 
@@ -31,8 +31,8 @@ describe('a baseline that follows better mornings', () => {
 
   it('is the lower of the two middle mornings, and never higher than before', () => {
     expect(follows(tens(1, 1, 1, 1, 1, 3, 3, 3, 3, 3))?.usualPain).toBe(1);
-    // Six mornings at usual and four far under it: the middle has not moved.
-    expect(follows(tens(4, 4, 4, 4, 4, 4, 0, 0, 0, 0))).toBeNull();
+    // Six mornings at usual and four far under it: the middle has not moved, so a clinician has to look.
+    expect(follows(tens(4, 4, 4, 4, 4, 4, 0, 0, 0, 0))).toEqual({ ...high, dueForReview: true });
   });
 
   it('keeps the width a clinician gave the band, and brings the acceptable pain limit down with it', () => {
@@ -62,11 +62,17 @@ describe('a baseline that follows better mornings', () => {
     );
   });
 
-  it('stays where the clinic keeps it, in version 1, and while a clinician has to look', () => {
+  it('waits for a clinician where the clinic wants it so, and in version 1', () => {
     const two = tens(2, 2, 2, 2, 2, 2, 2, 2, 2, 2);
-    expect(follows(two, high, { 'tighten-usual': 0 })).toBeNull();
-    expect(follows(two, high, { 'engine-version': 1 })).toBeNull();
+    const waits = { ...high, dueForReview: true };
+    expect(follows(two, high, { 'tighten-usual': 0 })).toEqual(waits);
+    expect(follows(two, high, { 'engine-version': 1 })).toEqual(waits);
+  });
+
+  it('stays as it is while a clinician has to look, while a correction waits, and where none is known', () => {
+    const two = tens(2, 2, 2, 2, 2, 2, 2, 2, 2, 2);
     expect(follows(two, { ...high, dueForReview: true })).toBeNull();
+    expect(follows(two, { ...high, correctedPending: true })).toBeNull();
     expect(follows(two, { ...high, usualPain: null, usualPainTop: null })).toBeNull();
   });
 });

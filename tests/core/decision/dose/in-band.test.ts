@@ -3,10 +3,15 @@ import { describe, expect, it } from 'vitest';
 import type { DoseQuestion } from '#core/decision/next-dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
 import { dayNumber } from '#core/time/day.ts';
-import { atTop, daysAgo, occlusion, propose, today, variation } from '../propose.ts';
+import { atTop, daysAgo, occlusion, propose, today, top, variation } from '../propose.ts';
 import { lastSession, morning, record, session, version } from '../small-record.ts';
 
-const effect = (of: Parameters<typeof propose>[0]) => propose(of).effect;
+/** What the step becomes; one too soon leaves the dose as it is. */
+const effect = (of: Parameters<typeof propose>[0]) => {
+  const { effect: word, kind, withheld } = propose(of);
+  return withheld === null ? word : `${kind}: ${withheld}`;
+};
+const tooSoon = 'same: step-this-week';
 const withSettings = (settings: DoseQuestion['settings']) => ({ settings });
 const ask = (history: readonly PrescriptionVersion[], more: Partial<DoseQuestion> = {}) =>
   effect({ decision: 'progress', history, more });
@@ -50,7 +55,7 @@ describe('a step inside the signed band', () => {
     ]);
   });
 
-  it('follows the last level by seven days at least', () => {
+  it('follows the last level by seven days at least, and is not made sooner', () => {
     const level = (days: number, origin: PrescriptionVersion['origin'], settings = {}) =>
       ask(
         [
@@ -62,15 +67,32 @@ describe('a step inside the signed band', () => {
         },
       );
     for (const origin of ['progress', 'return', 'clinician'] as const) {
-      expect([6, 7, 8].map((days) => level(days, origin))).toEqual([
-        'awaits-signature',
-        'acts-at-once',
-        'acts-at-once',
-      ]);
+      expect([6, 7, 8].map((days) => level(days, origin))).toEqual([tooSoon, 'acts-at-once', 'acts-at-once']);
     }
-    expect(level(7, 'progress', { 'in-band-interval-days': 8 })).toBe('awaits-signature');
-    // The first dose is no step.
-    expect(ask([version({ signedAt: daysAgo(3) })])).toBe('acts-at-once');
+    expect(level(7, 'progress', { 'in-band-interval-days': 8 })).toBe(tooSoon);
+    // The first dose is a level too.
+    expect([6, 7].map((days) => ask([version({ signedAt: daysAgo(days) })]))).toEqual([
+      tooSoon,
+      'acts-at-once',
+    ]);
+  });
+
+  it('too soon does not keep a step back that is signed for ahead, or that waits anyway', () => {
+    const yesterday = { ...version({ signedAt: daysAgo(1) }) };
+    const approved = {
+      id: 'a',
+      itemId: 'knee',
+      signedAt: daysAgo(1),
+      signedBy: 'A',
+      steps: 3,
+      days: 28,
+      withdrawnAt: null,
+    };
+    const screeningUntil = dayNumber(today) + 30;
+    expect(ask([yesterday], { preApproval: approved, screeningUntil })).toBe('acts-at-once');
+    expect(ask([yesterday], { screeningUntil: dayNumber(today) - 1 })).toBe('awaits-signature');
+    expect(ask([yesterday], withSettings({ 'in-band-steps': 0 }))).toBe('awaits-signature');
+    expect(effect({ decision: 'progress', history: [{ ...yesterday, dose: top }] })).toBe('awaits-signature');
   });
 });
 

@@ -226,6 +226,9 @@ describe('the sheet for the patient', () => {
     expect(text).toContain('Your usual pain, 0 to 10: 3, up to 5.');
     expect(text).toContain('Your own limit for pain, 0 to 10: 6.');
     expect(text).toContain('Set by Freezer on 10 Mar 2026.');
+    const lowered = sheet({ baselines: [{ ...baseline, tightenedFrom: '2026-02-10' }] });
+    expect(lowered).toContain('Lowered on 10 Mar 2026, because your mornings had become better.');
+    expect(lowered).not.toContain('Set by');
     expect(sheet()).toContain(
       'No usual values were set for it.\nAsk the clinic how to read it: 210 000 000.',
     );
