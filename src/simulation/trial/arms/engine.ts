@@ -6,6 +6,7 @@
  */
 import type { Today } from '#core/decision/answers.ts';
 import { todayRank } from '#core/decision/decide.ts';
+import { type EarlierWord, easedInARow } from '#core/decision/dose/eased-in-a-row.ts';
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { factsFor } from '#core/decision/facts/facts-from-record.ts';
 import type { Moment } from '#core/decision/facts/judged-session.ts';
@@ -18,7 +19,6 @@ import { dayFromNumber } from '#core/time/day.ts';
 import type { Arm, PersonAtStart, PlannedWork, Treatment } from '../arm.ts';
 import { dayMilliseconds, joint } from '../start.ts';
 import { type ClinicDesk, clinicDesk } from './clinic-desk.ts';
-import { type EaseBackRun, easeBackRun } from './ease-back-run.ts';
 import {
   addVersion,
   type KeptRecord,
@@ -29,7 +29,7 @@ import {
   versionInForce,
 } from './kept-record.ts';
 import { type Tally, tally } from './tally.ts';
-import { renewStaleBaseline, setBaselineIfDue, toldAtFirstVisit } from './usual-values.ts';
+import { renewUsual, setBaselineIfDue, toldAtFirstVisit } from './usual-values.ts';
 
 const ladder = { harder: () => null, easier: () => null };
 /** Reasons of the worklist that ask for a person. */
@@ -40,7 +40,8 @@ interface Case {
   readonly kept: KeptRecord;
   readonly desk: ClinicDesk;
   readonly counts: Tally;
-  readonly easeBacks: EaseBackRun;
+  /** The last word on each session judged, oldest first. */
+  readonly words: Map<string | null, EarlierWord>;
   today: Today;
   waiting: DoseProposal | null;
   proposed: string;
@@ -51,8 +52,10 @@ const momentAt = (day: number, hour: number): Moment => ({
   day: dayFromNumber(day),
 });
 
-const proposalFor = ({ kept, settings, easeBacks }: Case, evaluation: Evaluation): DoseProposal => {
-  const easeBacksBefore = easeBacks.before(evaluation.joints[0]!.sessionId);
+const proposalFor = ({ kept, settings, words }: Case, evaluation: Evaluation): DoseProposal => {
+  const judged = evaluation.joints[0]!.sessionId;
+  const before = [...words].filter(([id]) => id !== judged).map(([, word]) => word);
+  const easeBacksBefore = easedInARow(before.reverse(), kept.now, [joint], settings);
   return nextDoses(kept.now, evaluation, () => ({ ladder, settings, easeBacksBefore })).get('line')!;
 };
 
@@ -76,7 +79,7 @@ const follow = (one: Case, proposal: DoseProposal, instant: number): void => {
 
 const decideOn = (one: Case, evaluation: Evaluation): void => {
   const item = evaluation.items[0]!;
-  const { state, sessionId, facts } = evaluation.joints[0]!;
+  const { state, sessionId } = evaluation.joints[0]!;
   const isStopped = item.decision === 'pause' || item.decision === 'ease-back';
   if (!isStopped && state !== 'complete') return;
   // What holds or pauses leaves the dose as it is; working out the tolerated doses for it would cost the most.
@@ -91,11 +94,12 @@ const decideOn = (one: Case, evaluation: Evaluation): void => {
     one.waiting = null;
     one.proposed = '';
   }
-  one.easeBacks.note(sessionId, item.decision, facts.flareDays);
+  one.words.delete(sessionId);
+  one.words.set(sessionId, { decision: item.decision, madeAt: evaluation.at.instant });
 };
 
 const lookAt = (one: Case, day: number, at: Moment): Evaluation => {
-  renewStaleBaseline(one.kept, at, one.settings);
+  renewUsual(one.kept, at, one.settings);
   const evaluation = evaluate(one.kept.now, at, one.settings);
   one.today = evaluation.items[0]!.today;
   one.desk.hear(day, evaluation);
@@ -155,7 +159,7 @@ const treat = (person: PersonAtStart, settings: EngineSettingValues): Treatment 
     kept: keepRecord(person.inflammatory, toldAtFirstVisit(person.usualPain, settings)),
     desk: clinicDesk(counts),
     counts,
-    easeBacks: easeBackRun(settings),
+    words: new Map(),
     today: 'as-planned',
     waiting: null,
     proposed: '',

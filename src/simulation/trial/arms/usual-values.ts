@@ -1,9 +1,10 @@
 /** The played clinician's habit with usual values: set once the diary offers them, again when they are due. */
-import { isBaselineDueForReview, proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import { acceptablePainLimits, proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
-import { tightenedBaseline } from '#core/decision/baseline/tighten.ts';
+import { renewedBaseline } from '#core/decision/baseline/renew.ts';
 import type { Moment } from '#core/decision/facts/judged-session.ts';
 import { type EngineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
+import { setByClinicianOn } from '#core/record/baseline-age.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { dayFromNumber, daysBetween } from '#core/time/day.ts';
 import { figures } from '../joint-settings.ts';
@@ -43,14 +44,10 @@ export const toldAtFirstVisit = (usualPain: number, settings: EngineSettingValue
 
 const confirmedAfterDays = 14;
 
-/** What the product does by itself before it gathers facts: a value outgrown follows, or is marked for review. */
-export const renewStaleBaseline = (kept: KeptRecord, at: Moment, settings: EngineSettingValues): void => {
-  const { baselines } = kept.now;
-  const newest = baselines.at(-1);
-  if (!newest || !isBaselineDueForReview(kept.now, joint, at, settings)) return;
-  const tightened = tightenedBaseline(kept.now, joint, newest, at, settings);
-  if (tightened) keep(kept, 'baselines', tightened);
-  else kept.now = { ...kept.now, baselines: [...baselines.slice(0, -1), { ...newest, dueForReview: true }] };
+/** What the product does by itself before it gathers facts. */
+export const renewUsual = (kept: KeptRecord, at: Moment, settings: EngineSettingValues): void => {
+  const renewed = renewedBaseline(kept.now, joint, at, settings);
+  if (renewed) keep(kept, 'baselines', renewed);
 };
 
 /** Whether values were set. */
@@ -58,7 +55,7 @@ export const setBaselineIfDue = (kept: KeptRecord, at: Moment, settings: EngineS
   const newest = kept.now.baselines.at(-1);
   const lasts = newest?.provisional ? confirmedAfterDays : settings['baseline-expiry'];
   const isDue =
-    !newest || newest.dueForReview || daysBetween(newest.tightenedFrom ?? newest.setOn, at.day) >= lasts;
+    !newest || newest.dueForReview || daysBetween(setByClinicianOn(newest), at.day) >= lasts;
   if (!isDue) return false;
   const proposed = proposeBaseline(kept.now, joint, at.day, settings);
   if (!proposed.ready) return false;
