@@ -72,6 +72,18 @@ export const setsBaseline = (
   reason,
 });
 
+/** What the patient says at intake: it counts as told until two weeks of mornings are known. */
+export const toldBaseline = (joint: Joint, usualPain: number, usualStiffnessMinutes: number): Act => ({
+  does: 'set-baseline',
+  joint,
+  usualPain,
+  usualPainTop: usualPain,
+  usualStiffnessMinutes,
+  usualSwelling: 'none',
+  provisional: true,
+  reason: 'As told at intake; to be set again from two weeks of mornings.',
+});
+
 export const consentGiven = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', to });
 
 export const signs: Act = { does: 'sign' };

@@ -45,6 +45,8 @@ export type Act =
       readonly usualPainTop: number;
       readonly usualStiffnessMinutes: number;
       readonly usualSwelling: 'none' | 'slight';
+      /** Told, and not yet shown by a diary. */
+      readonly provisional?: true;
       readonly reason: string;
     }
   | { readonly does: 'end'; readonly item: string; readonly reason: string }
@@ -79,10 +81,6 @@ export interface Visit {
 }
 
 export const on = (day: number, ...acts: readonly Act[]): Visit => ({ day, acts });
-
-/** One visit a week on the same weekday, from a day to a day. */
-export const weekly = (from: number, to: number, ...acts: readonly Act[]): readonly Visit[] =>
-  Array.from({ length: Math.floor((to - from) / 7) + 1 }, (_, week) => on(from + 7 * week, ...acts));
 
 /**
  * Seven mornings from a Monday on, the usual stiffness of that week, and its sessions:

@@ -14,7 +14,8 @@ const inFlare = (day: number): boolean => within(day, 120, 131);
 export const longFlare: LongStory = {
   id: 'long-flare',
   who: 'Organist, 71, knee osteoarthritis',
-  shows: 'On the eighth day of a flare the plan pauses; after it the joint starts easier.',
+  shows:
+    'One cut in a flare of twelve days, and the easier session all along; on the eighth day somebody is asked to look.',
   joint: 'left-knee',
   inflammatory: false,
   stiffness: 20,
@@ -29,8 +30,12 @@ export const longFlare: LongStory = {
     { day: 116, decision: 'progress', why: 'Quiet until here.' },
     { day: 120, decision: 'ease-back', why: 'A flare begins.' },
     { day: 126, decision: 'ease-back', why: 'Seventh day: still what flares do.' },
-    { day: 127, decision: 'pause', why: 'Eighth day: longer than three of four flares.' },
-    { day: 131, decision: 'pause', why: 'Twelfth day.' },
+    {
+      day: 127,
+      decision: 'ease-back',
+      why: 'Eighth day: longer than three of four flares. Keep moving, and somebody rings.',
+    },
+    { day: 131, decision: 'ease-back', why: 'Twelfth day, still the easier session.' },
     { day: 132, decision: 'hold', why: 'Over this morning; nothing was done since to judge the joint by.' },
     { day: 150, decision: 'progress', why: 'Two quiet weeks of sessions.' },
     { day: 364, decision: 'progress', why: 'Quiet for the rest of the year.' },
@@ -40,7 +45,7 @@ export const longFlare: LongStory = {
       day: 132,
       expected: 'hold',
       engine: 'ease-back',
-      why: 'The engine still judges the last session, done in the flare. It also means that the pause, said to last until a clinician reopens it, ends with the patient’s own answer: the easier session is offered the same day.',
+      why: 'The engine still judges the last session, done in the flare, by the mornings of the flare: the easier session once more. The dose is not cut a second time, so a physiotherapist would differ in the word and in one session.',
     },
   ],
   endsAt: 'above',

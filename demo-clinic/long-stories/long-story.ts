@@ -33,6 +33,7 @@ export interface BaselineToSet {
   readonly usualPain: number;
   /** Left out = usual pain, the published behaviour. */
   readonly top?: number;
+  /** Left out = as preselected from usual pain. */
   readonly ceiling?: number;
 }
 

@@ -1,4 +1,6 @@
 /** The record of a long story as it stands on a day. */
+import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
+import { engineDefaults } from '#core/decision/settings.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type { PlannedSession } from '#core/prescribing/programme/planned-session.ts';
 import type {
@@ -54,7 +56,7 @@ export const setOn = (story: LongStory, day: number): readonly Baseline[] =>
       joint: story.joint,
       usualPain,
       usualPainTop: top ?? usualPain,
-      acceptablePainLimit: ceiling ?? 5,
+      acceptablePainLimit: ceiling ?? proposePainLimit(usualPain, engineDefaults['ceiling-over-usual'])!,
       usualStiffnessMinutes: story.stiffness,
       usualSwelling: 'none',
       usualEffusion: 'zero',

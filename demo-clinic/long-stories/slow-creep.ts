@@ -7,7 +7,8 @@ const levelOf = (day: number): number => Math.min(6, 2 + Math.floor(day / 70));
 export const slowCreep: LongStory = {
   id: 'slow-creep',
   who: 'Hairdresser, 48, shoulder osteoarthritis',
-  shows: 'A slow worsening that new usual values follow: what a baseline can and cannot see.',
+  shows:
+    'A slow worsening that new usual values follow: once it is 2 points, the dose holds until somebody has looked.',
   joint: 'right-shoulder',
   inflammatory: false,
   stiffness: 5,
@@ -23,22 +24,13 @@ export const slowCreep: LongStory = {
   expected: [
     { day: 60, decision: 'progress', why: 'Ten quiet weeks at 2.' },
     { day: 150, decision: 'hold', why: 'From 2 to 4 in five months: look before adding.' },
-    { day: 250, decision: 'hold', why: 'At 5, three over where she began: this is not a quiet joint.' },
-    { day: 340, decision: 'hold', why: 'At 6 by now.' },
-  ],
-  disagreements: [
     {
       day: 250,
-      expected: 'hold',
-      engine: 'ease-back',
-      why: 'The clinician’s new usual values follow the pain up, so the joint looks usual; what stops her is the personal ceiling of 5, and it eases instead of holding.',
+      decision: 'hold',
+      why: 'At 5, three over where she began: this is not a quiet joint, and nobody has looked at the rise yet.',
     },
-    {
-      day: 340,
-      expected: 'hold',
-      engine: 'ease-back',
-      why: 'The same ceiling, over and over: each smaller dose that is tolerated for a while becomes the reference of the next cut, and the dose ends far under half of its start.',
-    },
+    { day: 340, decision: 'hold', why: 'At 6 by now.' },
   ],
-  endsAt: 'below',
+  disagreements: [],
+  endsAt: 'above',
 };

@@ -47,7 +47,7 @@ export const threeFlares: LongStory = {
       day: 78,
       expected: 'hold',
       engine: 'ease-back',
-      why: 'The flare ended three days before, but its mornings still fill the mean of the week (P7), and with the flare answered no the dose is cut a second time for the same flare.',
+      why: 'The flare ended three days before, but its mornings still fill the mean of the week (P7). The dose is the one a physiotherapist would leave: no second cut is made in the week after a flare with a cut in it.',
     },
   ],
   endsAt: 'above',

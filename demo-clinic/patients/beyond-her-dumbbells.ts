@@ -1,7 +1,18 @@
 /** She owns 1, 2 and 3 kg: a set first, then a step far over 10 % that says so, then nothing is left to step. */
-import { body, measures, plans, prescribes, pressure, screens, setsBaseline, signs, tells } from '../acts.ts';
+import {
+  body,
+  measures,
+  plans,
+  prescribes,
+  pressure,
+  screens,
+  setsBaseline,
+  signs,
+  tells,
+  toldBaseline,
+} from '../acts.ts';
 import { atHome } from '../home.ts';
-import { on, type Story, week, weekly } from '../story.ts';
+import { on, type Story, week } from '../story.ts';
 
 export const beyondHerDumbbells: Story = {
   id: 'beyond-her-dumbbells',
@@ -33,14 +44,14 @@ export const beyondHerDumbbells: Story = {
         repetitionsHigh: 17,
         sessionsPerWeek: 3,
       }),
-      setsBaseline('right-elbow', 2, 5, 'As told at intake; to be set again from two weeks of mornings.'),
+      toldBaseline('right-elbow', 2, 5),
       plans({ curl: 'Mon Wed Fri' }),
     ),
     on(14, setsBaseline('right-elbow', 2, 5, 'Fourteen mornings, 1 to 2.')),
-    ...weekly(17, 31, signs),
+    on(17, signs),
+    on(24, signs),
     on(
       35,
-      signs,
       tells('You have outgrown your dumbbells. Bring them on your next visit; we look for another way.'),
     ),
     on(43, {
@@ -65,25 +76,42 @@ export const beyondHerDumbbells: Story = {
   remarks: [],
   expected: [
     {
+      day: 8,
+      joint: 'right-elbow',
+      decision: 'progress',
+      why: 'Repetitions first, by themselves after a week.',
+      inForce: { curl: '3 × 17–17, 2 kg' },
+      waits: { curl: null },
+    },
+    {
       day: 15,
       joint: 'right-elbow',
       decision: 'progress',
-      why: 'Repetitions first.',
-      waits: { curl: '3 × 17–17, 2 kg' },
+      why: 'Repetitions are used up and 3 kg would be half as much again: a fourth set first, to be signed.',
+      inForce: { curl: '3 × 17–17, 2 kg' },
+      waits: { curl: '4 × 17–17, 2 kg' },
     },
     {
       day: 22,
       joint: 'right-elbow',
       decision: 'progress',
-      why: '3 kg would be half as much again: a fourth set first.',
-      waits: { curl: '4 × 17–17, 2 kg' },
+      why: 'Sets are used up: 3 kg, 50 % more and named as that, repetitions from the foot of the band.',
+      waits: { curl: '4 × 15–17, 3 kg' },
     },
     {
       day: 29,
       joint: 'right-elbow',
       decision: 'progress',
-      why: 'Sets are used up: 3 kg, 50 % more and named as that, repetitions from the foot of the band.',
-      waits: { curl: '4 × 15–17, 3 kg' },
+      why: 'A week at 3 kg before anything else.',
+      inForce: { curl: '4 × 15–17, 3 kg' },
+      waits: { curl: null },
+    },
+    {
+      day: 32,
+      joint: 'right-elbow',
+      decision: 'progress',
+      why: 'Quiet at 3 kg: the repetitions of the band.',
+      inForce: { curl: '4 × 17–17, 3 kg' },
     },
     {
       day: 43,

@@ -10,9 +10,10 @@ import {
   signs,
   tells,
   toFailure,
+  toldBaseline,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
-import { morningOf, morningsOf, on, type Story, week, weekly } from '../story.ts';
+import { morningOf, morningsOf, on, type Story, week } from '../story.ts';
 
 export const flareThenHold: Story = {
   id: 'flare-then-hold',
@@ -40,11 +41,10 @@ export const flareThenHold: Story = {
         side: 'left',
         sessionsPerWeek: 3,
       }),
-      setsBaseline('left-knee', 3, 25, 'As told at intake; to be set again from two weeks of mornings.'),
+      toldBaseline('left-knee', 3, 25),
       plans({ knee: 'Mon Wed Fri' }),
     ),
     on(14, setsBaseline('left-knee', 3, 25, 'Fourteen mornings, 2 to 3.')),
-    ...weekly(21, 35, signs),
     on(
       39,
       { does: 'accept', joint: 'left-knee', reason: 'Rang him: an ordinary flare, nothing else found.' },
@@ -52,7 +52,7 @@ export const flareThenHold: Story = {
         'A flare is no fault of yours. Do the easier session until the knee has settled; we are watching it.',
       ),
     ),
-    ...weekly(49, 56, signs),
+    on(56, signs),
     on(57, setsBaseline('left-knee', 3, 25, 'Back to the mornings of before the flare.')),
     on(63, signs),
     on(77, screens(), measures(pressure(130, 82))),
@@ -86,15 +86,15 @@ export const flareThenHold: Story = {
       day: 38,
       joint: 'left-knee',
       decision: 'ease-back',
-      why: 'Flare: 7 of 10 the morning after, twice its usual pain, swelling a little.',
-      inForce: { knee: '3 × 19–25, 4.5 kg' },
+      why: 'Flare: 7 of 10 the morning after, twice its usual pain, swelling a little. One step back.',
+      inForce: { knee: '3 × 23–25, 4.5 kg' },
     },
     {
       day: 40,
       joint: 'left-knee',
       decision: 'ease-back',
       why: 'Still the same flare: the easier session again, and no second cut.',
-      inForce: { knee: '3 × 19–25, 4.5 kg' },
+      inForce: { knee: '3 × 23–25, 4.5 kg' },
     },
     { day: 43, joint: 'left-knee', decision: 'ease-back', why: 'Sixth day of the flare, on the way down.' },
     {
@@ -108,7 +108,15 @@ export const flareThenHold: Story = {
       joint: 'left-knee',
       decision: 'progress',
       why: 'A quiet session and morning: back half-way to the dose of before, for the clinician to sign.',
-      waits: { knee: '3 × 20–25, 4.5 kg' },
+      waits: { knee: '3 × 24–25, 4.5 kg' },
+    },
+    {
+      day: 50,
+      joint: 'left-knee',
+      decision: 'progress',
+      why: 'A week of mornings at usual: half-way back, for the clinician to sign.',
+      inForce: { knee: '3 × 23–25, 4.5 kg' },
+      waits: { knee: '3 × 24–25, 4.5 kg' },
     },
     { day: 71, joint: 'left-knee', decision: 'hold', why: 'A point over usual the morning after.' },
     { day: 91, joint: 'left-knee', decision: 'hold', why: 'Three weeks of this: stay, and talk about it.' },
@@ -120,13 +128,13 @@ export const flareThenHold: Story = {
       of: 'left-knee',
       expected: 'progress',
       product: 'hold',
-      why: 'The flare set off the sum chart of the mornings (X1), which holds until a clinician sets usual values again; a physiotherapist would go half-way back without that.',
+      why: 'The flare set off the sum chart of the mornings (X1), which holds until a week of mornings lies at usual; a physiotherapist would go half-way back three days sooner.',
     },
     {
       day: 47,
       on: 'waits',
       of: 'knee',
-      expected: '3 × 20–25, 4.5 kg',
+      expected: '3 × 24–25, 4.5 kg',
       product: null,
       why: 'Nothing is proposed while the chart holds.',
     },

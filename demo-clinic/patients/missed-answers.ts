@@ -7,8 +7,8 @@ import {
   pressure,
   screens,
   setsBaseline,
-  signs,
   toFailure,
+  toldBaseline,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { on, type Story, week } from '../story.ts';
@@ -38,11 +38,10 @@ export const missedAnswers: Story = {
         side: 'right',
         sessionsPerWeek: 3,
       }),
-      setsBaseline('right-shoulder', 2, 5, 'As told at intake; to be set again from two weeks of mornings.'),
+      toldBaseline('right-shoulder', 2, 5),
       plans({ arm: 'Mon Wed Fri' }),
     ),
     on(14, setsBaseline('right-shoulder', 2, 5, 'Thirteen mornings, 1 to 2.')),
-    on(21, signs),
   ],
   weeks: [
     week(0, '. 2 2 1 2 2 1', 5, 'Mon 2 3 2, Wed 2 3 2, Fri 2 2 2'),
@@ -63,6 +62,7 @@ export const missedAnswers: Story = {
       joint: 'right-shoulder',
       decision: 'progress',
       why: 'One session answered whole and quiet; nothing was missed before it.',
+      inForce: { arm: '3 × 23–25, 2 kg' },
     },
     {
       day: 36,

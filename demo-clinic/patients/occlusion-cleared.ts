@@ -11,6 +11,7 @@ import {
   signs,
   tells,
   toFailure,
+  toldBaseline,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { on, type Story, type Taken, week } from '../story.ts';
@@ -76,7 +77,7 @@ export const occlusionCleared: Story = {
         side: 'left',
         sessionsPerWeek: 2,
       }),
-      setsBaseline('left-knee', 2, 10, 'As told at intake; to be set again from two weeks of mornings.'),
+      toldBaseline('left-knee', 2, 10),
       plans({ light: 'Mon Thu' }),
     ),
     on(

@@ -1,5 +1,5 @@
 /** This morning she ticks calf pain and swelling: everything stops and she is first on the list. */
-import { body, measures, plans, prescribes, pressure, screens, setsBaseline, signs } from '../acts.ts';
+import { body, measures, plans, prescribes, pressure, screens, setsBaseline, toldBaseline } from '../acts.ts';
 import { atHome } from '../home.ts';
 import { morningOf, on, type Story, week } from '../story.ts';
 
@@ -29,11 +29,10 @@ export const redFlag: Story = {
         side: 'both',
         sessionsPerWeek: 3,
       }),
-      setsBaseline('right-ankle', 2, 10, 'As told at intake; to be set again from two weeks of mornings.'),
+      toldBaseline('right-ankle', 2, 10),
       plans({ heel: 'Mon Wed Fri' }),
     ),
     on(14, setsBaseline('right-ankle', 2, 10, 'Fourteen mornings, 1 to 2.')),
-    on(21, signs),
   ],
   weeks: [
     week(0, '. 2 2 1 2 2 1', 10, 'Mon 2 3 2, Wed 2 3 2, Fri 2 3 2'),

@@ -1,5 +1,15 @@
 /** Rheumatoid arthritis: two joints flare together and stay so; the clinic is told on the third day. */
-import { body, measures, plans, prescribes, pressure, screens, setsBaseline, signs, tells } from '../acts.ts';
+import {
+  body,
+  measures,
+  plans,
+  prescribes,
+  pressure,
+  screens,
+  setsBaseline,
+  tells,
+  toldBaseline,
+} from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { morningsOf, on, type Story, week } from '../story.ts';
 
@@ -44,8 +54,8 @@ export const rheumatoidFlare: Story = {
         knownOneRepMaxKg: 3.5,
         sessionsPerWeek: 3,
       }),
-      setsBaseline('right-wrist', 2, 30, 'As told at intake; to be set again from two weeks of mornings.'),
-      setsBaseline('right-hand', 3, 30, 'As told at intake; to be set again from two weeks of mornings.'),
+      toldBaseline('right-wrist', 2, 30),
+      toldBaseline('right-hand', 3, 30),
       plans({ wrist: 'Mon Wed Fri' }),
     ),
     on(
@@ -53,8 +63,6 @@ export const rheumatoidFlare: Story = {
       setsBaseline('right-wrist', 2, 30, 'Fourteen mornings, 2 at most.'),
       setsBaseline('right-hand', 3, 30, 'Fourteen mornings, 2 to 3.'),
     ),
-    on(21, signs),
-    on(28, signs),
     on(
       32,
       tells('Do the easier session or none. If the flare goes on we ring you and your rheumatology team.'),
@@ -77,7 +85,7 @@ export const rheumatoidFlare: Story = {
       joint: 'right-wrist',
       decision: 'ease-back',
       why: 'Flare overnight, stiff for an hour and a half.',
-      inForce: { wrist: '3 × 17–25, 1.5 kg' },
+      inForce: { wrist: '3 × 21–25, 1.5 kg' },
     },
     { day: 31, joint: 'right-hand', decision: 'ease-back', why: 'The hand flares with it.' },
     {
@@ -86,7 +94,7 @@ export const rheumatoidFlare: Story = {
       decision: 'ease-back',
       contact: 'routine',
       why: 'Third day of an inflammatory flare: these last, so the clinic is told.',
-      inForce: { wrist: '3 × 17–25, 1.5 kg' },
+      inForce: { wrist: '3 × 21–25, 1.5 kg' },
     },
     {
       day: 35,

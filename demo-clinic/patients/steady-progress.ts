@@ -1,4 +1,4 @@
-/** Three quiet months: a step a week, one worse morning that holds, and a load that goes up by small inserts. */
+/** Three quiet months: a step a week by itself, three signatures, and one worse morning that holds. */
 import {
   body,
   books,
@@ -12,15 +12,16 @@ import {
   signs,
   tells,
   toFailure,
+  toldBaseline,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
-import { on, type Story, week, weekly } from '../story.ts';
+import { on, type Story, week } from '../story.ts';
 
 export const steadyProgress: Story = {
   id: 'steady-progress',
   email: 'patient-1@demo.invalid',
   shows:
-    'A step a week, signed on Mondays; repetitions first, then 0.3 kg; one worse morning holds and nothing else does.',
+    'Two repetitions more each week inside the band once signed; three signatures in three months for a lower chair and twice 0.3 kg; one worse morning holds.',
   person: { givenName: 'Maeve', familyName: 'Tarrowby', birthDay: '1958-08-14', phone: '020 913 0151' },
   profile: {
     diagnosis: 'Knee osteoarthritis, right',
@@ -57,16 +58,16 @@ export const steadyProgress: Story = {
         repetitionsHigh: 12,
         sessionsPerWeek: 3,
       }),
-      setsBaseline('right-knee', 3, 20, 'As told at intake; to be set again from two weeks of mornings.'),
+      toldBaseline('right-knee', 3, 20),
       plans({ knee: 'Mon Wed Fri', chair: 'Mon Wed Fri' }),
       sets('Down the stairs without holding on', 'open'),
       sets('Kneel to plant the bulbs', 'open'),
       tells('Welcome. Two exercises, three days a week. Tell us each morning how the knee is.'),
     ),
     on(14, setsBaseline('right-knee', 3, 20, 'Fourteen quiet mornings, 2 to 3.')),
-    ...weekly(21, 42, signs),
-    on(49, setsBaseline('right-knee', 2, 15, 'Seven weeks on, the mornings lie at 2.'), signs),
-    ...weekly(56, 70, signs),
+    on(21, signs),
+    on(42, signs),
+    on(49, setsBaseline('right-knee', 2, 15, 'Seven weeks on, the mornings lie at 2.')),
     on(
       77,
       screens(),
@@ -80,7 +81,6 @@ export const steadyProgress: Story = {
       ),
       sets('Down the stairs without holding on', 'reached'),
       books(21, '10:30'),
-      signs,
     ),
     on(84, signs),
   ],
@@ -104,42 +104,67 @@ export const steadyProgress: Story = {
   remarks: [],
   expected: [
     {
+      day: 6,
+      joint: 'right-knee',
+      decision: 'progress',
+      why: 'Quiet, and the first week at the first dose is not over.',
+      inForce: { knee: '3 × 15–25, 3.2 kg', chair: '3 × 8–12' },
+      waits: { knee: null, chair: null },
+    },
+    {
       day: 8,
       joint: 'right-knee',
       decision: 'progress',
-      why: 'Quiet; the clinician waits with signing until two weeks of mornings are known.',
-      inForce: { knee: '3 × 15–25, 3.2 kg', chair: '3 × 8–12' },
+      why: 'A week at the first dose: two repetitions more, inside what was signed.',
+      inForce: { knee: '3 × 17–25, 3.2 kg', chair: '3 × 10–12' },
+      waits: { knee: null },
     },
     {
       day: 15,
       joint: 'right-knee',
       decision: 'progress',
       why: 'Two quiet weeks, the session done as asked, the morning as usual: more repetitions.',
-      inForce: { knee: '3 × 15–25, 3.2 kg' },
-      waits: { knee: '3 × 17–25, 3.2 kg' },
+      inForce: { knee: '3 × 19–25, 3.2 kg', chair: '3 × 12–12' },
     },
-    { day: 38, joint: 'right-knee', decision: 'hold', why: 'One point over usual the morning after.' },
-    { day: 40, joint: 'right-knee', decision: 'progress', why: 'Quiet again after Friday’s session.' },
     {
-      day: 54,
+      day: 18,
       joint: 'right-knee',
       decision: 'progress',
-      why: 'The top of the band is reached twice: a little more load, and the repetitions start again.',
+      why: 'The band for the chair is used up: a lower chair is another exercise, so it waits for Monday.',
+      inForce: { chair: '3 × 12–12' },
+      waits: { chair: '3 × 8–12' },
+    },
+    { day: 38, joint: 'right-knee', decision: 'hold', why: 'One point over usual the morning after.' },
+    {
+      day: 40,
+      joint: 'right-knee',
+      decision: 'progress',
+      why: 'Quiet again, the top of the band reached twice: a little more load waits, repetitions start again.',
+      inForce: { knee: '3 × 25–25, 3.2 kg' },
       waits: { knee: '3 × 15–25, 3.5 kg' },
     },
     {
       day: 57,
       joint: 'right-knee',
       decision: 'progress',
-      why: 'First session at the new load: an ordinary step, two repetitions.',
-      inForce: { knee: '3 × 15–25, 3.5 kg', chair: '3 × 12–12' },
-      waits: { knee: '3 × 17–25, 3.5 kg' },
+      why: 'Two weeks at the new load: two repetitions more each.',
+      inForce: { knee: '3 × 19–25, 3.5 kg', chair: '3 × 12–12' },
+      waits: { knee: null },
+    },
+    {
+      day: 82,
+      joint: 'right-knee',
+      decision: 'progress',
+      why: 'The top of the band again: the next 0.3 kg waits for Monday.',
+      waits: { knee: '3 × 15–25, 3.8 kg' },
     },
     {
       day: 91,
       joint: 'right-knee',
       decision: 'progress',
-      why: 'Quiet weeks; the next step waits for Monday.',
+      why: 'A quiet week at the third load: the next repetitions follow by themselves.',
+      inForce: { knee: '3 × 17–25, 3.8 kg', chair: '3 × 12–12' },
+      waits: { knee: null, chair: null },
     },
   ],
   disagreements: [],

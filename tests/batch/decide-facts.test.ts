@@ -25,9 +25,7 @@ const combinations = Object.entries(levels).reduce<readonly Readonly<Record<stri
 const named = (values: Readonly<Record<string, unknown>>) =>
   Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
 
-const older = Object.fromEntries(
-  Object.entries(facts({})).filter(([name]) => !(name in factsSinceVersion2)),
-);
+const older = Object.fromEntries(Object.entries(facts({})).filter(([name]) => !(name in factsSinceVersion2)));
 
 const row = calculationById('decide')!;
 const decided = ({ engineVersion, ...changed }: Readonly<Record<string, unknown>>) =>

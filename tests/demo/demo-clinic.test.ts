@@ -1,6 +1,7 @@
 /** The stories of the demo clinic, told into a real database by the functions the product uses. */
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { prescribedLoadKg, shareOf } from '#core/decision/dose/volume.ts';
 import { equipmentKinds, householdEquipment } from '#core/exercises/equipment.ts';
 import { nutritionLockRow } from '#core/nutrition/nutrition-lock.ts';
 import { flushReads } from '#data/audit/audit.ts';
@@ -20,6 +21,7 @@ import {
   reviewerCodeSecret,
   reviewerTypedSecret,
 } from '#demo/clinic.ts';
+import { itemIdOf } from '#demo/clinician.ts';
 import { loadDemoClinic } from '#demo/load.ts';
 import { otherClinicStory } from '#demo/other-clinic.ts';
 import { stories } from '#demo/patients.ts';
@@ -99,6 +101,26 @@ describe.each(everyStory.map((story) => [story.id, story] as const))('%s', (_, s
       expect(one.product).not.toBe(one.expected);
       expect(one.why.length).toBeGreaterThan(40);
     }
+  });
+});
+
+describe('three quiet months', () => {
+  it('bring more repetitions, more load and a harder level with at most four signatures after the first ones', () => {
+    const story = stories.find(({ id }) => id === 'steady-progress')!;
+    const { versions } = told.get(story.id)!;
+    // What acts by itself is signed in the moment it is made.
+    const signedByHand = versions.filter(
+      (row) => row.origin !== 'clinician' && row.signedAt !== null && row.signedAt !== row.recordedAt,
+    );
+    expect(signedByHand.length).toBeGreaterThan(0);
+    expect(signedByHand.length).toBeLessThanOrEqual(4);
+    const inForceOf = (item: string) =>
+      versions.filter((row) => row.itemId === itemIdOf(story.id, item) && row.signedAt !== null);
+    const [knee, chair] = ['knee', 'chair'].map(inForceOf);
+    const shareOfFirst = shareOf(knee!.at(-1)!.dose, knee![0]!.dose);
+    expect(shareOfFirst).toBeGreaterThan(1.3);
+    expect(knee!.map(({ dose }) => prescribedLoadKg(dose)).at(-1)).toBeGreaterThan(3.2);
+    expect(chair!.at(-1)!.dose.exerciseId).not.toBe(chair![0]!.dose.exerciseId);
   });
 });
 

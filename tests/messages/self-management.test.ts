@@ -43,20 +43,22 @@ const line: fc.Arbitrary<DocumentItem> = fc
 
 const score = fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2);
 
-const baseline = fc.record({
-  joint: fc.constantFrom(...joints),
-  usualPain: fc.option(score),
-  usualPainTop: fc.option(score),
-  acceptablePainLimit: score,
-  usualStiffnessMinutes: fc.integer({ min: 0, max: 120 }),
-  usualSwelling: fc.constantFrom('none' as const, 'slight' as const),
-  usualEffusion: fc.constant('zero' as const),
-  usualFatigue: fc.constant(null),
-  setOn: day,
-  setBy: fc.constant('Kemal Yıldız'),
-  dueForReview: fc.boolean(),
-  followedFrom: fc.option(day),
-}).map(({ followedFrom, ...row }) => (followedFrom ? { ...row, tightenedFrom: followedFrom } : row));
+const baseline = fc
+  .record({
+    joint: fc.constantFrom(...joints),
+    usualPain: fc.option(score),
+    usualPainTop: fc.option(score),
+    acceptablePainLimit: score,
+    usualStiffnessMinutes: fc.integer({ min: 0, max: 120 }),
+    usualSwelling: fc.constantFrom('none' as const, 'slight' as const),
+    usualEffusion: fc.constant('zero' as const),
+    usualFatigue: fc.constant(null),
+    setOn: day,
+    setBy: fc.constant('Kemal Yıldız'),
+    dueForReview: fc.boolean(),
+    followedFrom: fc.option(day),
+  })
+  .map(({ followedFrom, ...row }) => (followedFrom ? { ...row, tightenedFrom: followedFrom } : row));
 
 const facts: fc.Arbitrary<DocumentFacts> = fc
   .record({

@@ -18,7 +18,10 @@ const earlierOf = <W extends string>(order: readonly W[], one: W, other: W): W =
   order.indexOf(one) <= order.indexOf(other) ? one : other;
 
 /** Lower usual values make the same score a larger rise. */
-export const stricterBaseline = ({ riseAcknowledged, tightenedFrom, ...one }: Baseline, other: Baseline): Baseline => ({
+export const stricterBaseline = (
+  { riseAcknowledged, tightenedFrom, ...one }: Baseline,
+  other: Baseline,
+): Baseline => ({
   ...one,
   ...(riseAcknowledged && other.riseAcknowledged ? { riseAcknowledged } : {}),
   usualPain: lower(one.usualPain, other.usualPain),

@@ -172,9 +172,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     approval !== null && approvalEnd(approval, wanted, version.itemId, approvalContext) === null;
   const band = inBand(wanted, question, history);
   const candidate: Candidate =
-    band === 'too-soon' && !isApproved
-      ? { kind: 'same', dose: present, withheld: 'step-this-week' }
-      : wanted;
+    band === 'too-soon' && !isApproved ? { kind: 'same', dose: present, withheld: 'step-this-week' } : wanted;
   const worklist = [
     ...(candidate.worklist ?? []),
     ...(limits.some((limit) => limit.isExpired) ? (['limit-expired'] as const) : []),

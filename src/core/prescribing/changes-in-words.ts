@@ -44,7 +44,8 @@ const withheldText = {
   'cut-this-flare': 'No second cut in one flare.',
   'step-this-week': 'No second step so soon after the last: the next repetitions follow by themselves.',
   'cut-last-flare': 'No second cut so soon after a flare with a cut in it.',
-  'floor-reached': 'No further cut: it would go too far under what was tolerated or signed. Contact the patient.',
+  'floor-reached':
+    'No further cut: it would go too far under what was tolerated or signed. Contact the patient.',
 } as const;
 
 export const changesForClinician = (proposal: DoseProposal): readonly string[] => [

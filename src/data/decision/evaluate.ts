@@ -143,8 +143,7 @@ export const decisionsNow = async (access: Access, patientId: string): Promise<r
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
   const settings = await engineValues(access);
   let record = await recordOf(access, patientId);
-  if (record && (await renewBaselines(access, record, settings)))
-    record = await recordOf(access, patientId);
+  if (record && (await renewBaselines(access, record, settings))) record = await recordOf(access, patientId);
   if (!record) return;
   const evaluation = evaluate(record, { instant: access.now, day: access.day }, settings);
   const decisionIds = await storeDecisions(access, record, evaluation, cause, settings);

@@ -139,10 +139,9 @@ it('of two sets of usual values the lower of each stands, and what either does n
 
 it('of a usual pain that followed better mornings and another, the age of the older one stands', () => {
   const aged = (one: Partial<Baseline>, other: Partial<Baseline>) =>
-    [
-      stricterBaseline(baseline(one), baseline(other)),
-      stricterBaseline(baseline(other), baseline(one)),
-    ].map(setByClinicianOn);
+    [stricterBaseline(baseline(one), baseline(other)), stricterBaseline(baseline(other), baseline(one))].map(
+      setByClinicianOn,
+    );
   const followed = { setOn: '2026-03-20', tightenedFrom: '2026-02-10' };
   expect(aged(followed, { setOn: '2026-03-02' })).toEqual(['2026-02-10', '2026-02-10']);
   expect(aged(followed, { setOn: '2026-02-01' })).toEqual(['2026-02-01', '2026-02-01']);

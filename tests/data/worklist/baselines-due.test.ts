@@ -1,9 +1,9 @@
 /** When a baseline asks on the worklist to be set anew. */
 import { describe, expect, it } from 'vitest';
 import { planFor } from '#core/plan/plan-for.ts';
-import { dueItems } from '#core/worklist/due-items.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
+import { dueItems } from '#core/worklist/due-items.ts';
 import { newestBaselines } from '#data/worklist/patient-state.ts';
 import { baseline } from '#tests/core/decision/small-record.ts';
 import { inputs } from '#tests/core/plan/plan-inputs.ts';

@@ -24,8 +24,7 @@ export const easedInARow = (
 ): number => {
   const passesOver = engineVersionOf(engineSettingValues(settings)) >= 2;
   const counted = words.filter(
-    ({ decision, madeAt }) =>
-      decision !== 'ease-back' || !passesOver || !wasInFlare(record, joints, madeAt),
+    ({ decision, madeAt }) => decision !== 'ease-back' || !passesOver || !wasInFlare(record, joints, madeAt),
   );
   const end = counted.findIndex(({ decision }) => decision !== 'ease-back');
   return end < 0 ? counted.length : end;

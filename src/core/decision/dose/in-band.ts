@@ -27,24 +27,26 @@ export interface InBandContext {
   readonly settings: EngineSettingValues;
 }
 
-/** Repetitions alone, up to the top of the signed band. */
+/** Repetitions alone, up to the top of the signed band. A level or a load above the first was signed when it came. */
 const isInBand = (dose: Dose, { present, signed }: InBandContext): boolean =>
   dose.method !== 'occlusion' &&
   present.method !== 'occlusion' &&
   signed.method !== 'occlusion' &&
   dose.exerciseId === present.exerciseId &&
-  dose.exerciseId === signed.exerciseId &&
   dose.side === present.side &&
   dose.sets === present.sets &&
   prescribedLoadKg(dose) === prescribedLoadKg(present) &&
   dose.repetitions.high <= signed.repetitions.high;
+
+/** A morning's answer comes earlier in the day than what was signed a week before, and clocks are put forward. */
+const roomMilliseconds = dayMilliseconds / 2;
 
 /** The last dose that a clinician wrote, or that asked for more, began lately. */
 const isTooSoon = ({ history, at: { instant }, settings }: InBandContext): boolean => {
   const lastLevel = history.findLast((one) => one.origin !== 'ease-back');
   return (
     lastLevel !== undefined &&
-    instant - lastLevel.signedAt < settings['in-band-interval-days'] * dayMilliseconds
+    instant - lastLevel.signedAt < settings['in-band-interval-days'] * dayMilliseconds - roomMilliseconds
   );
 };
 

@@ -1,7 +1,7 @@
 /** Facts of one joint read straight from the context: its scores, its baseline values, its state, its tests. */
 
-import type { Baseline } from '#core/record/record.ts';
 import { setByClinicianOn } from '#core/record/baseline-age.ts';
+import type { Baseline } from '#core/record/record.ts';
 import { dayNumber } from '#core/time/day.ts';
 import { type EngineSettingValues, engineVersionOf, isOnSinceVersion2 } from '../settings.ts';
 import { countUpTo } from './count-up-to.ts';

@@ -34,6 +34,25 @@ describe('a step inside the signed band', () => {
     expect(effect({ decision: 'progress', dose: shorter, more })).toBe('awaits-signature');
   });
 
+  it('acts at once on a level that was signed when it came, up to the top of its band', () => {
+    const chair = { ...variation, repetitions: { low: 10, high: 15 } };
+    const levels = (low: number) => [
+      version({ dose: chair, signedAt: daysAgo(60) }),
+      version({
+        id: 'knee-2',
+        version: 2,
+        dose: { ...chair, exerciseId: 'low-push', repetitions: { low, high: 15 } },
+        signedAt: daysAgo(40),
+        origin: 'progress',
+      }),
+    ];
+    expect([13, 14].map((low) => propose({ decision: 'progress', history: levels(low) }))).toMatchObject([
+      { effect: 'acts-at-once', dose: { repetitions: { low: 15, high: 15 } } },
+      { effect: 'acts-at-once', dose: { repetitions: { low: 15, high: 15 } } },
+    ]);
+    expect(propose({ decision: 'progress', history: levels(15) })).toMatchObject({ kind: 'same' });
+  });
+
   it('waits where the clinic does not let it act, and in version 1', () => {
     expect(ask([version({ signedAt: daysAgo(40) })], withSettings({ 'in-band-steps': 0 }))).toBe(
       'awaits-signature',
@@ -70,6 +89,9 @@ describe('a step inside the signed band', () => {
       expect([6, 7, 8].map((days) => level(days, origin))).toEqual([tooSoon, 'acts-at-once', 'acts-at-once']);
     }
     expect(level(7, 'progress', { 'in-band-interval-days': 8 })).toBe(tooSoon);
+    // Signed in the evening, answered in the morning: half a day earlier still counts as the seventh.
+    const later = (hours: number) => ask([version({ signedAt: daysAgo(7) + hours * 3_600_000 })]);
+    expect([11, 12, 13].map(later)).toEqual(['acts-at-once', 'acts-at-once', tooSoon]);
     // The first dose is a level too.
     expect([6, 7].map((days) => ask([version({ signedAt: daysAgo(days) })]))).toEqual([
       tooSoon,
