@@ -72,7 +72,9 @@ export const inventedJoint = (made: Made, { law, slope }: JointSettings): Invent
   };
   const isFlare = (): boolean => state.flareLeft > 0;
   const toleranceNow = (): number =>
-    state.tolerance * (1 - figures.toleranceLostToCreep * state.crept) * (isFlare() ? figures.toleranceInFlare : 1);
+    state.tolerance *
+    (1 - figures.toleranceLostToCreep * state.crept) *
+    (isFlare() ? figures.toleranceInFlare : 1);
   const shareOf = (work: WorkDone): number => stressOf(work, law) / toleranceNow();
   const overload = (work: WorkDone): number =>
     slope * type.overload * figures.overloadPain * Math.max(0, shareOf(work) - 1);

@@ -66,7 +66,11 @@ export const jointSettings = {
   toleranceGain: invented(0.006, '1', 'Rise of tolerance by one session it took'),
   toleranceGainFrom: invented(0.6, '1', 'Share of tolerance under which a session raises it no further'),
   toleranceMost: invented(1.5, '1', 'Highest tolerance as a share of the first'),
-  toleranceLostToCreep: invented(0.02, '1', 'Share of tolerance that a point of creeping disease takes with it'),
+  toleranceLostToCreep: invented(
+    0.02,
+    '1',
+    'Share of tolerance that a point of creeping disease takes with it',
+  ),
   easierInFlare: invented(
     0.55,
     '1',

@@ -54,8 +54,7 @@ export const renewUsual = (kept: KeptRecord, at: Moment, settings: EngineSetting
 export const setBaselineIfDue = (kept: KeptRecord, at: Moment, settings: EngineSettingValues): boolean => {
   const newest = kept.now.baselines.at(-1);
   const lasts = newest?.provisional ? confirmedAfterDays : settings['baseline-expiry'];
-  const isDue =
-    !newest || newest.dueForReview || daysBetween(setByClinicianOn(newest), at.day) >= lasts;
+  const isDue = !newest || newest.dueForReview || daysBetween(setByClinicianOn(newest), at.day) >= lasts;
   if (!isDue) return false;
   const proposed = proposeBaseline(kept.now, joint, at.day, settings);
   if (!proposed.ready) return false;
