@@ -44,7 +44,8 @@ export class Year {
   private readonly baselines: Baseline[] = [];
   private readonly versions: PrescriptionVersion[] = [];
   private readonly planned: { day: string }[] = [];
-  private readonly words = new Map<string | null, EarlierWord>();
+  /** Newest first. */
+  private readonly words: EarlierWord[] = [];
   private waiting: Pick<PrescriptionVersion, 'dose' | 'badDay' | 'origin'> | null = null;
   private told: string | null = null;
 
@@ -112,14 +113,16 @@ export class Year {
   ): void {
     const item = evaluation.items[0]!;
     if (!isComplete && item.decision !== 'pause' && item.decision !== 'ease-back') return;
-    const before = [...this.words].filter(([id]) => id !== sessionId).map(([, word]) => word);
     const home = { equipment: householdEquipment, loadsKg: this.story.ownedLoadsKg };
     const proposal = nextDoses(record, evaluation, () => ({
       ladder: ladderAtHome(null, home),
-      easeBacksBefore: easedInARow(before.toReversed(), record, item.limitingJoints),
+      easeBacksBefore: easedInARow(this.words, {
+        record,
+        joints: item.limitingJoints,
+        judgedSessionId: sessionId,
+      }),
     })).get('line')!;
-    this.words.delete(sessionId);
-    this.words.set(sessionId, { decision: proposal.decision, madeAt: evaluation.at.instant });
+    this.words.unshift({ sessionId, decision: proposal.decision, madeAt: evaluation.at.instant });
     this.act(proposal, evaluation.at.instant);
   }
 

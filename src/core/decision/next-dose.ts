@@ -1,7 +1,8 @@
 /**
  * The dose after a decision, whole, for one prescribed exercise. The engine proposes: a reduction acts at
- * once, an increase waits for a signature or leans on a signed pre-approval, and unsigned means the last
- * dose again. Cautions are generated anew for the proposed dose by whoever stores it.
+ * once, and repetitions inside the signed band; every other increase waits for a signature or leans on a signed
+ * pre-approval, and unsigned means the last dose again. Cautions are generated anew for the proposed dose by
+ * whoever stores it.
  */
 
 import type { Dose } from '../prescribing/dose.ts';

@@ -1,7 +1,6 @@
 /**
- * Works the plan out from the record. Pure; what lapses by time is found at each reading, what was recorded
- * is looked at again inside its own transaction. Every cause takes away and none gives back: with one cause
- * more no exercise is ever bolder (`tests/core/plan`).
+ * Works the plan out from the record. Pure; what lapses by time is found at each reading, what was recorded is
+ * looked at again inside its own transaction. Every cause takes away and none gives back (`tests/core/plan`).
  */
 import { testFrom } from '../assessment/strength/test-to-failure.ts';
 import type { DangerRecord } from '../danger/danger.ts';

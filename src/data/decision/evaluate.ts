@@ -1,8 +1,8 @@
 /**
  * Looks at a patient's record after something arrived: the engine's answers per joint and the dose
  * that follows for each prescribed exercise. Runs inside the transaction of what arrived, so that no
- * entry stands without its decision. A reduction inside the signed dose acts at once; an increase is
- * kept as an unsigned version and waits.
+ * entry stands without its decision. A reduction inside the signed dose acts at once, and so do
+ * repetitions inside the signed band; every other increase is kept as an unsigned version and waits.
  */
 import { renewedBaseline } from '#core/decision/baseline/renew.ts';
 import type { MadeDecision } from '#core/decision/decisions-in-force.ts';

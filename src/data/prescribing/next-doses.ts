@@ -39,29 +39,21 @@ const isJudged = (evaluation: Evaluation, item: ItemEvaluation): boolean =>
   item.decision === 'ease-back' ||
   item.limitingJoints.some((id) => evaluation.joints.find((one) => one.joint === id)?.state === 'complete');
 
-/**
- * The last word on each session judged before, the newest first. A session looked at twice, in the evening and
- * the morning after, counts once, and the session now judged does not count.
- */
-const wordsBefore = (
-  earlier: readonly Proposal[],
-  itemId: string,
-  sessionId: string | null,
-): readonly Proposal[] => {
-  const last = new Map<string | null, Proposal>();
-  for (const row of earlier) {
-    if (row.itemId === itemId && row.sessionId !== sessionId && !last.has(row.sessionId))
-      last.set(row.sessionId, row);
-  }
-  return [...last.values()];
-};
-
 /** The session a line's evaluation speaks of: the newest among its joints. */
 const judgedSessionOf = (evaluation: Evaluation, item: ItemEvaluation): string | null =>
   evaluation.joints
     .filter((one) => item.limitingJoints.includes(one.joint))
     .map((one) => one.sessionId)
     .find((id) => id !== null) ?? null;
+
+const easedBefore = (
+  item: ItemEvaluation,
+  at: Pick<Context, 'record' | 'evaluation' | 'earlier'> & { readonly settings: SettingValues },
+): number =>
+  easedInARow(
+    at.earlier.filter(({ itemId }) => itemId === item.itemId),
+    { ...at, joints: item.limitingJoints, judgedSessionId: judgedSessionOf(at.evaluation, item) },
+  );
 
 const decisionOf = (at: Context, item: ItemEvaluation): string | null => {
   const joints = [...item.reasons.map((reason) => reason.joint), ...item.limitingJoints];
@@ -188,14 +180,7 @@ export const proposeDoses = async (
     return {
       ladder,
       settings,
-      easeBacksBefore: item
-        ? easedInARow(
-            wordsBefore(earlier, itemId, judgedSessionOf(evaluation, item)),
-            record,
-            item.limitingJoints,
-            settings,
-          )
-        : 0,
+      easeBacksBefore: item ? easedBefore(item, { record, evaluation, earlier, settings }) : 0,
       preApproval,
       decisionsSinceApproval: since.map((row) => row.decision),
       screeningUntil: item ? screenedUntil(prescribing, item.version.dose.method) : null,

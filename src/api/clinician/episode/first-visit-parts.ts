@@ -113,10 +113,8 @@ const saveUsual = async (access: Access, patientId: string, sent: unknown): Prom
       `${jointInWords(joint as Joint)} is not followed. Enter it in the care profile first.`,
     );
   if (acceptablePainLimit === null) {
-    const proposed = proposePainLimit(
-      told.usualPain,
-      engineSettingValues(await settingsOf(access))['ceiling-over-usual'],
-    );
+    const over = engineSettingValues(await settingsOf(access))['ceiling-over-usual'];
+    const proposed = proposePainLimit(told.usualPain, over);
     const proposal = proposed === null ? '' : ` Proposed from usual pain: ${proposed}.`;
     throw refuse('acceptablePainLimit', `Enter the acceptable pain limit, 5 to 7.${proposal}`);
   }

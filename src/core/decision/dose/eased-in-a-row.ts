@@ -9,21 +9,42 @@ import type { DecisionWord } from '../answers.ts';
 import { engineSettingValues, engineVersionOf } from '../settings.ts';
 import { wasInFlare } from './flares.ts';
 
-/** The last word on one session judged before. */
 export interface EarlierWord {
+  readonly sessionId: string | null;
   readonly decision: DecisionWord;
   readonly madeAt: number;
 }
 
+/**
+ * The last word on each session judged before. A session looked at twice, in the evening and the morning after,
+ * counts once, and the session now judged does not count.
+ */
+const lastWords = (
+  earlier: readonly EarlierWord[],
+  judgedSessionId: string | null,
+): readonly EarlierWord[] => {
+  const last = new Map<string | null, EarlierWord>();
+  for (const word of earlier) {
+    if (word.sessionId !== judgedSessionId && !last.has(word.sessionId)) last.set(word.sessionId, word);
+  }
+  return [...last.values()];
+};
+
+interface Line {
+  readonly record: PatientRecord;
+  /** Joints whose answers gate the line. */
+  readonly joints: readonly Joint[];
+  readonly judgedSessionId: string | null;
+  readonly settings?: SettingValues;
+}
+
 export const easedInARow = (
-  /** One for each session judged before this one, the newest first. */
-  words: readonly EarlierWord[],
-  record: PatientRecord,
-  joints: readonly Joint[],
-  settings?: SettingValues,
+  /** Every word on the line, the newest first. */
+  earlier: readonly EarlierWord[],
+  { record, joints, judgedSessionId, settings }: Line,
 ): number => {
   const passesOver = engineVersionOf(engineSettingValues(settings)) >= 2;
-  const counted = words.filter(
+  const counted = lastWords(earlier, judgedSessionId).filter(
     ({ decision, madeAt }) => decision !== 'ease-back' || !passesOver || !wasInFlare(record, joints, madeAt),
   );
   const end = counted.findIndex(({ decision }) => decision !== 'ease-back');

@@ -29,12 +29,15 @@ export type WorklistReason =
 /** Why an ease-back left the dose as it is. */
 export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'cut-last-flare' | 'floor-reached';
 /** Why the dose stays although the decision would move it. */
-export type Withheld = CutWithheld | 'step-this-week';
+type Withheld = CutWithheld | 'step-this-week';
 
 export interface DoseProposal {
   readonly decision: DecisionWord;
   readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
-  /** Reductions act at once; increases wait for a signature or lean on a signed pre-approval. */
+  /**
+   * Reductions act at once, and since version 2 repetitions inside the signed band; other increases wait for a
+   * signature or lean on a signed pre-approval.
+   */
   readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';
   readonly dose: Dose;
   readonly badDay: Dose;

@@ -16,10 +16,13 @@ const originInWords: Readonly<Record<Version['origin'], string>> = {
   return: say('origin.return'),
 };
 
-/** A dose that was taken back acts by itself, inside what was signed before: nobody signed it anew. */
-const signedInWords = ({ origin, signedAt, signedName }: Version, clock: ClinicClock): string => {
+/**
+ * A dose that was taken back, or that went up inside the signed band or what was approved ahead, acts by itself
+ * in the moment it is made: nobody signed it anew.
+ */
+const signedInWords = ({ origin, recordedAt, signedAt, signedName }: Version, clock: ClinicClock): string => {
   if (signedAt === null || signedName === null) return say('not-signed');
-  return origin === 'ease-back'
+  return origin !== 'clinician' && signedAt === recordedAt
     ? say('signed-within', { name: signedName, time: momentInWords(signedAt, clock) })
     : say('signed-by', { name: signedName, time: momentInWords(signedAt, clock) });
 };

@@ -16,8 +16,17 @@ const inARow = (
   const mornings = record().mornings.map((one) =>
     morning(one.day, { flare: flared.includes(dayNumber(today) - dayNumber(one.day)) }),
   );
-  const earlier = words.map(([back, decision]) => ({ decision, madeAt: daysAgo(back) }));
-  return easedInARow(earlier, record({ mornings }), [joint], settings);
+  const earlier = words.map(([back, decision]) => ({
+    sessionId: `session ${back}`,
+    decision,
+    madeAt: daysAgo(back),
+  }));
+  return easedInARow(earlier, {
+    record: record({ mornings }),
+    joints: [joint],
+    judgedSessionId: 'session 0',
+    settings,
+  });
 };
 
 describe('ease-backs in a row', () => {
@@ -37,6 +46,24 @@ describe('ease-backs in a row', () => {
         [8, 'ease-back'],
       ]),
     ).toBe(2);
+  });
+
+  it('count a session once, by the last word on it, and the one now judged not at all', () => {
+    expect(
+      inARow([
+        [0, 'ease-back'],
+        [2, 'ease-back'],
+        [2, 'hold'],
+        [4, 'ease-back'],
+      ]),
+    ).toBe(2);
+    expect(
+      inARow([
+        [2, 'hold'],
+        [2, 'ease-back'],
+        [4, 'ease-back'],
+      ]),
+    ).toBe(0);
   });
 
   const three = [
