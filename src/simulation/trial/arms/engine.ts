@@ -40,8 +40,8 @@ interface Case {
   readonly kept: KeptRecord;
   readonly desk: ClinicDesk;
   readonly counts: Tally;
-  /** The last word on each session judged, oldest first. */
-  readonly words: Map<string | null, EarlierWord>;
+  /** Newest first. */
+  readonly words: EarlierWord[];
   today: Today;
   waiting: DoseProposal | null;
   proposed: string;
@@ -53,9 +53,9 @@ const momentAt = (day: number, hour: number): Moment => ({
 });
 
 const proposalFor = ({ kept, settings, words }: Case, evaluation: Evaluation): DoseProposal => {
-  const judged = evaluation.joints[0]!.sessionId;
-  const before = [...words].filter(([id]) => id !== judged).map(([, word]) => word);
-  const easeBacksBefore = easedInARow(before.reverse(), kept.now, [joint], settings);
+  const judgedSessionId = evaluation.joints[0]!.sessionId;
+  const line = { record: kept.now, joints: [joint], judgedSessionId, settings };
+  const easeBacksBefore = easedInARow(words, line);
   return nextDoses(kept.now, evaluation, () => ({ ladder, settings, easeBacksBefore })).get('line')!;
 };
 
@@ -94,8 +94,7 @@ const decideOn = (one: Case, evaluation: Evaluation): void => {
     one.waiting = null;
     one.proposed = '';
   }
-  one.words.delete(sessionId);
-  one.words.set(sessionId, { decision: item.decision, madeAt: evaluation.at.instant });
+  one.words.unshift({ sessionId, decision: item.decision, madeAt: evaluation.at.instant });
 };
 
 const lookAt = (one: Case, day: number, at: Moment): Evaluation => {
@@ -159,7 +158,7 @@ const treat = (person: PersonAtStart, settings: EngineSettingValues): Treatment 
     kept: keepRecord(person.inflammatory, toldAtFirstVisit(person.usualPain, settings)),
     desk: clinicDesk(counts),
     counts,
-    words: new Map(),
+    words: [],
     today: 'as-planned',
     waiting: null,
     proposed: '',
