@@ -19,10 +19,10 @@ export const readDecision = async (page: Page) => {
   const decision = page.getByRole('article').first();
   await expect(decision.getByRole('heading', { level: 3 })).toContainText('Ease back');
   // Rule, what was observed, threshold, source.
-  const rule = decision.locator('.reason', { hasText: 'P5 Next morning well over usual' });
-  await expect(rule).toContainText('Found: pain next morning 6');
-  await expect(rule).toContainText('Threshold: next morning 2 over the top of usual pain');
-  await expect(rule).toContainText('Silbernagel');
+  const rule = decision.locator('.reason', { hasText: 'P2 Pain over the personal ceiling' });
+  await expect(rule).toContainText('Found: peak 6, pain ceiling 5');
+  await expect(rule).toContainText('Threshold: highest pain over the personal ceiling');
+  await expect(rule).toContainText('Ageberg');
   await expect(decision).toContainText('applies at once, within the signed dose');
   await expect(page.locator('svg.recharts-surface').first()).toBeVisible();
   await expect(page.locator('.review-words').first()).toContainText(
