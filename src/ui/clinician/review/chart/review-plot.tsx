@@ -48,7 +48,7 @@ const ReviewPlot = (props: ReviewPlotProps) => {
     <ResponsiveContainer width="100%" height={440}>
       <ComposedChart
         data={points}
-        margin={{ top: 26, right: 52, bottom: 8, left: 0 }}
+        margin={{ top: 26, right: 72, bottom: 8, left: 0 }}
         accessibilityLayer={false}
       >
         <XAxis dataKey="at" type="number" domain={dayDomain(chart)} allowDataOverflow hide />
