@@ -38,11 +38,17 @@ interface Way {
   readonly act: (page: Page, answers: Answers) => Promise<void>;
 }
 
+/** Where the mark does not come, as on a phone that is busy with a server that came back, a person taps again. */
+const tick = async (page: Page, label: string | RegExp): Promise<void> => {
+  const box = page.getByLabel(label, { exact: true });
+  await box.check().catch(() => box.check());
+};
+
 /** Ticks what stands under this label and goes on. */
 const choice = (label: string | RegExp, onward: RegExp = /^Continue$/): Way => ({
   sign: hasLabel(label),
   act: async (page) => {
-    await page.getByLabel(label, { exact: true }).check();
+    await tick(page, label);
     await press(page, onward);
   },
 });
