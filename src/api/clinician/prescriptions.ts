@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { dosesBeforeCorrection } from '#core/corrections/doses-before.ts';
 import { limitedExercises } from '#core/episode/limit-bounds.ts';
-import { exerciseById, exercises } from '#core/exercises/catalogue.ts';
+import { exercises, exerciseTitle } from '#core/exercises/catalogue.ts';
 import { occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
 import { programmeFields } from '#core/record/staff-fields.ts';
@@ -43,7 +43,7 @@ const replace = async (
 ): Promise<void> => {
   if (!same) return;
   if (!isConfirmed) {
-    const title = exerciseById(same.dose.exerciseId)?.title ?? same.dose.exerciseId;
+    const title = exerciseTitle(same.dose.exerciseId);
     throw new Problem(
       'not-confirmed',
       `“${title}” is in force already for this side and method, signed by ${same.signedName}.`,

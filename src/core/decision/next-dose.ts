@@ -8,7 +8,7 @@
 import type { Dose } from '../prescribing/dose.ts';
 import type { PatientRecord, PrescriptionVersion } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
-import { dayNumber } from '../time/day.ts';
+import { dayMilliseconds, dayNumber } from '../time/day.ts';
 import type { Contact, DecisionWord } from './answers.ts';
 import { contactRank } from './decide.ts';
 import { boundByLimits, keptFromClosed } from './dose/bound.ts';
@@ -77,7 +77,7 @@ const isTried = (record: PatientRecord, version: PrescriptionVersion): boolean =
 
 const lastCutDay = (history: readonly PrescriptionVersion[]): number | null => {
   const cut = history.filter((one) => one.origin === 'ease-back').at(-1);
-  return cut ? Math.floor(cut.signedAt / 86_400_000) : null;
+  return cut ? Math.floor(cut.signedAt / dayMilliseconds) : null;
 };
 
 const candidateFor = (

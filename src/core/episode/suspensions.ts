@@ -4,6 +4,7 @@
  */
 import type { Today } from '../decision/answers.ts';
 import type { Dose } from '../prescribing/dose.ts';
+import { dayMilliseconds } from '../time/day.ts';
 import type { CareAround } from './care-eligibility.ts';
 import { type ConsentRow, lastWord, missingConsents } from './consent.ts';
 import { eventEffects, isAskedAgain } from './event-effects.ts';
@@ -43,8 +44,6 @@ const consentSuspension = (care: CareAround, dose: Dose): Suspension | null =>
 
 export const suspensionOn = (care: CareAround, dose: Dose): Suspension | null =>
   breakSuspension(care, dose) ?? eventSuspension(care, dose) ?? consentSuspension(care, dose);
-
-const dayMilliseconds = 86_400_000;
 
 /** The patient withdrew a consent to the cuff within the last week, so that the exercise itself is gone. */
 export const hasWithdrawnLately = (consents: readonly ConsentRow[], now: number): boolean =>

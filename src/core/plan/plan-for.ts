@@ -51,10 +51,7 @@ export interface PlanInputs {
   readonly lastLoadedAt: ReadonlyMap<Joint, number>;
   readonly settings: SettingValues;
   readonly at: Moment;
-  /**
-   * The person's other records: whatever they hold against an exercise holds here as well, and what they
-   * would allow allows nothing.
-   */
+  /** The person's other records: what they hold against an exercise holds here as well; they allow nothing. */
   readonly beside?: readonly Beside[];
 }
 
@@ -182,10 +179,11 @@ export const planFor = (own: PlanInputs): Plan => {
     joints: decisionsInForce(inputs.decisions, inputs.answers, at.day),
     jointsBeside: (inputs.beside ?? []).map((one) => decisionsInForce(one.decisions, one.answers, at.day)),
   };
+  const items = inputs.versions.map((version) => itemFor(inputs, standing, version));
   return {
-    items: inputs.versions.map((version) => itemFor(inputs, standing, version)),
+    items,
     coming: comingStops(inputs),
-    lowered: loweredByLimits(inputs),
+    lowered: loweredByLimits(items, inputs),
     joints: standing.joints,
     asks: asksOf(inputs.decisions, inputs.answers, danger.contacts, standing.joints),
     signs,

@@ -9,7 +9,7 @@ import type { Dose } from '../prescribing/dose.ts';
 import type { Limit } from '../record/limit.ts';
 import type { PrescriptionVersion } from '../record/record.ts';
 import type { Day } from '../time/day.ts';
-import type { PlanReason, StoppedByLimit } from './plan.ts';
+import type { PlanItem, PlanReason, StoppedByLimit } from './plan.ts';
 
 export interface WithinLimits {
   readonly dose: Dose | null;
@@ -46,7 +46,7 @@ const once = (reasons: readonly LimitReason[]): readonly LimitReason[] => [
 ];
 
 /** The limit itself, whatever it leaves of the exercise. */
-const keyOf = ({ today: _left, ...limit }: LimitReason): string => JSON.stringify(limit);
+const keyOf = ({ today: _left, ...limit }: PlanReason): string => JSON.stringify(limit);
 
 export const withinLimits = (
   { dose, badDay }: Pick<PrescriptionVersion, 'dose' | 'badDay'>,
@@ -74,20 +74,13 @@ export const withinLimits = (
 
 interface Limited {
   readonly versions: readonly PrescriptionVersion[];
-  /** What was last signed of each exercise whose dose was eased back by itself since. */
-  readonly written: readonly PrescriptionVersion[];
   readonly limits: readonly Limit[];
   readonly ownedLoadsKg: readonly number[];
   readonly at: { readonly day: Day };
 }
 
 /** What each limit that begins later will stop. */
-export const comingStops = ({
-  versions,
-  limits,
-  ownedLoadsKg,
-  at,
-}: Omit<Limited, 'written'>): readonly StoppedByLimit[] =>
+export const comingStops = ({ versions, limits, ownedLoadsKg, at }: Limited): readonly StoppedByLimit[] =>
   [...new Set(limits.map(({ from }) => from))]
     .filter((from) => from > at.day)
     .sort()
@@ -101,19 +94,24 @@ export const comingStops = ({
     );
 
 /** Exercises signed above a limit and eased back since: each is listed until a clinician has written it anew. */
-export const loweredByLimits = ({
-  versions,
-  written,
-  limits,
-  ownedLoadsKg,
-  at,
-}: Limited): readonly StoppedByLimit[] =>
-  written.flatMap((version) => {
-    const now = versions.find(({ itemId }) => itemId === version.itemId);
-    if (!now) return [];
-    const still = new Set(withinLimits(now, limits, ownedLoadsKg, at.day).reasons.map((one) => keyOf(one)));
+export const loweredByLimits = (
+  items: readonly PlanItem[],
+  {
+    written,
+    limits,
+    ownedLoadsKg,
+    at,
+  }: Omit<Limited, 'versions'> & {
+    /** What was last signed of each exercise whose dose was eased back by itself since. */
+    readonly written: readonly PrescriptionVersion[];
+  },
+): readonly StoppedByLimit[] =>
+  items.flatMap(({ itemId, exerciseId, reasons: standing }) => {
+    const version = written.find((one) => one.itemId === itemId);
+    if (!version) return [];
+    const still = new Set(standing.map(keyOf));
     const reasons = withinLimits(version, limits, ownedLoadsKg, at.day).reasons.filter(
       (reason) => !still.has(keyOf(reason)),
     );
-    return reasons.length > 0 ? [{ itemId: version.itemId, exerciseId: now.dose.exerciseId, reasons }] : [];
+    return reasons.length > 0 ? [{ itemId, exerciseId, reasons }] : [];
   });

@@ -1,10 +1,9 @@
 /** What a proposal changes, in sentences for the clinician. */
 import type { DoseProposal, Naming } from '../decision/dose/proposal.ts';
 import type { DoseChange } from '../decision/dose/volume.ts';
-import { exerciseById } from '../exercises/catalogue.ts';
+import { exerciseTitle } from '../exercises/catalogue.ts';
 
-const titleOf = (exerciseId: string | number): string =>
-  exerciseById(String(exerciseId))?.title ?? String(exerciseId);
+const titleOf = (exerciseId: string | number): string => exerciseTitle(String(exerciseId));
 
 const percentText = (percent: number | null): string =>
   percent === null ? ' (size of the step not known)' : ` (${percent > 0 ? '+' : ''}${percent.toFixed(1)} %)`;

@@ -4,6 +4,9 @@
  */
 export type Day = string;
 
+/** Of a day of UTC: what instants are counted in. */
+export const dayMilliseconds = 86_400_000;
+
 const pattern = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /** Days repeat across a clinic's histories; reading each text once took a third off arranging them. */
@@ -19,10 +22,10 @@ const keep = <K, V>(known: Map<K, V>, key: K, value: V): V => {
 const read = (day: Day): number => {
   const parts = pattern.exec(day);
   if (!parts) throw new TypeError(`Not a civil day: ${day}`);
-  return Math.floor(Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) / 86_400_000);
+  return Math.floor(Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) / dayMilliseconds);
 };
 
-const write = (n: number): Day => new Date(n * 86_400_000).toISOString().slice(0, 10);
+const write = (n: number): Day => new Date(n * dayMilliseconds).toISOString().slice(0, 10);
 
 /** Days since 1970-01-01 of the proleptic Gregorian calendar. */
 export const dayNumber = (day: Day): number => numbers.get(day) ?? keep(numbers, day, read(day));

@@ -3,6 +3,7 @@
  * show, so that nothing goes stale at midnight. Nothing here decides about a dose.
  */
 
+import { baselineWindowDays } from '../decision/baseline/propose-baseline.ts';
 import type { WorklistReason } from '../decision/dose/proposal.ts';
 import type { Ask } from '../plan/asks.ts';
 import type { Plan } from '../plan/plan.ts';
@@ -117,12 +118,10 @@ const missing = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   return overdue('missing-answers', from, due.missingMornings - 1);
 };
 
-/** Two weeks of mornings can take the place of what was told at a first visit. */
-const toldDays = 14;
-
+/** What was told at a first visit is due once its mornings can take its place. */
 const baselines = (state: PatientState, due: DueAfter): readonly DueItem[] =>
   state.baselines.flatMap(({ joint, setOn, provisional }) =>
-    overdue('baseline-due', setOn, provisional ? toldDays : due.baselineDays).map((item) => ({
+    overdue('baseline-due', setOn, provisional ? baselineWindowDays : due.baselineDays).map((item) => ({
       ...item,
       key: `baseline-due ${joint}`,
       joint,

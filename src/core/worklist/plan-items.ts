@@ -1,6 +1,6 @@
 /** What the plan itself puts on the worklist: open signs, pauses nobody has resumed, doses that were stopped. */
 import { signsInWords } from '../danger/sign-words.ts';
-import { exerciseById } from '../exercises/catalogue.ts';
+import { exerciseTitle } from '../exercises/catalogue.ts';
 import type { Plan, PlanItem, PlanReason } from '../plan/plan.ts';
 import type { Day } from '../time/day.ts';
 import { always, type DueItem } from './item.ts';
@@ -94,7 +94,7 @@ const stoppedItems = (
     joint: null,
     decisionId: null,
     facts: {
-      exercise: exerciseById(exerciseId)?.title ?? exerciseId,
+      exercise: exerciseTitle(exerciseId),
       left: left(stopping),
       why: [...new Set(stopping.map(whyStopped))].join(' '),
     },

@@ -9,7 +9,7 @@ import {
 } from '#core/episode/documents/handover.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
 import { ineligibleAtHome } from '#core/episode/home-eligibility.ts';
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import { joints, limbs, sides } from '#core/exercises/joints.ts';
 import { addDays, dayNumber } from '#core/time/day.ts';
 import { dangers } from '#core/worklist/item.ts';
@@ -31,7 +31,7 @@ const decisionDays = 200;
 const namedDose = ({ id, itemId, dose, signedName, recordedAt }: Prescription) => ({
   id,
   itemId,
-  title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
+  title: exerciseTitle(dose.exerciseId),
   dose,
   signedName,
   recordedAt,

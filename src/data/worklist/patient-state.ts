@@ -1,7 +1,7 @@
 /** What the worklist knows of one patient, read through that patient's indexes. */
 import { and, asc, eq, max, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import { setByClinicianOn } from '#core/record/baseline-age.ts';
 import type { Baseline } from '#core/record/record.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
@@ -51,7 +51,7 @@ const proposalsOf = async (
   const newest = new Map(rows.map((row) => [row.itemId, row]));
   return [...newest.values()].map(({ itemId, exerciseId, decisionId, madeAt, worklist }) => ({
     itemId,
-    exercise: exerciseById(exerciseId)?.title ?? exerciseId,
+    exercise: exerciseTitle(exerciseId),
     decisionId,
     madeAt,
     worklist,

@@ -4,7 +4,7 @@
  * Written apart on purpose: rebuilding by this way and keeping by the other must agree.
  */
 import { and, asc, eq, sql } from 'drizzle-orm';
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
@@ -48,7 +48,7 @@ const proposalsFrom = (
 ): readonly WorklistProposal[] =>
   rows.map((row) => ({
     itemId: row.itemId,
-    exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
+    exercise: exerciseTitle(row.exerciseId),
     decisionId: row.decisionId,
     madeAt: row.madeAt,
     worklist: row.worklist,

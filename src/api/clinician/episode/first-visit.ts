@@ -6,7 +6,7 @@
 import type { TRPCError } from '@trpc/server';
 import { Problem } from '#api/errors.ts';
 import { engineSettingValues } from '#core/decision/settings.ts';
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseById, exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
@@ -32,7 +32,7 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
   items: minimumSet('low-load', ageYears(patient.birthDay, access.day)).map(inEnglish),
   templates: prescriptionTemplates.map((template) => ({
     ...template,
-    exercise: exerciseById(template.request.exerciseId)?.title ?? template.request.exerciseId,
+    exercise: exerciseTitle(template.request.exerciseId),
     limbsAtOnce: exerciseById(template.request.exerciseId)?.limbsAtOnce ?? 'one',
   })),
   profile: patient.profile,

@@ -15,7 +15,7 @@ import { indexRecord } from '../facts/record-index.ts';
 import { engineSettingValues } from '../settings.ts';
 
 /** Days of the mornings usual pain is read from. */
-export const window = 14;
+export const baselineWindowDays = 14;
 /** The scatter for the sum chart may look further back: it needs at least 14 mornings. */
 const spreadWindow = 28;
 
@@ -67,7 +67,7 @@ export const proposeBaseline = (
     if (!perDay.has(one.day) && isQuiet(one) && isMorningScore(one, settings)) perDay.set(one.day, one);
   }
   const quiet = [...perDay.values()];
-  const recent = quiet.filter((one) => one.day > today - window);
+  const recent = quiet.filter((one) => one.day > today - baselineWindowDays);
   const needed = settings['baseline-mornings'];
   const pains = numbers(recent.map((one) => one.answers.pain));
   const usualPain = lowerMedian(pains);
@@ -108,7 +108,7 @@ export const isBaselineDueForReview = (
   const mean = meanOfMornings(
     mornings(index, joint),
     day,
-    window,
+    baselineWindowDays,
     settings['baseline-mornings'],
     at.instant,
     settings,

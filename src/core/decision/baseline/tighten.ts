@@ -10,8 +10,8 @@ import { type Moment, mornings } from '../facts/judged-session.ts';
 import { morningScores } from '../facts/morning-scores.ts';
 import { indexRecord } from '../facts/record-index.ts';
 import { engineSettingValues, isOnSinceVersion2 } from '../settings.ts';
-import { lowerMedian, window } from './propose-baseline.ts';
-import { proposePainLimit } from './propose-pain-limit.ts';
+import { baselineWindowDays, lowerMedian } from './propose-baseline.ts';
+import { painLimitOver } from './propose-pain-limit.ts';
 
 /** What a baseline that is no longer true becomes today; null where usual pain stays or cannot follow. */
 export const tightenedBaseline = (
@@ -24,13 +24,19 @@ export const tightenedBaseline = (
   const settings = engineSettingValues(settingValues);
   if (!isOnSinceVersion2('tighten-usual', settings) || inForce.usualPain === null) return null;
   const day = dayNumber(at.day);
-  const scores = morningScores(mornings(indexRecord(record), joint), day - window, day, at.instant, settings);
+  const scores = morningScores(
+    mornings(indexRecord(record), joint),
+    day - baselineWindowDays,
+    day,
+    at.instant,
+    settings,
+  );
   const usualPain = lowerMedian(scores);
   if (scores.length < settings['baseline-mornings'] || usualPain === null) return null;
   if (usualPain >= inForce.usualPain) return null;
   const { provisional: _told, riseAcknowledged: _acknowledged, ...kept } = inForce;
   const width = (inForce.usualPainTop ?? inForce.usualPain) - inForce.usualPain;
-  const limit = proposePainLimit(usualPain, settings['ceiling-over-usual']) ?? inForce.acceptablePainLimit;
+  const limit = painLimitOver(usualPain, settings['ceiling-over-usual']);
   return {
     ...kept,
     usualPain,

@@ -6,9 +6,9 @@
  */
 import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
+import { dayMilliseconds } from '#core/time/day.ts';
 import { milligrams } from '#core/units/units.ts';
 import { type EngineSettingValues, engineVersionOf } from '../settings.ts';
-import { dayMilliseconds } from './flares.ts';
 import type { Candidate, CutWithheld, Ladder } from './proposal.ts';
 import { repetitionsAsked, shareOf } from './volume.ts';
 

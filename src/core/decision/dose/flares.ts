@@ -1,11 +1,10 @@
 /** Flares beside the cuts made in them: whether a cut fell in one, and since when one runs or ran until lately. */
 import type { Joint } from '#core/exercises/joints.ts';
 import type { PatientRecord } from '#core/record/record.ts';
+import { dayMilliseconds } from '#core/time/day.ts';
 import { mornings } from '../facts/judged-session.ts';
 import { flareAt } from '../facts/morning-facts.ts';
 import { indexRecord } from '../facts/record-index.ts';
-
-export const dayMilliseconds = 86_400_000;
 
 /** First reported day number of the flare that runs on a day, the earliest among the joints; null without one. */
 const flareBeganOn = (

@@ -6,10 +6,9 @@
  */
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
-import { dayNumber } from '#core/time/day.ts';
+import { dayMilliseconds, dayNumber } from '#core/time/day.ts';
 import type { Moment } from '../facts/judged-session.ts';
 import { type EngineSettingValues, isOnSinceVersion2 } from '../settings.ts';
-import { dayMilliseconds } from './flares.ts';
 import type { Candidate } from './proposal.ts';
 import { prescribedLoadKg } from './volume.ts';
 

@@ -6,7 +6,7 @@
 
 import type { Limit } from '#core/record/limit.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
-import { dayNumber } from '#core/time/day.ts';
+import { dayMilliseconds, dayNumber } from '#core/time/day.ts';
 import type { DecisionWord } from '../answers.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { Candidate } from './proposal.ts';
@@ -42,8 +42,6 @@ export type ApprovalEnd =
   | 'new-limit'
   | 'screening-expired'
   | 'step-not-covered';
-
-const dayMilliseconds = 86_400_000;
 
 /** null when the pre-approval covers the step; otherwise why it does not. */
 export const approvalEnd = (

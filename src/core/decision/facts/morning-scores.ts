@@ -85,6 +85,9 @@ export const twoOverBefore = (
     .slice(-morningsBefore)
     .some((score) => score >= top + clearlyOver);
 
+/** Days looked back over: far more than the longest row a clinic may ask for. */
+const overTopDays = 56;
+
 /** Answered mornings in a row, up to the newest, at least 1 over the usual band. A day left out neither counts nor ends it. */
 export const morningsOverTop = (
   list: readonly JointMorning[],
@@ -96,9 +99,6 @@ export const morningsOverTop = (
   const scores = morningScores(list, day - overTopDays, day, instant, settings);
   return scores.length - 1 - scores.findLastIndex((score) => score < top + 1);
 };
-
-/** Days looked back over: far more than the longest row a clinic may ask for. */
-const overTopDays = 56;
 
 /**
  * The first morning answered in the days after a next morning that was left out, before any new session:

@@ -1,5 +1,5 @@
 /** What a clinician must be told with a proposed variation: size of the next step, fit of the start, limits. */
-import { exerciseById } from '#core/exercises/catalogue.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Level } from '#core/exercises/exercise.ts';
 import type { NeighbouringLevel } from '#core/exercises/ladder/ladder.ts';
 import type { StartFit } from '#core/exercises/ladder/start-level.ts';
@@ -17,8 +17,6 @@ interface NoteContext {
   readonly settings: SettingValues;
 }
 
-const titleOf = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
-
 /** Doubles leave a step of exactly ten percent a hair above it. */
 const hair = 1e-9;
 
@@ -26,7 +24,7 @@ const stepNote = (next: NeighbouringLevel | null, largestPercent: number): Note 
   if (!next) {
     return { code: 'no-next-rung', text: 'No harder rung is known in this family for this person.' };
   }
-  const title = titleOf(next.rung.exerciseId);
+  const title = exerciseTitle(next.rung.exerciseId);
   if (next.stepPercent === null) {
     return {
       code: 'step-unknown',
@@ -86,7 +84,7 @@ export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
     });
   }
   if (badDay.exerciseId !== dose.exerciseId) {
-    notes.push({ code: 'bad-day-rung', text: `On a bad day: “${titleOf(badDay.exerciseId)}”.` });
+    notes.push({ code: 'bad-day-rung', text: `On a bad day: “${exerciseTitle(badDay.exerciseId)}”.` });
   }
   notes.push({
     code: 'clinician-decides',

@@ -2,7 +2,7 @@
 
 import { signsInWords } from '#core/danger/sign-words.ts';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
-import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
+import { painLimitOver } from '#core/decision/baseline/propose-pain-limit.ts';
 import { engineSettingValues } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
@@ -86,7 +86,7 @@ const proposalInWords = (review: ReviewAnswer, joint: Joint, day: Day): string =
     mornings,
     pain: usualPain,
     top: widestUsualPainTop,
-    limit: proposePainLimit(usualPain, over) ?? 5,
+    limit: painLimitOver(usualPain, over),
     over,
     stiffness: usualStiffnessMinutes ?? say('stiffness-not-known'),
   });
