@@ -1,5 +1,6 @@
 import { words as accessLog } from './pages/access-log.ts';
 import { words as account } from './pages/account.ts';
+import { words as asked } from './pages/asked.ts';
 import { words as broken } from './pages/broken.ts';
 import { words as consents } from './pages/consents.ts';
 import { words as day } from './pages/day.ts';
@@ -15,6 +16,7 @@ import { words as write } from './pages/write.ts';
 /** Every word of every page, for whoever reads them all; a page fetches its own. */
 export const pages = {
   ...day,
+  ...asked,
   ...frame,
   ...accessLog,
   ...account,

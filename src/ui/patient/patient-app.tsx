@@ -6,14 +6,13 @@
 import { lazy, Suspense, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { dayState, hasArrived } from './day-state.ts';
-import { MorningScreen } from './morning/morning-screen.tsx';
 import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
 import { hasCuffIn } from './questions/flag-list.ts';
-import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
+import { QuestionsMissing } from './today/questions-missing.tsx';
 import { TodayPage } from './today/today-page.tsx';
 import { QuestionsWait, SeldomLinks } from './today/visit-links.tsx';
 import { type DayHandle, useDay } from './use-day.ts';
@@ -24,11 +23,6 @@ const SeldomNeeded = lazy(() =>
   import('./today/seldom-needed.tsx')
     .then((file) => ({ default: file.SeldomNeeded }))
     .catch(() => ({ default: () => null })),
-);
-
-/** Asked once a day at most, and only where the clinic asks it: its scripts come when they are wanted. */
-const TwoHoursScreen = lazy(() =>
-  import('./two-hours/two-hours-screen.tsx').then((file) => ({ default: file.TwoHoursScreen })),
 );
 
 export interface PatientAppProps {
@@ -63,7 +57,7 @@ const Home = ({ at }: ScreenProps) => {
       view={view}
       runningSince={running?.beganAt ?? null}
       state={state}
-      isReady={session.draft !== undefined && morning.draft !== undefined}
+      isReady={at.asked !== null && session.draft !== undefined && morning.draft !== undefined}
       onStart={(isEasierSession) =>
         go({ screen: 'session', step: session.begin(isEasierSession, at.enteredAs).step })
       }
@@ -74,6 +68,7 @@ const Home = ({ at }: ScreenProps) => {
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       notice={
         <>
+          {at.isAskedMissing ? <QuestionsMissing /> : null}
           {at.tabLock.isLocked === false ? <Elsewhere onTakeOver={at.tabLock.takeOver} /> : null}
           <QuestionsWait isWaiting={view.questionsWait} />
         </>
@@ -93,8 +88,8 @@ const Home = ({ at }: ScreenProps) => {
 };
 
 const Session = ({ at }: ScreenProps) =>
-  at.session.draft ? (
-    <SessionScreen
+  at.asked && at.session.draft ? (
+    <at.asked.SessionScreen
       draft={at.session.draft}
       clinic={at.view.clinic}
       hasCuff={hasCuffIn([...at.view.exercises, ...at.session.draft.items])}
@@ -109,8 +104,8 @@ const Session = ({ at }: ScreenProps) =>
   );
 
 const Morning = ({ at }: ScreenProps) =>
-  at.morning.draft ? (
-    <MorningScreen
+  at.asked && at.morning.draft ? (
+    <at.asked.MorningScreen
       draft={at.morning.draft}
       last={at.morning.last}
       clinic={at.view.clinic}
@@ -124,9 +119,9 @@ const Morning = ({ at }: ScreenProps) =>
     <Home at={at} />
   );
 
-const TwoHours = ({ at }: ScreenProps) => (
-  <Suspense fallback={null}>
-    <TwoHoursScreen
+const TwoHours = ({ at }: ScreenProps) =>
+  at.asked ? (
+    <at.asked.TwoHoursScreen
       joints={at.view.followedJoints}
       sessionEntryId={at.place.step}
       answered={dayState(at.view, at.outbox.state.entries, at.clock()).twoHoursAnswered}
@@ -137,8 +132,9 @@ const TwoHours = ({ at }: ScreenProps) => (
       onAnswer={(entry) => void at.outbox.save('two-hours', entry)}
       onHome={() => at.go(home)}
     />
-  </Suspense>
-);
+  ) : (
+    <Home at={at} />
+  );
 
 const screens = { today: Home, session: Session, morning: Morning, 'two-hours': TwoHours } as const;
 

@@ -17,6 +17,7 @@ import { useTabLock } from './phone/use-tab-lock.ts';
 import type { SessionDraft } from './session/draft.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';
+import { useAskedPages } from './use-asked-pages.ts';
 import { type DayView, phoneDay, viewOnDay } from './view-on-day.ts';
 import { usePausedUpdates } from './worker/use-worker.ts';
 
@@ -40,18 +41,19 @@ const useReturn = (
   go: (place: Place) => void,
   session: ReturnType<typeof useSession>['draft'],
   morning: ReturnType<typeof useMorning>['draft'],
+  hasPages: boolean,
 ) => {
   const [before] = useState(() => (typeof window === 'undefined' ? null : screenBeforeReload()));
   const isDone = useRef(false);
   useEffect(() => {
-    if (isDone.current || session === undefined || morning === undefined) return;
+    if (isDone.current || !hasPages || session === undefined || morning === undefined) return;
     isDone.current = true;
     if (session?.endedAt === null && (before === 'session' || isCuffRunning(session))) {
       go({ screen: 'session', step: session.step });
     } else if (morning?.endedAt === null && before === 'morning') {
       go({ screen: 'morning', step: morning.step });
     }
-  }, [go, session, morning, before]);
+  }, [go, session, morning, hasPages, before]);
 };
 
 /** The view as it reads on the phone's own day, which moves on at midnight also without signal. */
@@ -93,12 +95,27 @@ export const useDay = (given: TodayView, owner: Owner) => {
     return to;
   };
   const at = usePlace(onBack);
+  const fetched = useAskedPages();
+  const asked = fetched === 'missing' ? null : fetched;
   useSteps(at, 'session', session.draft?.step);
   useSteps(at, 'morning', morning.draft?.step);
-  useReturn(at.go, session.draft, morning.draft);
+  useReturn(at.go, session.draft, morning.draft, asked !== null);
   useHeadingFocus(`${at.place.screen} ${at.place.step}`);
   usePausedUpdates(at.place.screen !== 'today');
-  return { view, clock, outbox, session, morning, tabLock, enteredAs, setEnteredAs, ...at };
+  const isAskedMissing = fetched === 'missing';
+  return {
+    asked,
+    isAskedMissing,
+    view,
+    clock,
+    outbox,
+    session,
+    morning,
+    tabLock,
+    enteredAs,
+    setEnteredAs,
+    ...at,
+  };
 };
 
 export type DayHandle = ReturnType<typeof useDay>;

@@ -1,4 +1,5 @@
 /** The next-morning check on the phone. */
+import '#ui/patient/asked-words.ts';
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';

@@ -1,4 +1,5 @@
 /** A patient's day for tests: one leg exercise with a weight, one without, and one with a cuff. */
+import '#ui/patient/asked-words.ts';
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { asTyped } from '#messages/text.ts';

@@ -1,4 +1,4 @@
-/** The patient's day, one document on the phone: all that it says. */
+/** The patient's day, one document on the phone: all that it says. In English it comes in pieces, another language in one. */
 import { words as care } from './care.ts';
 import { words as dose } from './dose.ts';
 import { words as morning } from './morning.ts';
@@ -18,6 +18,5 @@ export const words = {
   ...care,
   ...warningSigns,
   ...saving,
-  // Closed at first, and in English fetched when the page is there; another language comes in one piece.
   ...seldom,
 } as const;

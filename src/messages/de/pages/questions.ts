@@ -31,7 +31,6 @@ export const words = {
   'news.nothing-left':
     'Damit bleiben heute keine Übungen. Rufen Sie vor dem nächsten Training die Praxis an.',
   'after.during': 'Wie stark war der stärkste Schmerz {joint:in} während des Trainings?',
-  'pain.limit': 'Während der Übungen ist Schmerz {joint:in} bis {limit} von 10 in Ordnung.',
   'pain.limit-hint': 'Bis {limit} von 10 ist für Sie in Ordnung.',
   'after.during-hint': 'Nur der Schmerz im Gelenk. Nach dem Brennen im Muskel fragen wir gleich.',
   'after.after': 'Wie stark schmerzt {joint:your} jetzt?',

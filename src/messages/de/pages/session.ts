@@ -4,7 +4,6 @@ import type { Same } from '#messages/sentence.ts';
 /** Doing the exercises, in German. */
 export const words = {
   'session.caption': 'Übung {number} von {of}',
-  'item.how': 'So geht es',
   'item.load': 'Welches Gewicht nehmen Sie?',
   'item.load-planned': '{weight}, wie geplant',
   'item.load-other': 'Ein anderes Gewicht',

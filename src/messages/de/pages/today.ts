@@ -54,4 +54,8 @@ export const words = {
   'elsewhere.take-over': 'Hier weitermachen',
   'visit.waits': 'Ihre Praxis hat Fragen an Sie vor dem Termin.',
   'visit.begin-now': 'Jetzt beantworten',
+  'pain.limit': 'Während der Übungen ist Schmerz {joint:in} bis {limit} von 10 in Ordnung.',
+  'item.how': 'So geht es',
+  'today.questions-missing': 'Die Fragen sind noch nicht geladen. Dafür braucht es Empfang.',
+  'today.fetch-questions': 'Jetzt laden',
 } as const satisfies Same<typeof english>;

@@ -1,21 +1,6 @@
-/** The patient's day, one document on the phone: all that it says. */
-import { words as care } from './care.ts';
+/** The patient's day as it opens; what its questions say comes with their pages, in `asked.ts`. */
 import { words as dose } from './dose.ts';
-import { words as morning } from './morning.ts';
-import { words as questions } from './questions.ts';
 import { words as saving } from './saving.ts';
-
-import { words as session } from './session.ts';
 import { words as today } from './today.ts';
-import { words as warningSigns } from './warning-signs.ts';
 
-export const words = {
-  ...today,
-  ...dose,
-  ...questions,
-  ...session,
-  ...morning,
-  ...care,
-  ...warningSigns,
-  ...saving,
-} as const;
+export const words = { ...today, ...dose, ...saving } as const;

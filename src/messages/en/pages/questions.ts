@@ -26,7 +26,6 @@ export const words = {
   'news.no-cuff': 'Exercises with the cuff are left out today.',
   'news.nothing-left': 'That leaves no exercises today. Ring your clinic before the next session.',
   'after.during': 'What was the highest pain in your {joint} during the session?',
-  'pain.limit': 'During the exercises, pain in your {joint} up to {limit} of 10 is all right.',
   'pain.limit-hint': 'Up to {limit} of 10 is all right for you.',
   'after.during-hint': 'Joint pain only. The burn in the muscle comes next.',
   'after.after': 'How is the pain in your {joint} now?',

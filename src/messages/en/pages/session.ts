@@ -1,7 +1,6 @@
 /** Doing the exercises. */
 export const words = {
   'session.caption': 'Exercise {number} of {of}',
-  'item.how': 'How to do it',
   'item.load': 'Which weight do you use?',
   'item.load-planned': '{weight}, as planned',
   'item.load-other': 'Another weight',

@@ -48,4 +48,8 @@ export const words = {
   'elsewhere.take-over': 'Go on here',
   'visit.waits': 'Your clinic has questions for you before your visit.',
   'visit.begin-now': 'Answer them now',
+  'pain.limit': 'During the exercises, pain in your {joint} up to {limit} of 10 is all right.',
+  'item.how': 'How to do it',
+  'today.questions-missing': 'The questions have not been fetched yet. That needs a signal.',
+  'today.fetch-questions': 'Fetch them now',
 } as const;

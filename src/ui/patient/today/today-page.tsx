@@ -81,12 +81,12 @@ const LateMorning = ({ state, isReady, onMorning }: TodayPageProps) => {
   );
 };
 
-const TwoHours = ({ state, onTwoHours }: TodayPageProps) =>
+const TwoHours = ({ state, isReady, onTwoHours }: TodayPageProps) =>
   state.twoHoursOf !== null ? (
     <section className="first stack-close">
       <h2>{t('today.two-hours-title')}</h2>
       <p>{t('today.two-hours')}</p>
-      <Button isLarge isWide onClick={onTwoHours}>
+      <Button isLarge isWide disabled={!isReady} onClick={onTwoHours}>
         {t('today.two-hours-start')}
       </Button>
     </section>

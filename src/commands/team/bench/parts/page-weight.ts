@@ -3,7 +3,7 @@ import { gzipSync } from 'node:zlib';
 import { type Measured, type Part, rounded } from '../part.ts';
 import { withPages } from './page-servers.ts';
 
-const bar = 1.3;
+const bar = 1.22;
 
 /** Scripts named in the document; what only old browsers load is left out. */
 const scriptsIn = (html: string): readonly string[] => {
