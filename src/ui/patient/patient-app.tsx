@@ -11,6 +11,8 @@ import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
 import { hasCuffIn } from './questions/flag-list.ts';
+import { lastAnswerAt } from './session/away.ts';
+import type { SessionDraft } from './session/draft.ts';
 import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
@@ -24,6 +26,11 @@ const SeldomNeeded = lazy(() =>
   import('./today/seldom-needed.tsx')
     .then((file) => ({ default: file.SeldomNeeded }))
     .catch(() => ({ default: () => null })),
+);
+
+/** A session of another day: seldom, so its scripts come when they are wanted. */
+const EarlierSession = lazy(() =>
+  import('./today/earlier-session.tsx').then((file) => ({ default: file.EarlierSession })),
 );
 
 /** Asked once a day at most, and only where the clinic asks it: its scripts come when they are wanted. */
@@ -52,6 +59,16 @@ const SavedEntries = ({ at }: ScreenProps) => (
   />
 );
 
+const Earlier = ({ at: { session }, draft }: ScreenProps & { readonly draft: SessionDraft }) => (
+  <Suspense fallback={null}>
+    <EarlierSession
+      draft={draft}
+      onSend={() => session.send({ type: 'sent', now: lastAnswerAt(draft) })}
+      onThrowAway={session.drop}
+    />
+  </Suspense>
+);
+
 const Home = ({ at }: ScreenProps) => {
   const { session, morning, go, view } = at;
   const state = dayState(view, at.outbox.state.entries, useNow(at.clock, view.asksTwoHours));
@@ -64,10 +81,14 @@ const Home = ({ at }: ScreenProps) => {
       runningSince={running?.beganAt ?? null}
       state={state}
       isReady={session.draft !== undefined && morning.draft !== undefined}
+      earlier={running && at.isEarlier ? <Earlier at={at} draft={running} /> : undefined}
       onStart={(isEasierSession) =>
         go({ screen: 'session', step: session.begin(isEasierSession, at.enteredAs).step })
       }
-      onResume={() => running && go({ screen: 'session', step: running.step })}
+      onResume={() => {
+        session.send({ type: 'resumed' });
+        if (running) go({ screen: 'session', step: running.step });
+      }}
       onDiscard={running && didWork(running) ? undefined : session.drop}
       onMorning={(day) => beginMorning(day)}
       onChangeMorning={(entryId) => beginMorning(view.day, entryId)}

@@ -14,6 +14,7 @@ import {
   usePlace,
 } from './phone/use-place.ts';
 import { useTabLock } from './phone/use-tab-lock.ts';
+import { isOfEarlierDay } from './session/away.ts';
 import type { SessionDraft } from './session/draft.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';
@@ -40,18 +41,26 @@ const useReturn = (
   go: (place: Place) => void,
   session: ReturnType<typeof useSession>['draft'],
   morning: ReturnType<typeof useMorning>['draft'],
+  isEarlier: boolean,
 ) => {
   const [before] = useState(() => (typeof window === 'undefined' ? null : screenBeforeReload()));
   const isDone = useRef(false);
   useEffect(() => {
     if (isDone.current || session === undefined || morning === undefined) return;
     isDone.current = true;
-    if (session?.endedAt === null && (before === 'session' || isCuffRunning(session))) {
+    if (session?.endedAt === null && !isEarlier && (before === 'session' || isCuffRunning(session))) {
       go({ screen: 'session', step: session.step });
     } else if (morning?.endedAt === null && before === 'morning') {
       go({ screen: 'morning', step: morning.step });
     }
-  }, [go, session, morning, before]);
+  }, [go, session, morning, before, isEarlier]);
+};
+
+/** A session left open over days: today's page says what can still be done with it. */
+const useWayHome = ({ go }: { readonly go: (place: Place) => void }, isWanted: boolean) => {
+  useEffect(() => {
+    if (isWanted) go(home);
+  }, [isWanted, go]);
 };
 
 /** The view as it reads on the phone's own day, which moves on at midnight also without signal. */
@@ -80,13 +89,14 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const outbox = useOutbox(owner, clock);
   const session = useSession(view, owner, isLocked, clock, outbox.save);
   const morning = useMorning(view, owner, isLocked, clock, outbox.save);
+  const isEarlier = session.draft ? isOfEarlierDay(session.draft, view.day, clock()) : false;
   /** A step reached by Back is told to the reducer; what has ended leads back to today. */
   const onBack = (to: Place): Place => {
     // With a cuff on no way back leads from its clock and its stop button.
     if (isCuffRunning(session.draft) && to.screen !== 'session')
       return stayAt({ screen: 'session', step: session.draft.step });
     const isOpen =
-      (to.screen === 'session' && session.draft?.endedAt === null) ||
+      (to.screen === 'session' && session.draft?.endedAt === null && !isEarlier) ||
       (to.screen === 'morning' && morning.draft?.endedAt === null);
     if (!isOpen) return home;
     (to.screen === 'session' ? session : morning).send({ type: 'go', step: to.step });
@@ -95,10 +105,11 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const at = usePlace(onBack);
   useSteps(at, 'session', session.draft?.step);
   useSteps(at, 'morning', morning.draft?.step);
-  useReturn(at.go, session.draft, morning.draft);
+  useReturn(at.go, session.draft, morning.draft, isEarlier);
+  useWayHome(at, isEarlier && at.place.screen === 'session');
   useHeadingFocus(`${at.place.screen} ${at.place.step}`);
   usePausedUpdates(at.place.screen !== 'today');
-  return { view, clock, outbox, session, morning, tabLock, enteredAs, setEnteredAs, ...at };
+  return { view, clock, outbox, session, isEarlier, morning, tabLock, enteredAs, setEnteredAs, ...at };
 };
 
 export type DayHandle = ReturnType<typeof useDay>;

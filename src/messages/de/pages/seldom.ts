@@ -25,4 +25,17 @@ export const words = {
   'preferences.sound-none': 'Nur anzeigen',
   'preferences.sound-buzz': 'Vibrieren',
   'preferences.sound-tone': 'Vibrieren und Ton',
+  'earlier.title': {
+    by: 'count',
+    one: 'Vom {date}: 1 Satz gemacht',
+    other: 'Vom {date}: {count} Sätze gemacht',
+  },
+  'earlier.title-none': 'Vom {date}: noch kein Satz gemacht',
+  'earlier.about':
+    'Damit können Sie heute nicht weitermachen. Danach kommt das Training von heute, ganz von vorn. Was Sie damals gemacht haben, bekommt die Praxis mit der Uhrzeit von damals.',
+  'earlier.send': 'Senden, was ich gemacht habe',
+  'earlier.throw-away': 'Verwerfen',
+  'earlier.sure': 'Wirklich verwerfen? Ihre Praxis sieht es dann nicht.',
+  'earlier.yes': 'Ja, verwerfen',
+  'earlier.no': 'Nein, behalten',
 } as const satisfies Same<typeof english>;

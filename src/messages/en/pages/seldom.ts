@@ -22,4 +22,17 @@ export const words = {
   'preferences.sound-none': 'Show it only',
   'preferences.sound-buzz': 'Buzz',
   'preferences.sound-tone': 'Buzz and sound',
+  'earlier.title': {
+    by: 'count',
+    one: 'From {date}: 1 set done',
+    other: 'From {date}: {count} sets done',
+  },
+  'earlier.title-none': 'From {date}: no set done',
+  'earlier.about':
+    'You can’t go on with it today. After this comes today’s session, from the start. Your clinic gets what you did then, with the time of that day.',
+  'earlier.send': 'Send what I did',
+  'earlier.throw-away': 'Throw it away',
+  'earlier.sure': 'Throw it away for good? Your clinic will not see it.',
+  'earlier.yes': 'Yes, throw it away',
+  'earlier.no': 'No, keep it',
 } as const;

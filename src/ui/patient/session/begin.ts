@@ -79,6 +79,7 @@ export const beginSession = ({
     didExtra: null,
     stoppedByFlag: false,
     endedAt: null,
+    answeredAt: now,
   };
   return { ...draft, step: stepsOf(draft)[0] ?? 'check' };
 };
