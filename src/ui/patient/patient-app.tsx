@@ -3,7 +3,7 @@
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
-import { lazy, Suspense, useMemo } from 'react';
+import { lazy, Suspense, useCallback, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { dayState, hasArrived } from './day-state.ts';
 import { MorningScreen } from './morning/morning-screen.tsx';
@@ -11,12 +11,12 @@ import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
 import { hasCuffIn } from './questions/flag-list.ts';
-import { lastAnswerAt } from './session/away.ts';
 import type { SessionDraft } from './session/draft.ts';
 import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
 import { TodayPage } from './today/today-page.tsx';
+import { Earlier, Unusual } from './today/unusual.tsx';
 import { QuestionsWait, SeldomLinks } from './today/visit-links.tsx';
 import { type DayHandle, useDay } from './use-day.ts';
 import { useWorker } from './worker/use-worker.ts';
@@ -26,11 +26,6 @@ const SeldomNeeded = lazy(() =>
   import('./today/seldom-needed.tsx')
     .then((file) => ({ default: file.SeldomNeeded }))
     .catch(() => ({ default: () => null })),
-);
-
-/** A session of another day: seldom, so its scripts come when they are wanted. */
-const EarlierSession = lazy(() =>
-  import('./today/earlier-session.tsx').then((file) => ({ default: file.EarlierSession })),
 );
 
 /** Asked once a day at most, and only where the clinic asks it: its scripts come when they are wanted. */
@@ -59,16 +54,6 @@ const SavedEntries = ({ at }: ScreenProps) => (
   />
 );
 
-const Earlier = ({ at: { session }, draft }: ScreenProps & { readonly draft: SessionDraft }) => (
-  <Suspense fallback={null}>
-    <EarlierSession
-      draft={draft}
-      onSend={() => session.send({ type: 'sent', now: lastAnswerAt(draft) })}
-      onThrowAway={session.drop}
-    />
-  </Suspense>
-);
-
 const Home = ({ at }: ScreenProps) => {
   const { session, morning, go, view } = at;
   const state = dayState(view, at.outbox.state.entries, useNow(at.clock, view.asksTwoHours));
@@ -90,13 +75,14 @@ const Home = ({ at }: ScreenProps) => {
         if (running) go({ screen: 'session', step: running.step });
       }}
       onDiscard={running && didWork(running) ? undefined : session.drop}
-      onMorning={(day) => beginMorning(day)}
+      onMorning={(day) => beginMorning(day, day === view.day ? state.morningToChange : null)}
       onChangeMorning={(entryId) => beginMorning(view.day, entryId)}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       notice={
         <>
           {at.tabLock.isLocked === false ? <Elsewhere onTakeOver={at.tabLock.takeOver} /> : null}
           <QuestionsWait isWaiting={view.questionsWait} />
+          <Unusual at={at} state={state} onMorning={() => beginMorning(view.day, state.morningToChange)} />
         </>
       }
       foot={
@@ -113,21 +99,26 @@ const Home = ({ at }: ScreenProps) => {
   );
 };
 
-const Session = ({ at }: ScreenProps) =>
-  at.session.draft ? (
+const RunningSession = ({ at, draft }: ScreenProps & { readonly draft: SessionDraft }) => {
+  const shift = at.view.clockOffset + (draft.clockLacksMs ?? 0);
+  // The clock it began with: one measured anew in its middle would jump.
+  const clock = useCallback(() => Date.now() + shift, [shift]);
+  return (
     <SessionScreen
-      draft={at.session.draft}
+      draft={draft}
       clinic={at.view.clinic}
-      hasCuff={hasCuffIn([...at.view.exercises, ...at.session.draft.items])}
+      hasCuff={hasCuffIn([...at.view.exercises, ...draft.items])}
       asksPregnancy={at.view.asksPregnancy}
-      clock={at.clock}
+      clock={clock}
       send={at.session.send}
-      hasArrived={hasArrived(at.outbox.state.entries, at.session.draft.entryId)}
+      hasArrived={hasArrived(at.outbox.state.entries, draft.entryId)}
       onHome={() => at.go(home)}
     />
-  ) : (
-    <Home at={at} />
   );
+};
+
+const Session = ({ at }: ScreenProps) =>
+  at.session.draft ? <RunningSession at={at} draft={at.session.draft} /> : <Home at={at} />;
 
 const Morning = ({ at }: ScreenProps) =>
   at.morning.draft ? (

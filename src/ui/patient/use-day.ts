@@ -1,6 +1,6 @@
 'use client';
 /** Everything the patient's document runs on: clock, outbox, session, morning, and the place one is at. */
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import { useMorning } from './morning/use-morning.ts';
@@ -13,12 +13,13 @@ import {
   useHeadingFocus,
   usePlace,
 } from './phone/use-place.ts';
+import { type RightClock, useRightClock } from './phone/use-right-clock.ts';
 import { useTabLock } from './phone/use-tab-lock.ts';
 import { isOfEarlierDay } from './session/away.ts';
 import type { SessionDraft } from './session/draft.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';
-import { type DayView, phoneDay, viewOnDay } from './view-on-day.ts';
+import { type DayView, type Moment, momentOf, viewOnDay } from './view-on-day.ts';
 import { usePausedUpdates } from './worker/use-worker.ts';
 
 /** A step forward is written into the history. */
@@ -63,11 +64,19 @@ const useWayHome = ({ go }: { readonly go: (place: Place) => void }, isWanted: b
   }, [isWanted, go]);
 };
 
-/** The view as it reads on the phone's own day, which moves on at midnight also without signal. */
-const useViewOfDay = (given: TodayView, clock: () => number): DayView => {
-  const [day, setDay] = useState(given.day);
+/**
+ * The view as it reads on the phone's own day, which moves on at midnight also without signal. Until the
+ * clock has been measured the page stands as the clinic gave it.
+ */
+const useViewOfDay = (given: TodayView, { clock, lacksMs, isMeasured }: RightClock): DayView => {
+  const [moment, setMoment] = useState<Moment | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new measure moves the clock that is read here.
   useEffect(() => {
-    const look = () => setDay(phoneDay(clock()));
+    const look = () => {
+      const now = momentOf(given, clock());
+      setMoment((before) => (JSON.stringify(before) === JSON.stringify(now) ? before : now));
+    };
+    if (!isMeasured) return;
     look();
     const timer = setInterval(look, 30_000);
     document.addEventListener('visibilitychange', look);
@@ -75,14 +84,14 @@ const useViewOfDay = (given: TodayView, clock: () => number): DayView => {
       clearInterval(timer);
       document.removeEventListener('visibilitychange', look);
     };
-  }, [clock]);
-  return useMemo(() => viewOnDay(given, day), [given, day]);
+  }, [given, clock, lacksMs, isMeasured]);
+  return useMemo(() => viewOnDay(given, moment?.day ?? given.day, moment ?? undefined), [given, moment]);
 };
 
 export const useDay = (given: TodayView, owner: Owner) => {
-  const { clockOffset } = given;
-  const clock = useCallback(() => Date.now() + clockOffset, [clockOffset]);
-  const view = useViewOfDay(given, clock);
+  const right = useRightClock(given.clockOffset);
+  const { clock, lacksMs } = right;
+  const view = useViewOfDay(given, right);
   const tabLock = useTabLock(`loadgate-writing ${owner.id}`);
   const isLocked = tabLock.isLocked === true;
   const [enteredAs, setEnteredAs] = useState<Carer | null>(null);
@@ -109,7 +118,19 @@ export const useDay = (given: TodayView, owner: Owner) => {
   useWayHome(at, isEarlier && at.place.screen === 'session');
   useHeadingFocus(`${at.place.screen} ${at.place.step}`);
   usePausedUpdates(at.place.screen !== 'today');
-  return { view, clock, outbox, session, isEarlier, morning, tabLock, enteredAs, setEnteredAs, ...at };
+  return {
+    view,
+    clock,
+    lacksMs,
+    outbox,
+    session,
+    isEarlier,
+    morning,
+    tabLock,
+    enteredAs,
+    setEnteredAs,
+    ...at,
+  };
 };
 
 export type DayHandle = ReturnType<typeof useDay>;

@@ -60,6 +60,7 @@ export const useSession = (
         entryId: crypto.randomUUID(),
         zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
         now: Math.round(clock()),
+        clockLacksMs: Math.round(clock() - Date.now() - view.clockOffset),
         isEasierSession,
         enteredAs,
       });
