@@ -91,6 +91,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'patient.consents.give': ofPatient,
   'patient.consents.refuse': ofPatient,
   'patient.consents.withdraw': ofPatient,
+  'patient.entries.keepMorning': ofPatient,
   'patient.entries.send': ofPatient,
   'patient.history.get': ofPatient,
   'patient.messages.get': ofPatient,

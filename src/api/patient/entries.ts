@@ -5,6 +5,7 @@ import { carers } from '#core/record/entry-words.ts';
 import type { Access } from '#data/access.ts';
 import { reportEntrySigns } from '#data/danger/warning-signs.ts';
 import { whyNotAmended } from '#data/entries/amendable.ts';
+import { keepMorning } from '#data/entries/keep-morning.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { Problem } from '../errors.ts';
 import { entryKinds, take, told } from '../take-entries.ts';
@@ -56,7 +57,17 @@ const keepSigns = async (access: Access, patientId: string, entry: unknown): Pro
   if (data) await reportEntrySigns(access, patientId, { ...data, flags: data.redFlags, source: 'patient' });
 };
 
+const entryId = z.string().min(1).max(64);
+
 export const entriesRouter = router({
+  /** One morning answered on two phones: which answers count. */
+  keepMorning: patientProcedure
+    .input(z.object({ keep: entryId, instead: entryId }))
+    .mutation(async ({ ctx: { access, patient }, input }) => {
+      if (!(await keepMorning(access, patient.id, input)))
+        throw new Problem('refused', refusalText('answer-changed-already'));
+    }),
+
   send: patientProcedure
     .input(z.object({ kind: z.enum(entryKinds), entry: z.unknown() }))
     .mutation(async ({ ctx: { access, patient }, input: { kind, entry } }) => {

@@ -1,12 +1,19 @@
 /** What the phone needs for one day: everything, so that the page works on with no signal. */
 
 import type { Contact, Today } from '#core/decision/answers.ts';
+import type { MorningState } from '#core/decision/morning-window.ts';
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Text } from '#messages/text.ts';
+
+/** What one entry said of the joints this morning. */
+export interface MorningTold {
+  readonly entryId: string;
+  readonly pains: readonly { readonly joint: Joint; readonly pain: number | null }[];
+}
 
 export interface TodayView {
   readonly day: Day;
@@ -15,6 +22,8 @@ export interface TodayView {
   readonly givenName: string;
   readonly clinic: {
     readonly name: string;
+    /** Time zone of its day; absent on a page kept by an earlier release. */
+    readonly zone?: string;
     readonly phone: string;
     readonly emergencyNumber: string;
     /** Rung when nobody answers at the clinic; the emergency number until the clinic has entered one. */
@@ -30,14 +39,27 @@ export interface TodayView {
   readonly exercises: readonly TodayExercise[];
   /** What each answer to “pain now” leaves of today, per followed joint. */
   readonly painLookups: readonly PainLookup[];
-  /** The next-morning answers of today: due when a session was done yesterday or a joint is followed daily. */
+  /** The next-morning answers of today. */
   readonly morning: {
+    /** Asked, and not yet answered at an hour that counts. */
     readonly due: boolean;
+    /** Answered at any hour. */
     readonly answered: boolean;
     /** Yesterday's check was not given and the clinic still takes it. */
     readonly yesterdayOpen: boolean;
     readonly canBeLate: boolean;
+    /** Local hours between which an answer speaks of the morning. This and what follows is absent on a page kept by an earlier release. */
+    readonly fromHour?: number;
+    readonly toHour?: number;
+    /** As it is at the clinic. */
+    readonly state?: MorningState;
+    /** Entry of the answers of today that stand. */
+    readonly entryId?: string | null;
+    /** Answered on two phones, and not yet said which counts. */
+    readonly twice?: { readonly first: MorningTold; readonly last: MorningTold } | null;
   };
+  /** Days near today on which a session or morning answers are recorded; absent on a page kept by an earlier release. */
+  readonly recordedDays?: { readonly sessions: readonly Day[]; readonly mornings: readonly Day[] };
   /** Last day on which dark urine and unusual muscle pain are asked apart; null = not now. */
   readonly urineAskedUntil: Day | null;
   /** Days for which a phone without signal may go on by this page. */

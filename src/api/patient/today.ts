@@ -1,6 +1,7 @@
 /** The patient's day: what to do, with which load, and what changed. */
 
 import { painLookup } from '#core/decision/pain-lookup.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
 import { asksNothing, hasWithdrawnLately } from '#core/episode/suspensions.ts';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import type { Joint } from '#core/exercises/joints.ts';
@@ -13,11 +14,12 @@ import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { flagsByEntry } from '#data/danger/danger-record.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
+import { morningsOfDay } from '#data/entries/mornings-of-day.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
 import { type Clinic, clinicOf, type Patient } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { planOf } from '#data/plan/plan-of.ts';
-import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
 import { hoursText } from '#messages/hours.ts';
@@ -25,6 +27,7 @@ import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { dangerTexts } from './today-danger.ts';
 import { exercisesOn } from './today-exercise.ts';
+import { morningView } from './today-morning.ts';
 import { holdTexts, newestMessages, recentChanges } from './today-news.ts';
 import type { TodayView } from './today-view.ts';
 
@@ -34,36 +37,27 @@ const daySettings = async (access: Access): Promise<Readonly<Record<ProgrammeSet
   return Object.fromEntries(values);
 };
 
-interface MorningContext {
-  readonly access: Access;
-  readonly mornings: readonly { readonly day: Day }[];
-  /** Somebody is asked about a joint each morning, and care is not on a break. */
-  readonly isAsked: boolean;
-  readonly lateDays: number;
-  readonly versions: readonly Prescription[];
-}
-
-/** A check is late only where the dose has stood since before yesterday. */
-const settledMs = 36 * 3_600_000;
-
-const morningView = (at: MorningContext): TodayView['morning'] => {
-  const { access, mornings, isAsked } = at;
-  const isAnswered = (day: Day) => mornings.some((morning) => morning.day === day);
-  const canBeLate = at.lateDays > 0 && isAsked;
-  const hasBegun = at.versions.some((row) => access.now - (row.signedAt ?? access.now) > settledMs);
-  return {
-    due: isAsked && !isAnswered(access.day),
-    answered: isAnswered(access.day),
-    yesterdayOpen: canBeLate && hasBegun && !isAnswered(addDays(access.day, -1)),
-    canBeLate,
-  };
-};
-
 /** A number is read in one go: it never breaks at the end of a line. */
 const unbroken = (number: string): string => number.replaceAll(' ', '\u00a0');
 
+const daysOf = (rows: readonly { readonly day: Day }[]): readonly Day[] => [
+  ...new Set(rows.map(({ day }) => day)),
+];
+
+const momentOf = ({ now, day }: Access) => ({ instant: now, day });
+
+const recorded = (
+  day: Day,
+  sessions: readonly { readonly day: Day }[],
+  mornings: readonly { readonly day: Day }[],
+): Pick<TodayView, 'sessionSent' | 'recordedDays'> => ({
+  sessionSent: sessions.some((session) => session.day === day),
+  recordedDays: { sessions: daysOf(sessions), mornings: daysOf(mornings) },
+});
+
 const clinicView = (clinic: Clinic): TodayView['clinic'] => ({
   name: clinic.name,
+  zone: clinic.zone,
   phone: unbroken(clinic.phone),
   emergencyNumber: clinic.emergencyNumber,
   urgentNumber: unbroken(urgentNumberOf(clinic)),
@@ -94,7 +88,6 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
   const record = await recordOf(access, patient.id, undefined, written);
   const isQuiet = asksNothing(care);
-  const moment = { instant: access.now, day: access.day };
   return {
     day: access.day,
     clockOffset,
@@ -111,15 +104,18 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
     exercises: exercisesOn(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }),
-    painLookups: record ? followed.map((joint) => painLookup(record, joint, moment)) : [],
+    painLookups: record ? followed.map((joint) => painLookup(record, joint, momentOf(access))) : [],
     morning: morningView({
       access,
+      zone: clinic.zone,
       mornings,
+      ofToday: await morningsOfDay(access, patient.id, access.day, mornings),
       isAsked: followed.length > 0 && !isQuiet,
       lateDays: settings['late-morning-days'],
+      settings: engineSettingValues(await settingsOf(access)),
       versions,
     }),
-    sessionSent: sessions.some((session) => session.day === access.day),
+    ...recorded(access.day, sessions, mornings),
     ...(await dangerView(access, patient.id, plan, clinic)),
     changes: [
       ...holdTexts(plan, hasWithdrawnLately(care.consents, access.now)),

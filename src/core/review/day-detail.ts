@@ -66,6 +66,9 @@ const morningLine = ({ morning }: ReviewRow): readonly string[] =>
   morning
     ? [
         `Morning: pain ${morning.pain}, stiffness ${morning.stiffnessMinutes} min, swelling ${swellingText(morning)}.`,
+        ...(morning.alsoPain
+          ? [`Answered more than once that morning; pain before that: ${morning.alsoPain.join(', ')}.`]
+          : []),
       ]
     : [];
 

@@ -33,6 +33,8 @@ export type MorningAnswers = { readonly [N in AnswerName]: Read<JointMorningAnsw
   readonly swellingQuestion: SwellingQuestion;
   readonly clockDoubtful: boolean;
   readonly amended: boolean;
+  /** Pain in other answers of the same morning, as from a second phone, in the order in which they came. */
+  readonly alsoPain?: readonly Answered[];
 };
 
 const answered = <V>(given: V, isDoubtful: boolean): Read<V> =>
@@ -120,7 +122,12 @@ export const morningsByDay = (wanted: MorningsWanted): ReadonlyMap<Day, MorningA
   for (const morning of wanted.mornings) {
     if (morning.day < since || morning.day > today) continue;
     const row = morning.joints.find((one) => one.joint === joint);
-    if (row) byDay.set(morning.day, fromRow(row, morning));
+    if (!row) continue;
+    const before = byDay.get(morning.day);
+    const read = fromRow(row, morning);
+    const also =
+      before && before !== unanswered && !read.amended ? [...(before.alsoPain ?? []), before.pain] : [];
+    byDay.set(morning.day, also.length > 0 ? { ...read, alsoPain: also } : read);
   }
   return byDay;
 };

@@ -74,7 +74,7 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
   'entry-conflict': () => 'The same entry was received twice with different content.',
   'awaiting-signature': () => 'A prescription needs a signature.',
   'clock-doubtful': () =>
-    'An entry came from a phone whose clock may be wrong. It counts as missing until confirmed.',
+    'An entry has a time that may be wrong: the phone’s clock was off, or the session lasted over 4 hours. It counts as missing until confirmed.',
   'missing-answers': (item, today) => `No morning answers for ${days(item.facts.from, today)}.`,
   'screening-due': (item, today) =>
     item.facts.from

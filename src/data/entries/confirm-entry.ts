@@ -57,18 +57,24 @@ const copySession = async (tx: Db, access: Access, patientId: string, id: string
   return copy.id;
 };
 
+type MorningRow = typeof morning.$inferSelect;
+
+/** Stores a morning anew as the copy says, with the answers about each joint; the new id. */
+export const insertCopy = async (tx: Db, from: MorningRow, copy: MorningRow): Promise<string> => {
+  await tx.insert(morning).values(copy);
+  const joints = await tx.select().from(morningJoint).where(eq(morningJoint.morningId, from.id));
+  if (joints.length > 0)
+    await tx.insert(morningJoint).values(joints.map((joint) => ({ ...joint, morningId: copy.id })));
+  return copy.id;
+};
+
 const copyMorning = async (tx: Db, access: Access, patientId: string, id: string): Promise<string | null> => {
   const [row] = await tx
     .select()
     .from(morning)
     .where(and(eq(morning.clinicId, access.clinicId), eq(morning.patientId, patientId), eq(morning.id, id)));
   if (!row?.clockDoubtful) return null;
-  const copy = confirmed(row, access);
-  await tx.insert(morning).values(copy);
-  const joints = await tx.select().from(morningJoint).where(eq(morningJoint.morningId, id));
-  if (joints.length > 0)
-    await tx.insert(morningJoint).values(joints.map((joint) => ({ ...joint, morningId: copy.id })));
-  return copy.id;
+  return insertCopy(tx, row, confirmed(row, access));
 };
 
 /** False when there is no such entry, or its clock is not in doubt. */

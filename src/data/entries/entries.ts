@@ -31,6 +31,12 @@ const clockToleranceMs = 10 * 60_000;
 const isDoubtful = (access: Access, entry: Entry, spokenOf: number): boolean =>
   Math.abs(access.now - entry.sentAt) > clockToleranceMs || spokenOf > entry.sentAt + clockToleranceMs;
 
+/**
+ * No session at home lasts so long: it lay open, and when the work was done is not known. Common practice, no
+ * source. Over it the entry counts as one from a doubtful clock until a clinician confirms it.
+ */
+const longestSessionMs = 4 * 3_600_000;
+
 const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful: boolean) => ({
   id: randomUUID(),
   clinicId: access.clinicId,
@@ -94,7 +100,8 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
     if (before) return before;
     const stranger = await foreignPrescription(access, patientId, entry);
     if (stranger) return { kind: 'unknown-prescription', prescriptionId: stranger };
-    const clockDoubtful = isDoubtful(access, entry, entry.endedAt);
+    const isTooLong = entry.endedAt - entry.beganAt > longestSessionMs;
+    const clockDoubtful = isTooLong || isDoubtful(access, entry, entry.endedAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     const { beganAt, endedAt, kind, stoppedByFlag } = entry;
     const answered = openAnswers(entry);

@@ -7,6 +7,7 @@ import { cache } from 'react';
 import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
 import { runtime } from '../runtime.ts';
+import { phoneHere } from '../sign-in/phone-here.ts';
 import { observeCalls } from '../telemetry/telemetry.ts';
 import { contextFor } from './context.ts';
 
@@ -24,10 +25,13 @@ export const serverCaller = async () => createCaller(await requestContext());
 /** Who is signed in, or null. */
 export const signedInPerson = async (): Promise<Person | null> => (await requestContext()).person;
 
+/** An enrolled phone is opened by its PIN; anybody else signs in with an address and a passphrase. */
+const toSignIn = async (): Promise<never> => redirect((await phoneHere()) === 'none' ? '/sign-in' : '/pin');
+
 /** The signed-in person of one of the roles; anybody else is sent to sign in or to their own start. */
 export const requirePerson = async (...roles: readonly Person['role'][]): Promise<Person> => {
   const person = await signedInPerson();
-  if (!person) redirect('/sign-in');
+  if (!person) return toSignIn();
   if (person.setUp !== 'done') redirect('/account');
   if (!roles.includes(person.role)) redirect('/');
   return person;
@@ -36,7 +40,7 @@ export const requirePerson = async (...roles: readonly Person['role'][]): Promis
 /** Anybody signed in, also before the sign-in is fully set up: for the pages on which that is done. */
 export const requireAnyone = async (): Promise<Person> => {
   const person = await signedInPerson();
-  if (!person) redirect('/sign-in');
+  if (!person) return toSignIn();
   return person;
 };
 

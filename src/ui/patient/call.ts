@@ -4,6 +4,7 @@ export type PatientCall =
   | 'consents.give'
   | 'consents.refuse'
   | 'consents.withdraw'
+  | 'entries.keepMorning'
   | 'messages.send';
 
 /** True when it was taken; false when it was not, or nobody answered. */

@@ -1,8 +1,8 @@
 /** What today's page says of the day, from the clinic's view and from what this phone keeps. Pure. */
-import type { TodayView } from '#api/patient/today-view.ts';
 import { morningsAsked } from '#core/prescribing/programme/urine-question.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Saved } from './outbox/outbox.ts';
+import { type DayView, momentOf } from './view-on-day.ts';
 
 const twoHoursMs = 2 * 60 * 60 * 1000;
 /** A session of the evening is still asked about past midnight; the night after it is not. */
@@ -13,8 +13,11 @@ export interface DayState {
   /** A warning sign was told from this phone and the clinic's page does not speak of it yet: nothing is begun. */
   readonly hasReportedFlag: boolean;
   readonly isMorningDue: boolean;
+  /** Answered at an hour that counts. */
   readonly isMorningAnswered: boolean;
-  /** Entry of this morning's answers that the clinic has, sent from this phone: they can still be changed. */
+  /** Not answered so, and not the hour for it: whether something was kept all the same. */
+  readonly morningOutside: { readonly now: 'early' | 'over'; readonly isKept: boolean } | null;
+  /** Entry of this morning's answers that the clinic has: new ones are sent in its place. */
   readonly morningToChange: string | null;
   /** The day before, while its check may still be given. */
   readonly lateMorning: string | null;
@@ -27,7 +30,7 @@ export interface DayState {
 }
 
 type Asked = Pick<
-  TodayView,
+  DayView,
   | 'day'
   | 'sessionSent'
   | 'morning'
@@ -36,7 +39,9 @@ type Asked = Pick<
   | 'exercises'
   | 'followedJoints'
   | 'knownEntryIds'
->;
+  | 'clinic'
+> &
+  Partial<Pick<DayView, 'clinicDay' | 'morningNow'>>;
 
 const isOf = (saved: Saved, kind: Saved['kind'], day: string): boolean =>
   saved.kind === kind && saved.day === day;
@@ -60,12 +65,23 @@ const twoHours = (view: Asked, entries: readonly Saved[], now: number) => {
   return { of: isLeft ? of.entryId : null, answered: answers.length };
 };
 
-const morningToChange = (entries: readonly Saved[], day: string): string | null =>
-  entries
-    .filter((saved) => isOf(saved, 'morning', day) && saved.status !== 'aside')
-    .sort((a, b) => b.savedAt - a.savedAt)
-    .slice(0, 1)
-    .find((saved) => saved.status === 'stored')?.entryId ?? null;
+/** Of this phone the newest, once the clinic has it; else what the clinic has from another phone. */
+const morningToChange = (view: Asked, entries: readonly Saved[]): string | null => {
+  // A change is taken on the clinic's own day alone.
+  if ((view.clinicDay ?? view.day) !== view.day) return null;
+  const [newest] = entries
+    .filter((saved) => isOf(saved, 'morning', view.day) && saved.status !== 'aside')
+    .sort((a, b) => b.savedAt - a.savedAt);
+  if (newest) return newest.status === 'stored' ? newest.entryId : null;
+  return view.morning.entryId ?? null;
+};
+
+/** Answers given at an hour that speaks of the morning: as the clinic says, or kept on this phone. */
+const countsAsMorning = (view: Asked, entries: readonly Saved[]): boolean =>
+  (view.morning.answered && !view.morning.due) ||
+  entries.some(
+    (saved) => isOf(saved, 'morning', view.day) && momentOf(view, saved.savedAt).morning === 'open',
+  );
 
 /** A sign told here that the clinic's page does not speak of yet; what it knows it says for itself. */
 const stopsByItself = (view: Asked, { isUrgent, entryId, status, day }: Saved): boolean =>
@@ -75,15 +91,19 @@ export const dayState = (view: Asked, entries: readonly Saved[], now: number): D
   const sessions = entries.filter((saved) => isOf(saved, 'session', view.day));
   const isSent = view.sessionSent || sessions.some((saved) => saved.status === 'stored');
   const wasAnswered = (day: string) => entries.some((saved) => isOf(saved, 'morning', day));
-  const isMorningAnswered = view.morning.answered || wasAnswered(view.day);
+  const isMorningAnswered = countsAsMorning(view, entries);
+  const isKept = view.morning.answered || wasAnswered(view.day);
+  const { morningNow = 'open' } = view;
+  const isOpen = view.morning.due && !isMorningAnswered;
   const later = twoHours(view, entries, now);
   const yesterday = addDays(view.day, -1);
   return {
     session: isSent ? 'sent' : sessions.length > 0 ? 'kept-here' : 'open',
     hasReportedFlag: entries.some((saved) => stopsByItself(view, saved)),
-    isMorningDue: view.morning.due && !isMorningAnswered,
+    isMorningDue: isOpen && morningNow === 'open',
     isMorningAnswered,
-    morningToChange: morningToChange(entries, view.day),
+    morningOutside: isOpen && morningNow !== 'open' ? { now: morningNow, isKept } : null,
+    morningToChange: morningToChange(view, entries),
     lateMorning: view.morning.yesterdayOpen && !wasAnswered(yesterday) ? yesterday : null,
     asksUrine: asksUrine(view, entries),
     twoHoursOf: later.of,

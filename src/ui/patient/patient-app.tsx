@@ -3,18 +3,21 @@
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
-import { lazy, Suspense, useMemo } from 'react';
+import { lazy, Suspense, useCallback, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { dayState, hasArrived } from './day-state.ts';
 import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
 import { hasCuffIn } from './questions/flag-list.ts';
+import type { SessionDraft } from './session/draft.ts';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
 import { QuestionsMissing } from './today/questions-missing.tsx';
 import { TodayPage } from './today/today-page.tsx';
+import { Earlier, Unusual } from './today/unusual.tsx';
 import { QuestionsWait, SeldomLinks } from './today/visit-links.tsx';
+import type { AskedPages } from './use-asked-pages.ts';
 import { type DayHandle, useDay } from './use-day.ts';
 import { useWorker } from './worker/use-worker.ts';
 
@@ -58,12 +61,16 @@ const Home = ({ at }: ScreenProps) => {
       runningSince={running?.beganAt ?? null}
       state={state}
       isReady={at.asked !== null && session.draft !== undefined && morning.draft !== undefined}
+      earlier={running && at.isEarlier ? <Earlier at={at} draft={running} /> : undefined}
       onStart={(isEasierSession) =>
         go({ screen: 'session', step: session.begin(isEasierSession, at.enteredAs).step })
       }
-      onResume={() => running && go({ screen: 'session', step: running.step })}
+      onResume={() => {
+        session.send({ type: 'resumed' });
+        if (running) go({ screen: 'session', step: running.step });
+      }}
       onDiscard={running && didWork(running) ? undefined : session.drop}
-      onMorning={(day) => beginMorning(day)}
+      onMorning={(day) => beginMorning(day, day === view.day ? state.morningToChange : null)}
       onChangeMorning={(entryId) => beginMorning(view.day, entryId)}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       notice={
@@ -71,6 +78,7 @@ const Home = ({ at }: ScreenProps) => {
           {at.isAskedMissing ? <QuestionsMissing /> : null}
           {at.tabLock.isLocked === false ? <Elsewhere onTakeOver={at.tabLock.takeOver} /> : null}
           <QuestionsWait isWaiting={view.questionsWait} />
+          <Unusual at={at} state={state} onMorning={() => beginMorning(view.day, state.morningToChange)} />
         </>
       }
       foot={
@@ -87,18 +95,32 @@ const Home = ({ at }: ScreenProps) => {
   );
 };
 
-const Session = ({ at }: ScreenProps) =>
-  at.asked && at.session.draft ? (
-    <at.asked.SessionScreen
-      draft={at.session.draft}
+interface Running extends ScreenProps {
+  readonly pages: AskedPages;
+  readonly draft: SessionDraft;
+}
+
+const RunningSession = ({ at, pages, draft }: Running) => {
+  const shift = at.view.clockOffset + (draft.clockLacksMs ?? 0);
+  // The clock it began with: one measured anew in its middle would jump.
+  const clock = useCallback(() => Date.now() + shift, [shift]);
+  return (
+    <pages.SessionScreen
+      draft={draft}
       clinic={at.view.clinic}
-      hasCuff={hasCuffIn([...at.view.exercises, ...at.session.draft.items])}
+      hasCuff={hasCuffIn([...at.view.exercises, ...draft.items])}
       asksPregnancy={at.view.asksPregnancy}
-      clock={at.clock}
+      clock={clock}
       send={at.session.send}
-      hasArrived={hasArrived(at.outbox.state.entries, at.session.draft.entryId)}
+      hasArrived={hasArrived(at.outbox.state.entries, draft.entryId)}
       onHome={() => at.go(home)}
     />
+  );
+};
+
+const Session = ({ at }: ScreenProps) =>
+  at.asked && at.session.draft ? (
+    <RunningSession at={at} pages={at.asked} draft={at.session.draft} />
   ) : (
     <Home at={at} />
   );

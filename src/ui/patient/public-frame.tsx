@@ -13,7 +13,8 @@ export interface PublicFrameProps {
 }
 
 const Frame = ({ children }: Pick<PublicFrameProps, 'children'>) => (
-  <PageFrame audience="public" skipText={t('skip.main')} foot={<OtherLanguages />}>
+  <PageFrame audience="public" skipText={t('skip.main')}>
+    <OtherLanguages />
     {children}
   </PageFrame>
 );

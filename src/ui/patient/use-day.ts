@@ -1,6 +1,6 @@
 'use client';
 /** Everything the patient's document runs on: clock, outbox, session, morning, and the place one is at. */
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import { useMorning } from './morning/use-morning.ts';
@@ -13,12 +13,14 @@ import {
   useHeadingFocus,
   usePlace,
 } from './phone/use-place.ts';
+import { type RightClock, useRightClock } from './phone/use-right-clock.ts';
 import { useTabLock } from './phone/use-tab-lock.ts';
+import { isOfEarlierDay } from './session/away.ts';
 import type { SessionDraft } from './session/draft.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';
 import { useAskedPages } from './use-asked-pages.ts';
-import { type DayView, phoneDay, viewOnDay } from './view-on-day.ts';
+import { type DayView, type Moment, momentOf, viewOnDay } from './view-on-day.ts';
 import { usePausedUpdates } from './worker/use-worker.ts';
 
 /** A step forward is written into the history. */
@@ -41,26 +43,41 @@ const useReturn = (
   go: (place: Place) => void,
   session: ReturnType<typeof useSession>['draft'],
   morning: ReturnType<typeof useMorning>['draft'],
-  hasPages: boolean,
+  { hasPages, isEarlier }: { readonly hasPages: boolean; readonly isEarlier: boolean },
 ) => {
   const [before] = useState(() => (typeof window === 'undefined' ? null : screenBeforeReload()));
   const isDone = useRef(false);
   useEffect(() => {
     if (isDone.current || !hasPages || session === undefined || morning === undefined) return;
     isDone.current = true;
-    if (session?.endedAt === null && (before === 'session' || isCuffRunning(session))) {
+    if (session?.endedAt === null && !isEarlier && (before === 'session' || isCuffRunning(session))) {
       go({ screen: 'session', step: session.step });
     } else if (morning?.endedAt === null && before === 'morning') {
       go({ screen: 'morning', step: morning.step });
     }
-  }, [go, session, morning, hasPages, before]);
+  }, [go, session, morning, before, hasPages, isEarlier]);
 };
 
-/** The view as it reads on the phone's own day, which moves on at midnight also without signal. */
-const useViewOfDay = (given: TodayView, clock: () => number): DayView => {
-  const [day, setDay] = useState(given.day);
+/** A session left open over days: today's page says what can still be done with it. */
+const useWayHome = ({ go }: { readonly go: (place: Place) => void }, isWanted: boolean) => {
   useEffect(() => {
-    const look = () => setDay(phoneDay(clock()));
+    if (isWanted) go(home);
+  }, [isWanted, go]);
+};
+
+/**
+ * The view as it reads on the phone's own day, which moves on at midnight also without signal. Until the
+ * clock has been measured the page stands as the clinic gave it.
+ */
+const useViewOfDay = (given: TodayView, { clock, lacksMs, isMeasured }: RightClock): DayView => {
+  const [moment, setMoment] = useState<Moment | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new measure moves the clock that is read here.
+  useEffect(() => {
+    const look = () => {
+      const now = momentOf(given, clock());
+      setMoment((before) => (JSON.stringify(before) === JSON.stringify(now) ? before : now));
+    };
+    if (!isMeasured) return;
     look();
     const timer = setInterval(look, 30_000);
     document.addEventListener('visibilitychange', look);
@@ -68,27 +85,28 @@ const useViewOfDay = (given: TodayView, clock: () => number): DayView => {
       clearInterval(timer);
       document.removeEventListener('visibilitychange', look);
     };
-  }, [clock]);
-  return useMemo(() => viewOnDay(given, day), [given, day]);
+  }, [given, clock, lacksMs, isMeasured]);
+  return useMemo(() => viewOnDay(given, moment?.day ?? given.day, moment ?? undefined), [given, moment]);
 };
 
 export const useDay = (given: TodayView, owner: Owner) => {
-  const { clockOffset } = given;
-  const clock = useCallback(() => Date.now() + clockOffset, [clockOffset]);
-  const view = useViewOfDay(given, clock);
+  const right = useRightClock(given.clockOffset);
+  const { clock, lacksMs } = right;
+  const view = useViewOfDay(given, right);
   const tabLock = useTabLock(`loadgate-writing ${owner.id}`);
   const isLocked = tabLock.isLocked === true;
   const [enteredAs, setEnteredAs] = useState<Carer | null>(null);
   const outbox = useOutbox(owner, clock);
   const session = useSession(view, owner, isLocked, clock, outbox.save);
   const morning = useMorning(view, owner, isLocked, clock, outbox.save);
+  const isEarlier = session.draft ? isOfEarlierDay(session.draft, view.day, clock()) : false;
   /** A step reached by Back is told to the reducer; what has ended leads back to today. */
   const onBack = (to: Place): Place => {
     // With a cuff on no way back leads from its clock and its stop button.
     if (isCuffRunning(session.draft) && to.screen !== 'session')
       return stayAt({ screen: 'session', step: session.draft.step });
     const isOpen =
-      (to.screen === 'session' && session.draft?.endedAt === null) ||
+      (to.screen === 'session' && session.draft?.endedAt === null && !isEarlier) ||
       (to.screen === 'morning' && morning.draft?.endedAt === null);
     if (!isOpen) return home;
     (to.screen === 'session' ? session : morning).send({ type: 'go', step: to.step });
@@ -99,17 +117,19 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const asked = fetched === 'missing' ? null : fetched;
   useSteps(at, 'session', session.draft?.step);
   useSteps(at, 'morning', morning.draft?.step);
-  useReturn(at.go, session.draft, morning.draft, asked !== null);
+  useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null, isEarlier });
+  useWayHome(at, isEarlier && at.place.screen === 'session');
   useHeadingFocus(`${at.place.screen} ${at.place.step}`);
   usePausedUpdates(at.place.screen !== 'today');
-  const isAskedMissing = fetched === 'missing';
   return {
     asked,
-    isAskedMissing,
+    isAskedMissing: fetched === 'missing',
     view,
     clock,
+    lacksMs,
     outbox,
     session,
+    isEarlier,
     morning,
     tabLock,
     enteredAs,

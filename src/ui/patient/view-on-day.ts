@@ -4,6 +4,7 @@
  * and past the clinic's limit nothing is begun by an old page. Pure.
  */
 import type { TodayView } from '#api/patient/today-view.ts';
+import { type MorningState, morningStateAt } from '#core/decision/morning-window.ts';
 import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { addDays, daysBetween } from '#core/time/day.ts';
 
@@ -14,33 +15,82 @@ export const phoneDay = (now: number): string => {
   return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
 };
 
+/** The civil day in a zone named as phones and servers name it; Swedish writes days as ISO 8601 does. */
+const dayInZone = (now: number, zone: string): string =>
+  new Intl.DateTimeFormat('sv-SE', {
+    timeZone: zone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).format(now);
+
+/** What the hour is to the day: read on the phone, in its zone, but for the day of the clinic. */
+export interface Moment {
+  readonly day: string;
+  readonly clinicDay: string;
+  readonly morning: MorningState;
+}
+
+export const momentOf = ({ clinic, morning }: Pick<TodayView, 'clinic' | 'morning'>, now: number): Moment => {
+  const at = new Date(now);
+  const minute = at.getHours() * 60 + at.getMinutes();
+  const { fromHour = 0, toHour = 24 } = morning;
+  const day = phoneDay(now);
+  return {
+    day,
+    clinicDay: clinic.zone === undefined ? day : dayInZone(now, clinic.zone),
+    morning: morningStateAt(minute, fromHour, toHour),
+  };
+};
+
 export interface DayView extends TodayView {
   /** Day the clinic gave this page, where that is not today. */
   readonly givenOn: string | null;
   /** Older than the clinic lets a phone go on by. */
   readonly isTooOld: boolean;
+  /** Its day now; another than `day` where the phone is in another zone. */
+  readonly clinicDay: string;
+  readonly morningNow: MorningState;
 }
 
-export const viewOnDay = (view: TodayView, day: string): DayView => {
-  // A phone in a zone behind the clinic's keeps the clinic's day.
-  if (day <= view.day) return { ...view, givenOn: null, isTooOld: false };
+/** What is recorded of a day the page was not made for: known where it lies near, else nothing. */
+const ofOtherDay = (view: TodayView, day: string): Pick<TodayView, 'morning' | 'sessionSent'> => {
+  const { mornings, sessions } = view.recordedDays ?? {
+    mornings: view.morning.answered ? [view.day] : [],
+    sessions: view.sessionSent ? [view.day] : [],
+  };
+  const isAnswered = mornings.includes(day);
+  return {
+    sessionSent: sessions.includes(day),
+    morning: {
+      ...view.morning,
+      due: view.followedJoints.length > 0 && !view.asksNothing && !isAnswered,
+      answered: isAnswered,
+      yesterdayOpen: view.morning.canBeLate && !mornings.includes(addDays(day, -1)),
+      entryId: null,
+      twice: null,
+    },
+  };
+};
+
+export const viewOnDay = (view: TodayView, day: string, moment?: Moment): DayView => {
+  const clinicDay = moment?.clinicDay ?? day;
+  const ofClinic = {
+    clinicDay,
+    morningNow: moment?.morning ?? view.morning.state ?? 'open',
+    givenOn: clinicDay > view.day ? view.day : null,
+    isTooOld: daysBetween(view.day, clinicDay) > view.oldPageDays,
+  };
+  if (day === view.day) return { ...view, ...ofClinic };
   const weekday = weekdayOf(day);
-  const isNextDay = addDays(view.day, 1) === day;
   return {
     ...view,
+    ...ofClinic,
+    ...ofOtherDay(view, day),
     day,
-    givenOn: view.day,
-    isTooOld: daysBetween(view.day, day) > view.oldPageDays,
     exercises: view.exercises.map((one) => ({
       ...one,
       planned: one.weekdays === null || one.weekdays.includes(weekday),
     })),
-    morning: {
-      due: view.followedJoints.length > 0 && !view.asksNothing,
-      answered: false,
-      yesterdayOpen: view.morning.canBeLate && (isNextDay ? !view.morning.answered : true),
-      canBeLate: view.morning.canBeLate,
-    },
-    sessionSent: false,
   };
 };

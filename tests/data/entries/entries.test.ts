@@ -159,6 +159,24 @@ describe('entries of a phone', () => {
     ]);
   });
 
+  // Four hours: common practice, no source.
+  it('stores a session of over four hours and doubts its time; under and at four hours it does not', async () => {
+    const { clinician, patientId } = setting;
+    const doubts: (boolean | undefined)[] = [];
+    for (const minutes of [239, 240, 241, 33 * 60]) {
+      const beganAt = start - minutes * 60_000;
+      const stored = await takeSession(
+        clinician,
+        patientId,
+        sessionEntry({ entryId: `long-${minutes}`, beganAt, endedAt: start }),
+      );
+      doubts.push('clockDoubtful' in stored ? stored.clockDoubtful : undefined);
+    }
+    expect(doubts).toEqual([false, false, true, true]);
+    const record = await recordOf(clinician, patientId);
+    expect(record?.sessions.filter((session) => session.clockDoubtful)).toHaveLength(2);
+  });
+
   it('puts a session that began at 23:50 and ended at 00:20 on the day it began', async () => {
     const { clinician, patientId } = setting;
     const beganAt = Date.parse('2026-03-01T23:50:00Z');

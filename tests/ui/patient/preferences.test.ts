@@ -8,6 +8,7 @@ import { speak } from '#ui/language/speak.ts';
 import { dayText, lengthText, weekdayText } from '#ui/language/text-of-time.ts';
 import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/language/weight-text.ts';
 import { provide, setLanguage, t } from '#ui/language/words.ts';
+import { chosenFrom, cookieNames, languagesAsked } from '#ui/patient/preferences/chosen.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import '#ui/patient/words.ts';
 
@@ -44,6 +45,32 @@ describe('a language that cannot be had whole', () => {
     expect(dayText('2026-03-09')).toBe('Monday 9 March');
     isLost = false;
     expect(await speak('de')).toBe('de');
+  });
+});
+
+describe('the language a page starts in', () => {
+  const none = () => undefined;
+  const inLanguage = (...asked: readonly string[]) => chosenFrom(none, asked).language;
+
+  it('is the first the browser asks for that there is, whatever its region', () => {
+    expect(inLanguage('de-AT', 'en')).toBe('de');
+    expect(inLanguage('DE')).toBe('de');
+    expect(inLanguage('en-IE', 'de')).toBe('en');
+    expect(inLanguage('fr-FR', 'de-CH', 'en')).toBe('de');
+    expect(inLanguage('fr')).toBe('en');
+    expect(inLanguage()).toBe('en');
+  });
+
+  it('is what was chosen, once something was', () => {
+    const read = (name: string) => (name === cookieNames.language ? 'en' : undefined);
+    expect(chosenFrom(read, ['de']).language).toBe('en');
+  });
+
+  // RFC 9110: 12.5.4 for the field, 12.4.2 for its weights; one of weight 0 is not wanted.
+  it('reads the wish of a browser by its weights', () => {
+    expect(languagesAsked('da, en-gb;q=0.8, en;q=0.7')).toEqual(['da', 'en-gb', 'en']);
+    expect(languagesAsked('en;q=0.5, de-DE, fr;q=0')).toEqual(['de-DE', 'en']);
+    expect(languagesAsked('')).toEqual([]);
   });
 });
 

@@ -5,6 +5,7 @@
 
 import type { Joint } from '#core/exercises/joints.ts';
 import { type Day, dayNumber } from '#core/time/day.ts';
+import { morningStateAt } from '../morning-window.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { JointMorning, JointSession, RecordIndex } from './indexed-record.ts';
@@ -42,8 +43,8 @@ export const isKnown = ({ morning }: JointMorning, instant: number): boolean => 
 export const isMorningScore = ({ morning }: JointMorning, settings: EngineSettingValues): boolean =>
   !morning.clockDoubtful &&
   (morning.localMinute === undefined ||
-    (morning.localMinute >= settings['morning-from-hour'] * 60 &&
-      morning.localMinute < settings['morning-to-hour'] * 60));
+    morningStateAt(morning.localMinute, settings['morning-from-hour'], settings['morning-to-hour']) ===
+      'open');
 
 /** How many of the joint's mornings lie on or before a day. */
 export const morningsUpTo = (list: readonly JointMorning[], day: number): number =>

@@ -17,7 +17,6 @@ export const words = {
   'saved.sign-in': 'Wieder anmelden',
   'saved.kept-aside':
     'Die Praxis konnte einen Eintrag nicht annehmen. Er bleibt auf diesem Telefon. Rufen Sie {phone} an.',
-  'saved.clock': 'Die Uhr Ihres Telefons scheint falsch zu gehen. Die Praxis prüft die Zeiten.',
   'saved.not-kept':
     'Dieses Telefon kann Ihre Antworten nicht speichern. Lassen Sie die Seite offen, bis sie gesendet sind.',
   'saved.try-now': 'Jetzt senden',

@@ -13,7 +13,6 @@ export const words = {
   'saved.sign-in': 'Sign in again',
   'saved.kept-aside':
     'The clinic could not take one of your entries. It is kept on this phone. Ring {phone}.',
-  'saved.clock': 'The clock of your phone seems wrong. Your clinic will check the time of your answers.',
   'saved.not-kept': 'This phone cannot keep your answers. Leave this page open until they are sent.',
   'saved.try-now': 'Send now',
   'entry.session': 'Session',

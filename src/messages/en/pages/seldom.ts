@@ -22,4 +22,36 @@ export const words = {
   'preferences.sound-none': 'Show it only',
   'preferences.sound-buzz': 'Buzz',
   'preferences.sound-tone': 'Buzz and sound',
+  'earlier.title': {
+    by: 'count',
+    one: 'From {date}: 1 set done',
+    other: 'From {date}: {count} sets done',
+  },
+  'earlier.title-none': 'From {date}: no set done',
+  'earlier.about':
+    'You can’t go on with it today. After this comes today’s session, from the start. Your clinic gets what you did then, with the time of that day.',
+  'earlier.send': 'Send what I did',
+  'earlier.throw-away': 'Throw it away',
+  'earlier.sure': 'Throw it away for good? Your clinic will not see it.',
+  'earlier.yes': 'Yes, throw it away',
+  'earlier.no': 'No, keep it',
+  'clock.wrong': 'Your phone’s clock is wrong: it says {date}, {time}',
+  'clock.right': 'It is {date}, {time}. {clinic} goes by the right time, and so does this page.',
+  'clock.put-right': 'To put it right, open on your phone: Settings, Date and time, Automatic.',
+  'clock.other-day': 'Where you are it is {date}. At {clinic} it is {there}.',
+  'clock.counts-for': 'Your answers count for your day, {date}.',
+  'clock.other-zone':
+    'Are you not away from home? Then your phone is set to another place. Open: Settings, Date and time, Automatic.',
+  'morning-hours.early': 'The morning check opens at {from}. Earlier answers still speak of the evening.',
+  'morning-hours.early-kept':
+    'Kept. From {from} on you can answer again, and that answer counts for the plan.',
+  'morning-hours.over':
+    'No morning check today. After {to} an answer can’t change the plan any more. You can still tell us; your clinic sees it.',
+  'morning-hours.over-kept': 'Kept. It came too late to change the plan.',
+  'morning-hours.tell': 'Tell us all the same',
+  'twice.title': 'This morning was already answered on another phone. Which answers count?',
+  'twice.both': 'First: {first}. Later: {last}. Your clinic sees both.',
+  'twice.pain': 'pain in your {joint} {score}',
+  'twice.use-last': 'Use the later answers',
+  'twice.keep-first': 'Keep the first answers',
 } as const;

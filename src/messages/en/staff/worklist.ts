@@ -3,7 +3,7 @@ import { sayIn } from '../../say.ts';
 
 export const words = {
   checked:
-    'Checked for each patient: warning signs, pauses, calls due today, doses eased back, conflicting entries, entries from a phone whose clock may be wrong, prescriptions to sign, missing morning answers, routine reviews, messages, booked reviews, and screenings, cuff pressures and baselines that are out of date.',
+    'Checked for each patient: warning signs, pauses, calls due today, doses eased back, conflicting entries, entries whose time may be wrong, prescriptions to sign, missing morning answers, routine reviews, messages, booked reviews, and screenings, cuff pressures and baselines that are out of date.',
   'not-checked': 'Not checked: anything not entered in Loadgate.',
   closed: {
     by: 'count',

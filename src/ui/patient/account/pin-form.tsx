@@ -59,7 +59,7 @@ export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
       <p className="soft">{t('pin.forgotten')}</p>
       <p className="row">
         <a href="/enrol">{t('pin.new-code')}</a>
-        <a href="/sign-in">{t('pin.passphrase')}</a>
+        <a href="/sign-in?with=passphrase">{t('pin.passphrase')}</a>
       </p>
     </form>
   );

@@ -55,13 +55,11 @@ export const NotSaved = () => <Notice tone="care" title={t('saved.not-kept')} />
 
 export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) => {
   const isAside = state.entries.some((saved) => saved.status === 'aside');
-  const isClockDoubtful = state.entries.some((saved) => saved.clockDoubtful);
   const isWaiting = waiting(state).length > 0;
   return (
     <>
       {isLasting ? null : <NotSaved />}
       {isAside ? <Notice tone="danger" title={t('saved.kept-aside', { phone })} /> : null}
-      {isClockDoubtful ? <Notice tone="care" title={t('saved.clock')} /> : null}
       {state.entries.length === 0 ? null : (
         <section className="saved stack-close">
           <p aria-live="polite">{stateText(state)}</p>

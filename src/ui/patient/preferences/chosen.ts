@@ -17,17 +17,41 @@ export const cookieNames = {
   sound: 'loadgate-sound',
 } as const;
 
-export const chosenFrom = (read: (name: string) => string | undefined): Chosen => ({
-  language: languages.find(({ tag }) => tag === read(cookieNames.language))?.tag ?? 'en',
+/** The first language somebody asks for that there is; a region counts for nothing. English without one. */
+const languageOf = (asked: readonly string[]): LanguageTag =>
+  asked
+    .map((one) => one.split('-')[0]?.toLowerCase())
+    .map((wanted) => languages.find(({ tag }) => tag === wanted)?.tag)
+    .find((tag) => tag !== undefined) ?? 'en';
+
+/** What was chosen; where nothing was, the languages the browser asks for, the most wanted first. */
+export const chosenFrom = (read: (name: string) => string | undefined, asked: readonly string[]): Chosen => ({
+  language: languages.find(({ tag }) => tag === read(cookieNames.language))?.tag ?? languageOf(asked),
   unit: read(cookieNames.unit) === 'lb' ? 'lb' : 'kg',
 });
 
+/** "de-AT,de;q=0.9,en;q=0.5" as a list, the most wanted first (RFC 9110, 12.5.4 and 12.4.2). */
+export const languagesAsked = (header: string): readonly string[] =>
+  header
+    .split(',')
+    .map((part) => {
+      const [tag = '', ...parameters] = part.trim().split(/\s*;\s*/);
+      const weight = parameters.find((one) => one.startsWith('q='))?.slice(2);
+      return { tag, weight: weight === undefined ? 1 : Number(weight) };
+    })
+    .filter(({ tag, weight }) => tag !== '' && weight > 0)
+    .sort((a, b) => b.weight - a.weight)
+    .map(({ tag }) => tag);
+
 /** A cookie of this page, in a browser. */
-export const cookie = (name: string): string | undefined =>
+const cookie = (name: string): string | undefined =>
   document.cookie
     .split('; ')
     .find((one) => one.startsWith(`${name}=`))
     ?.slice(name.length + 1);
+
+/** The same in a browser, as the server read it from the request. */
+export const chosenHere = (): Chosen => chosenFrom(cookie, navigator.languages);
 
 const yearSeconds = 365 * 24 * 3600;
 

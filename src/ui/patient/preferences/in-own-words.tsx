@@ -7,7 +7,7 @@
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { weighIn } from '#ui/language/weight-text.ts';
-import { type Chosen, chosenFrom, cookie } from './chosen.ts';
+import { type Chosen, chosenHere } from './chosen.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';
 
@@ -24,7 +24,7 @@ const put = async ({ language, unit }: Chosen): Promise<void> => {
 };
 
 export interface InOwnWordsProps {
-  /** What the server read from the cookies. */
+  /** What the server read from the request. */
   readonly chosen: Chosen;
   readonly children: ReactNode;
 }
@@ -33,7 +33,7 @@ export const InOwnWords = ({ chosen, children }: InOwnWordsProps) => {
   const [shown, setShown] = useState<number | null>(isPlain(chosen) ? 0 : null);
   useEffect(() => {
     // A page kept for days without signal was written before the last choice.
-    const now = chosenFrom(cookie);
+    const now = chosenHere();
     if (isPlain(now) && isPlain(chosen)) return;
     void put(now).then(() => setShown(1));
   }, [chosen]);

@@ -3,11 +3,11 @@
 import { useEffect, useState } from 'react';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { Button } from '#ui/design-system/button.tsx';
-import { choose, chosenFrom, cookie } from './chosen.ts';
+import { choose, chosenHere } from './chosen.ts';
 
 export const OtherLanguages = () => {
   const [now, setNow] = useState<LanguageTag | null>(null);
-  useEffect(() => setNow(chosenFrom(cookie).language), []);
+  useEffect(() => setNow(chosenHere().language), []);
   const take = (tag: LanguageTag) => {
     choose('language', tag);
     window.location.reload();

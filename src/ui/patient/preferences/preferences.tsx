@@ -5,7 +5,7 @@ import { languages } from '#messages/languages.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { t } from '#ui/language/words.ts';
-import { type Chosen, choose, chosenFrom, chosenSound, cookie, type Sound, sounds } from './chosen.ts';
+import { type Chosen, choose, chosenHere, chosenSound, type Sound, sounds } from './chosen.ts';
 
 interface Preferences extends Chosen {
   readonly sound: Sound;
@@ -13,7 +13,7 @@ interface Preferences extends Chosen {
 
 export const Preferences = () => {
   const [now, setNow] = useState<Preferences | null>(null);
-  useEffect(() => setNow({ ...chosenFrom(cookie), sound: chosenSound() }), []);
+  useEffect(() => setNow({ ...chosenHere(), sound: chosenSound() }), []);
   const take = (name: 'language' | 'unit', value: string) => {
     choose(name, value);
     // Every sentence changes, so the page begins anew; what was answered stands in the phone's store.

@@ -10,6 +10,7 @@ export interface Beginning {
   readonly entryId: string;
   readonly zone: string;
   readonly now: number;
+  readonly clockLacksMs?: number;
   readonly isEasierSession: boolean;
   readonly enteredAs?: Carer | null;
 }
@@ -47,6 +48,7 @@ export const beginSession = ({
   entryId,
   zone,
   now,
+  clockLacksMs = 0,
   isEasierSession,
   enteredAs,
 }: Beginning): SessionDraft => {
@@ -79,6 +81,8 @@ export const beginSession = ({
     didExtra: null,
     stoppedByFlag: false,
     endedAt: null,
+    answeredAt: now,
+    clockLacksMs,
   };
   return { ...draft, step: stepsOf(draft)[0] ?? 'check' };
 };

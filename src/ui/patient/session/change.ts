@@ -1,6 +1,6 @@
 /** Small changes to a draft, shared by the reducers. */
 import { emptySet, type ItemDraft, type SessionDraft, type SetDraft } from './draft.ts';
-import { nextStep } from './steps.ts';
+import { nextStep, partsOf, showsOffer, stepsOf } from './steps.ts';
 
 export const withItem = (
   draft: SessionDraft,
@@ -24,8 +24,26 @@ export const withSet = (
     return { ...item, sets: sets.map((set, n) => (n === at.set - 1 ? { ...set, ...change } : set)) };
   });
 
+/** The step itself, or where its exercise was ended by the answers, what comes after that exercise. */
+const stillThere = (draft: SessionDraft, step: string): string => {
+  const steps = stepsOf(draft);
+  if (steps.includes(step)) return step;
+  const { item } = partsOf(step);
+  return steps.find((one) => partsOf(one).item > item || one === 'flags-during') ?? 'check';
+};
+
+/** What was asked again is answered: what it changes is told, then the session goes on where it stood. */
+const goneBack = (before: SessionDraft, after: SessionDraft, backTo: string): SessionDraft => {
+  const next = nextStep(before, after);
+  if (partsOf(next).name === 'before') return { ...after, step: next };
+  const isTold = partsOf(before.step).name === 'offer' || !showsOffer(after);
+  return isTold ? { ...after, backTo: null, step: stillThere(after, backTo) } : { ...after, step: 'offer' };
+};
+
 /** On to the next step, or back to the check page when the step was opened from there. */
 export const forward = (before: SessionDraft, after: SessionDraft = before): SessionDraft =>
   after.isChanging
     ? { ...after, isChanging: false, step: 'check' }
-    : { ...after, step: nextStep(before, after) };
+    : after.backTo
+      ? goneBack(before, after, after.backTo)
+      : { ...after, step: nextStep(before, after) };

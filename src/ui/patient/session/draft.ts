@@ -105,6 +105,14 @@ export interface SessionDraft {
   readonly didExtra: YesNo | null;
   readonly stoppedByFlag: boolean;
   readonly endedAt: number | null;
+  /** Instant of the last answer. This and what follows is absent in drafts of an earlier release. */
+  readonly answeredAt?: number;
+  /** What the phone's clock lacked when it began, ms: its times go by one clock, whatever is measured meanwhile. */
+  readonly clockLacksMs?: number;
+  /** Step to come back to once warning signs and pain now, asked again, are answered. */
+  readonly backTo?: string | null;
+  /** Pain before, as it was said the first time; the higher of all answers goes into the record. */
+  readonly earlierPain?: Readonly<Record<string, Score>>;
 }
 
 export const emptySet: SetDraft = {

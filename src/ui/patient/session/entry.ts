@@ -1,8 +1,10 @@
 /** The entry a finished or stopped session becomes. What was not answered goes out as null, never as zero. */
 
+import type { Joint } from '#core/exercises/joints.ts';
 import type { LimbCheck, SignAnswer } from '#core/prescribing/occlusion/limb-check.ts';
 import type { SessionEntry } from '#core/record/entries.ts';
 import { entryFormat } from '#core/record/entries.ts';
+import { higherScore } from './away.ts';
 import {
   allFlags,
   asksReason,
@@ -77,6 +79,12 @@ const limbChecksOf = (draft: SessionDraft): readonly LimbCheck[] =>
       ...(item.signsLater ? [limbCheckOf(item, 'later', item.signsLater)] : []),
     ]);
 
+/** Asked again after the session had been left, the higher answer counts: it can only make the rules more careful. */
+const painBefore = ({ scores, earlierPain }: SessionDraft, joint: Joint): Score | undefined => {
+  const key = scoreKey('before', joint);
+  return higherScore(scores[key], earlierPain?.[key]);
+};
+
 export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntry => {
   const score = (key: string): Score | undefined => draft.scores[key];
   return {
@@ -99,7 +107,7 @@ export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntr
     sets: draft.items.flatMap(setsOf),
     joints: draft.joints.map((joint) => ({
       joint,
-      painBefore: known(score(scoreKey('before', joint))),
+      painBefore: known(painBefore(draft, joint)),
       painDuring: known(score(scoreKey('during', joint))),
       painAfter: known(score(scoreKey('after', joint))),
       twoHoursState: draft.asksTwoHours ? 'asked' : 'not-applicable',

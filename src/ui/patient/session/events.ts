@@ -56,4 +56,6 @@ export type SessionEvent =
   | { readonly type: 'limb-again'; readonly item: number }
   /** It was not: back to waiting. */
   | { readonly type: 'limb-wait'; readonly item: number }
+  /** The session is looked at again: after a pause, after a reload, or because the phone was picked up. */
+  | { readonly type: 'resumed' }
   | { readonly type: 'sent'; readonly now: number };

@@ -38,16 +38,30 @@ const withLeft = (item: ItemDraft, today: Today): ItemDraft => {
     : { ...item, leftOut, ...item.planned };
 };
 
+const isUnfinished = ({ sets, dose, leftAt, leftOut }: ItemDraft): boolean =>
+  leftOut === 'offer' || (leftAt === null && (sets.length < dose.sets || sets.at(-1)?.finishedAt === null));
+
+/** Asked again in the middle: an exercise that should be less by now ends with the sets that were done. */
+const withBegun = (item: ItemDraft, today: Today): ItemDraft => {
+  if (!isUnfinished(item)) return item;
+  if (today !== 'as-planned') return { ...item, leftOut: 'offer', leftAt: item.leftAt ?? item.sets.length };
+  return item.leftOut === 'offer' ? { ...item, leftOut: null, leftAt: null } : item;
+};
+
 /**
  * Only ever takes away from what the session began with; a corrected answer gives it back. An exercise
- * already begun is left as it is.
+ * already begun is left as it is, unless pain is asked again after the session had been left.
  */
 export const withOffers = (draft: SessionDraft): SessionDraft => {
   const byJoint = leftByJoint(draft);
   return {
     ...draft,
     items: draft.items.map((item) =>
-      item.sets.length > 0 || item.restrictions.length > 0 ? item : withLeft(item, leftOf(item, byJoint)),
+      item.sets.length === 0 && item.restrictions.length === 0
+        ? withLeft(item, leftOf(item, byJoint))
+        : draft.backTo
+          ? withBegun(item, leftOf(item, byJoint))
+          : item,
     ),
   };
 };

@@ -1,4 +1,5 @@
 /** One session: events in, the next draft out. Pure, so that a reload replays to the same page. */
+import { isAskedAgain, isOfEarlierDay, resumed } from './away.ts';
 import { forward, withItem } from './change.ts';
 import { cuffReducer } from './cuff-reducer.ts';
 import type { SessionDraft } from './draft.ts';
@@ -7,9 +8,11 @@ import { withOffers } from './offers.ts';
 import { setReducer } from './set-reducer.ts';
 import { didWork, nextStep, stepsOf } from './steps.ts';
 
-/** A step is entered only when it belongs to the session as answered so far. */
+/** A step is entered only when it belongs to the session as answered so far; what is asked again is not passed by. */
 const goTo = (draft: SessionDraft, step: string): SessionDraft =>
-  stepsOf(draft).includes(step) ? { ...draft, step, isChanging: false } : draft;
+  stepsOf(draft).includes(step) && (!draft.backTo || isAskedAgain(step))
+    ? { ...draft, step, isChanging: false }
+    : draft;
 
 const flagField = { before: 'flagsBefore', during: 'flagsDuring', now: 'flagsNow' } as const satisfies Record<
   FlagsWhen,
@@ -52,7 +55,7 @@ const finishHere = (draft: SessionDraft): SessionDraft => {
   );
   const left = { ...draft, items };
   const after = stepsOf(left).find((step) => step === 'flags-during') ?? 'check';
-  return { ...left, step: didWork(left) ? after : 'check', isChanging: false };
+  return { ...left, step: didWork(left) ? after : 'check', isChanging: false, backTo: null };
 };
 
 const lighter = (draft: SessionDraft): SessionDraft => ({
@@ -125,3 +128,18 @@ const settled = (before: SessionDraft, after: SessionDraft): SessionDraft =>
 /** A session that has ended takes no more answers: what was sent and what is shown stay the same. */
 export const sessionReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft =>
   draft.endedAt !== null ? draft : settled(draft, react(draft, event));
+
+export interface Timed {
+  readonly event: SessionEvent;
+  readonly now: number;
+  /** Civil day it is at that instant. */
+  readonly day: string;
+}
+
+/** The same with its instant: an answer that comes after a long pause is kept, and what is true now is asked again. */
+export const timedReducer = (draft: SessionDraft, { event, now, day }: Timed): SessionDraft => {
+  const after = sessionReducer(draft, event);
+  if (after.endedAt !== null || isOfEarlierDay(after, day, now)) return after;
+  const open = resumed(after, now);
+  return open === draft ? draft : { ...open, answeredAt: now };
+};

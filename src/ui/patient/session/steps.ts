@@ -121,7 +121,7 @@ export const didWork = (draft: SessionDraft): boolean => draft.items.some((item)
 const isEased = (item: ItemDraft): boolean => item.isEasierSession && !item.planned.isEasierSession;
 
 /** Something is told between the questions and the exercises: news, less work, or none. */
-const showsOffer = (draft: SessionDraft): boolean =>
+export const showsOffer = (draft: SessionDraft): boolean =>
   reportedNew(draft) ||
   draft.items.some((item) => item.leftOut === 'offer' || isEased(item)) ||
   draft.items.every((item) => isOut(draft, item));

@@ -10,9 +10,20 @@ import { beginSession } from './begin.ts';
 import type { SessionDraft } from './draft.ts';
 import { sessionEntryOf } from './entry.ts';
 import type { SessionEvent } from './events.ts';
-import { sessionReducer } from './session-reducer.ts';
+import { type Timed, timedReducer } from './session-reducer.ts';
 
 const isReadable = (draft: SessionDraft): boolean => draft.shape === 1;
+
+/** Read from the phone, or the phone picked up again: a session that was left long ago asks what is true now. */
+const useLookedAt = (isRead: boolean, send: (event: SessionEvent) => void) =>
+  useEffect(() => {
+    const seen = () => {
+      if (isRead && document.visibilityState === 'visible') send({ type: 'resumed' });
+    };
+    seen();
+    document.addEventListener('visibilitychange', seen);
+    return () => document.removeEventListener('visibilitychange', seen);
+  }, [isRead, send]);
 
 export interface SessionHandle {
   readonly draft: SessionDraft | null | undefined;
@@ -29,9 +40,9 @@ export const useSession = (
   clock: () => number,
   save: OutboxHandle['save'],
 ): SessionHandle => {
-  const saved = useSavedReducer<SessionDraft, SessionEvent>(
+  const saved = useSavedReducer<SessionDraft, Timed>(
     { ownerId, key: draftKey(ownerId), isLocked },
-    sessionReducer,
+    timedReducer,
     isReadable,
   );
   const { state: draft, dispatch, begin: put, isSaved, release, drop } = saved;
@@ -49,6 +60,7 @@ export const useSession = (
         entryId: crypto.randomUUID(),
         zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
         now: Math.round(clock()),
+        clockLacksMs: Math.round(clock() - Date.now() - view.clockOffset),
         isEasierSession,
         enteredAs,
       });
@@ -57,5 +69,11 @@ export const useSession = (
     },
     [view, ownerId, clock, put],
   );
-  return { draft, send: dispatch, begin, isSaved, drop };
+  const day = view.day;
+  const send = useCallback(
+    (event: SessionEvent) => dispatch({ event, now: Math.round(clock()), day }),
+    [dispatch, clock, day],
+  );
+  useLookedAt(draft !== undefined, send);
+  return { draft, send, begin, isSaved, drop };
 };

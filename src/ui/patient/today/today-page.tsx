@@ -19,6 +19,8 @@ export interface TodayPageProps {
   readonly view: DayView;
   /** Instant the running session began; null when none runs. */
   readonly runningSince: number | null;
+  /** What stands in place of the start while a session of another day lies open. */
+  readonly earlier?: ReactNode;
   readonly state: DayState;
   /** The phone has been read; before that nothing can be begun. */
   readonly isReady: boolean;
@@ -180,7 +182,7 @@ export const TodayPage = (props: TodayPageProps) => {
       {props.notice}
       <Morning {...props} />
       <TwoHours {...props} />
-      <Start {...props} />
+      {props.earlier ?? <Start {...props} />}
       <MorningDone state={props.state} isReady={props.isReady} onChangeMorning={props.onChangeMorning} />
       <LateMorning {...props} />
       {props.children}

@@ -1,0 +1,61 @@
+'use client';
+/** What few days need of today's page, fetched when it is wanted. */
+import { useRouter } from 'next/navigation';
+import { lazy, Suspense, useEffect, useRef } from 'react';
+import { lastAnswerAt } from '../session/away.ts';
+import type { SessionDraft } from '../session/draft.ts';
+import type { DayHandle } from '../use-day.ts';
+import type { ExceptionsProps } from './exceptions.tsx';
+import { isOutOfTheUsual } from './out-of-the-usual.ts';
+
+interface AtDay {
+  readonly at: DayHandle;
+}
+
+/** Days out of the usual: seldom, so their scripts come when they are wanted. */
+const Exceptions = lazy(() => import('./exceptions.tsx').then((file) => ({ default: file.Exceptions })));
+
+/** A session of another day: seldom, so its scripts come when they are wanted. */
+const EarlierSession = lazy(() =>
+  import('./earlier-session.tsx').then((file) => ({ default: file.EarlierSession })),
+);
+
+export const Earlier = ({ at: { session }, draft }: AtDay & { readonly draft: SessionDraft }) => (
+  <Suspense fallback={null}>
+    <EarlierSession
+      draft={draft}
+      onSend={() => session.send({ type: 'sent', now: lastAnswerAt(draft) })}
+      onThrowAway={session.drop}
+    />
+  </Suspense>
+);
+
+/** Answers of this phone the page does not know of yet may stand beside those of another: it is asked for once more. */
+const useKnownMorning = ({ view, outbox }: DayHandle, refresh: () => void) => {
+  const asked = useRef('');
+  const [newest] = outbox.state.entries
+    .filter((saved) => saved.kind === 'morning' && saved.day === view.day && saved.status === 'stored')
+    .sort((a, b) => b.savedAt - a.savedAt);
+  const unknown = newest && newest.entryId !== view.morning.entryId ? newest.entryId : '';
+  useEffect(() => {
+    if (unknown === '' || asked.current === unknown) return;
+    asked.current = unknown;
+    refresh();
+  }, [unknown, refresh]);
+};
+
+export const Unusual = ({ at, state, onMorning }: AtDay & Pick<ExceptionsProps, 'state' | 'onMorning'>) => {
+  const router = useRouter();
+  useKnownMorning(at, router.refresh);
+  const isReady = at.morning.draft !== undefined;
+  const { view, lacksMs } = at;
+  return isOutOfTheUsual({ view, state, lacksMs }) ? (
+    <Suspense fallback={null}>
+      <Exceptions
+        {...{ view, state, lacksMs, isReady, onMorning }}
+        now={at.clock()}
+        onChanged={router.refresh}
+      />
+    </Suspense>
+  ) : null;
+};
