@@ -31,10 +31,7 @@ const packagesOf = (
 };
 
 /** Every file that comes with some files; those it fetches later as well where `follows` is told what to follow. */
-const readWith = (
-  starts: readonly string[],
-  follows?: (target: string) => boolean,
-): ReadonlySet<string> => {
+const readWith = (starts: readonly string[], follows?: (target: string) => boolean): ReadonlySet<string> => {
   const files = new Set(starts);
   for (const file of files) {
     for (const { from, isType, isFetched } of importsOfTree(treeOf(file))) {

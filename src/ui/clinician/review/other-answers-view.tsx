@@ -13,7 +13,7 @@ const stepInWords = (step: Four['largestStep']): string =>
 const decisionInWords = ({ decision }: Four): string => decisionStatus[decision].word.toLowerCase();
 
 /** Only what differs; a step says nothing new where the decision is no longer progress. */
-export const differencesInWords = (before: Four, after: Four): string => {
+const differencesInWords = (before: Four, after: Four): string => {
   const instead = (answer: string, other: string) => say('instead', { answer, before: other });
   return [
     after.decision !== before.decision && instead(decisionInWords(after), decisionInWords(before)),

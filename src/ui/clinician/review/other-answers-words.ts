@@ -5,17 +5,12 @@ import type { OtherAnswer, OtherValues } from '#core/decision/what-would-change.
 import { say, words } from '#messages/en/staff/review/what-would-change.ts';
 import { factInWords } from '../words.ts';
 
+const worded: Readonly<Record<string, string>> = words;
+
 /** A fact without words of its own is named plainly, so that no line is ever left out. */
 export const factTitle = ({ fact }: Pick<OtherAnswer, 'fact'>): string => {
-  const name = (words as Readonly<Record<string, string>>)[fact] ?? factInWords(fact);
+  const name = worded[fact] ?? factInWords(fact);
   return name.charAt(0).toUpperCase() + name.slice(1);
-};
-
-/** What silence means of a fact that is no answer. */
-const absent: Partial<Record<OtherAnswer['fact'], string>> = {
-  treatmentChangeDays: say('none'),
-  morningPainMean7: say('too-few-mornings'),
-  fatigueRise: say('not-known'),
 };
 
 const signs = (list: readonly string[]): string =>
@@ -35,7 +30,8 @@ const otherSigns = (told: readonly string[], list: readonly string[]): string =>
 const rounded = (value: number): string => String(Math.round(value * 100) / 100);
 
 const wordOf = ({ fact, from }: OtherAnswer, value: unknown): string => {
-  if (value === null) return absent[fact] ?? say('not-answered');
+  // Of a fact that is no answer, silence means something of its own.
+  if (value === null) return worded[`absent.${fact}`] ?? say('not-answered');
   if (value === true) return 'yes';
   if (value === false) return 'no';
   if (typeof value === 'number') return rounded(value);

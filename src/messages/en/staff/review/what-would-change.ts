@@ -34,9 +34,10 @@ export const words = {
   symptomSignal: 'Slow rise of morning pain in the diary',
 
   'not-answered': 'not answered',
-  'not-known': 'not known',
+  'absent.treatmentChangeDays': 'none',
+  'absent.morningPainMean7': 'too few answers',
+  'absent.fatigueRise': 'not known',
   none: 'none',
-  'too-few-mornings': 'too few answers',
   'or-more': '{low} or more',
   'or-less': '{high} or less',
   'either-of': '{low} or {high}',
