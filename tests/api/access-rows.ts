@@ -169,6 +169,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.review.setBaseline': ofRecord,
   'clinician.review.get': ofRecord,
   'clinician.review.respond': ofRecord,
+  'clinician.review.whatWouldChange': ofRecord,
   'clinician.review.write': ofRecord,
   'clinician.screening.changeAnswers': ofRecord,
   'clinician.screening.clear': freshOnRecord,

@@ -94,6 +94,23 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     expect(rules).toContain('P5');
   });
 
+  it('tells the clinician which single answers would have changed a decision, and nobody of another’s', async () => {
+    await work.signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    await work.didSession(evening, { before: 2, during: 7, after: 2 });
+    const { clinician: staff } = work.clinicianAt(evening + day / 2);
+    const decision = (await staff.review.get({ patientId })).decisions.at(-1)!;
+    const told = await staff.review.whatWouldChange({ patientId, decisionId: decision.id });
+    expect(told.answers).toMatchObject({ decision: decision.decision, today: decision.today });
+    // Over the acceptable pain limit of 5 the dose is eased back; at 5 it is not.
+    expect(told.others!.filter(({ isBolder }) => isBolder).map(({ fact, to }) => [fact, to])).toContainEqual([
+      'painDuring',
+      { low: 0, high: expect.any(Number) },
+    ]);
+    const unknown = staff.review.whatWouldChange({ patientId, decisionId: 'another' });
+    await expect(unknown).rejects.toThrow('This patient has no such decision.');
+  });
+
   it('keeps a clinician’s override as a record of its own, with reason and last day, and settles the item', async () => {
     await work.signed();
     const evening = Date.parse('2026-03-02T18:00:00Z');

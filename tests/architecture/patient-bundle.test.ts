@@ -30,13 +30,13 @@ const packagesOf = (
     });
 };
 
-/** Every file that comes with a file, without those it fetches later. */
-const readWith = (start: string): ReadonlySet<string> => {
-  const files = new Set([start]);
+/** Every file that comes with some files; those it fetches later as well where `follows` is told what to follow. */
+const readWith = (starts: readonly string[], follows?: (target: string) => boolean): ReadonlySet<string> => {
+  const files = new Set(starts);
   for (const file of files) {
     for (const { from, isType, isFetched } of importsOfTree(treeOf(file))) {
-      const target = isType || isFetched ? null : resolveImport(file, from);
-      if (target && isCode(target)) files.add(target);
+      const target = isType || (isFetched && !follows) ? null : resolveImport(file, from);
+      if (target && isCode(target) && (follows?.(target) ?? true)) files.add(target);
     }
   }
   return files;
@@ -64,8 +64,21 @@ describe('the patient’s pages', () => {
   });
 
   it('reach none from the account page, which staff have too, before it is fetched for them', () => {
-    expect([...readWith('src/ui/account/account-screen.tsx')].filter(isOfStaff)).toEqual([]);
-    expect([...readWith('src/ui/account/staff-sign-in.tsx')].filter(isOfStaff)).not.toEqual([]);
+    expect([...readWith(['src/ui/account/account-screen.tsx'])].filter(isOfStaff)).toEqual([]);
+    expect([...readWith(['src/ui/account/staff-sign-in.tsx'])].filter(isOfStaff)).not.toEqual([]);
+  });
+
+  it('carry nothing of what would have changed a decision, nor does a procedure of theirs', () => {
+    // The server's own caller knows every procedure; what a page calls there is the patient's.
+    const isServer = (file: string) => file.startsWith('src/server/');
+    const read = (...folders: string[]) => [
+      ...readWith(codeFiles(...folders), (target) => !isServer(target)),
+    ];
+    const tells = (file: string) => /what-would-change|other-answers/.test(file);
+    const theirs = read('src/ui/patient', 'src/app/(patient)', 'src/api/patient');
+    expect(theirs.filter(tells)).toEqual([]);
+    expect(read('src/app/(clinician)').filter(tells).length).toBeGreaterThan(3);
+    expect(read('src/api/clinician').filter(tells)).toContain('src/core/decision/what-would-change.ts');
   });
 
   it('would find one behind a detour', () => {

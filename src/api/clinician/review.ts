@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { madeBeforeCorrection } from '#core/corrections/correction.ts';
 import type { DecisionWord } from '#core/decision/answers.ts';
 import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
+import { whatWouldChange } from '#core/decision/what-would-change.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
 import { baselineFields, responseConsistent, responseFields } from '#core/record/staff-fields.ts';
 import { addDays } from '#core/time/day.ts';
@@ -69,6 +70,20 @@ export const reviewRouter = router({
         booking: await bookingOf(access, patient.id),
         settings: await settingsOf(access),
       };
+    }),
+
+  /**
+   * Which single answers would have changed one decision: worked out for the one that is asked about, and null where
+   * this release does not come to its answers again. No patient's procedure tells it.
+   */
+  whatWouldChange: recordProcedure
+    .input(z.object({ decisionId: z.string().max(64) }))
+    .query(async ({ ctx, input }) => {
+      const decision = await decisionById(ctx.access, ctx.patient.id, input.decisionId);
+      if (!decision) throw new Problem('not-found', 'This patient has no such decision.');
+      const { largestStep, today, contact } = decision;
+      const answers = { decision: decision.decision, largestStep, today, contact };
+      return { answers, others: whatWouldChange({ ...decision, answers }) };
     }),
 
   /**

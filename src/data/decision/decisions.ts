@@ -146,18 +146,19 @@ export const replayableDecisions = async (
     facts: wholeFacts(row.facts),
   }));
 
+/** One decision with all that is needed to take it again; null where the patient has none of this id. */
 export const decisionById = async (
   access: Access,
   patientId: string,
   id: string,
-): Promise<Decision | null> => {
+): Promise<ReplayableDecision | null> => {
   const [row] = await access.store.read
-    .select(told)
+    .select(replayable)
     .from(decision)
     .where(
       and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId), eq(decision.id, id)),
     );
-  return row ? ofJoint(row) : null;
+  return row ? { ...ofJoint(row), facts: wholeFacts(row.facts) } : null;
 };
 
 /** The newest decision of each joint. */

@@ -19,6 +19,7 @@ import { words as preVisit } from './staff/pre-visit.ts';
 import { words as prescribing } from './staff/prescribing.ts';
 import { words as programme } from './staff/programme.ts';
 import { words as record } from './staff/record.ts';
+import { words as whatWouldChange } from './staff/review/what-would-change.ts';
 import { words as review } from './staff/review.ts';
 import { words as rules } from './staff/rules.ts';
 import { words as screening } from './staff/screening.ts';
@@ -50,5 +51,6 @@ export const staff = {
   review,
   rules,
   screening,
+  'what-would-change': whatWouldChange,
   worklist,
 };

@@ -1,10 +1,11 @@
 /** Raises tried against the engine: single facts, and single answers in whole histories seen at later days. */
+
+import { bolderAnswers } from '#core/decision/bolder.ts';
 import { decide } from '#core/decision/decide.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { dayFromNumber } from '#core/time/day.ts';
-import { bolderAnswers } from './bolder.ts';
 import { raiseFacts } from './raise-facts.ts';
 import { raiseHistory } from './raise-history.ts';
 import { randomFacts } from './random-facts.ts';

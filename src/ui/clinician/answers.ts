@@ -25,6 +25,7 @@ export type ApprovedAhead = Answer<Staff['care']['list']>['preApprovals'][number
 export type RulesTable = Answer<Staff['rules']['list']>;
 export type ReviewAnswer = Answer<Staff['review']['get']>;
 export type Decision = ReviewAnswer['decisions'][number];
+export type WhatWouldChangeAnswer = Answer<Staff['review']['whatWouldChange']>;
 export type Response = ReviewAnswer['responses'][number];
 export type Proposal = ReviewAnswer['proposals'][number];
 export type CourseAnswer = Answer<Staff['outcomes']['get']>;

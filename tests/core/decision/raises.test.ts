@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bolderAnswers } from '#simulation/raises/bolder.ts';
+import { bolderAnswers } from '#core/decision/bolder.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
 import { tryFactRaises, tryHistoryRaises } from '#simulation/raises/try-raises.ts';
 

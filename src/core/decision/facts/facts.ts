@@ -97,4 +97,11 @@ type FactSinceVersion2 = keyof typeof factsSinceVersion2;
 /** Facts as stored or handed over, of which those of version 2 may be absent; none of them is read as a symptom. */
 export type FactsOfAnyVersion = Omit<Facts, FactSinceVersion2> & Partial<Pick<Facts, FactSinceVersion2>>;
 
-export const wholeFacts = (facts: FactsOfAnyVersion): Facts => ({ ...factsSinceVersion2, ...facts });
+const sinceVersion2 = Object.keys(factsSinceVersion2) as readonly FactSinceVersion2[];
+
+const isWhole = (facts: FactsOfAnyVersion): facts is Facts =>
+  sinceVersion2.every((name) => facts[name] !== undefined);
+
+/** Whole facts are handed back as they are: a copy of all of them costs more than a decision. */
+export const wholeFacts = (facts: FactsOfAnyVersion): Facts =>
+  isWhole(facts) ? facts : { ...factsSinceVersion2, ...facts };

@@ -74,6 +74,7 @@ export const words = {
   'largest-step': 'Largest step: {step}.',
   'next.doses': 'Next doses',
   engine: 'Engine {version}, with the clinic settings of that time.',
+  'what-would-change': 'What would have changed it',
   calculation: 'Calculation and source',
   'trends-note':
     'Calculated for the time, joint and exercise chosen above. It describes and does not predict. No decision uses it.',

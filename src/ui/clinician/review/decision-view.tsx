@@ -12,6 +12,7 @@ import { type ClinicClock, momentInWords } from '../when.ts';
 import { contactInWords, decisionStatus, factInWords, todayInWords } from '../words.ts';
 import { ReasonView, unknownIn } from './reason-view.tsx';
 import { RespondForm } from './respond-form.tsx';
+import { WhatWouldChange } from './what-would-change.tsx';
 
 export interface DecisionContext {
   readonly patientId: string;
@@ -158,6 +159,7 @@ export const DecisionView = ({
           </ul>
         </>
       ) : null}
+      <WhatWouldChange patientId={at.patientId} decisionId={decision.id} />
       {response ? <p>{responseInWords(response, at.clock)}</p> : null}
       <Answer decision={decision} patientId={at.patientId} seen={response?.id ?? null} />
       <p className="soft">{say('engine', { version: decision.engineVersion })}</p>
