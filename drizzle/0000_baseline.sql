@@ -335,6 +335,20 @@ CREATE TABLE `record_file` (
 );
 --> statement-breakpoint
 CREATE INDEX `record_file_by_patient` ON `record_file` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `short_signs_approval` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`act` text NOT NULL,
+	`wording` integer NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "short_signs_approval_act" CHECK("short_signs_approval"."act" IN ('approved', 'withdrawn')),
+	CONSTRAINT "short_signs_approval_wording" CHECK("short_signs_approval"."wording" >= 1)
+);
+--> statement-breakpoint
+CREATE INDEX `short_signs_approval_by_clinic` ON `short_signs_approval` (`clinic_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `supervised_session` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -887,10 +901,13 @@ CREATE TABLE `morning` (
 	`amends` text,
 	`red_flags` text,
 	`extra_pain_relief` integer,
+	`signs_asked` text,
+	`sign_slips` text,
 	`answered_at` integer NOT NULL,
 	`fatigue_0_10` integer,
 	`fatigue_state` text NOT NULL,
 	`late` integer NOT NULL,
+	`via` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "morning_day" CHECK("morning"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
@@ -898,7 +915,7 @@ CREATE TABLE `morning` (
 );
 --> statement-breakpoint
 CREATE UNIQUE INDEX `morning_entry` ON `morning` (`patient_id`,`entry_id`);--> statement-breakpoint
-CREATE INDEX `morning_of_patient` ON `morning` (`patient_id`,`day`,`clinic_id`,`id`,`entry_id`,`amends`,`zone`,`answered_at`,`arrived_at`,`red_flags`,`extra_pain_relief`,`fatigue_0_10`,`fatigue_state`,`clock_doubtful`,`late`);--> statement-breakpoint
+CREATE INDEX `morning_of_patient` ON `morning` (`patient_id`,`day`,`clinic_id`,`id`,`entry_id`,`amends`,`zone`,`answered_at`,`arrived_at`,`red_flags`,`extra_pain_relief`,`fatigue_0_10`,`fatigue_state`,`clock_doubtful`,`late`,`via`);--> statement-breakpoint
 CREATE INDEX `morning_doubtful` ON `morning` (`patient_id`,`arrived_at`) WHERE "morning"."clock_doubtful" = 1;--> statement-breakpoint
 CREATE TABLE `morning_joint` (
 	`morning_id` text NOT NULL,
@@ -990,6 +1007,8 @@ CREATE TABLE `training_session` (
 	`amends` text,
 	`red_flags` text,
 	`extra_pain_relief` integer,
+	`signs_asked` text,
+	`sign_slips` text,
 	`began_at` integer NOT NULL,
 	`ended_at` integer NOT NULL,
 	`kind` text NOT NULL,
@@ -1029,6 +1048,8 @@ CREATE TABLE `two_hours` (
 	`amends` text,
 	`red_flags` text,
 	`extra_pain_relief` integer,
+	`signs_asked` text,
+	`sign_slips` text,
 	`session_id` text NOT NULL,
 	`joint` text NOT NULL,
 	`pain_0_10` integer,
@@ -1512,6 +1533,10 @@ CREATE TRIGGER session_joint_no_update BEFORE UPDATE ON session_joint BEGIN SELE
 CREATE TRIGGER set_log_no_delete BEFORE DELETE ON set_log BEGIN SELECT RAISE(ABORT, 'set_log is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER set_log_no_update BEFORE UPDATE ON set_log BEGIN SELECT RAISE(ABORT, 'set_log is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER short_signs_approval_no_delete BEFORE DELETE ON short_signs_approval BEGIN SELECT RAISE(ABORT, 'short_signs_approval is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER short_signs_approval_no_update BEFORE UPDATE ON short_signs_approval BEGIN SELECT RAISE(ABORT, 'short_signs_approval is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER signature_no_delete BEFORE DELETE ON signature BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
 --> statement-breakpoint

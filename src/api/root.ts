@@ -2,6 +2,7 @@
 import { accountRouter } from './account/account.ts';
 import { adminCareRouter } from './admin/care.ts';
 import { clinicSettingsRouter } from './admin/clinic-settings.ts';
+import { shortSignsRouter } from './admin/short-signs.ts';
 import { sitesRouter } from './admin/sites.ts';
 import { adminStaffRouter } from './admin/staff.ts';
 import { bookingsRouter } from './clinician/bookings.ts';
@@ -63,6 +64,7 @@ export const appRouter = router({
     documents: documentsRouter,
     recordFile: recordFileRouter,
     danger: dangerRouter,
+    shortSigns: shortSignsRouter,
     drafts: draftsRouter,
     templates: templatesRouter,
     calculations: calculationsRouter,

@@ -38,6 +38,7 @@ const ofRecord: Row = { ...ofClinic, clinicianOnStranger: 'not-found', outsideTe
 const ofName: Row = { ...ofRecord, outsideTeam: 'in' };
 const freshOnRecord: Row = { ...ofRecord, bothAnHourLater: 'fresh-sign-in' };
 const ofStaff: Row = { ...ofClinic, administrator: 'in' };
+const freshClinician: Row = { ...ofClinic, bothAnHourLater: 'fresh-sign-in' };
 const ofAdministrator: Row = {
   ...ofClinic,
   clinician: 'not-yours',
@@ -177,6 +178,9 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.screening.outcomes': ofRecord,
   'clinician.screening.record': ofRecord,
   'clinician.screening.sheet': ofRecord,
+  'clinician.shortSigns.approve': freshClinician,
+  'clinician.shortSigns.state': ofStaff,
+  'clinician.shortSigns.withdraw': freshClinician,
   'clinician.team.get': ofRecord,
   'clinician.team.open': ofName,
   'clinician.team.emergencyAccesses': ofClinic,

@@ -5,6 +5,7 @@
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { type OwnServer, ownServer } from '#commands/team/phone-sequences/own-server.ts';
 import { newPhone, untilReady } from '#commands/team/phone-sequences/sequence.ts';
+import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { desk, expectAccessible, moveClock, signedIn, signIn, watched } from './support.ts';
 
 test.use({ actionTimeout: 15_000 });
@@ -65,12 +66,15 @@ test('a warning sign on Saturday evening stays open until somebody has reached h
   const troubles = watched(office);
   await moveClock(office.context(), '2026-04-25T18:00:00+01:00');
   const [phone, hers] = await phoneOf(browser, 'patient-1');
-  await press(hers, 'Morning check');
-  await hers.locator('.scores input[value="2"]').check();
-  await press(hers, 'Continue');
-  await press(hers, 'No, or I am not sure');
+  await hers.locator('.scores button[value="2"]').click();
+  while (!/^Do you have any of these/.test(await headingOf(hers))) await answerOne(hers);
   await hers.getByLabel(/^One calf is newly swollen/).check();
-  await press(hers, 'Continue');
+  await press(hers, 'Go on with 1 sign');
+  await expectAccessible(hers, 'a sign asked about once more');
+  await press(hers, 'No, that was a slip');
+  await hers.getByLabel(/^One calf is newly swollen/).check();
+  await press(hers, 'Go on with 1 sign');
+  await press(hers, 'Yes, I have this');
   await expect(hers.getByRole('heading', { level: 1 })).toHaveText('Stop. Ring your clinic today');
   await expect(hers.getByText('This answer has reached your clinic.')).toBeVisible();
   await todayOn(hers);
@@ -135,6 +139,8 @@ test('a surgeon’s letter that lowers a ceiling reaches the phone at once and i
   const office = await deskOf(browser);
   const [phone, hers] = await phoneOf(browser, 'patient-1');
   const overTwo = hers.getByText(/with (?!2 kg)\d/);
+  const openList = () => hers.getByText('Your exercises today').click();
+  await openList();
   await expect(overTwo).toBeVisible();
   await office.goto('/patients/steady-progress/care');
   await office.getByText('Record a limit', { exact: true }).click();
@@ -147,6 +153,7 @@ test('a surgeon’s letter that lowers a ceiling reaches the phone at once and i
   await expect(office.getByText(/Castellane/).first()).toBeVisible();
   await todayOn(hers);
   await expect(hers.getByText(/There is a limit/)).toBeVisible();
+  await openList();
   await expect(hers.getByText(/with 2 kg/)).toBeVisible();
   await expect(overTwo).toHaveCount(0);
   await office.goto('/worklist');

@@ -7,7 +7,6 @@ import { lookOnce } from './phone-looks.ts';
 import { morningsOf } from './stored-answers.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const here = async (page: Page, look: (heading: string) => Promise<void>) => look(await headingOf(page));
 
 test('every page of the morning check is accessible in light, in dark and at 200 % text', async ({
@@ -18,15 +17,9 @@ test('every page of the morning check is accessible in light, in dark and at 200
   const context = await phoneOf(browser, baseURL!, 'patient-10');
   const page = await openWithWorker(context);
   const { look, kinds } = lookOnce(page);
-  await press(page, 'Morning check');
-  while (!(await page.getByRole('button', { name: 'Yes, all of this is right' }).isVisible())) {
-    await here(page, look);
-    await answerOne(page);
-  }
-  await look('all as usual');
-  await press(page, 'No, ');
+  await page.locator('.scores button[value="2"]').click();
   // Looked at and not sent: the check of this morning is given once.
-  while (!/^Check your answers/.test(await headingOf(page))) {
+  while (!/^Do you have any of these/.test(await headingOf(page))) {
     await here(page, look);
     await answerOne(page);
   }
@@ -45,7 +38,7 @@ test('a phone whose clock was moved keeps its answers; the clinic is told to dou
 }) => {
   const context = await phoneOf(browser, baseURL!, 'patient-10');
   const page = await openWithWorker(context);
-  await press(page, 'Morning check');
+  await page.locator('.scores button[value="2"]').click();
   await page.evaluate(() => {
     const real = Date.now.bind(Date);
     Date.now = () => real() + 3 * 3_600_000;
@@ -55,5 +48,31 @@ test('a phone whose clock was moved keeps its answers; the clinic is told to dou
   const stood = morningsOf(file, 'patient-10');
   expect(stood).toHaveLength(1);
   expect(stood[0]?.isDoubtful).toBe(1);
+  await context.close();
+});
+
+test('a second press of a thumb within half a second answers nothing on the new page; a key does', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-5');
+  // Looked at and not sent: other tests begin this session too.
+  await context.route('**/api/entries', (route) => route.fulfill({ status: 401 }));
+  const page = await openWithWorker(context);
+  const box = await page.getByRole('button', { name: 'Start the session' }).boundingBox();
+  const [x, y] = [box!.x + box!.width / 2, box!.y + box!.height / 2];
+  await page.mouse.click(x, y);
+  await page.waitForSelector('html[data-page="new"]', { state: 'attached' });
+  // Wherever on the new page: nothing that points is heard while it is new.
+  const heard = await page.evaluate(
+    () =>
+      [...document.querySelectorAll('main button, main label, main a')].filter(
+        (one) => getComputedStyle(one).pointerEvents !== 'none',
+      ).length,
+  );
+  expect(heard).toBe(0);
+  await page.getByRole('button', { name: 'No, none of these' }).press('Enter');
+  await expect(page.getByRole('group', { name: 'How much does your right knee hurt now?' })).toBeVisible();
+  await page.waitForSelector('html[data-page="open"]', { state: 'attached' });
   await context.close();
 });

@@ -66,16 +66,15 @@ test('a warning sign without signal shows at once whom to call, and goes out bef
   const context = await phoneOf(browser, baseURL!, 'patient-3');
   const page = await openWithWorker(context);
   await context.setOffline(true);
-  await press(page, 'Morning check');
-  // All as usual: a score, Continue, one yes, Send.
-  await page.locator('.scores input[value="2"]').check();
-  await press(page, 'Continue');
-  await press(page, 'Yes, all of this is right');
-  await press(page, 'Send to the clinic');
+  await page.locator('.scores button[value="2"]').click();
+  await answerAll(page);
   await press(page, 'Back to today');
   await startSession(page);
   await page.getByLabel('Pain or pressure in the chest').check();
-  await press(page, 'Continue');
+  await press(page, 'Go on with 1 sign');
+  // Asked once more, with the advice and the number there already.
+  await expect(page.getByRole('link', { name: /^Call 112/ })).toBeVisible();
+  await press(page, 'Yes, I have this');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Stop. Call 112 now');
   await expect(page.getByRole('link', { name: /^Call 112/ })).toHaveAttribute('href', 'tel:112');
   await expect(page.getByText('has not reached the clinic yet')).toBeVisible();

@@ -99,12 +99,12 @@ const morningDraft = beginMorning({
 const morning = (step: string): ReactElement => (
   <MorningScreen
     draft={{ ...morningDraft, step }}
-    last={{}}
     clinic={clinic}
     hasCuff
     clock={clock}
     send={nothing}
     hasArrived
+    onAmend={nothing}
     onHome={nothing}
   />
 );
@@ -114,6 +114,7 @@ const weightSteps = [
   'flags-during',
   'flags-now',
   'before:right-knee',
+  'usual',
   'other-joint',
   'relief',
   'news',
@@ -127,19 +128,11 @@ const weightSteps = [
   'burn',
   'gave-way:right-knee',
   'gave-way:left-hand',
+  'statement',
   'extra',
   'check',
 ];
-const cuffSteps = [
-  'item:0',
-  'cuff-on:0',
-  'set:0:1',
-  'rest:0:1',
-  'cuff-off:0',
-  'seated:0',
-  'limb:0:1',
-  'cuff',
-];
+const cuffSteps = ['item:0', 'cuff-on:0', 'set:0:1', 'rest:0:1', 'cuff-off:0', 'limb:0:1', 'cuff'];
 const ofJoint = morningQuestions.map(({ id }) => id).filter((id) => id !== 'pain');
 const morningSteps = ['urine', 'pain', 'usual', 'flags', ...ofJoint, 'relief', 'check'];
 

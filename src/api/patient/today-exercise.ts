@@ -19,11 +19,18 @@ import { cautionText } from '#messages/cautions.ts';
 import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
 import type { TodayExercise } from './today-view.ts';
 
+/** Sessions after which nobody has to be shown again how an exercise goes; clinic choice, no source. */
+const familiarAfter = 3;
+
+const timesDone = (itemId: string, sessions: PatientRecord['sessions']): number =>
+  sessions.filter(({ sets }) => sets.some((set) => set.itemId === itemId)).length;
+
 interface ExerciseState {
   readonly day: Day;
   /** null: every day. */
   readonly weekdays: readonly Weekday[] | null;
   readonly isNewDose: boolean;
+  readonly isFamiliar: boolean;
 }
 
 /** A phone shows a dose within every limit, or rests the exercise and shows none. */
@@ -69,7 +76,13 @@ export const exercisesOn = (
     if (!item) return [];
     const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.itemId);
     const weekdays = written ?? spaced.get(row.itemId) ?? null;
-    const state = { day: access.day, weekdays, isNewDose: isNewDose(row, record?.sessions ?? []) };
+    const sessions = record?.sessions ?? [];
+    const state = {
+      day: access.day,
+      weekdays,
+      isNewDose: isNewDose(row, sessions),
+      isFamiliar: timesDone(row.itemId, sessions) >= familiarAfter,
+    };
     return [exerciseView(row, item, state)];
   });
 };

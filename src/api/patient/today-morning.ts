@@ -1,7 +1,9 @@
 /** What today's page says of the morning check: whether it is due, and which answers stand. */
 import { morningStateAt } from '#core/decision/morning-window.ts';
 import type { EngineSettingValues } from '#core/decision/settings.ts';
-import type { MorningRecord } from '#core/record/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { asYesterday } from '#core/record/as-yesterday.ts';
+import type { Baseline, MorningRecord } from '#core/record/record.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { minuteOfDay } from '#data/civil-time.ts';
@@ -21,6 +23,8 @@ export interface MorningContext {
   readonly lateDays: number;
   readonly settings: EngineSettingValues;
   readonly versions: readonly Prescription[];
+  readonly followed: readonly Joint[];
+  readonly baselines: readonly Baseline[];
 }
 
 /** A check is late only where the dose has stood since before yesterday. */
@@ -60,5 +64,6 @@ export const morningView = (at: MorningContext): TodayView['morning'] => {
     state: morningStateAt(minuteOfDay(access.now, at.zone), fromHour, toHour),
     entryId: ofToday.at(-1)?.entryId ?? null,
     twice: twiceOf(counting),
+    asYesterday: asYesterday({ ...at, day: access.day }),
   };
 };

@@ -6,6 +6,7 @@ import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
+import type { AsYesterday } from '#core/record/as-yesterday.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Text } from '#messages/text.ts';
 
@@ -57,7 +58,11 @@ export interface TodayView {
     readonly entryId?: string | null;
     /** Answered on two phones, and not yet said which counts. */
     readonly twice?: { readonly first: MorningTold; readonly last: MorningTold } | null;
+    /** What "as yesterday" would answer; absent or null where it is not offered. */
+    readonly asYesterday?: AsYesterday;
   };
+  /** Last day on which warning signs may be asked by the short form; absent or null = by the whole list. */
+  readonly shortSignsUntil?: Day | null;
   /** Days near today on which a session or morning answers are recorded; absent on a page kept by an earlier release. */
   readonly recordedDays?: { readonly sessions: readonly Day[]; readonly mornings: readonly Day[] };
   /** Last day on which dark urine and unusual muscle pain are asked apart; null = not now. */
@@ -104,6 +109,8 @@ export interface TodayExercise {
   readonly weekdays: readonly Weekday[] | null;
   /** First done, or with an increased dose, the next time it is done. */
   readonly isNewDose: boolean;
+  /** Done in three sessions or more: how to do it is folded. Absent on a page kept by an earlier release. */
+  readonly isFamiliar?: boolean;
   /** What the standing decisions leave of it today. */
   readonly today: Today;
   readonly signedName: string;

@@ -13,6 +13,7 @@ import { addDays, ageYears, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { flagsByEntry } from '#data/danger/danger-record.ts';
+import { shortSignsFor } from '#data/danger/short-signs.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { morningsOfDay } from '#data/entries/mornings-of-day.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
@@ -83,7 +84,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   const care = await careAroundOf(access, patient.id, await newestScreening(access, patient.id));
   const programmes = await programmesOf(access, patient.id);
   const settings = await daySettings(access);
-  const mornings = await morningsOf(access, patient.id, addDays(access.day, -1));
+  const mornings = await morningsOf(access, patient.id, addDays(access.day, -7));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
   const record = await recordOf(access, patient.id, undefined, written);
@@ -105,11 +106,14 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
     exercises: exercisesOn(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, momentOf(access))) : [],
+    shortSignsUntil: await shortSignsFor(access, patient.id, settings['whole-sign-list'] === 1, written),
     morning: morningView({
       access,
       zone: clinic.zone,
       mornings,
       ofToday: await morningsOfDay(access, patient.id, access.day, mornings),
+      followed,
+      baselines: record?.baselines ?? [],
       isAsked: followed.length > 0 && !isQuiet,
       lateDays: settings['late-morning-days'],
       settings: engineSettingValues(await settingsOf(access)),

@@ -10,7 +10,7 @@ import { browserArguments, installedBrowser, noBrowserAdvice } from '../browser.
 import { build } from '../build.mjs';
 import { CannotGoOn } from '../say.mjs';
 import { readNumbers } from './check-monotonic.ts';
-import { type OwnServer, ownServer } from './phone-sequences/own-server.ts';
+import { moveClock, type OwnServer, ownServer } from './phone-sequences/own-server.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
 import { forgetSoak, type SoakProgress, saveSoak, soakedSoFar } from './phone-sequences/soak-progress.ts';
 import { sessionsOf, storedTwice } from './phone-sequences/stored.ts';
@@ -30,14 +30,6 @@ const openBrowser = async (): Promise<Browser> => {
   if (!executablePath) throw new CannotGoOn(noBrowserAdvice);
   const { chromium } = await import('playwright-core');
   return chromium.launch({ executablePath, args: browserArguments });
-};
-
-const moveTo = async (address: string, instant: number): Promise<void> => {
-  await fetch(`${address}/demo/clock`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ now: new Date(instant).toISOString() }),
-  });
 };
 
 const playOne = async (browser: Browser, server: OwnServer, who: string, run: SoakProgress) => {
@@ -74,7 +66,7 @@ const playAll = async (browser: Browser, server: OwnServer, run: SoakProgress, b
   // The demo clinic's today is a Monday; the clock moves on after each round of people.
   let instant = Date.parse('2026-04-20T17:30:00Z');
   for (let round = 0; !isOver(); round++) {
-    await moveTo(server.address, instant);
+    await moveClock(server.address, instant);
     instant += daysOn[round % daysOn.length]! * dayMs;
     const { played } = run;
     for (const who of people) if (!isOver()) await playOne(browser, server, who, run);

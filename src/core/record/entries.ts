@@ -4,11 +4,12 @@
  */
 
 import type { Field, InputOf } from '../calculations/describe.ts';
+import { signFields } from '../danger/signs-asked.ts';
 import { redFlags } from '../decision/facts/facts.ts';
 import { joints } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
 import { isDay } from '../time/day.ts';
-import { enteredAs, newsKinds } from './entry-words.ts';
+import { enteredAs, morningVias, newsKinds } from './entry-words.ts';
 import { limbChecksField, limbRefusals } from './limb-check-fields.ts';
 import { answerFields, score, state } from './morning-questions.ts';
 import { stopReasons } from './record.ts';
@@ -17,9 +18,11 @@ import { stopReasons } from './record.ts';
  * Format number of the entries this release writes; every earlier one is taken. Format 2 lets the questions
  * asked after the work stand open, says per set whether the easier session was done, and carries what is
  * new since last time and who typed it. Format 3 says what was seen of fingers or toes after a cuff. Format 4
- * says which question about swelling was asked. Whatever an earlier format lacks is optional here.
+ * says which question about swelling was asked. Format 5 says in which form warning signs were asked for, what
+ * was ticked and taken back, and whether a morning was answered as the one before. Whatever an earlier format
+ * lacks is optional here.
  */
-export const entryFormat = 4;
+export const entryFormat = 5;
 
 const instant = <const N extends string>(name: N) =>
   ({ name, kind: 'integer', unit: 'ms', min: 0, max: 4_102_444_800_000 }) as const;
@@ -42,6 +45,7 @@ const envelope = [
     of: { name: 'flag', kind: 'enum', values: redFlags },
   },
   { name: 'extraPainRelief', kind: 'flag', nullable: true },
+  ...signFields,
 ] as const satisfies readonly Field[];
 
 export const sessionEntryFields = [
@@ -104,6 +108,7 @@ export const sessionEntryFields = [
 export const morningEntryFields = [
   ...envelope,
   instant('answeredAt'),
+  { name: 'via', kind: 'enum', values: morningVias, optional: true },
   score('fatigue'),
   state('fatigueState'),
   {

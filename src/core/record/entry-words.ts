@@ -14,6 +14,10 @@ export const newsKinds = [
 ] as const;
 export type News = (typeof newsKinds)[number];
 
+/** How the answers after a morning's pain were given. */
+export const morningVias = ['asked', 'as-yesterday', 'singly'] as const;
+export type MorningVia = (typeof morningVias)[number];
+
 /** Who typed an entry, where it was not the patient. */
 export const enteredAs = [
   'relative',

@@ -10,6 +10,7 @@ import type { Joint } from '../exercises/joints.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { PlannedSession } from '../prescribing/programme/planned-session.ts';
 import type { Day } from '../time/day.ts';
+import type { MorningVia } from './entry-words.ts';
 import type { Limit } from './limit.ts';
 import type { JointMorningAnswers } from './morning-questions.ts';
 
@@ -118,6 +119,8 @@ export interface MorningRecord {
    * kept to the morning window.
    */
   readonly localMinute?: number;
+  /** How the answers after the pain were given; absent in entries of earlier releases. */
+  readonly via?: MorningVia;
 }
 
 /** Clinician's knee test (stroke test grades). */

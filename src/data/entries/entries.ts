@@ -54,6 +54,8 @@ const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful
   amends: entry.amends ?? null,
   redFlags: entry.redFlags,
   extraPainRelief: entry.extraPainRelief,
+  signsAsked: entry.signsAsked ?? null,
+  signSlips: entry.signSlips?.length ? entry.signSlips : null,
 });
 
 /** Of some prescriptions those that are this patient's, with their line. */
@@ -152,7 +154,7 @@ export const storeMorning = (
     const clockDoubtful = isDoubtful(access, entry, entry.answeredAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     const { answeredAt, fatigue, fatigueState } = entry;
-    insertRows(tx, morning, [{ ...row, answeredAt, fatigue, fatigueState, late }]);
+    insertRows(tx, morning, [{ ...row, answeredAt, fatigue, fatigueState, late, via: entry.via ?? null }]);
     const owner = { clinicId: access.clinicId, patientId, morningId: row.id };
     insertRows(
       tx,

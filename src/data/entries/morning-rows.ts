@@ -1,5 +1,6 @@
 /** A morning with what it says of each joint, as it comes gathered from the file: columns, and how to read them. */
 import { and, eq } from 'drizzle-orm';
+import type { MorningVia } from '#core/record/entry-words.ts';
 import {
   absentAnswers,
   answerFields,
@@ -64,6 +65,7 @@ export const morningColumns = [
   morning.fatigueState,
   morning.clockDoubtful,
   morning.late,
+  morning.via,
   nestedRows(jointColumns, morningJoint, ofMorning),
 ] as const;
 
@@ -91,6 +93,7 @@ export const morningIn = ([
   fatigueState,
   clockDoubtful,
   late,
+  via,
   joints,
 ]: Cells): MorningRow => ({
   entryId: entryId as string,
@@ -108,5 +111,6 @@ export const morningIn = ([
     fatigue: fatigueState === 'not-applicable' ? 'not-applicable' : numberIn(fatigue!),
     clockDoubtful: clockDoubtful === 1,
     ...(amends === null ? {} : { amended: true }),
+    ...(via === null ? {} : { via: via as MorningVia }),
   },
 });

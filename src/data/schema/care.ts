@@ -205,6 +205,25 @@ export const coveringClinician = kit.appendOnly(
   ],
 );
 
+/** A clinician's word on the short form of asking for warning signs; the newest row of a clinic counts. */
+export const shortSignsApproval = kit.appendOnly(
+  'short_signs_approval',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    act: kit.word('act', ['approved', 'withdrawn']),
+    wording: kit.whole('wording'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.index('short_signs_approval_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.check('short_signs_approval_act', sql`${t.act} IN ('approved', 'withdrawn')`),
+    kit.check('short_signs_approval_wording', sql`${t.wording} >= 1`),
+  ],
+);
+
 /** Who looks after a pause, and by when; the newest row of a decision counts. */
 export const pauseOwner = kit.appendOnly(
   'pause_owner',

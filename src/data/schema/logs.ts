@@ -3,8 +3,9 @@
  * that is null was asked and not answered; where a question was not asked at all its state column says so.
  */
 import { sql } from 'drizzle-orm';
+import type { SignsAsked } from '#core/danger/signs-asked.ts';
 import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';
-import { enteredAs, type News } from '#core/record/entry-words.ts';
+import { enteredAs, morningVias, type News } from '#core/record/entry-words.ts';
 import { answerFields, askedStates } from '#core/record/morning-questions.ts';
 import { stopReasons } from '#core/record/record.ts';
 import { answerChecks, answerColumns } from './answer-columns.ts';
@@ -37,6 +38,10 @@ const entry = () => ({
   amends: kit.idOrNull('amends'),
   redFlags: kit.jsonOrNull<readonly string[]>('red_flags'),
   extraPainRelief: kit.yesOrNull('extra_pain_relief'),
+  /** In which form signs were asked for; null = every sign listed, by an earlier release or the clinic's hand. */
+  signsAsked: kit.jsonOrNull<readonly SignsAsked[]>('signs_asked'),
+  /** Ticked and taken back. */
+  signSlips: kit.jsonOrNull<readonly string[]>('sign_slips'),
 });
 
 export const trainingSession = kit.appendOnly(
@@ -207,6 +212,8 @@ export const morning = kit.appendOnly(
     fatigueState: kit.word('fatigue_state', askedStates),
     /** Given for an earlier day. */
     late: kit.yes('late'),
+    /** How the answers after the pain were given; null = from before it was said. */
+    via: kit.wordOrNull('via', morningVias),
   },
   (t) => [
     kit.unique('morning_entry').on(t.patientId, t.entryId),
@@ -230,6 +237,7 @@ export const morning = kit.appendOnly(
         t.fatigueState,
         t.clockDoubtful,
         t.late,
+        t.via,
       ),
     // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
     kit.index('morning_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),

@@ -5,6 +5,7 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { systemMoment } from '../account/system-moment.ts';
 import { ClinicSettingsForm, type ClinicSettingsFormProps } from './clinic-settings-form.tsx';
+import { ShortSigns, type ShortSignsProps } from './short-signs.tsx';
 
 export interface ClinicSettingsScreenProps {
   readonly list: ClinicSettingsFormProps & {
@@ -14,10 +15,11 @@ export interface ClinicSettingsScreenProps {
       readonly reason: string;
     }[];
   };
+  readonly shortSigns: ShortSignsProps['state'];
   readonly zone: string;
 }
 
-export const ClinicSettingsScreen = ({ list, zone }: ClinicSettingsScreenProps) => (
+export const ClinicSettingsScreen = ({ list, shortSigns, zone }: ClinicSettingsScreenProps) => (
   <div className="stack-wide">
     <PageHeading>{say('clinic-settings')}</PageHeading>
     <p>
@@ -25,6 +27,7 @@ export const ClinicSettingsScreen = ({ list, zone }: ClinicSettingsScreenProps) 
       {list.mayChange ? '' : ` ${say('settings.only-administrators')}`}
     </p>
     <ClinicSettingsForm areas={list.areas} mayChange={list.mayChange} />
+    <ShortSigns state={shortSigns} zone={zone} />
     <Disclosure summary={say('settings.changes', { count: list.changes.length })}>
       <DefinitionList
         rows={list.changes.map((one) => ({

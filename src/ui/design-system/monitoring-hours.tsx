@@ -2,6 +2,7 @@
 /** Who looks at what a patient sends, when, and that nobody does at other times. */
 import type { ReactNode } from 'react';
 import type { Text } from '#messages/text.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { t, translate } from '#ui/language/words.ts';
 
 export interface MonitoringHoursProps {
@@ -12,21 +13,34 @@ export interface MonitoringHoursProps {
     readonly urgentNumber: string;
     readonly monitoringHours: Text;
   };
+  /** With the least one has to know, and the rest on a press. */
+  readonly isFolded?: boolean;
   /** What else is offered there. */
   readonly children?: ReactNode;
 }
 
-export const MonitoringHours = ({ clinic, children }: MonitoringHoursProps) => {
+const Hours = ({ clinic, children }: MonitoringHoursProps) => {
   const { name, phone, emergencyNumber, urgentNumber, monitoringHours } = clinic;
   return (
-    <section className="monitoring-hours stack-close">
-      <h2>{t('hours.title')}</h2>
+    <>
       <p>{t('hours.who', { clinic: name })}</p>
       <p>{translate(monitoringHours)}</p>
       {children}
       <p>{t('hours.outside', { emergency: emergencyNumber })}</p>
       <p>{t('hours.nobody-answers', { clinic: name, urgent: urgentNumber })}</p>
       <p>{t('hours.phone', { phone })}</p>
-    </section>
+    </>
   );
 };
+
+export const MonitoringHours = (props: MonitoringHoursProps) =>
+  props.isFolded ? (
+    <Disclosure summary={t('hours.not-at-once', { emergency: props.clinic.emergencyNumber })}>
+      <Hours {...props} />
+    </Disclosure>
+  ) : (
+    <section className="monitoring-hours stack-close">
+      <h2>{t('hours.title')}</h2>
+      <Hours {...props} />
+    </section>
+  );

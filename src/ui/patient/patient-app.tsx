@@ -5,12 +5,12 @@
  */
 import { lazy, Suspense, useCallback, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import { dayState, hasArrived } from './day-state.ts';
+import { type DayState, dayState, hasArrived } from './day-state.ts';
 import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
 import { hasCuffIn } from './questions/flag-list.ts';
-import type { SessionDraft } from './session/draft.ts';
+import type { Score, SessionDraft } from './session/draft.ts';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
 import { QuestionsMissing } from './today/questions-missing.tsx';
@@ -49,6 +49,17 @@ const SavedEntries = ({ at }: ScreenProps) => (
   />
 );
 
+/** The first question of the morning is answered on today's page; a check that was left is gone on with from it. */
+const answerMorning = ({ view, morning, enteredAs, go }: DayHandle, state: DayState, pain: Score) => {
+  const [joint] = morning.begin(view.day, state.asksUrine, enteredAs, state.morningToChange).joints;
+  if (joint === undefined) return;
+  const step = `pain:${joint}`;
+  go({ screen: 'morning', step });
+  morning.send({ type: 'go', step });
+  morning.send({ type: 'answer', joint, answer: { pain } });
+  morning.send({ type: 'next' });
+};
+
 const Home = ({ at }: ScreenProps) => {
   const { session, morning, go, view } = at;
   const state = dayState(view, at.outbox.state.entries, useNow(at.clock, view.asksTwoHours));
@@ -71,6 +82,7 @@ const Home = ({ at }: ScreenProps) => {
       }}
       onDiscard={running && didWork(running) ? undefined : session.drop}
       onMorning={(day) => beginMorning(day, day === view.day ? state.morningToChange : null)}
+      onPain={(pain) => answerMorning(at, state, pain)}
       onChangeMorning={(entryId) => beginMorning(view.day, entryId)}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       notice={
@@ -125,16 +137,24 @@ const Session = ({ at }: ScreenProps) =>
     <Home at={at} />
   );
 
+/** The check that was just sent, answered once more in its place. */
+const amendMorning = (at: DayHandle) => {
+  const { draft, begin } = at.morning;
+  if (!draft) return;
+  const again = begin(draft.day, draft.asksUrine ?? false, at.enteredAs, draft.entryId);
+  at.go({ screen: 'morning', step: again.step });
+};
+
 const Morning = ({ at }: ScreenProps) =>
   at.asked && at.morning.draft ? (
     <at.asked.MorningScreen
       draft={at.morning.draft}
-      last={at.morning.last}
       clinic={at.view.clinic}
       hasCuff={hasCuffIn(at.view.exercises)}
       clock={at.clock}
       send={at.morning.send}
       hasArrived={hasArrived(at.outbox.state.entries, at.morning.draft.entryId)}
+      onAmend={() => amendMorning(at)}
       onHome={() => at.go(home)}
     />
   ) : (

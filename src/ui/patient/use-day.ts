@@ -11,6 +11,7 @@ import {
   screenBeforeReload,
   stayAt,
   useHeadingFocus,
+  useNewPage,
   usePlace,
 } from './phone/use-place.ts';
 import { type RightClock, useRightClock } from './phone/use-right-clock.ts';
@@ -119,6 +120,7 @@ export const useDay = (given: TodayView, owner: Owner) => {
   useSteps(at, 'morning', morning.draft?.step);
   useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null, isEarlier });
   useWayHome(at, isEarlier && at.place.screen === 'session');
+  useNewPage(`${at.place.screen} ${at.place.step}`);
   useHeadingFocus(`${at.place.screen} ${at.place.step}`);
   usePausedUpdates(at.place.screen !== 'today');
   return {

@@ -69,6 +69,8 @@ const ofOtherDay = (view: TodayView, day: string): Pick<TodayView, 'morning' | '
       yesterdayOpen: view.morning.canBeLate && !mornings.includes(addDays(day, -1)),
       entryId: null,
       twice: null,
+      // By a page given on another day nothing of the last morning is known.
+      asYesterday: null,
     },
   };
 };

@@ -7,6 +7,7 @@ import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import '#ui/patient/asked-words.ts';
 import { dayState } from '#ui/patient/day-state.ts';
 import type { Saved } from '#ui/patient/outbox/outbox.ts';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
@@ -28,6 +29,7 @@ const todayHtml = (more: Partial<TodayPageProps> = {}) =>
       onStart={nothing}
       onResume={nothing}
       onMorning={nothing}
+      onPain={nothing}
       onTwoHours={nothing}
       onChangeMorning={nothing}
       {...more}
@@ -35,26 +37,24 @@ const todayHtml = (more: Partial<TodayPageProps> = {}) =>
   );
 
 describe('the 0 to 10 question', () => {
-  const html = renderToStaticMarkup(
-    <ScoreQuestion
-      name="pain"
-      question="How is the pain?"
-      low="no pain"
-      high="worst pain"
-      chosen={null}
-      onChoose={nothing}
-    />,
-  );
+  const asked = { question: 'How is the pain?', low: 'no pain', high: 'worst pain', onAnswer: nothing };
+  const html = renderToStaticMarkup(<ScoreQuestion {...asked} />);
 
-  it('is eleven native radios and "I don’t know", none of them chosen', () => {
-    expect(count(html, 'type="radio"')).toBe(12);
-    expect(html).not.toContain('checked');
+  it('is eleven buttons and "I don’t know", no slider, and none of them marked as the answer', () => {
+    expect(count(html, 'type="button" value=')).toBe(12);
+    expect(html).not.toMatch(/answer-given|Your answer|checked|type="range"/);
   });
 
-  it('has its question as the legend and words at both ends', () => {
-    expect(html).toMatch(/<legend[^>]*><h1[^>]*>How is the pain\?<\/h1><\/legend>/);
-    expect(html).toContain('no pain');
-    expect(html).toContain('worst pain');
+  it('names an answer that was given before', () => {
+    const again = renderToStaticMarkup(<ScoreQuestion {...asked} given={0} />);
+    expect(again.split('Your answer')).toHaveLength(2);
+    expect(again).toMatch(/value="0"[^>]*answer-given/);
+  });
+
+  it('has its question as the name of its answers, and words at both ends', () => {
+    expect(html).toMatch(/<h1[^>]* id="question"[^>]*>How is the pain\?<\/h1>/);
+    for (const part of ['role="group" aria-labelledby="question"', 'no pain', 'worst pain'])
+      expect(html).toContain(part);
   });
 
   it('has no slider', () => {
@@ -123,10 +123,11 @@ describe('today', () => {
     expect(html).toContain('Easier session today');
   });
 
-  it('puts the morning check first when it is due', () => {
+  it('asks the first question of the morning before anything else when it is due', () => {
     const html = todayHtml({ state: { ...open, isMorningDue: true } });
-    expect(html.indexOf('Morning check')).toBeLessThan(html.indexOf('Start the session'));
-    expect(html).toMatch(/class="button button-wide button-large">Morning check/);
+    expect(html.indexOf('hurt this morning?')).toBeGreaterThan(0);
+    expect(html.indexOf('hurt this morning?')).toBeLessThan(html.indexOf('Start the session'));
+    expect(count(html, 'class="score')).toBeGreaterThanOrEqual(12);
     expect(html).toMatch(/button-plain button-wide button-large">Start the session/);
   });
 

@@ -1,11 +1,12 @@
 /** Fingers or toes after a cuff, on the phone: asked sign by sign, waited for, and sent as answered. */
 import { describe, expect, it } from 'vitest';
+import '#ui/patient/asked-words.ts';
 import { checkRows, neededStep } from '#ui/patient/session/check-rows.ts';
 import type { LimbAnswer, SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { begin, eligibility, next, play } from './session-play.ts';
+import { begin, eligibility, meant, next, play } from './session-play.ts';
 import { cuffDose, exercise, today } from './views.ts';
 
 const withPulse = { ...cuffDose, pulseShown: true };
@@ -19,7 +20,6 @@ const released = (dose: typeof cuffDose, more: readonly (typeof cuffDose)[] = []
     next,
     { type: 'cuff-stop', item: 0, set: 1 },
     { type: 'cuff-off', item: 0, now: 60_000 },
-    next,
   );
 
 type Sign = 'colour' | 'feeling' | 'pulse';
@@ -100,7 +100,7 @@ describe('asked again', () => {
     const ended = play(
       waiting,
       { type: 'limb', item: 0, isLater: true, sign: 'colour', answer: 'not-usual' },
-      { type: 'flags', when: 'now', flags: ['persistent-limb-change-after-release'], now: 700_000 },
+      ...meant('now', ['persistent-limb-change-after-release'], 700_000),
     );
     const entry = sessionEntryOf(ended, 700_000);
     expect(entry).toMatchObject({ stoppedByFlag: true, redFlags: ['persistent-limb-change-after-release'] });

@@ -1,17 +1,13 @@
 /** The next-morning check on the phone. */
 import '#ui/patient/asked-words.ts';
-import { createElement } from 'react';
-import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { morningQuestions } from '#core/record/morning-questions.ts';
-import { usualStatements } from '#ui/patient/morning/joint-questions.ts';
+import type { LastOfJoint } from '#core/record/as-yesterday.ts';
 import { beginMorning, type MorningEvent, morningReducer } from '#ui/patient/morning/morning.ts';
 import type { MorningDraft } from '#ui/patient/morning/morning-draft.ts';
-import { lastMorningOf, morningEntryOf } from '#ui/patient/morning/morning-entry.ts';
+import { morningEntryOf } from '#ui/patient/morning/morning-entry.ts';
 import { morningRows } from '#ui/patient/morning/morning-rows.ts';
+import { offered } from '#ui/patient/morning/morning-steps.ts';
 import { takenUp } from '#ui/patient/morning/two-mornings.ts';
-import { UsualPage } from '#ui/patient/morning/usual-page.tsx';
-import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 
 const begin = (): MorningDraft =>
   beginMorning({
@@ -27,7 +23,34 @@ const begin = (): MorningDraft =>
 const play = (draft: MorningDraft, ...events: readonly MorningEvent[]) =>
   events.reduce(morningReducer, draft);
 
-const pain: MorningEvent = { type: 'answer', joint: 'right-knee', answer: { pain: 3 } };
+const lastOf = (joint: LastOfJoint['joint'], more: Partial<LastOfJoint> = {}): LastOfJoint => ({
+  joint,
+  stiffnessMinutes: 15,
+  underPain: 4,
+  ...more,
+});
+/** As the day brings it: yesterday was quiet, and usual pain is 2. */
+const known = (more: Partial<MorningDraft> = {}): MorningDraft => ({
+  ...begin(),
+  asYesterday: { joints: [lastOf('right-knee')] },
+  ...more,
+});
+
+const scored = (pain: number | 'unknown', joint: LastOfJoint['joint'] = 'right-knee') =>
+  [{ type: 'answer', joint, answer: { pain } }, { type: 'next' }] as const satisfies readonly MorningEvent[];
+const noSigns: MorningEvent = { type: 'flags', flags: [], now: 9 };
+const pain: MorningEvent = scored(3)[0];
+/** Each question after the pain, answered as on a usual morning. */
+const singly: readonly MorningEvent[] = [
+  { type: 'answer', joint: 'right-knee', answer: { stiffnessMinutes: 5 } },
+  { type: 'next' },
+  { type: 'answer', joint: 'right-knee', answer: { swelling: 'none' } },
+  { type: 'next' },
+  { type: 'answer', joint: 'right-knee', answer: { flare: false } },
+  { type: 'next' },
+  { type: 'relief', relief: false },
+  { type: 'next' },
+];
 
 describe('two mornings half answered', () => {
   const [yesterday, today] = [{ ...begin(), day: '2026-03-08' }, begin()];
@@ -54,57 +77,119 @@ describe('the morning check', () => {
       swelling: null,
       flare: null,
     });
-    expect(morningRows(begin()).map((row) => row.value)).toEqual(Array(6).fill('not answered'));
+    expect(morningRows(begin()).map((row) => row.value)).toEqual(Array(5).fill('not answered'));
   });
 
-  it('takes four taps when all is usual: the pain, continue, all of this is right, send', () => {
-    const done = play(begin(), pain, { type: 'next' }, { type: 'usual', last: {} }, { type: 'sent', now: 9 });
+  it('takes three presses when the rest is as yesterday, and sends yesterday’s values with how it was answered', () => {
+    const done = play(known(), ...scored(3), { type: 'usual' }, noSigns);
     expect(done.step).toBe('done');
     expect(morningEntryOf(done, 10)).toMatchObject({
       redFlags: [],
       extraPainRelief: false,
       answeredAt: 9,
-      joints: [{ joint: 'right-knee', pain: 3, stiffnessMinutes: 0, swelling: 'none', flare: false }],
+      via: 'as-yesterday',
+      joints: [{ joint: 'right-knee', pain: 3, stiffnessMinutes: 15, swelling: 'none', flare: false }],
     });
   });
 
-  it('says "as last time" with what was said last time', () => {
-    const last = { 'right-knee': { stiffnessMinutes: 15 } } as const;
-    const done = play(begin(), pain, { type: 'next' }, { type: 'usual', last });
-    expect(morningEntryOf(done, 10).joints[0]).toMatchObject({ stiffnessMinutes: 15, swelling: 'none' });
+  it('never offers “as yesterday” where yesterday did not come with the day, and states no value of it', () => {
+    for (const asYesterday of [undefined, null, 'singly'] as const) {
+      const draft = play({ ...begin(), asYesterday }, ...scored(2));
+      expect(draft.step).toBe('stiffness:right-knee');
+      expect(offered(draft)).toBeNull();
+      const forced = play(draft, { type: 'usual' });
+      expect(morningEntryOf(forced, 10).joints[0]).toMatchObject({ stiffnessMinutes: null, swelling: null });
+    }
   });
 
-  it('asks each question when not all is usual, warning signs first', () => {
-    const draft = play(begin(), pain, { type: 'next' }, { type: 'not-usual' });
-    expect(draft.step).toBe('flags');
-    expect(draft.flags).toBeNull();
+  it.each([
+    [3, 'usual'],
+    [4, 'stiffness:right-knee'],
+    [5, 'stiffness:right-knee'],
+    ['unknown', 'stiffness:right-knee'],
+  ] as const)('a pain of %s where it is offered under 4 leads to %s', (value, step) => {
+    expect(play(known(), ...scored(value)).step).toBe(step);
   });
 
-  it('stops at a warning sign with advice, and what was answered is kept', () => {
-    const draft = play(begin(), pain, { type: 'flags', flags: ['dark-urine'], now: 7 });
-    expect(draft).toMatchObject({ step: 'care', endedAt: 7 });
-    expect(morningEntryOf(draft, 8)).toMatchObject({ redFlags: ['dark-urine'], joints: [{ pain: 3 }] });
+  it('asks each question when something is different, the warning signs last', () => {
+    const draft = play(known(), ...scored(3), { type: 'not-usual' });
+    expect(draft.step).toBe('stiffness:right-knee');
+    const asked = play(draft, ...singly);
+    expect([asked.step, asked.flags]).toEqual(['flags', null]);
+    expect(morningEntryOf(play(asked, noSigns), 10)).toMatchObject({ via: 'asked', redFlags: [] });
   });
 
-  it('lets each answer be changed from the check page, also after the short way', () => {
-    const draft = play(
-      begin(),
-      pain,
-      { type: 'next' },
-      { type: 'usual', last: {} },
-      { type: 'change', step: 'stiffness:right-knee' },
-      { type: 'answer', joint: 'right-knee', answer: { stiffnessMinutes: 20 } },
-      { type: 'next' },
+  it('a morning asked singly is sent as such', () => {
+    const done = play({ ...begin(), asYesterday: 'singly' }, ...scored(2), ...singly, noSigns);
+    expect(morningEntryOf(done, 10).via).toBe('singly');
+  });
+
+  it('a pain changed to one that is asked about in full takes back what “as yesterday” answered', () => {
+    const changed = play(
+      known(),
+      ...scored(2),
+      { type: 'usual' },
+      { type: 'change', step: 'pain:right-knee' },
+      ...scored(6),
     );
-    expect(draft.step).toBe('check');
-    expect(morningEntryOf(draft, 9).joints[0]?.stiffnessMinutes).toBe(20);
+    expect(morningEntryOf(changed, 10)).toMatchObject({
+      extraPainRelief: null,
+      joints: [{ pain: 6, stiffnessMinutes: null, swelling: null, flare: null }],
+    });
+    expect(play(changed, noSigns)).toMatchObject({ step: 'stiffness:right-knee', endedAt: null });
   });
 
-  it('offers a stiffness that was answered as "as last time" the next day, and swelling never', () => {
-    const answer = { swelling: 'severe', stiffnessMinutes: 5 } as const;
-    const draft = play(begin(), { type: 'answer', joint: 'right-knee', answer });
-    expect(lastMorningOf(draft)).toEqual({ 'right-knee': { stiffnessMinutes: 5 } });
-    expect(lastMorningOf(begin())).toEqual({});
+  it('a ticked sign is asked about once more; then it stops with advice, and what was answered is kept', () => {
+    const ticked = play(begin(), pain, { type: 'flags', flags: ['fainting'], now: 7 });
+    expect(ticked).toMatchObject({ step: 'confirm', endedAt: null, flags: null });
+    const meant = play(ticked, { type: 'confirm', isSlip: false, now: 8 });
+    expect(meant).toMatchObject({ step: 'care', endedAt: 8 });
+    expect(morningEntryOf(meant, 9)).toMatchObject({ redFlags: ['fainting'], joints: [{ pain: 3 }] });
+  });
+
+  it('a slip opens no warning sign, is stored, and the question is asked again', () => {
+    const ticked = play(begin(), ...scored(2), ...singly, { type: 'flags', flags: ['fainting'], now: 7 });
+    const slipped = play(ticked, { type: 'confirm', isSlip: true, now: 8 });
+    expect(slipped).toMatchObject({ step: 'flags', flags: null, ticked: [], endedAt: null });
+    const sent = morningEntryOf(play(slipped, noSigns), 9);
+    expect(sent).toMatchObject({ redFlags: [], signSlips: ['fainting'] });
+  });
+
+  it('dark urine told on its own page is asked about once more as well', () => {
+    const asks = play({ ...begin(), asksUrine: true }, ...scored(2));
+    expect(asks.step).toBe('urine');
+    const told = play(asks, { type: 'urine', urine: true });
+    expect(told).toMatchObject({ step: 'confirm', endedAt: null });
+    expect(play(told, { type: 'confirm', isSlip: false, now: 8 })).toMatchObject({ flags: ['dark-urine'] });
+    expect(play(told, { type: 'confirm', isSlip: true, now: 8 })).toMatchObject({
+      step: 'urine',
+      urine: null,
+    });
+  });
+
+  it('which form asked for the signs is stored: short, or the list once it was opened', () => {
+    const short = play({ ...begin(), signForm: 'short' }, ...scored(2), ...singly);
+    const wholeList = play(short, { type: 'whole-list' });
+    const asked = (draft: MorningDraft) => morningEntryOf(play(draft, noSigns), 9).signsAsked;
+    expect(asked(short)).toEqual([{ moment: 'morning', form: 'short', wording: 1 }]);
+    expect(asked(wholeList)).toEqual([{ moment: 'morning', form: 'list', wording: null }]);
+    expect(morningEntryOf(short, 9)).toMatchObject({ redFlags: null });
+    expect('signsAsked' in morningEntryOf(short, 9)).toBe(false);
+  });
+
+  it('lets each answer be changed before it is sent, also after the short way', () => {
+    const draft = play(
+      known(),
+      ...scored(3),
+      { type: 'usual' },
+      { type: 'change', step: 'pain:right-knee' },
+      ...scored(1),
+    );
+    expect(draft.step).toBe('flags');
+    expect(morningEntryOf(play(draft, noSigns), 9)).toMatchObject({
+      via: 'as-yesterday',
+      joints: [{ pain: 1, stiffnessMinutes: 15 }],
+    });
   });
 
   it('sends which question about swelling was answered', () => {
@@ -122,73 +207,6 @@ describe('the morning check', () => {
       byJoint: { 'right-knee': { pain: 3, stiffnessMinutes: 5, swelling: 'clear', flare: false } },
     };
     expect(morningEntryOf(old, 9).joints[0]).toMatchObject({ pain: 3, stiffnessMinutes: 5, swelling: null });
-  });
-});
-
-describe('a joint that is not asked about swelling', () => {
-  const hip = (): MorningDraft => ({
-    ...begin(),
-    joints: ['left-hip', 'right-knee'],
-    swellingNotAsked: ['left-hip'],
-  });
-
-  it('has no page, no line to check and no statement for it, and is sent as not asked', () => {
-    const draft = play(hip(), { type: 'go', step: 'usual' }, { type: 'not-usual' });
-    expect(play(draft, { type: 'go', step: 'swelling:left-hip' }).step).not.toBe('swelling:left-hip');
-    expect(play(draft, { type: 'go', step: 'swelling:right-knee' }).step).toBe('swelling:right-knee');
-    const swellingRows = morningRows(draft).filter(({ step }) => step.startsWith('swelling:'));
-    expect(swellingRows.map(({ step }) => step)).toEqual(['swelling:right-knee']);
-    const statements = usualStatements(draft, {}).join(' ');
-    expect(statements).not.toMatch(/hip is no more swollen/);
-    expect(statements).toMatch(/knee is no more swollen/);
-    const [left, right] = morningEntryOf(play(draft, { type: 'usual', last: {} }), 9).joints;
-    expect(left).toMatchObject({ swelling: null, swellingState: 'not-applicable' });
-    expect(right).toMatchObject({ swelling: 'none', swellingState: 'asked' });
-  });
-});
-
-describe('“as usual”', () => {
-  const last = { 'right-knee': { stiffnessMinutes: 15 } };
-  /** What the page must state for each answer it may give; an answer without a row here fails. */
-  const statedAs = new Map<string, readonly string[]>([
-    ['right-knee stiffnessMinutes 15', ['Your right knee was stiff for 15 minutes, as last time.']],
-    ['left-hip stiffnessMinutes 0', ['Your left hip was not stiff.']],
-    ['right-knee swelling none', ['Your right knee is no more swollen than usual.']],
-    ['left-hip swelling none', ['Your left hip is no more swollen than usual.']],
-    ['right-knee flare false', ['This is not a flare.']],
-    ['left-hip flare false', ['This is not a flare.']],
-    ['relief false', ['You took no extra pain relief.']],
-    ['flags ', ['You have none of these:', ...flagOptions(true).map(({ label }) => label)]],
-  ]);
-  const answersOf = (entry: ReturnType<typeof morningEntryOf>) => [
-    ...entry.joints.flatMap((row) =>
-      morningQuestions.flatMap(({ id, answer: { name } }) =>
-        id === 'pain' || row[name] === null ? [] : [`${row.joint} ${name} ${row[name]}`],
-      ),
-    ),
-    ...(entry.extraPainRelief === null ? [] : [`relief ${entry.extraPainRelief}`]),
-    ...(entry.redFlags === null ? [] : [`flags ${entry.redFlags.join()}`]),
-  ];
-
-  it.each([
-    ['one joint', {}],
-    ['two joints', { joints: ['right-knee', 'left-hip'] }],
-    [
-      'a joint not asked about swelling',
-      { joints: ['right-knee', 'left-hip'], swellingNotAsked: ['left-hip'] },
-    ],
-    ['stiffness not asked', { asksStiffness: false }],
-  ] as const)('answers nothing that the page did not state: %s', (_name, over) => {
-    const draft: MorningDraft = { ...begin(), ...over };
-    const page = renderToStaticMarkup(
-      createElement(UsualPage, { draft, last, hasCuff: true, send: () => undefined }),
-    );
-    const answers = answersOf(morningEntryOf(play(draft, { type: 'usual', last }), 9));
-    expect(answers.length).toBeGreaterThan(3);
-    for (const answer of answers) {
-      const statements = statedAs.get(answer) ?? [`no statement is known for ${answer}`];
-      for (const statement of statements) expect(page).toContain(statement);
-    }
   });
 });
 

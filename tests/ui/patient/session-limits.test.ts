@@ -44,10 +44,7 @@ describe('what the answers about pain leave of today', () => {
       none('before'),
       ...(score === null ? [] : [{ type: 'score' as const, key: 'before:right-knee', score }]),
       next,
-      next,
-      next,
-      { type: 'news', news: [] },
-      next,
+      { type: 'usual', isUsual: true },
     );
   const setsOf = (draft: SessionDraft) =>
     draft.items.map((item) => (item.leftOut === null ? item.dose.sets : 0));
@@ -136,11 +133,11 @@ describe('a cuff', () => {
     expect(item(play(on, { type: 'cuff-on', item: 0, now: 99_000 })).restrictions).toHaveLength(1);
   });
 
-  it('comes off by the stop button, is followed by sitting, the look at the toes and then the reason', () => {
+  it('comes off by the stop button, is followed by the look at the toes while seated, and then the reason', () => {
     const stopped = play(on, { type: 'cuff-stop', item: 0, set: 1 });
     expect(stopped.step).toBe('cuff-off:0');
     const off = play(stopped, { type: 'cuff-off', item: 0, now: 60_000 });
-    expect(off.step).toBe('seated:0');
+    expect(off.step).toBe('limb:0');
     const sign = (name: 'colour' | 'feeling'): SessionEvent => ({
       type: 'limb',
       item: 0,
@@ -148,6 +145,6 @@ describe('a cuff', () => {
       sign: name,
       answer: 'usual',
     });
-    expect(play(off, next, sign('colour'), next, sign('feeling'), next).step).toBe('stop:0:1');
+    expect(play(off, sign('colour'), next, sign('feeling'), next).step).toBe('stop:0:1');
   });
 });

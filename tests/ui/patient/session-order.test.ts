@@ -15,6 +15,11 @@ const anyEvent: fc.Arbitrary<SessionEvent> = fc.oneof(
   fc.constant(none('before')),
   fc.constant(none('during')),
   fc.constant(none('now')),
+  fc.constant<SessionEvent>({ type: 'flags', when: 'before', flags: ['fainting'], now: began }),
+  fc.record({ type: fc.constant('confirm' as const), isSlip: fc.constant(true), now: fc.constant(began) }),
+  fc.record({ type: fc.constant('usual' as const), isUsual: fc.boolean() }),
+  fc.record({ type: fc.constant('right' as const), isRight: fc.boolean() }),
+  fc.constant<SessionEvent>({ type: 'whole-list', when: 'before' }),
   fc.constant<SessionEvent>({ type: 'finish-here' }),
   fc.record({ type: fc.constant('news' as const), news: fc.constantFrom([], ['fall' as const]) }),
   fc.record({
@@ -56,13 +61,14 @@ const anyEvent: fc.Arbitrary<SessionEvent> = fc.oneof(
 );
 
 /** Everything a patient answered, apart from where on the pages they are. */
-const answersOf = ({ step: _, isChanging: __, returnTo: ___, ...answers }: SessionDraft) => answers;
+const answersOf = ({ step: _, isChanging: __, returnTo: ___, toConfirm: ____, ...answers }: SessionDraft) =>
+  answers;
 
 describe('whatever is pressed, in any order', () => {
   it('the step shown is always one of the session, and the entry always one the clinic takes', () => {
     holdsIn(2000, fc.array(anyEvent, { maxLength: 50 }), (events) => {
       const draft = play(begin(), ...events);
-      expect(['flags-now', ...stepsOf(draft)]).toContain(draft.step);
+      expect(['flags-now', 'confirm', ...stepsOf(draft)]).toContain(draft.step);
       expect(sessionEntryConsistent(sessionEntryOf(draft, began + 2_000_000))).toEqual([]);
     });
   });

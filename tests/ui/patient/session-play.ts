@@ -1,4 +1,5 @@
 /** Begins a session and plays events into it, for the tests of the patient's session. */
+import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { beginSession } from '#ui/patient/session/begin.ts';
 import type { SessionDraft } from '#ui/patient/session/draft.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
@@ -37,12 +38,7 @@ export const eligibility: readonly SessionEvent[] = [
   none('before'),
   { type: 'score', key: 'before:right-knee', score: 2 },
   next,
-  { type: 'other-joint', isWorse: false },
-  next,
-  { type: 'relief', relief: false },
-  next,
-  { type: 'news', news: [] },
-  next,
+  { type: 'usual', isUsual: true },
 ];
 
 export const oneSet = (
@@ -53,4 +49,14 @@ export const oneSet = (
 ): readonly SessionEvent[] => [
   { type: 'count', item, set, repetitions },
   { type: 'set-done', item, set, lostCount: false, now },
+];
+
+/** A sign that was ticked and is meant. */
+export const meant = (
+  when: 'before' | 'during' | 'now',
+  flags: readonly RedFlag[],
+  now: number,
+): readonly SessionEvent[] => [
+  { type: 'flags', when, flags, now },
+  { type: 'confirm', isSlip: false, now },
 ];

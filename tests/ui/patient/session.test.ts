@@ -1,11 +1,22 @@
 /** A session on the phone: what a patient may rely on, step by step. */
 import { describe, expect, it } from 'vitest';
+import '#ui/patient/asked-words.ts';
 import { checkRows, neededStep } from '#ui/patient/session/check-rows.ts';
 import { pressed } from '#ui/patient/session/counter.tsx';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
-import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { began, begin, eligibility, next, none, oneSet, onlyCuff, onlyWeight, play } from './session-play.ts';
+import {
+  began,
+  begin,
+  eligibility,
+  meant,
+  next,
+  none,
+  oneSet,
+  onlyCuff,
+  onlyWeight,
+  play,
+} from './session-play.ts';
 import { chairDose, exercise, today, weightDose } from './views.ts';
 
 describe('a session that begins', () => {
@@ -202,7 +213,7 @@ describe('a set', () => {
 });
 
 describe('a warning sign', () => {
-  const told: SessionEvent = { type: 'flags', when: 'now', flags: ['fainting'], now: began + 9 };
+  const told = meant('now', ['fainting'], began + 9);
 
   it('stops the session at once from any step and is sent with it', () => {
     const draft = play(
@@ -211,7 +222,7 @@ describe('a warning sign', () => {
       next,
       ...oneSet(0, 1, 15, began),
       { type: 'unwell' },
-      told,
+      ...told,
     );
     expect(draft).toMatchObject({ step: 'care', stoppedByFlag: true, endedAt: began + 9 });
     const entry = sessionEntryOf(draft, began + 20);
@@ -220,7 +231,7 @@ describe('a warning sign', () => {
   });
 
   it('ends the taking of answers: nothing after it changes what is sent', () => {
-    const stopped = play(begin(), told);
+    const stopped = play(begin(), ...told);
     const after = play(
       stopped,
       { type: 'score', key: 'before:right-knee', score: 1 },

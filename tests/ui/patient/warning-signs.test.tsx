@@ -2,6 +2,7 @@
 import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterEach, describe, expect, it } from 'vitest';
+import { signFamilies } from '#core/danger/signs-asked.ts';
 import { type RedFlag, redFlagClasses, redFlags } from '#core/decision/facts/facts.ts';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { speak } from '#ui/language/speak.ts';
@@ -26,7 +27,7 @@ const textOf = (page: ReactElement): string =>
 afterEach(() => setLanguage());
 
 const labelOf = (flag: RedFlag): string => flagOptions(true).find(({ value }) => value === flag)!.label;
-const cuffSign = /Ten minutes after the cuff came off/;
+const cuffSign = /Ten minutes after the cuff/;
 const { clinic } = today();
 
 describe('a warning sign', () => {
@@ -98,8 +99,13 @@ describe('the sign after a cuff', () => {
     const shared = { clinic, hasCuff, clock: () => 0, send: nothing, hasArrived: false, onHome: nothing };
     const exercises = hasCuff ? withCuff : without;
     const lists = [
-      ...['flags', 'usual'].map((step) => (
-        <MorningScreen key={step} draft={{ ...draft, step }} last={{}} {...shared} />
+      ...(['list', 'short'] as const).map((signForm) => (
+        <MorningScreen
+          key={signForm}
+          draft={{ ...draft, signForm, step: 'flags' }}
+          onAmend={nothing}
+          {...shared}
+        />
       )),
       ...['flags-before', 'flags-during', 'flags-now'].map((step) => (
         <SessionScreen
@@ -112,6 +118,57 @@ describe('the sign after a cuff', () => {
       <HandoutPage key="handout" view={today({ exercises })} />,
     ];
     for (const list of lists) expect([list.key, cuffSign.test(textOf(list))]).toEqual([list.key, hasCuff]);
+  });
+});
+
+describe('the short question', () => {
+  const draft = { ...begin(today({ shortSignsUntil: '2026-03-09' })), step: 'flags-before' };
+  const page = (hasCuff: boolean) =>
+    textOf(
+      <SessionScreen
+        draft={draft}
+        clinic={clinic}
+        hasCuff={hasCuff}
+        asksPregnancy={false}
+        clock={() => 0}
+        send={nothing}
+        hasArrived={false}
+        onHome={nothing}
+      />,
+    );
+
+  it('names the family of every sign of the whole list, each sign in one family', () => {
+    expect(Object.values(signFamilies).flat().toSorted()).toEqual([...redFlags].toSorted());
+  });
+
+  /** A word of each sign’s own sentence that its family has to keep. */
+  const kept: Readonly<Record<RedFlag, RegExp>> = {
+    'chest-pain': /chest pain/i,
+    breathlessness: /out of breath than usual/i,
+    fainting: /fainting/i,
+    'face-speech-or-one-sided-weakness': /drooping face, slurred speech, one side weak or numb/i,
+    'severe-headache-or-vision': /bad headache or change in sight/i,
+    'saddle-or-bladder-change': /numb between the legs; bladder or bowel/i,
+    'hot-swollen-joint': /joint suddenly hot and swollen/i,
+    'calf-pain-swelling': /swollen, hot or tender calf/i,
+    'dark-urine': /dark brown urine or very bad muscle pain/i,
+    'unexplained-fever': /fever or chills/i,
+    'cannot-bear-weight-or-deformity': /misshapen, or unable to carry you/i,
+    'persistent-limb-change-after-release': /after the cuff still numb, pale, bluish or swollen/i,
+    'neck-pain-with-limb-symptoms': /numb or clumsy limbs, also with neck pain/i,
+    'new-weakness': /new weak/i,
+    'fall-with-injury': /fall that hurt you/i,
+    'locked-joint': /stuck/i,
+  };
+
+  it.each(Object.entries(kept))('says %s', (_flag, words) => {
+    expect(page(true)).toMatch(words);
+  });
+
+  it('has the whole list and the emergency number one press away', () => {
+    expect(page(false)).toContain('The full list');
+    expect(page(false)).toContain('Call 112');
+    expect(page(false)).not.toMatch(cuffSign);
   });
 });
 
@@ -151,6 +208,7 @@ describe('whom to ring when nobody answers', () => {
         onStart={nothing}
         onResume={nothing}
         onMorning={nothing}
+        onPain={nothing}
         onChangeMorning={nothing}
         onTwoHours={nothing}
       />

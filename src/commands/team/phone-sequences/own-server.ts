@@ -56,3 +56,12 @@ export const ownServer = async (): Promise<OwnServer> => {
     },
   };
 };
+
+/** The clinical clock of a demo server moves to an instant. */
+export const moveClock = async (address: string, instant: number): Promise<void> => {
+  await fetch(`${address}/demo/clock`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ now: new Date(instant).toISOString() }),
+  });
+};

@@ -44,47 +44,42 @@ const tick = async (page: Page, label: string | RegExp): Promise<void> => {
   await box.check().catch(() => box.check());
 };
 
-/** Ticks what stands under this label and goes on. */
-const choice = (label: string | RegExp, onward: RegExp = /^Continue$/): Way => ({
-  sign: hasLabel(label),
-  act: async (page) => {
-    await tick(page, label);
-    await press(page, onward);
-  },
-});
+/** Presses the answer of this name: an answer goes on by itself. */
+const answer = (name: RegExp): Way => ({ sign: hasButton(name), act: (page) => press(page, name) });
 
 const onward =
   /^(Send to the clinic|Yes, all of this is right|Continue like this|Start set \d|Continue|Rest today and send)/;
 
 /** What stands on the page, by its most telling control, and what is done about it. First match counts. */
 const ways: readonly Way[] = [
-  choice('None of these'),
+  answer(/^No, none of these/),
   {
     sign: ({ hasScores }) => hasScores,
-    act: async (page, { score }) => {
-      await page.locator(`.scores input[value="${score}"]`).check();
-      await press(page, 'Continue');
-    },
+    act: (page, { score }) => page.locator(`.scores button[value="${score}"]`).click(),
   },
-  {
-    sign: hasButton(/^Set done$/),
-    act: async (page) => {
-      await press(page, 'One more');
-      await press(page, 'Set done');
-    },
-  },
+  answer(/^Yes, as usual/),
+  answer(/^As planned: /),
   // A cuff signed for work with a clinician present: one is.
-  { sign: hasButton(/^Yes, go on$/), act: (page) => press(page, 'Yes, go on') },
-  { sign: hasButton(/^It is on/), act: (page) => press(page, 'It is on') },
-  { sign: hasButton(/^It is off$/), act: (page) => press(page, 'It is off') },
-  choice(/as planned$/, /^(Start set 1|Continue)$/),
-  choice('Yes, as usual'),
-  choice('2 more', /^(Start set \d|Continue)$/),
-  choice('Not stiff'),
-  choice('No more than usual'),
-  choice('No'),
-  choice('My muscles were tired', /^(Leave out the rest|Continue)/),
-  { sign: hasButton(onward), act: (page) => press(page, onward) },
+  answer(/^Yes, go on$/),
+  answer(/^It is on/),
+  answer(/^Pump it up again/),
+  answer(/^Let it down now/),
+  answer(/^It is off$/),
+  answer(/^2 more/),
+  answer(/^Yes, all as yesterday/),
+  answer(/^Not stiff/),
+  answer(/^No more than usual/),
+  answer(/^No, neither/),
+  answer(/^No$/),
+  answer(/^None of these$/),
+  {
+    sign: hasLabel('My muscles were tired'),
+    act: async (page) => {
+      await tick(page, 'My muscles were tired');
+      await press(page, /^(Leave out the rest|Continue)/);
+    },
+  },
+  answer(onward),
 ];
 
 export const headingOf = async (page: Page): Promise<string> =>

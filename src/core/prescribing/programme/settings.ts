@@ -33,6 +33,17 @@ export const programmeSettings = [
     why: 'The clinic may have eased or stopped the dose meanwhile. Longer keeps somebody training in a valley; shorter asks for a call sooner.',
   },
   {
+    id: 'whole-sign-list',
+    title:
+      'Ask for warning signs by the whole list every time (1) or, where its words are approved, by the short question on most days (0)',
+    unit: '1',
+    min: 0,
+    max: 1,
+    whole: true,
+    default: 0,
+    why: 'A list of fifteen read three times a day is soon not read. The whole one is asked before the first session, after a sign, after a change of method and after seven days all the same, and is one press away.',
+  },
+  {
     id: 'same-muscle-rest-days',
     title: 'Days between two days of work for the same muscle, below which the week is named as crowded',
     unit: 'd',

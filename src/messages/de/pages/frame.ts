@@ -13,16 +13,12 @@ export const words = {
   'skip.pages': 'Seiten',
   'ask.continue': 'Weiter',
   'ask.back': 'Zurück',
-  'ask.skip': 'Diese Frage überspringen',
   'ask.unknown': 'Weiß ich nicht',
   'ask.yes': 'Ja',
   'ask.no': 'Nein',
   'ask.not-answered': 'nicht beantwortet',
   'ask.change': 'Ändern',
-  'ask.choose-number': 'Wählen Sie eine Zahl oder „Weiß ich nicht“.',
-  'ask.choose-one': 'Wählen Sie eine Antwort oder überspringen Sie die Frage.',
   'ask.choose-must': 'Wählen Sie eine Antwort.',
-  'ask.choose-list': 'Kreuzen Sie an, was zutrifft, oder „Nichts davon“.',
   'ask.problem': 'Da stimmt etwas nicht',
   'ask.error': 'Fehler:',
   'sign-out.go': 'Abmelden',
@@ -43,6 +39,8 @@ export const words = {
   'frame.today': 'Heute',
   'frame.account': 'Ihre Anmeldung',
   'frame.handout': 'Mein Plan',
+  'ask.given': 'Ihre Antwort',
+  'hours.not-at-once': 'Wird nicht sofort gelesen. Im Notfall: {emergency}',
 } as const satisfies Same<typeof english>;
 
 /** How the language writes joints and days comes with the words of every page. */

@@ -34,4 +34,5 @@ export const words = {
   'visit.today-title': 'Rufen Sie heute Ihre Praxis an',
   'visit.today':
     'Warten Sie nicht auf den Termin: {phone}. Machen Sie keine Übungen, bevor wir miteinander gesprochen haben.',
+  'ask.skip': 'Diese Frage auslassen',
 } as const satisfies Same<typeof english>;

@@ -25,4 +25,16 @@ export const words = {
   'flag.new-weakness': 'Neue Schwäche in einem Arm oder Bein',
   'flag.fall-with-injury': 'Ein Sturz, bei dem Sie sich verletzt haben',
   'flag.locked-joint': 'Ein Gelenk, das festsitzt und sich nicht bewegt',
+
+  'family.heart': 'Brustschmerz, Ohnmacht oder viel schlechtere Luft als sonst',
+  'family.stroke': 'Hängendes Gesicht, undeutliche Sprache oder eine Seite schwach oder taub',
+  'family.head': 'Plötzlich starke Kopfschmerzen oder verändertes Sehen',
+  'family.nerves':
+    'Arm oder Bein neu schwach, taub oder ungeschickt, auch mit Nackenschmerz; taub zwischen den Beinen; Probleme mit Blase oder Darm',
+  'family.joint': 'Ein Gelenk ist plötzlich heiß und geschwollen, klemmt, ist verformt oder trägt Sie nicht',
+  'family.calf': 'Eine Wade ist neu geschwollen, heiß oder druckempfindlich',
+  'family.muscle': 'Dunkelbrauner Urin oder sehr starke Muskelschmerzen',
+  'family.fever': 'Fieber oder Schüttelfrost ohne bekannten Grund',
+  'family.fall': 'Ein Sturz, bei dem Sie sich verletzt haben',
+  'family.cuff': 'Zehn Minuten nach der Manschette noch taub, blass, bläulich oder geschwollen',
 } as const satisfies Same<typeof english>;

@@ -9,16 +9,12 @@ export const words = {
   'skip.pages': 'Pages',
   'ask.continue': 'Continue',
   'ask.back': 'Back',
-  'ask.skip': 'Skip this question',
   'ask.unknown': 'I don’t know',
   'ask.yes': 'Yes',
   'ask.no': 'No',
   'ask.not-answered': 'not answered',
   'ask.change': 'Change',
-  'ask.choose-number': 'Choose a number, or “I don’t know”.',
-  'ask.choose-one': 'Choose one answer, or skip this question.',
   'ask.choose-must': 'Choose one answer.',
-  'ask.choose-list': 'Tick what fits, or tick “None of these”.',
   'ask.problem': 'There is a problem',
   'ask.error': 'Error:',
   'sign-out.go': 'Sign out',
@@ -38,6 +34,8 @@ export const words = {
   'frame.today': 'Today',
   'frame.account': 'Your sign-in',
   'frame.handout': 'My plan',
+  'ask.given': 'Your answer',
+  'hours.not-at-once': 'Not read at once. In an emergency call {emergency}',
 } as const;
 
 /** How the language writes joints and days comes with the words of every page. */

@@ -27,4 +27,5 @@ export const words = {
   'visit.now': 'Ring {number} if you have it now. Do not wait for your visit.',
   'visit.today-title': 'Ring your clinic today',
   'visit.today': 'Do not wait for your visit: {phone}. Do no exercise before you have spoken with us.',
+  'ask.skip': 'Skip this question',
 } as const;

@@ -19,4 +19,17 @@ export const words = {
   'flag.new-weakness': 'New weakness in an arm or a leg',
   'flag.fall-with-injury': 'A fall that hurt you',
   'flag.locked-joint': 'A joint that is stuck and will not move',
+
+  // The short question: each line names a family, and every sign above belongs to one. A new wording is a new number.
+  'family.heart': 'Chest pain, fainting, or far more out of breath than usual',
+  'family.stroke': 'Drooping face, slurred speech, one side weak or numb',
+  'family.head': 'Sudden bad headache or change in sight',
+  'family.nerves':
+    'New weak, numb or clumsy limbs, also with neck pain; numb between the legs; bladder or bowel trouble',
+  'family.joint': 'A joint suddenly hot and swollen, stuck, misshapen, or unable to carry you',
+  'family.calf': 'A newly swollen, hot or tender calf',
+  'family.muscle': 'Dark brown urine or very bad muscle pain',
+  'family.fever': 'Fever or chills without known cause',
+  'family.fall': 'A fall that hurt you',
+  'family.cuff': 'Ten minutes after the cuff still numb, pale, bluish or swollen',
 } as const;

@@ -77,6 +77,16 @@ export const words = {
   'wording.length': 'Write {least} to {most} characters; there are {count}.',
   'wording.label': 'What the patient reads and consents to',
   'wording.save': 'Save as a new version',
+  'short-signs': 'Short question about warning signs',
+  'short-signs.about':
+    'Until a clinician of the clinic approves these words, patients are asked the whole list every time. Once approved, they are asked this short question on most days: the whole list comes at the first session, after a sign, after a change of method and after seven days, and is one press away.',
+  'short-signs.approved': 'Wording {wording} is approved',
+  'short-signs.not-approved': 'Wording {wording} is not approved',
+  'short-signs.approved-by': 'Approved by {name}, {at}.',
+  'short-signs.withdrawn-by': 'Withdrawn by {name}, {at}.',
+  'short-signs.approve': 'Approve these words',
+  'short-signs.withdraw': 'Withdraw the approval',
+  'short-signs.clinician': 'A clinician approves or withdraws these words.',
 } as const;
 
 export const say = sayIn(words);

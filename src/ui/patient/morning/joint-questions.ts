@@ -1,9 +1,10 @@
 /**
- * The questions about a joint as the phone asks them: of whom, what "as usual" answers after the pain, and the
- * statement that is read before it is said to be right. Steps, pages, answers and the short way come from these
- * rows, so that nothing is answered that was not stated. The question itself is the sentence `morning.<id>`.
+ * The questions about a joint as the phone asks them: of whom, what "as yesterday" answers after the pain, and
+ * the statement that is read before it is said to be right. Steps, pages, answers and the short way come from
+ * these rows, so that nothing is answered that was not stated. The question itself is the sentence `morning.<id>`.
  */
 import type { Joint } from '#core/exercises/joints.ts';
+import type { LastOfJoint } from '#core/record/as-yesterday.ts';
 import {
   type JointQuestion,
   morningQuestions,
@@ -11,7 +12,7 @@ import {
   type QuestionId,
 } from '#core/record/morning-questions.ts';
 import { t } from '../words.ts';
-import { asksSwellingOf, type JointMorning, type LastMorning, type MorningDraft } from './morning-draft.ts';
+import { asksSwellingOf, type JointMorning, type MorningDraft } from './morning-draft.ts';
 
 interface AskedRow {
   /** Left out = of every joint. */
@@ -23,11 +24,10 @@ interface AskedRow {
 }
 
 interface UsualRow<Q extends Question> extends AskedRow {
-  readonly usual: (joint: Joint, last: LastMorning) => NonNullable<JointMorning[Q['answer']['name']]>;
-  readonly statement: (joint: Joint, last: LastMorning) => string;
+  /** null = yesterday says nothing of it, and the short way is not offered. */
+  readonly usual: (last: LastOfJoint) => NonNullable<JointMorning[Q['answer']['name']]> | null;
+  readonly statement: (last: LastOfJoint) => string;
 }
-
-const lastMinutes = (joint: Joint, last: LastMorning): number => last[joint]?.stiffnessMinutes ?? 0;
 
 /** A row for each question about a joint; a question without one does not compile. */
 const rows: {
@@ -38,18 +38,14 @@ const rows: {
   stiffness: {
     isAsked: (draft) => draft.asksStiffness,
     hint: () => t('morning.stiffness-hint'),
-    usual: lastMinutes,
-    statement: (joint, last) => {
-      const minutes = lastMinutes(joint, last);
-      return minutes === 0
-        ? t('morning.usual-stiff-0', { joint })
-        : t('morning.usual-stiff', { joint, minutes });
-    },
+    usual: ({ stiffnessMinutes }) => stiffnessMinutes,
+    statement: ({ stiffnessMinutes: minutes }) =>
+      minutes === null || minutes === 0 ? t('morning.usual-stiff-0') : t('morning.usual-stiff', { minutes }),
   },
   swelling: {
     isAsked: asksSwellingOf,
     usual: () => 'none',
-    statement: (joint) => t('morning.usual-swelling', { joint }),
+    statement: () => t('morning.usual-swelling'),
   },
   flare: {
     hint: () => t('morning.flare-hint'),
@@ -81,27 +77,29 @@ export const hintOf = (id: QuestionId): string | undefined => rows[id].hint?.();
 /** The pain is asked before the short way and is no part of it. */
 const afterPain = (draft: MorningDraft, joint: Joint) =>
   questionsOf(draft, joint).flatMap(({ id, answer }) =>
-    id === 'pain' ? [] : [{ name: answer.name, ...rows[id] }],
+    id === 'pain' ? [] : [{ id, name: answer.name, ...rows[id] }],
   );
 
-/** What "as usual" answers of a joint; a question that is not asked stays unanswered. */
-export const usualOfJoint = (draft: MorningDraft, joint: Joint, last: LastMorning): Partial<JointMorning> =>
-  Object.fromEntries(afterPain(draft, joint).map(({ name, usual }) => [name, usual(joint, last)]));
+/** What "as yesterday" answers of a joint; a question that is not asked stays unanswered. */
+export const usualOfJoint = (draft: MorningDraft, last: LastOfJoint): Partial<JointMorning> =>
+  Object.fromEntries(afterPain(draft, last.joint).map(({ name, usual }) => [name, usual(last)]));
 
-/** What "as usual" answers once for all joints. The page states the warning signs as their list. */
-export const usualAnswers = { flags: [], relief: false } as const satisfies Partial<MorningDraft>;
+/** Every question that would be asked of a joint has its answer of yesterday. */
+export const isWhole = (draft: MorningDraft, last: LastOfJoint): boolean =>
+  afterPain(draft, last.joint).every(({ usual }) => usual(last) !== null);
 
-const statementOf: Readonly<Record<keyof typeof usualAnswers, () => readonly string[]>> = {
-  relief: () => [t('morning.usual-relief')],
-  flags: () => [],
-};
+/** What "as yesterday" answers once for all joints. Warning signs are asked for apart. */
+export const usualAnswers = { relief: false } as const satisfies Partial<MorningDraft>;
 
-/** The statements, each once; warning signs are stated apart, as the list of them all. */
-export const usualStatements = (draft: MorningDraft, last: LastMorning): readonly string[] => [
+const ofJoint = (last: LastOfJoint, text: string, isOneOfMany: boolean): string =>
+  isOneOfMany ? t('morning.usual-of', { joint: last.joint, text }) : text;
+
+/** The statements, each once: those of a joint name it where there are several. */
+export const usualStatements = (draft: MorningDraft, lasts: readonly LastOfJoint[]): readonly string[] => [
   ...new Set([
-    ...draft.joints.flatMap((joint) =>
-      afterPain(draft, joint).map(({ statement }) => statement(joint, last)),
+    ...lasts.flatMap((last) =>
+      afterPain(draft, last.joint).map(({ statement }) => ofJoint(last, statement(last), lasts.length > 1)),
     ),
-    ...Object.values(statementOf).flatMap((statement) => statement()),
+    t('morning.usual-relief'),
   ]),
 ];

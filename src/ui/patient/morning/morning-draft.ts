@@ -1,6 +1,7 @@
 /** The next-morning answers as the phone keeps them. null means not answered yet. */
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { AsYesterday, LastOfJoint } from '#core/record/as-yesterday.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import {
   type AnswerName,
@@ -20,9 +21,6 @@ export type JointMorning = {
   readonly swellingQuestion?: SwellingQuestion;
 };
 
-/** What this phone was told on the last morning, for "as last time". */
-export type LastMorning = Readonly<Partial<Record<Joint, { readonly stiffnessMinutes: number }>>>;
-
 export interface MorningDraft {
   readonly shape: 1;
   readonly entryId: string;
@@ -37,6 +35,15 @@ export interface MorningDraft {
   readonly step: string;
   readonly isChanging: boolean;
   readonly byJoint: Readonly<Partial<Record<Joint, JointMorning>>>;
+  /** Last values as they came with the day; absent or null = not offered, each question is asked. */
+  readonly asYesterday?: AsYesterday;
+  /** How warning signs are asked for; absent = by the whole list, as earlier releases did. */
+  readonly signForm?: 'short' | 'list';
+  /** Ticked, and asked about once more. */
+  readonly toConfirm?: { readonly flags: readonly RedFlag[]; readonly from: string } | null;
+  readonly slips?: readonly RedFlag[];
+  /** Joints named where two are asked about at once; null or absent = not answered. */
+  readonly swollen?: readonly Joint[] | null;
   /** null: the short way has not been answered; false: each question is asked. */
   readonly isUsual: boolean | null;
   readonly flags: readonly RedFlag[] | null;
@@ -61,6 +68,19 @@ const nothing = Object.fromEntries(
 export const jointMorning = (draft: MorningDraft, joint: Joint): JointMorning => {
   const known = { ...nothing, ...draft.byJoint[joint] };
   return known.swellingQuestion === undefined ? { ...known, swelling: null } : known;
+};
+
+/** The last values of each joint, where this morning's pain lets them stand for today; null = each is asked. */
+export const lastOffered = (draft: MorningDraft): readonly LastOfJoint[] | null => {
+  const { asYesterday, joints } = draft;
+  if (!asYesterday || asYesterday === 'singly' || draft.urine === 'unknown') return null;
+  const rows = joints.map((joint) => {
+    const last = asYesterday.joints.find((one) => one.joint === joint);
+    const { pain } = jointMorning(draft, joint);
+    return last && typeof pain === 'number' && pain < last.underPain ? last : null;
+  });
+  const known = rows.filter((row) => row !== null);
+  return known.length === rows.length ? known : null;
 };
 
 export const asksSwellingOf = (

@@ -1,10 +1,12 @@
-/** The entry a finished morning check becomes, and what may stand as "last time" tomorrow. */
+/** The entry a finished morning check becomes. What was not answered goes out as null. */
+import { type SignsAsked, shortWording } from '#core/danger/signs-asked.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { entryFormat, type MorningEntry } from '#core/record/entries.ts';
+import type { MorningVia } from '#core/record/entry-words.ts';
 import { morningQuestions } from '#core/record/morning-questions.ts';
 import { known } from '../session/entry.ts';
 import { questionsOf } from './joint-questions.ts';
-import { jointMorning, type LastMorning, type MorningDraft } from './morning-draft.ts';
+import { jointMorning, type MorningDraft } from './morning-draft.ts';
 
 /** What was not asked is sent as such, never as an answer. */
 const answersOf = (draft: MorningDraft, joint: Joint): MorningEntry['joints'][number] => {
@@ -20,6 +22,15 @@ const answersOf = (draft: MorningDraft, joint: Joint): MorningEntry['joints'][nu
   return Object.assign({ joint }, ...fields);
 };
 
+/** The one wording of the urine question and the whole list name each sign; the short question has a number. */
+const signsAskedOf = ({ signForm, flags }: MorningDraft): SignsAsked =>
+  signForm === 'short' && flags?.length === 0
+    ? { moment: 'morning', form: 'short', wording: shortWording }
+    : { moment: 'morning', form: 'list', wording: null };
+
+const viaOf = ({ isUsual, asYesterday }: MorningDraft): MorningVia =>
+  isUsual === true ? 'as-yesterday' : asYesterday === 'singly' ? 'singly' : 'asked';
+
 export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntry => ({
   format: entryFormat,
   entryId: draft.entryId,
@@ -29,18 +40,12 @@ export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntr
   ...(draft.enteredAs ? { enteredAs: draft.enteredAs } : {}),
   ...(draft.amends ? { amends: draft.amends } : {}),
   redFlags: draft.flags === null ? null : [...draft.flags],
+  ...(draft.flags === null ? {} : { signsAsked: [signsAskedOf(draft)] }),
+  ...(draft.slips?.length ? { signSlips: [...draft.slips] } : {}),
+  via: viaOf(draft),
   extraPainRelief: known(draft.relief),
   answeredAt: draft.endedAt ?? sentAt,
   fatigue: null,
   fatigueState: 'not-applicable',
   joints: draft.joints.map((joint) => answersOf(draft, joint)),
 });
-
-/** What may stand in "as last time" tomorrow. */
-export const lastMorningOf = (draft: MorningDraft): LastMorning =>
-  Object.fromEntries(
-    draft.joints.flatMap((joint) => {
-      const { stiffnessMinutes } = jointMorning(draft, joint);
-      return typeof stiffnessMinutes === 'number' ? [[joint, { stiffnessMinutes }]] : [];
-    }),
-  );

@@ -2,7 +2,7 @@
 import type { Joint } from '#core/exercises/joints.ts';
 import type { JointQuestion } from '#core/record/morning-questions.ts';
 import { scoreText, yesNoText } from '#ui/patient/questions/answers-in-words.ts';
-import { type CheckRow, flagsText } from '../session/check-rows.ts';
+import type { CheckRow } from '../session/check-rows.ts';
 import type { Score, YesNo } from '../session/draft.ts';
 import { t } from '../words.ts';
 import { choiceText, questionsOf } from './joint-questions.ts';
@@ -27,16 +27,58 @@ const answerText = ({ id, answer }: JointQuestion, given: JointMorning): string 
   return said === 'unknown' ? t('ask.unknown') : choiceText(id, String(said));
 };
 
+/** The page that asks it: of two joints some questions are asked at once. */
+const stepOf = (draft: MorningDraft, { id }: JointQuestion, joint: Joint): string => {
+  if (draft.joints.length !== 2) return `${id}:${joint}`;
+  if (id === 'flare') return 'flares';
+  return id === 'swelling' && draft.swollen != null && !draft.swollen.includes(joint)
+    ? 'swollen'
+    : `${id}:${joint}`;
+};
+
 const jointRows = (draft: MorningDraft, joint: Joint): readonly CheckRow[] =>
   questionsOf(draft, joint).map((question) => ({
-    step: `${question.id}:${joint}`,
+    step: draft.isUsual === true && question.id !== 'pain' ? 'usual' : stepOf(draft, question, joint),
+    key: `${question.id}:${joint}`,
     name: t(`morning.${question.id}`, { joint }),
     value: answerText(question, jointMorning(draft, joint)),
   }));
 
 export const morningRows = (draft: MorningDraft): readonly CheckRow[] => [
-  ...(draft.asksUrine ? [{ step: 'urine', name: t('morning.urine'), value: yesNoText(draft.urine) }] : []),
   ...draft.joints.flatMap((joint) => jointRows(draft, joint)),
-  { step: 'relief', name: t('morning.relief'), value: yesNoText(draft.relief) },
-  { step: 'flags', name: t('flags.morning'), value: flagsText(draft.flags) },
+  ...(draft.asksUrine ? [{ step: 'urine', name: t('morning.urine'), value: yesNoText(draft.urine) }] : []),
+  {
+    step: draft.isUsual === true ? 'usual' : 'relief',
+    key: 'relief',
+    name: t('morning.relief'),
+    value: yesNoText(draft.relief),
+  },
 ];
+
+const painEcho = (pain: Score | null): string =>
+  typeof pain === 'number' ? t('morning.echo-pain', { pain }) : scoreText(pain);
+
+/** One joint's answers in a line: what is as on ordinary days stands in the list that Change opens. */
+const jointEcho = (draft: MorningDraft, joint: Joint): string => {
+  const { pain, stiffnessMinutes: minutes, swelling, flare } = jointMorning(draft, joint);
+  const isUsual = draft.isUsual === true;
+  const parts = [
+    painEcho(pain),
+    ...(typeof minutes === 'number' && minutes > 0 && !isUsual ? [t('morning.echo-stiff', { minutes })] : []),
+    ...(swelling === null || swelling === 'unknown' || swelling === 'none'
+      ? []
+      : [t(`morning.echo-${swelling}`)]),
+    ...(flare === true ? [t('morning.echo-flare')] : []),
+  ];
+  return t('morning.usual-of', { joint, text: parts.join(', ') });
+};
+
+/** What was answered, short enough to stand on the page of the last press. */
+export const morningEcho = (draft: MorningDraft): string =>
+  [
+    ...draft.joints.map((joint) => jointEcho(draft, joint)),
+    ...(draft.isUsual === true ? [t('morning.echo-usual')] : []),
+    ...(draft.relief === true ? [t('morning.echo-relief')] : []),
+  ]
+    .map((text) => `${text}.`)
+    .join(' ');

@@ -1,32 +1,37 @@
 'use client';
-/** The morning check on screen, one question a page, with a short way when all is usual. */
+/** The morning check on screen, one question a page, with a short way when all is as yesterday. */
+import { type ReactNode, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { dayText } from '#ui/language/text-of-time.ts';
-import { CheckList } from '../questions/check-list.tsx';
-import { flagOptions } from '../questions/flag-list.ts';
-import { TickList } from '../questions/tick-list.tsx';
+import { Advice } from '../questions/calls.tsx';
+import { AnswerRows } from '../questions/check-list.tsx';
+import { flagClassOf } from '../questions/flag-list.ts';
+import { ConfirmSigns, SignsPage } from '../questions/signs-page.tsx';
 import { YesNoQuestion } from '../questions/yes-no-question.tsx';
 import { CareAdvice } from '../session/pages/end-pages.tsx';
+import '../asked-words.ts';
 import { t } from '../words.ts';
 import { JointQuestionPage } from './joint-question-page.tsx';
 import { questionById } from './joint-questions.ts';
 import type { MorningEvent } from './morning.ts';
-import type { LastMorning, MorningDraft } from './morning-draft.ts';
-import { morningRows } from './morning-rows.ts';
+import type { MorningDraft } from './morning-draft.ts';
+import { morningEcho, morningRows } from './morning-rows.ts';
 import { UsualPage } from './usual-page.tsx';
+import { WhichJointsPage } from './which-joints-page.tsx';
 
 export interface MorningScreenProps {
   readonly draft: MorningDraft;
-  readonly last: LastMorning;
   readonly clinic: TodayView['clinic'];
   /** A cuff is prescribed: its sign is asked about. */
   readonly hasCuff: boolean;
   readonly clock: () => number;
   readonly send: (event: MorningEvent) => void;
   readonly hasArrived: boolean;
+  /** Answers once more what was just sent. */
+  readonly onAmend: () => void;
   readonly onHome: () => void;
 }
 
@@ -34,50 +39,75 @@ type Part = MorningScreenProps & { readonly joint: Joint };
 
 const ReliefPage = ({ draft, send }: Part) => (
   <YesNoQuestion
-    name="relief"
     question={t('morning.relief')}
     hint={t('before.relief-hint')}
-    chosen={draft.relief}
-    onChoose={(relief) => send({ type: 'relief', relief })}
-    onContinue={() => send({ type: 'next' })}
+    given={draft.relief}
+    onAnswer={(relief) => {
+      send({ type: 'relief', relief });
+      send({ type: 'next' });
+    }}
   />
 );
 
-const UrinePage = ({ draft, send, clock }: Part) => (
+const UrinePage = ({ draft, send }: Part) => (
   <YesNoQuestion
-    name="urine"
     question={t('morning.urine')}
     hint={t('morning.urine-hint')}
-    chosen={draft.urine ?? null}
-    onChoose={(urine) => send({ type: 'urine', urine })}
-    onContinue={() => send({ type: 'urine-done', now: clock() })}
+    given={draft.urine}
+    onAnswer={(urine) => send({ type: 'urine', urine })}
   />
 );
 
-const FlagsPage = ({ draft, hasCuff, send, clock }: Part) => (
-  <TickList
-    name="flags"
-    question={t('flags.morning')}
-    hint={t('flags.hint')}
-    options={flagOptions(hasCuff)}
-    ticked={draft.ticked}
-    onTick={(ticked) => send({ type: 'tick', ticked })}
-    onContinue={(flags) => send({ type: 'flags', flags, now: clock() })}
-  />
-);
+/** What was answered, on the page of the last press; each can be changed before it is sent. */
+const Answered = ({ draft, send }: Pick<Part, 'draft' | 'send'>) => {
+  const [isOpen, setOpen] = useState(false);
+  if (isOpen)
+    return <AnswerRows rows={morningRows(draft)} onChange={(step) => send({ type: 'change', step })} />;
+  return (
+    <p className="echo" data-echo>
+      {morningEcho(draft)}{' '}
+      <Button tone="quiet" onClick={() => setOpen(true)}>
+        {t('ask.change')}
+      </Button>
+    </p>
+  );
+};
 
-const CheckPage = ({ draft, send, clock }: Part) => (
-  <CheckList
-    rows={morningRows(draft)}
-    onChange={(step) => send({ type: 'change', step })}
-    // The warning signs are the one question that is never left open.
-    onSend={() =>
-      send(draft.flags === null ? { type: 'change', step: 'flags' } : { type: 'sent', now: clock() })
-    }
-  />
-);
+/** The last question: its answer sends the check. */
+const FlagsPage = (props: Part) => {
+  const { draft, hasCuff, clinic, send, clock } = props;
+  return (
+    <SignsPage
+      isShort={draft.signForm === 'short'}
+      question={t('flags.morning')}
+      clinic={clinic}
+      hasCuff={hasCuff}
+      ticked={draft.ticked}
+      noneText={t('flags.none-send')}
+      onTick={(ticked) => send({ type: 'tick', ticked })}
+      onAnswer={(flags) => send({ type: 'flags', flags, now: clock() })}
+      onWholeList={() => send({ type: 'whole-list' })}
+    >
+      <Answered draft={draft} send={send} />
+    </SignsPage>
+  );
+};
 
-const EndPage = ({ draft, clinic, hasArrived, onHome }: Part) =>
+const ConfirmPage = ({ draft, clinic, send, clock }: Part) => {
+  const flags = draft.toConfirm?.flags ?? [];
+  return (
+    <ConfirmSigns
+      flags={flags}
+      advice={<Advice level={flagClassOf(flags)} clinic={clinic} />}
+      onAnswer={(isSlip) => send({ type: 'confirm', isSlip, now: clock() })}
+    />
+  );
+};
+
+const SwollenPage = (props: Part) => <WhichJointsPage {...props} about="swollen" />;
+const FlaresPage = (props: Part) => <WhichJointsPage {...props} about="flares" />;
+
+const EndPage = ({ draft, clinic, hasArrived, onAmend, onHome }: Part) =>
   draft.step === 'care' ? (
     <CareAdvice
       flags={draft.flags ?? []}
@@ -88,28 +118,35 @@ const EndPage = ({ draft, clinic, hasArrived, onHome }: Part) =>
     />
   ) : (
     <div className="stack">
-      <PageHeading caption={t('morning.caption')}>{t('morning.done')}</PageHeading>
-      <p>{t('morning.done-next')}</p>
+      <PageHeading>{t('morning.done')}</PageHeading>
+      <p data-echo>{morningEcho(draft)}</p>
       <p aria-live="polite">{t(hasArrived ? 'done.stored' : 'done.kept')}</p>
       <Button isLarge isWide onClick={onHome}>
         {t('frame.home')}
       </Button>
+      {hasArrived ? (
+        <Button tone="quiet" onClick={onAmend}>
+          {t('ask.change')}
+        </Button>
+      ) : null}
     </div>
   );
 
-const pages: Readonly<Record<string, (props: Part) => React.ReactNode>> = {
+const pages: Readonly<Record<string, (props: Part) => ReactNode>> = {
   urine: UrinePage,
   usual: UsualPage,
-  flags: FlagsPage,
+  swollen: SwollenPage,
+  flares: FlaresPage,
   relief: ReliefPage,
-  check: CheckPage,
+  confirm: ConfirmPage,
 };
 
 export const MorningScreen = (props: MorningScreenProps) => {
   const [name = '', joint = ''] = props.draft.step.split(':');
   if (props.draft.endedAt !== null) return <EndPage {...props} joint={joint as Joint} />;
   const question = questionById(name);
-  const Page = pages[name] ?? CheckPage;
+  // A step of an earlier release that is no more leads to the last question, with the answers on it.
+  const Page = pages[name] ?? FlagsPage;
   return (
     <div className="step">
       {props.draft.isLate ? (

@@ -3,21 +3,24 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { morningQuestions } from '#core/record/morning-questions.ts';
 import type { YesNo } from '../session/draft.ts';
-import { questionsOf, usualAnswers, usualOfJoint } from './joint-questions.ts';
-import { type JointMorning, jointMorning, type LastMorning, type MorningDraft } from './morning-draft.ts';
+import { usualAnswers, usualOfJoint } from './joint-questions.ts';
+import { type JointMorning, jointMorning, type MorningDraft } from './morning-draft.ts';
+import { leftOpen, morningSteps, offered } from './morning-steps.ts';
 
 export type MorningEvent =
   | { readonly type: 'go' | 'change'; readonly step: string }
   | { readonly type: 'next' }
   | { readonly type: 'answer'; readonly joint: Joint; readonly answer: Partial<JointMorning> }
-  | { readonly type: 'usual'; readonly last: LastMorning }
-  | { readonly type: 'not-usual' }
+  /** Of two joints at once: the one, the other, both, neither, or not known. */
+  | { readonly type: 'swollen' | 'flares'; readonly joints: readonly Joint[] | 'unknown' }
+  | { readonly type: 'usual' | 'not-usual' }
   | { readonly type: 'tick'; readonly ticked: readonly string[] }
+  /** An empty list is "none of these" and sends the answers; a flag is asked about once more. */
   | { readonly type: 'flags'; readonly flags: readonly RedFlag[]; readonly now: number }
+  | { readonly type: 'whole-list' }
+  | { readonly type: 'confirm'; readonly isSlip: boolean; readonly now: number }
   | { readonly type: 'relief'; readonly relief: YesNo }
-  | { readonly type: 'urine'; readonly urine: YesNo }
-  | { readonly type: 'urine-done'; readonly now: number }
-  | { readonly type: 'sent'; readonly now: number };
+  | { readonly type: 'urine'; readonly urine: YesNo };
 
 export const beginMorning = (
   from: Pick<
@@ -34,11 +37,13 @@ export const beginMorning = (
     | 'asksUrine'
     | 'enteredAs'
     | 'amends'
+    | 'asYesterday'
+    | 'signForm'
   >,
 ): MorningDraft => ({
   shape: 1,
   ...from,
-  step: from.asksUrine ? 'urine' : from.joints[0] ? `pain:${from.joints[0]}` : 'flags',
+  step: from.joints[0] ? `pain:${from.joints[0]}` : 'flags',
   isChanging: false,
   byJoint: {},
   isUsual: null,
@@ -46,31 +51,15 @@ export const beginMorning = (
   ticked: [],
   relief: null,
   endedAt: null,
+  toConfirm: null,
+  slips: [],
+  swollen: null,
 });
 
-const each = (draft: MorningDraft): readonly string[] => [
-  'flags',
-  ...draft.joints.flatMap((joint) =>
-    questionsOf(draft, joint).flatMap(({ id }) => (id === 'pain' ? [] : [`${id}:${joint}`])),
-  ),
-  'relief',
-];
-
-/** With the urine not known there is no short way past the list of warning signs. */
-const hasShortWay = (draft: MorningDraft): boolean => draft.urine !== 'unknown';
-
-const morningSteps = (draft: MorningDraft): readonly string[] => [
-  ...(draft.asksUrine ? ['urine'] : []),
-  ...draft.joints.map((joint) => `pain:${joint}`),
-  ...(hasShortWay(draft) ? ['usual'] : []),
-  ...(draft.isUsual === true && !draft.isChanging ? [] : each(draft)),
-  'check',
-];
-
 const forward = (draft: MorningDraft): MorningDraft => {
-  if (draft.isChanging) return { ...draft, isChanging: false, step: 'check' };
   const steps = morningSteps(draft);
-  return { ...draft, step: steps[steps.indexOf(draft.step) + 1] ?? 'check' };
+  if (draft.isChanging) return { ...draft, isChanging: false, step: 'flags' };
+  return { ...draft, step: steps[steps.indexOf(draft.step) + 1] ?? 'flags' };
 };
 
 /** The wording in which this release asked what is answered. */
@@ -80,61 +69,125 @@ const sentBeside = (answer: Partial<JointMorning>): Partial<JointMorning> =>
     ...morningQuestions.map((question) => (answer[question.answer.name] === undefined ? {} : question.sent)),
   );
 
-const withAnswer = (draft: MorningDraft, joint: Joint, answer: Partial<JointMorning>): MorningDraft => ({
-  ...draft,
-  byJoint: {
-    ...draft.byJoint,
-    [joint]: {
-      ...jointMorning(draft, joint),
-      ...answer,
-      ...sentBeside(answer),
+const withAnswer = (draft: MorningDraft, joint: Joint, answer: Partial<JointMorning>): MorningDraft => {
+  const answered = {
+    ...draft,
+    byJoint: {
+      ...draft.byJoint,
+      [joint]: { ...jointMorning(draft, joint), ...answer, ...sentBeside(answer) },
     },
-  },
+  };
+  // A pain that takes the short way away takes what it answered with it: nothing is inferred.
+  return answered.isUsual === true && !offered(answered) ? withoutUsual(answered) : answered;
+};
+
+const withoutUsual = (draft: MorningDraft): MorningDraft => ({
+  ...draft,
+  isUsual: false,
+  relief: null,
+  swollen: null,
+  byJoint: Object.fromEntries(
+    draft.joints.map((joint) => {
+      const { pain } = jointMorning(draft, joint);
+      return [joint, { ...jointMorning({ ...draft, byJoint: {} }, joint), pain }];
+    }),
+  ),
 });
 
 /** The statements on the page, taken as answered one by one: each was read and said to be right. */
-const asUsual = (draft: MorningDraft, last: LastMorning): MorningDraft => {
-  const answered = draft.joints.reduce(
-    (one, joint) => withAnswer(one, joint, usualOfJoint(draft, joint, last)),
-    draft,
-  );
-  return { ...answered, ...usualAnswers, isUsual: true, step: 'check' };
+const asYesterday = (draft: MorningDraft): MorningDraft => {
+  const lasts = offered(draft);
+  if (!lasts) return draft;
+  const answered = lasts.reduce((one, last) => withAnswer(one, last.joint, usualOfJoint(one, last)), draft);
+  return { ...answered, ...usualAnswers, isUsual: true, step: 'flags', isChanging: false };
 };
 
-const canEnter = (draft: MorningDraft, step: string): boolean =>
-  morningSteps(draft).includes(step) || (draft.isUsual === true && each(draft).includes(step));
+/** Those not named are answered with it; how much is asked of those that are. */
+const swollen = (draft: MorningDraft, joints: readonly Joint[] | 'unknown'): MorningDraft => {
+  const named = joints === 'unknown' ? [] : joints;
+  const answered = draft.joints.reduce((one, joint) => {
+    const given = joints === 'unknown' ? 'unknown' : named.includes(joint) ? null : 'none';
+    return withAnswer(one, joint, { swelling: given });
+  }, draft);
+  const [first] = named;
+  const told = { ...answered, swollen: named };
+  return first === undefined ? forward(told) : { ...told, step: `swelling:${first}` };
+};
 
-export const morningReducer = (draft: MorningDraft, event: MorningEvent): MorningDraft => {
-  if (draft.endedAt !== null) return draft;
+const flares = (draft: MorningDraft, joints: readonly Joint[] | 'unknown'): MorningDraft =>
+  forward(
+    draft.joints.reduce(
+      (one, joint) =>
+        withAnswer(one, joint, { flare: joints === 'unknown' ? 'unknown' : joints.includes(joint) }),
+      draft,
+    ),
+  );
+
+const toConfirm = (draft: MorningDraft, flags: readonly RedFlag[]): MorningDraft => ({
+  ...draft,
+  toConfirm: { flags, from: draft.step },
+  step: 'confirm',
+});
+
+const confirmed = (draft: MorningDraft, isSlip: boolean, now: number): MorningDraft => {
+  if (!draft.toConfirm) return draft;
+  const { flags, from } = draft.toConfirm;
+  const asked = { ...draft, toConfirm: null, ticked: [] };
+  if (!isSlip) return { ...asked, flags, step: 'care', endedAt: now };
+  const slips = [...new Set([...(draft.slips ?? []), ...flags])];
+  return { ...asked, slips, step: from, ...(from === 'urine' ? { urine: null } : {}) };
+};
+
+const withFlags = (draft: MorningDraft, flags: readonly RedFlag[], now: number): MorningDraft => {
+  if (flags.length > 0) return toConfirm(draft, flags);
+  const open = leftOpen(draft);
+  return open === undefined
+    ? { ...draft, flags: [], step: 'done', endedAt: now }
+    : { ...draft, step: open, isChanging: false };
+};
+
+const withUrine = (draft: MorningDraft, urine: YesNo): MorningDraft => {
+  const told = { ...draft, urine };
+  return urine === true ? toConfirm(told, ['dark-urine']) : forward(told);
+};
+
+const react = (draft: MorningDraft, event: MorningEvent): MorningDraft => {
   switch (event.type) {
     case 'go':
     case 'change':
-      return canEnter(draft, event.step)
-        ? { ...draft, step: event.step, isChanging: event.type === 'change' }
+      return morningSteps(draft).includes(event.step)
+        ? { ...draft, step: event.step, isChanging: event.type === 'change', toConfirm: null }
         : draft;
     case 'next':
       return forward(draft);
     case 'answer':
       return withAnswer(draft, event.joint, event.answer);
+    case 'swollen':
+      return swollen(draft, event.joints);
+    case 'flares':
+      return flares(draft, event.joints);
     case 'usual':
-      return asUsual(draft, event.last);
+      return asYesterday(draft);
     case 'not-usual':
-      return forward({ ...draft, isUsual: false });
+      return forward({
+        ...(draft.isUsual === true ? withoutUsual(draft) : draft),
+        isUsual: false,
+        isChanging: false,
+      });
     case 'tick':
       return { ...draft, ticked: event.ticked };
     case 'flags':
-      return event.flags.length === 0
-        ? forward({ ...draft, flags: [] })
-        : { ...draft, flags: event.flags, step: 'care', endedAt: event.now };
+      return withFlags(draft, event.flags, event.now);
+    case 'whole-list':
+      return { ...draft, signForm: 'list' };
+    case 'confirm':
+      return confirmed(draft, event.isSlip, event.now);
     case 'relief':
       return { ...draft, relief: event.relief };
     case 'urine':
-      return { ...draft, urine: event.urine };
-    case 'urine-done':
-      return draft.urine === true
-        ? { ...draft, flags: ['dark-urine'], step: 'care', endedAt: event.now }
-        : forward(draft);
-    case 'sent':
-      return { ...draft, step: 'done', endedAt: event.now };
+      return withUrine(draft, event.urine);
   }
 };
+
+export const morningReducer = (draft: MorningDraft, event: MorningEvent): MorningDraft =>
+  draft.endedAt === null ? react(draft, event) : draft;

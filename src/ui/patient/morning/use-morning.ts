@@ -1,22 +1,22 @@
 'use client';
-/** The morning check of this phone, with what was said the morning before. */
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+/** The morning check of this phone. What was said the morning before comes with the day. */
+import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, writeOwn } from '../phone/own-store.ts';
-import { asideMorningKey, lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';
+import { asideMorningKey, morningDraftKey } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
+import { asksShort } from '../session/begin.ts';
 import { beginMorning, type MorningEvent, morningReducer } from './morning.ts';
-import type { LastMorning, MorningDraft } from './morning-draft.ts';
-import { lastMorningOf, morningEntryOf } from './morning-entry.ts';
+import type { MorningDraft } from './morning-draft.ts';
+import { morningEntryOf } from './morning-entry.ts';
 import { takenUp } from './two-mornings.ts';
 
 const isReadable = (draft: MorningDraft): boolean => draft.shape === 1;
 
 export interface MorningHandle {
   readonly draft: MorningDraft | null | undefined;
-  readonly last: LastMorning;
   readonly send: (event: MorningEvent) => void;
   readonly isSaved: boolean;
   /** Goes on with a check of today that was left, or begins one. */
@@ -68,15 +68,10 @@ export const useMorning = (
   );
   const { state: draft, dispatch, begin: put, isSaved, release } = saved;
   const aside = useAside(ownerId);
-  const [last, setLast] = useState<LastMorning>({});
-  useEffect(() => {
-    void readOwn<LastMorning>(ownerId, lastMorningKey(ownerId)).then((value) => setLast(value ?? {}));
-  }, [ownerId]);
   useEffect(() => {
     if (!draft || draft.endedAt === null) return;
     void save('morning', morningEntryOf(draft, clock())).then((isStored) => isStored && release());
-    void writeOwn(ownerId, lastMorningKey(ownerId), lastMorningOf(draft)).catch(() => undefined);
-  }, [draft, save, release, clock, ownerId]);
+  }, [draft, save, release, clock]);
   const begin = useCallback<MorningHandle['begin']>(
     (day, asksUrine, enteredAs, amends = null) => {
       const taken = takenUp(day, draft, aside.held.current);
@@ -92,6 +87,9 @@ export const useMorning = (
           asksUrine,
           enteredAs,
           amends,
+          // Of this morning alone: for another day nothing of yesterday is known here.
+          asYesterday: day === view.day ? (view.morning.asYesterday ?? null) : null,
+          signForm: asksShort(view) ? 'short' : 'list',
           zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
           ...askedOn(view),
         });
@@ -100,5 +98,5 @@ export const useMorning = (
     },
     [draft, view, ownerId, put, aside],
   );
-  return { draft, last, send: dispatch, begin, isSaved };
+  return { draft, send: dispatch, begin, isSaved };
 };

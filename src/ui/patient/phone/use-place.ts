@@ -1,6 +1,6 @@
 'use client';
 /** Where on the patient's pages one is, kept in the browser's history so that Back goes one step back. */
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
 
 export interface Place {
   readonly screen: 'today' | 'session' | 'morning' | 'two-hours';
@@ -58,6 +58,28 @@ export const usePlace = (onBack: (place: Place) => Place) => {
     setPlace(next);
   }, []);
   return { place, go };
+};
+
+/** A thumb that presses twice would answer a page nobody has read: what points is not heard so long. */
+const newForMs = 500;
+
+/** Says of the page whether it is new; its style lets no pointer through while it is. Keys always are heard. */
+export const useNewPage = (step: string) => {
+  const first = useRef(true);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the step is what the effect answers to.
+  useLayoutEffect(() => {
+    const { dataset } = document.documentElement;
+    if (first.current) {
+      first.current = false;
+      dataset.page = 'open';
+      return;
+    }
+    dataset.page = 'new';
+    const timer = setTimeout(() => {
+      dataset.page = 'open';
+    }, newForMs);
+    return () => clearTimeout(timer);
+  }, [step]);
 };
 
 /** After a step the heading of the new page has the focus and stands at the top. */

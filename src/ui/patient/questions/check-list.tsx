@@ -6,19 +6,17 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { t } from '#ui/language/words.ts';
 import type { CheckRow } from '../session/check-rows.ts';
 
-export interface CheckListProps {
+export interface AnswerRowsProps {
   readonly rows: readonly CheckRow[];
   readonly onChange: (step: string) => void;
-  readonly onSend: () => void;
 }
 
-export const CheckList = ({ rows, onChange, onSend }: CheckListProps) => (
-  <div className="stack">
-    <PageHeading>{t('check.title')}</PageHeading>
-    <p>{t('check.note')}</p>
+/** Every answer in a line, each with its Change. */
+export const AnswerRows = ({ rows, onChange }: AnswerRowsProps) => (
+  <div data-echo>
     <DefinitionList
-      rows={rows.map(({ step, name, value }) => ({
-        key: step,
+      rows={rows.map(({ step, key = step, name, value }) => ({
+        key,
         name,
         value,
         action: (
@@ -29,8 +27,19 @@ export const CheckList = ({ rows, onChange, onSend }: CheckListProps) => (
         ),
       }))}
     />
+  </div>
+);
+
+export interface CheckListProps extends AnswerRowsProps {
+  readonly onSend: () => void;
+}
+
+export const CheckList = ({ rows, onChange, onSend }: CheckListProps) => (
+  <div className="stack">
+    <PageHeading>{t('check.title')}</PageHeading>
     <Button isLarge isWide onClick={onSend}>
       {t('check.send')}
     </Button>
+    <AnswerRows rows={rows} onChange={onChange} />
   </div>
 );

@@ -1,6 +1,5 @@
 /** How much pain in a joint is all right during the exercises: the patient's own limit, or the clinic's. */
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import { t } from '#ui/language/words.ts';
 
 const limitsOf = (lookups: readonly PainLookup[]) =>
@@ -8,9 +7,3 @@ const limitsOf = (lookups: readonly PainLookup[]) =>
 
 export const PainLimits = ({ lookups }: { readonly lookups: readonly PainLookup[] }) =>
   limitsOf(lookups).map(({ joint, limit }) => <p key={joint}>{t('pain.limit', { joint, limit })}</p>);
-
-/** The same beside the question about one joint; nothing where the limit is not known on this phone. */
-export const painLimitHint = (lookups: readonly PainLookup[], joint: Joint): readonly string[] =>
-  limitsOf(lookups)
-    .filter((one) => one.joint === joint)
-    .map(({ limit }) => t('pain.limit-hint', { limit }));

@@ -5,7 +5,7 @@
  */
 import type { Score, SessionDraft } from './draft.ts';
 import { isCuffOn } from './restriction.ts';
-import { partsOf, stepsOf } from './steps.ts';
+import { afterSteps, partsOf, stepsOf } from './steps.ts';
 
 const awayMs = 30 * 60_000;
 
@@ -29,7 +29,7 @@ export const isAskedAgain = (step: string): boolean =>
 /** Nothing is left to do once the questions after the work are reached. */
 const hasWorkAhead = (draft: SessionDraft): boolean => {
   const steps = stepsOf(draft);
-  const after = steps.indexOf('flags-during');
+  const after = steps.indexOf(afterSteps(draft)[0] ?? '');
   return after >= 0 && steps.indexOf(draft.returnTo ?? draft.step) < after;
 };
 
@@ -45,7 +45,7 @@ const askedAgain = (draft: SessionDraft): SessionDraft => {
   const scores = Object.entries(draft.scores);
   const earlier = { ...draft.earlierPain };
   for (const [key, score] of scores.filter(isPainBefore)) earlier[key] = higherScore(earlier[key], score)!;
-  const place = draft.returnTo ?? draft.step;
+  const place = draft.returnTo ?? draft.toConfirm?.from ?? draft.step;
   const open: SessionDraft = {
     ...draft,
     ticked,
@@ -53,6 +53,7 @@ const askedAgain = (draft: SessionDraft): SessionDraft => {
     scores: Object.fromEntries(scores.filter((one) => !isPainBefore(one))),
     earlierPain: earlier,
     returnTo: null,
+    toConfirm: null,
     isChanging: false,
   };
   const backTo = draft.backTo ?? (isAskedAgain(place) ? null : place);

@@ -19,6 +19,10 @@ export interface Beginning {
 export const doableToday = (view: TodayView): readonly TodayExercise[] =>
   view.exercises.filter((one) => one.planned && (one.today === 'as-planned' || one.today === 'bad-day'));
 
+/** The short question about warning signs may stand in place of the list on this day. */
+export const asksShort = ({ day, shortSignsUntil }: Pick<TodayView, 'day' | 'shortSignsUntil'>): boolean =>
+  shortSignsUntil != null && day <= shortSignsUntil;
+
 const itemOf = (exercise: TodayExercise, isEasierDay: boolean): ItemDraft => {
   const isEasierSession = isEasierDay || exercise.today === 'bad-day';
   const dose = isEasierSession ? exercise.badDay : exercise.dose;
@@ -32,6 +36,7 @@ const itemOf = (exercise: TodayExercise, isEasierDay: boolean): ItemDraft => {
     dose,
     badDay: exercise.badDay,
     isEasierSession,
+    isNew: !exercise.isFamiliar,
     planned: { dose, isEasierSession },
     leftOut: null,
     loadKg: null,
@@ -74,6 +79,12 @@ export const beginSession = ({
     relief: null,
     ticked: {},
     news: null,
+    isUsual: null,
+    isRight: null,
+    signForm: asksShort(view) ? 'short' : 'list',
+    wholeLists: [],
+    toConfirm: null,
+    slips: [],
     otherJointWorse: null,
     enteredAs: enteredAs ?? null,
     scores: {},

@@ -1,6 +1,7 @@
 /** Small changes to a draft, shared by the reducers. */
 import { emptySet, type ItemDraft, type SessionDraft, type SetDraft } from './draft.ts';
-import { nextStep, partsOf, showsOffer, stepsOf } from './steps.ts';
+import { openSteps } from './open-steps.ts';
+import { afterSteps, nextStep, partsOf, showsOffer, stepsOf } from './steps.ts';
 
 export const withItem = (
   draft: SessionDraft,
@@ -29,7 +30,7 @@ const stillThere = (draft: SessionDraft, step: string): string => {
   const steps = stepsOf(draft);
   if (steps.includes(step)) return step;
   const { item } = partsOf(step);
-  return steps.find((one) => partsOf(one).item > item || one === 'flags-during') ?? 'check';
+  return steps.find((one) => partsOf(one).item > item || afterSteps(draft).includes(one)) ?? 'check';
 };
 
 /** What was asked again is answered: what it changes is told, then the session goes on where it stood. */
@@ -40,10 +41,16 @@ const goneBack = (before: SessionDraft, after: SessionDraft, backTo: string): Se
   return isTold ? { ...after, backTo: null, step: stillThere(after, backTo) } : { ...after, step: 'offer' };
 };
 
+/** A changed answer may open questions of its own, which come first. */
+const backToCheck = (draft: SessionDraft): SessionDraft => {
+  const [open] = openSteps(draft);
+  return open === undefined ? { ...draft, isChanging: false, step: 'check' } : { ...draft, step: open };
+};
+
 /** On to the next step, or back to the check page when the step was opened from there. */
 export const forward = (before: SessionDraft, after: SessionDraft = before): SessionDraft =>
   after.isChanging
-    ? { ...after, isChanging: false, step: 'check' }
+    ? backToCheck(after)
     : after.backTo
       ? goneBack(before, after, after.backTo)
       : { ...after, step: nextStep(before, after) };

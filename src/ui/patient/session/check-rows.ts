@@ -5,11 +5,13 @@ import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
 import { weightText } from '#ui/language/weight-text.ts';
 import { missing, scoreText, yesNoText } from '../questions/answers-in-words.ts';
 import { t, translate } from '../words.ts';
-import { type ItemDraft, type LimbAnswer, type News, type SessionDraft, setOf } from './draft.ts';
+import { type ItemDraft, type LimbAnswer, type News, type SessionDraft, setOf, signFormOf } from './draft.ts';
 import { asksLoad, partsOf, reachedSets, signOf, stepsOf } from './steps.ts';
 
 export interface CheckRow {
   readonly step: string;
+  /** Left out = the step: two answers may be given on one page. */
+  readonly key?: string;
   readonly name: string;
   readonly value: string;
 }
@@ -17,7 +19,7 @@ export interface CheckRow {
 export const limbQuestion = ({ dose }: ItemDraft, sign: LimbSign): string =>
   t(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
 
-export const flagsText = (flags: readonly RedFlag[] | null): string =>
+const flagsText = (flags: readonly RedFlag[] | null): string =>
   flags === null
     ? missing()
     : flags.length === 0
@@ -76,16 +78,30 @@ const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => 
   }
 };
 
+const sureText = (
+  answer: boolean | null | undefined,
+  yes: 'usual.yes' | 'right.yes',
+  no: 'usual.no' | 'right.no',
+): string => (answer == null ? missing() : t(answer ? yes : no));
+
 const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
   const { name, joint, item } = partsOf(step);
   if (joint !== '') return jointRow(draft, step, joint as Joint);
   switch (name) {
     case 'flags-before':
-      return { step, name: t('flags.before'), value: flagsText(draft.flagsBefore) };
+      return {
+        step,
+        name: t(signFormOf(draft, 'before') === 'short' ? 'flags.short' : 'flags.before'),
+        value: flagsText(draft.flagsBefore),
+      };
     case 'flags-during':
       return { step, name: t('flags.during'), value: flagsText(draft.flagsDuring) };
     case 'other-joint':
       return { step, name: t('before.other-joint'), value: yesNoText(draft.otherJointWorse) };
+    case 'usual':
+      return { step, name: t('usual.title'), value: sureText(draft.isUsual, 'usual.yes', 'usual.no') };
+    case 'statement':
+      return { step, name: t('right.title'), value: sureText(draft.isRight, 'right.yes', 'right.no') };
     case 'relief':
       return { step, name: t('before.relief'), value: yesNoText(draft.relief) };
     case 'news':
@@ -123,5 +139,7 @@ export const neededStep = (draft: SessionDraft): string | null =>
   stepsOf(draft).find((step) => {
     const { name } = partsOf(step);
     if (name === 'flags-before') return draft.flagsBefore === null;
+    // By its first line it is where warning signs are asked for.
+    if (name === 'statement') return draft.isRight === null && draft.signForm === 'short';
     return (name === 'flags-during' && draft.flagsDuring === null) || isOpenLimb(draft, step);
   }) ?? null;

@@ -23,8 +23,8 @@ export const cuffReducer = (draft: SessionDraft, event: SessionEvent): SessionDr
     }
     case 'cuff-off': {
       const off = withItem(draft, event.item, (item) => cuffOff(item, event.now));
-      // Off without ever having been on is nothing to sit down after.
-      return off.items[event.item]?.restrictions.length ? { ...off, step: `seated:${event.item}` } : off;
+      // Off without ever having been on is nothing to look at fingers or toes for.
+      return off.items[event.item]?.restrictions.length ? { ...off, step: `limb:${event.item}` } : off;
     }
     case 'limb':
       return withItem(draft, event.item, (item) => {

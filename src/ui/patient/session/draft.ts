@@ -1,4 +1,5 @@
 /** A running session as the phone keeps it. null always means: not answered yet. */
+import type { SignForm } from '#core/danger/signs-asked.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Joint } from '#core/exercises/joints.ts';
@@ -49,6 +50,8 @@ export interface ItemDraft {
   readonly dose: Dose;
   readonly badDay: Dose;
   readonly isEasierSession: boolean;
+  /** Not done often yet: how to do it is shown open. */
+  readonly isNew?: boolean;
   /** What the session began with, before the answers of today were known. */
   readonly planned: { readonly dose: Dose; readonly isEasierSession: boolean };
   /** Not done today: because of today's answers, or because the patient said so. */
@@ -65,6 +68,14 @@ export interface ItemDraft {
   readonly signsLater?: LimbAnswers;
   /** One answer on all signs at once, in drafts of an earlier release. */
   readonly limb?: 'usual' | 'not-yet' | 'unknown' | null;
+}
+
+export type FlagsWhen = 'before' | 'during' | 'now';
+
+interface ToConfirm {
+  readonly when: FlagsWhen;
+  readonly flags: readonly RedFlag[];
+  readonly from: string;
 }
 
 export interface SessionDraft {
@@ -96,6 +107,18 @@ export interface SessionDraft {
   /** Boxes ticked on a list that has not been answered yet, by list. */
   readonly ticked: Readonly<Record<string, readonly string[]>>;
   readonly news: readonly News[] | null;
+  /** "As usual today?"; absent in drafts of an earlier release, which asked each thing on a page. */
+  readonly isUsual?: boolean | null;
+  /** "Is all of this right?" after the work; absent as above. */
+  readonly isRight?: boolean | null;
+  /** How warning signs are asked for; absent = by the whole list, as earlier releases did. */
+  readonly signForm?: 'short' | 'list';
+  /** Times of asking at which the whole list was opened. */
+  readonly wholeLists?: readonly FlagsWhen[];
+  /** Ticked and not confirmed yet, with the step it was ticked on. */
+  readonly toConfirm?: ToConfirm | null;
+  /** Ticked, and taken back when asked once more. */
+  readonly slips?: readonly RedFlag[];
   /** Absent in drafts of an earlier release. */
   readonly otherJointWorse?: YesNo | null;
   /** Who types, where it is not the patient. Absent in drafts of an earlier release. */
@@ -143,6 +166,17 @@ export const asksReason = (item: ItemDraft, set: number): boolean => {
   const { repetitions, isStopped } = setOf(item, set);
   return isStopped || (repetitions !== null && repetitions < targetOf(item.dose, set).low);
 };
+
+/** In which form a time of asking asks. */
+export const signFormOf = (
+  { signForm, wholeLists = [] }: Pick<SessionDraft, 'signForm' | 'wholeLists'>,
+  when: FlagsWhen,
+): SignForm =>
+  signForm !== 'short' || when === 'now' || wholeLists.includes(when)
+    ? 'list'
+    : when === 'before'
+      ? 'short'
+      : 'statement';
 
 export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
   ...new Set([...(draft.flagsBefore ?? []), ...draft.flagsNow, ...(draft.flagsDuring ?? [])]),

@@ -1,5 +1,6 @@
 /** The entry a finished or stopped session becomes. What was not answered goes out as null, never as zero. */
 
+import { shortWording } from '#core/danger/signs-asked.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { LimbCheck, SignAnswer } from '#core/prescribing/occlusion/limb-check.ts';
 import type { SessionEntry } from '#core/record/entries.ts';
@@ -16,6 +17,7 @@ import {
   type SessionDraft,
   scoreKey,
   setOf,
+  signFormOf,
   signsOf,
 } from './draft.ts';
 import { asksLoad, didWork, reachedSets } from './steps.ts';
@@ -45,6 +47,21 @@ const redFlagsOf = (draft: SessionDraft): SessionEntry['redFlags'] => {
   const told = allFlags(draft);
   const isAnswered = draft.flagsBefore !== null && (draft.flagsDuring !== null || !didWork(draft));
   return told.length > 0 || isAnswered ? [...told] : null;
+};
+
+/** The form of each time of asking that was answered. */
+const signsAskedOf = (draft: SessionDraft): NonNullable<SessionEntry['signsAsked']> => {
+  const answered = {
+    before: draft.flagsBefore !== null,
+    during: draft.flagsDuring !== null,
+    now: draft.flagsNow.length > 0,
+  };
+  return (['before', 'now', 'during'] as const)
+    .filter((when) => answered[when])
+    .map((when) => {
+      const form = signFormOf(draft, when);
+      return { moment: when, form, wording: form === 'list' ? null : shortWording };
+    });
 };
 
 /** Lighter as a whole: chosen so, or every exercise done was the lighter one. */
@@ -95,6 +112,8 @@ export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntr
     sentAt,
     ...(draft.enteredAs ? { enteredAs: draft.enteredAs } : {}),
     redFlags: redFlagsOf(draft),
+    signsAsked: signsAskedOf(draft),
+    ...(draft.slips?.length ? { signSlips: [...draft.slips] } : {}),
     extraPainRelief: known(draft.relief),
     kind: kindOf(draft),
     beganAt: draft.beganAt,

@@ -3,9 +3,7 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
 import type { StopReason } from '#core/record/record.ts';
-import type { LimbAnswer, News, Score, YesNo } from './draft.ts';
-
-export type FlagsWhen = 'before' | 'during' | 'now';
+import type { FlagsWhen, LimbAnswer, News, Score, YesNo } from './draft.ts';
 
 type At = { readonly item: number; readonly set: number };
 
@@ -22,7 +20,15 @@ export type SessionEvent =
   | { readonly type: 'gave-way'; readonly joint: Joint; readonly gaveWay: YesNo }
   | { readonly type: 'extra'; readonly didExtra: YesNo }
   | { readonly type: 'other-joint'; readonly isWorse: YesNo }
-  /** An empty list is the answer "none of these"; any flag stops the session at once. */
+  /** All as usual, or something different, which is then asked. */
+  | { readonly type: 'usual'; readonly isUsual: boolean }
+  /** The statements after the work: all right, or each asked. */
+  | { readonly type: 'right'; readonly isRight: boolean }
+  /** The whole list of warning signs, in place of the short question. */
+  | { readonly type: 'whole-list'; readonly when: FlagsWhen }
+  /** Asked once more about what was ticked. */
+  | { readonly type: 'confirm'; readonly isSlip: boolean; readonly now: number }
+  /** An empty list is the answer "none of these"; a flag is asked about once more. */
   | {
       readonly type: 'flags';
       readonly when: FlagsWhen;

@@ -2,16 +2,16 @@
 import { isAskedAgain, isOfEarlierDay, resumed } from './away.ts';
 import { forward, withItem } from './change.ts';
 import { cuffReducer } from './cuff-reducer.ts';
-import type { SessionDraft } from './draft.ts';
-import type { FlagsWhen, SessionEvent } from './events.ts';
+import type { FlagsWhen, SessionDraft } from './draft.ts';
+import type { SessionEvent } from './events.ts';
 import { withOffers } from './offers.ts';
 import { setReducer } from './set-reducer.ts';
-import { didWork, nextStep, stepsOf } from './steps.ts';
+import { afterSteps, didWork, nextStep, stepsOf } from './steps.ts';
 
 /** A step is entered only when it belongs to the session as answered so far; what is asked again is not passed by. */
 const goTo = (draft: SessionDraft, step: string): SessionDraft =>
   stepsOf(draft).includes(step) && (!draft.backTo || isAskedAgain(step))
-    ? { ...draft, step, isChanging: false }
+    ? { ...draft, step, isChanging: false, toConfirm: null }
     : draft;
 
 const flagField = { before: 'flagsBefore', during: 'flagsDuring', now: 'flagsNow' } as const satisfies Record<
@@ -32,20 +32,65 @@ const unwell = (draft: SessionDraft): SessionDraft =>
     ? draft
     : { ...draft, step: 'flags-now', returnTo: draft.step, ticked: { ...draft.ticked, now: [] } };
 
-/** Any warning sign ends the session where it stands; nothing that was answered is dropped. */
+const withWholeList = ({ wholeLists = [] }: SessionDraft, when: FlagsWhen) => ({
+  wholeLists: [...new Set([...wholeLists, when])],
+});
+
+/** A warning sign is asked about once more before it ends the session; nothing that was answered is dropped. */
 const withFlags = (
   draft: SessionDraft,
-  { when, flags, now }: Extract<SessionEvent, { type: 'flags' }>,
+  { when, flags }: Extract<SessionEvent, { type: 'flags' }>,
 ): SessionDraft => {
-  const told = { ...draft, [flagField[when]]: flags };
   if (flags.length === 0) {
+    const told = { ...draft, [flagField[when]]: flags };
     return when === 'now' ? backFromList(told) : forward(told);
   }
-  return { ...told, stoppedByFlag: true, endedAt: now, step: 'care', isChanging: false };
+  return { ...draft, toConfirm: { when, flags, from: draft.step }, step: 'confirm' };
+};
+
+/** Asked once more: what was meant ends the session where it stands, a slip opens nothing and is kept. */
+const confirmed = (
+  draft: SessionDraft,
+  { isSlip, now }: Extract<SessionEvent, { type: 'confirm' }>,
+): SessionDraft => {
+  if (!draft.toConfirm) return draft;
+  const { when, flags, from } = draft.toConfirm;
+  const asked = { ...draft, toConfirm: null, ticked: { ...draft.ticked, [when]: [] } };
+  if (isSlip) return { ...asked, step: from, slips: [...new Set([...(draft.slips ?? []), ...flags])] };
+  return {
+    ...asked,
+    [flagField[when]]: flags,
+    stoppedByFlag: true,
+    endedAt: now,
+    step: 'care',
+    isChanging: false,
+  };
+};
+
+/** Each thing the page stated, taken as answered; or each is asked, whatever was said of it before. */
+const usual = (draft: SessionDraft, isUsual: boolean): SessionDraft => {
+  const answers = isUsual
+    ? { otherJointWorse: false, relief: false, news: [] }
+    : draft.isUsual === true
+      ? { otherJointWorse: null, relief: null, news: null }
+      : {};
+  return forward(draft, withOffers({ ...draft, isUsual, ...answers }));
+};
+
+const right = (draft: SessionDraft, isRight: boolean): SessionDraft => {
+  const wasRight = draft.isRight === true;
+  const others = (draft.wholeLists ?? []).filter((when) => when !== 'during');
+  const signs = isRight
+    ? { wholeLists: others, flagsDuring: [] }
+    : { ...withWholeList(draft, 'during'), flagsDuring: wasRight ? null : draft.flagsDuring };
+  const no = Object.fromEntries(draft.joints.map((joint) => [joint, false]));
+  const rest = isRight ? { gaveWay: no, didExtra: false } : wasRight ? { gaveWay: {}, didExtra: null } : {};
+  // Where the whole list is asked, it has a page of its own and is no part of the statements.
+  return forward(draft, { ...draft, ...(draft.signForm === 'short' ? signs : {}), ...rest, isRight });
 };
 
 /** Answered before the exercises: what they leave of today is worked out anew each time. */
-const beforeWork = /^(before:|other-joint$|relief$|news$)/;
+const beforeWork = /^(before:|usual$|other-joint$|relief$|news$)/;
 
 const finishHere = (draft: SessionDraft): SessionDraft => {
   const items = draft.items.map((item) =>
@@ -54,7 +99,7 @@ const finishHere = (draft: SessionDraft): SessionDraft => {
       : { ...item, leftAt: item.leftAt ?? item.sets.length },
   );
   const left = { ...draft, items };
-  const after = stepsOf(left).find((step) => step === 'flags-during') ?? 'check';
+  const [after = 'check'] = afterSteps(left);
   return { ...left, step: didWork(left) ? after : 'check', isChanging: false, backTo: null };
 };
 
@@ -110,6 +155,14 @@ const react = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
       return unwell(draft);
     case 'flags':
       return withFlags(draft, event);
+    case 'confirm':
+      return confirmed(draft, event);
+    case 'whole-list':
+      return { ...draft, ...withWholeList(draft, event.when) };
+    case 'usual':
+      return usual(draft, event.isUsual);
+    case 'right':
+      return right(draft, event.isRight);
     case 'finish-here':
       return finishHere(draft);
     case 'sent':
@@ -121,7 +174,9 @@ const react = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
 
 /** An answer that takes the present step away moves on to the next that is left. */
 const settled = (before: SessionDraft, after: SessionDraft): SessionDraft =>
-  after.endedAt !== null || after.step === 'flags-now' || stepsOf(after).includes(after.step)
+  after.endedAt !== null ||
+  ['flags-now', 'confirm'].includes(after.step) ||
+  stepsOf(after).includes(after.step)
     ? after
     : { ...after, step: nextStep({ ...before, step: after.step }, after) };
 

@@ -6,6 +6,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { clockText, timeText } from '#ui/language/text-of-time.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
+import '../asked-words.ts';
 import { t } from '../words.ts';
 import { useAboveKeyboard } from './above-keyboard.ts';
 import type { SessionDraft } from './draft.ts';
@@ -17,19 +18,19 @@ import {
   GaveWayPage,
   PainAfterPage,
   PainDuringPage,
+  StatementPage,
 } from './pages/after-pages.tsx';
 import {
-  FlagsBeforePage,
-  FlagsDuringPage,
-  FlagsNowPage,
   NewsPage,
   OfferPage,
   OtherJointPage,
   PainBeforePage,
   ReliefPage,
+  UsualPage,
 } from './pages/before-pages.tsx';
-import { CuffOffPage, CuffOnPage, SeatedPage } from './pages/cuff-pages.tsx';
+import { CuffOffPage, CuffOnPage } from './pages/cuff-pages.tsx';
 import { CarePage, CheckPage, DonePage } from './pages/end-pages.tsx';
+import { ConfirmPage, FlagsBeforePage, FlagsDuringPage, FlagsNowPage } from './pages/flag-pages.tsx';
 import { ItemPage } from './pages/item-page.tsx';
 import { LimbLaterPage, LimbPage } from './pages/limb-pages.tsx';
 import type { PageProps } from './pages/page-props.ts';
@@ -43,7 +44,9 @@ const pages: Readonly<Record<StepName, ComponentType<PageProps>>> = {
   'flags-before': FlagsBeforePage,
   'flags-during': FlagsDuringPage,
   'flags-now': FlagsNowPage,
+  confirm: ConfirmPage,
   before: PainBeforePage,
+  usual: UsualPage,
   'other-joint': OtherJointPage,
   relief: ReliefPage,
   news: NewsPage,
@@ -54,7 +57,6 @@ const pages: Readonly<Record<StepName, ComponentType<PageProps>>> = {
   stop: StopPage,
   rest: RestPage,
   'cuff-off': CuffOffPage,
-  seated: SeatedPage,
   limb: LimbPage,
   'limb-later': LimbLaterPage,
   during: PainDuringPage,
@@ -62,12 +64,13 @@ const pages: Readonly<Record<StepName, ComponentType<PageProps>>> = {
   'gave-way': GaveWayPage,
   burn: BurnPage,
   cuff: CuffBotherPage,
+  statement: StatementPage,
   extra: ExtraPage,
   check: CheckPage,
 };
 
 /** Pages of work, on which "I feel unwell" stands at the foot. */
-const work: readonly StepName[] = ['item', 'cuff-on', 'set', 'stop', 'rest', 'seated', 'limb', 'limb-later'];
+const work: readonly StepName[] = ['item', 'cuff-on', 'set', 'stop', 'rest', 'limb', 'limb-later'];
 
 export interface SessionScreenProps {
   readonly draft: SessionDraft;
@@ -128,7 +131,7 @@ export const SessionScreen = (props: SessionScreenProps) => {
   const page = { ...shown, joint: joint as Joint, item, set, send, clock };
   const isUp = cuffIndex >= 0 && isTimeUp(draft.items[cuffIndex]!, now);
   // A list of warning signs may be finished; everything else waits until the cuff is off.
-  if (isUp && name !== 'flags-now') return <CuffOffPage {...page} item={cuffIndex} />;
+  if (isUp && name !== 'flags-now' && name !== 'confirm') return <CuffOffPage {...page} item={cuffIndex} />;
   const Page = pages[name];
   return (
     <div className="step">

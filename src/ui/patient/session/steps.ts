@@ -19,7 +19,9 @@ const stepNames = [
   'flags-before',
   'flags-during',
   'flags-now',
+  'confirm',
   'before',
+  'usual',
   'other-joint',
   'relief',
   'news',
@@ -30,7 +32,6 @@ const stepNames = [
   'stop',
   'rest',
   'cuff-off',
-  'seated',
   'limb',
   'limb-later',
   'during',
@@ -38,6 +39,7 @@ const stepNames = [
   'gave-way',
   'burn',
   'cuff',
+  'statement',
   'extra',
   'check',
 ] as const;
@@ -82,7 +84,9 @@ const setSteps = (item: ItemDraft, index: number): readonly Step[] => {
     // With a cuff on, the reason can wait until it is off.
     if (!isCuff && asksReason(item, set)) steps.push(stepAt('stop', index, set));
     if (item.leftAt === set) break;
-    if (set < dose.sets || !isCuff) steps.push(stepAt('rest', index, set));
+    // With a cuff on nothing is asked between the sets; one that comes down in each rest has its page.
+    if (isCuff ? dose.inflation === 'intermittent' && set < dose.sets : true)
+      steps.push(stepAt('rest', index, set));
   }
   return steps;
 };
@@ -102,7 +106,6 @@ const cuffSteps = (item: ItemDraft, index: number): readonly Step[] => [
   stepAt('cuff-on', index),
   ...setSteps(item, index),
   stepAt('cuff-off', index),
-  stepAt('seated', index),
   ...limbSteps(item, index, 'limb'),
   ...(isLimbChanged(item) ? limbSteps(item, index, 'limb-later') : []),
   ...reasonSteps(item, index),
@@ -129,27 +132,37 @@ export const showsOffer = (draft: SessionDraft): boolean =>
 const usedCuff = (draft: SessionDraft): boolean =>
   draft.items.some((item) => item.restrictions.length > 0 && item.sets.length > 0);
 
-const afterSteps = (draft: SessionDraft): readonly Step[] => {
+/** Asked one by one where the statements were not all right, and by a draft of an earlier release. */
+export const eachAfter = (draft: SessionDraft): readonly Step[] => [
+  ...(draft.signForm === 'short' ? (['flags-during'] as const) : []),
+  ...draft.joints.map((joint) => stepAt('gave-way', joint)),
+  'extra',
+];
+
+export const afterSteps = (draft: SessionDraft): readonly Step[] => {
   if (draft.items.every((item) => isOut(draft, item))) return [];
+  const isEarlier = draft.isRight === undefined;
   return [
-    'flags-during',
-    ...draft.joints.flatMap((joint): readonly Step[] => [
-      stepAt('during', joint),
-      stepAt('after', joint),
-      stepAt('gave-way', joint),
-    ]),
+    ...(draft.signForm === 'short' ? [] : (['flags-during'] as const)),
+    ...draft.joints.flatMap((joint): readonly Step[] => [stepAt('during', joint), stepAt('after', joint)]),
     'burn',
     ...(usedCuff(draft) ? (['cuff'] as const) : []),
-    'extra',
+    ...(isEarlier ? [] : (['statement'] as const)),
+    ...(isEarlier || draft.isRight === false ? eachAfter(draft) : []),
   ];
 };
 
-const allSteps = (draft: SessionDraft): readonly Step[] => [
+export const beforeSteps = (draft: SessionDraft): readonly Step[] => [
   'flags-before',
   ...draft.joints.map((joint): Step => stepAt('before', joint)),
-  'other-joint',
-  'relief',
-  'news',
+  ...(draft.isUsual === undefined ? [] : (['usual'] as const)),
+  ...(draft.isUsual === undefined || draft.isUsual === false
+    ? (['other-joint', 'relief', 'news'] as const)
+    : []),
+];
+
+const allSteps = (draft: SessionDraft): readonly Step[] => [
+  ...beforeSteps(draft),
   ...(showsOffer(draft) ? (['offer'] as const) : []),
   ...draft.items.flatMap((item, index) => itemSteps(draft, item, index)),
   ...afterSteps(draft),

@@ -11,7 +11,7 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
   const dose = isEasierSession ? exercise.badDay : exercise.dose;
   return (
     <li className="exercise keep-together">
-      <h3>{translate(exercise.title)}</h3>
+      <h2>{translate(exercise.title)}</h2>
       {isResting ? (
         <p>{t('today.rest-some')}</p>
       ) : (
@@ -43,8 +43,7 @@ export const ExerciseList = ({ view }: { readonly view: TodayView }) => {
   const elsewhere = view.exercises.filter((exercise) => !exercise.planned);
   if (planned.length === 0) return null;
   return (
-    <section className="stack-close">
-      <h2>{t('today.list-title')}</h2>
+    <Disclosure summary={t('today.list-title')}>
       <ul className="exercises">
         {planned.map((exercise) => (
           <ExerciseEntry key={exercise.itemId} exercise={exercise} />
@@ -55,7 +54,7 @@ export const ExerciseList = ({ view }: { readonly view: TodayView }) => {
           {t('today.elsewhere', { titles: elsewhere.map((one) => translate(one.title)).join('; ') })}
         </p>
       ) : null}
-    </section>
+    </Disclosure>
   );
 };
 
@@ -66,13 +65,13 @@ export const CautionList = ({ view }: { readonly view: TodayView }) => {
   );
   if (doable.size === 0) return null;
   return (
-    <section className="stack-close">
-      <h2>{t('today.cautions')}</h2>
+    // Open while something is new; afterwards one press away, and in full on the plan.
+    <Disclosure summary={t('today.cautions')} isOpen={doableToday(view).some((one) => one.isNewDose)}>
       <ul>
         {[...doable].map(([id, text]) => (
           <li key={id}>{translate(text)}</li>
         ))}
       </ul>
-    </section>
+    </Disclosure>
   );
 };

@@ -9,10 +9,12 @@ import { dayText, timeText } from '#ui/language/text-of-time.ts';
 import type { DayState } from '../day-state.ts';
 import { PainLimits } from '../questions/pain-limit.tsx';
 import { doableToday } from '../session/begin.ts';
+import type { Score } from '../session/draft.ts';
 import type { DayView } from '../view-on-day.ts';
 import { t, translate } from '../words.ts';
 import { CautionList, ExerciseList } from './exercise-list.tsx';
 import { MorningDone } from './morning-done.tsx';
+import { MorningQuestion } from './morning-question.tsx';
 import { Told } from './told.tsx';
 
 export interface TodayPageProps {
@@ -30,6 +32,8 @@ export interface TodayPageProps {
   readonly onDiscard?: () => void;
   /** Of a day: this one, or the day before. */
   readonly onMorning: (day: string) => void;
+  /** How the first followed joint is this morning. */
+  readonly onPain: (pain: Score) => void;
   /** Answers this morning's questions again, in place of the entry named. */
   readonly onChangeMorning: (entryId: string) => void;
   readonly onTwoHours: () => void;
@@ -57,17 +61,6 @@ const Contact = ({ view }: { readonly view: TodayView }) => {
     </Notice>
   );
 };
-
-const Morning = ({ view, state, isReady, onMorning }: TodayPageProps) =>
-  state.isMorningDue ? (
-    <section className="first stack-close">
-      <h2>{t('today.morning-title')}</h2>
-      <p>{t('today.morning')}</p>
-      <Button isLarge isWide disabled={!isReady} onClick={() => onMorning(view.day)}>
-        {t('today.morning-start')}
-      </Button>
-    </section>
-  ) : null;
 
 const LateMorning = ({ state, isReady, onMorning }: TodayPageProps) => {
   const { lateMorning } = state;
@@ -148,7 +141,6 @@ const Start = (props: TodayPageProps) => {
       <Button tone="plain" isLarge isWide disabled={!isReady} onClick={() => onStart(true)}>
         {t('today.easier')}
       </Button>
-      <p className="soft">{t('today.easier-note')}</p>
     </section>
   );
 };
@@ -180,7 +172,9 @@ export const TodayPage = (props: TodayPageProps) => {
       <Danger view={view} />
       <Contact view={view} />
       {props.notice}
-      <Morning {...props} />
+      {props.state.isMorningDue ? (
+        <MorningQuestion view={view} isReady={props.isReady} onPain={props.onPain} />
+      ) : null}
       <TwoHours {...props} />
       {props.earlier ?? <Start {...props} />}
       <MorningDone state={props.state} isReady={props.isReady} onChangeMorning={props.onChangeMorning} />
@@ -189,7 +183,7 @@ export const TodayPage = (props: TodayPageProps) => {
       <ExerciseList view={view} />
       <Told view={view} />
       <CautionList view={view} />
-      <MonitoringHours clinic={view.clinic}>
+      <MonitoringHours clinic={view.clinic} isFolded>
         <p className="seldom">
           <a href="/messages">{t('write.title')}</a>
         </p>

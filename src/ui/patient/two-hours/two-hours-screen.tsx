@@ -6,10 +6,10 @@ import { entryFormat, type TwoHoursEntry } from '#core/record/entries.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { QuestionPage } from '../questions/question-page.tsx';
 import { ScoreQuestion } from '../questions/score-question.tsx';
 import type { Score } from '../session/draft.ts';
 import { known } from '../session/entry.ts';
+import '../asked-words.ts';
 import { t } from '../words.ts';
 
 export interface TwoHoursScreenProps {
@@ -36,10 +36,9 @@ const Thanks = ({ onHome }: Pick<TwoHoursScreenProps, 'onHome'>) => (
 
 export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
   const [at, setAt] = useState(props.answered);
-  const [score, setScore] = useState<Score | null>(null);
   const joint = props.joints[at];
   if (!joint) return <Thanks onHome={props.onHome} />;
-  const answer = () => {
+  const answer = (score: Score) => {
     const { day, zone, sessionEntryId, enteredAs } = props;
     props.onAnswer({
       format: entryFormat,
@@ -54,30 +53,17 @@ export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
       joint,
       pain: known(score),
     });
-    setScore(null);
     setAt(at + 1);
   };
   return (
     <div className="step">
-      <QuestionPage
+      <ScoreQuestion
         key={joint}
-        field={`two-hours-${joint}`}
-        isAnswered={score !== null}
-        whenEmpty={t('ask.choose-number')}
-        onContinue={answer}
-      >
-        {(error) => (
-          <ScoreQuestion
-            name={`two-hours-${joint}`}
-            question={t('two-hours.pain', { joint })}
-            low={t('scale.pain-low')}
-            high={t('scale.pain-high')}
-            chosen={score}
-            error={error}
-            onChoose={setScore}
-          />
-        )}
-      </QuestionPage>
+        question={t('two-hours.pain', { joint })}
+        low={t('scale.pain-low')}
+        high={t('scale.pain-high')}
+        onAnswer={answer}
+      />
     </div>
   );
 };

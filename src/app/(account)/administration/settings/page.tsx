@@ -8,11 +8,12 @@ export const metadata: Metadata = { title: say('clinic-settings') };
 
 const ClinicSettingsPage = async () => {
   const person = await requirePerson('clinician', 'administrator');
-  const { admin } = await serverCaller();
+  const { admin, clinician } = await serverCaller();
   return (
     <StaffFrame person={person} current="/administration/settings">
       <ClinicSettingsScreen
         list={await admin.clinicSettings.list()}
+        shortSigns={await clinician.shortSigns.state()}
         zone={(await (await serverCaller()).account.me()).zone}
       />
     </StaffFrame>

@@ -30,8 +30,7 @@ const tapped = async (page: Page, session: CDPSession, selector: string): Promis
 const toScore = async (page: Page, address: string): Promise<void> => {
   await page.goto(address);
   await page.locator('main button:enabled', { hasText: /^Start the session$/ }).click();
-  await page.getByLabel('None of these').check();
-  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.getByRole('button', { name: 'No, none of these' }).click();
   await page.locator('.scores').waitFor();
 };
 
@@ -44,10 +43,13 @@ const measure = (browser: Browser, until: number): Promise<readonly Measured[]> 
       const context = await visitor(browser, phone, patientPage, cookie);
       const page = await context.newPage();
       await toScore(page, patientPage);
+      await page.waitForSelector('html[data-page="open"]', { state: 'attached' });
       const session = await slowed(page);
       const answer = await tapped(page, session, '.score-3');
-      const step = await tapped(page, session, 'main form button[type="submit"]');
-      await page.getByText('Is another joint worse than usual today?').waitFor();
+      await page.getByText('As usual today?').waitFor();
+      await page.waitForSelector('html[data-page="open"]', { state: 'attached' });
+      const step = await tapped(page, session, '.answers button');
+      await page.getByText(/^Exercise 1 of/).waitFor();
       await context.close();
       if (round >= 0) {
         answers.push(answer);
@@ -55,8 +57,8 @@ const measure = (browser: Browser, until: number): Promise<readonly Measured[]> 
       }
     }
     return [
-      { title: 'a tap on an answer', times: answers },
-      { title: 'a tap on Continue', times: steps },
+      { title: 'a tap on a score', times: answers },
+      { title: 'a tap on a statement', times: steps },
     ].map(({ title, times }) => {
       const paired = pairedOf(times.map((ms) => [ms, mostMs] as const));
       const figures = { 'median ms': rounded(paired.firstMs), 'longest ms': rounded(Math.max(...times)) };

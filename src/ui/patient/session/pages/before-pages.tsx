@@ -3,39 +3,13 @@
 import type { Text } from '#messages/text.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { flagOptions } from '#ui/patient/questions/flag-list.ts';
-import { painLimitHint } from '#ui/patient/questions/pain-limit.tsx';
-import { QuestionPage } from '#ui/patient/questions/question-page.tsx';
+import { AnswerPage } from '#ui/patient/questions/answer-page.tsx';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { TickList } from '#ui/patient/questions/tick-list.tsx';
 import { YesNoQuestion } from '#ui/patient/questions/yes-no-question.tsx';
 import { t, translate } from '#ui/patient/words.ts';
 import { isOut, type News, news, reportedNew, type SessionDraft, scoreKey } from '../draft.ts';
-import type { FlagsWhen } from '../events.ts';
 import type { PageProps } from './page-props.ts';
-
-/** What stands ticked: the present ticks, else the answer given before. */
-const tickedOf = (draft: SessionDraft, list: string, answer: readonly string[] | null): readonly string[] =>
-  draft.ticked[list] ?? (answer === null ? [] : answer.length === 0 ? ['none'] : answer);
-
-const answerOf = (draft: SessionDraft, when: FlagsWhen) =>
-  when === 'before' ? draft.flagsBefore : when === 'during' ? draft.flagsDuring : null;
-
-const FlagsPage = ({ draft, hasCuff, send, clock, when }: PageProps & { readonly when: FlagsWhen }) => (
-  <TickList
-    name={`flags-${when}`}
-    question={t(`flags.${when}`)}
-    hint={t('flags.hint')}
-    options={flagOptions(hasCuff)}
-    ticked={tickedOf(draft, when, answerOf(draft, when))}
-    onTick={(values) => send({ type: 'tick', list: when, values })}
-    onContinue={(flags) => send({ type: 'flags', when, flags, now: clock() })}
-  />
-);
-
-export const FlagsBeforePage = (props: PageProps) => <FlagsPage {...props} when="before" />;
-export const FlagsDuringPage = (props: PageProps) => <FlagsPage {...props} when="during" />;
-export const FlagsNowPage = (props: PageProps) => <FlagsPage {...props} when="now" />;
 
 /** One score of one joint; before, during and after ask alike. */
 export const JointScorePage = ({
@@ -45,72 +19,95 @@ export const JointScorePage = ({
   when,
 }: PageProps & { readonly when: 'before' | 'during' | 'after' }) => {
   const key = scoreKey(when, joint);
-  const isAnswered = draft.scores[key] !== undefined;
   const question = { before: 'before.pain', during: 'after.during', after: 'after.after' } as const;
-  const next = () => send({ type: 'next' });
   return (
-    <QuestionPage
-      field={key}
-      isAnswered={isAnswered}
-      whenEmpty={t('ask.choose-number')}
-      onContinue={next}
-      onLeave={next}
-    >
-      {(error) => (
-        <ScoreQuestion
-          name={key}
-          question={t(question[when], { joint })}
-          hint={
-            when === 'during'
-              ? [t('after.during-hint'), ...painLimitHint(draft.painLookups, joint)].join(' ')
-              : undefined
-          }
-          low={t('scale.pain-low')}
-          high={t('scale.pain-high')}
-          chosen={draft.scores[key] ?? null}
-          error={error}
-          onChoose={(score) => send({ type: 'score', key, score })}
-        />
-      )}
-    </QuestionPage>
+    <ScoreQuestion
+      question={t(question[when], { joint })}
+      hint={when === 'during' ? t('after.during-hint') : undefined}
+      low={t('scale.pain-low')}
+      high={t('scale.pain-high')}
+      given={draft.scores[key]}
+      onAnswer={(score) => {
+        send({ type: 'score', key, score });
+        send({ type: 'next' });
+      }}
+    />
   );
 };
 
 export const PainBeforePage = (props: PageProps) => <JointScorePage {...props} when="before" />;
 
+const hasCuffWork = (draft: SessionDraft) => draft.items.some((item) => item.dose.method === 'occlusion');
+
+const newsAsked = (asksPregnancy: boolean): readonly News[] =>
+  news.filter((value) => asksPregnancy || value !== 'pregnancy');
+
+/** With a cuff every kind of news is a line of its own: any of them leaves the cuff off. */
+const NoNews = ({ draft, asksPregnancy }: Pick<PageProps, 'draft' | 'asksPregnancy'>) =>
+  hasCuffWork(draft) ? (
+    <li>
+      {t('usual.no-news')}
+      <ul className="statements-signs">
+        {newsAsked(asksPregnancy).map((value) => (
+          <li key={value}>{t(`news.${value}`)}</li>
+        ))}
+      </ul>
+    </li>
+  ) : (
+    <li>{t(asksPregnancy ? 'usual.news-pregnancy' : 'usual.news')}</li>
+  );
+
+export const UsualPage = ({ draft, asksPregnancy, send }: PageProps) => (
+  <AnswerPage<boolean>
+    question={t('usual.title')}
+    answers={[
+      { value: true, label: t('usual.yes') },
+      { value: false, label: t('usual.no') },
+    ]}
+    given={draft.isUsual}
+    onAnswer={(isUsual) => send({ type: 'usual', isUsual })}
+  >
+    <ul className="statements">
+      <li>{t('usual.other-joint')}</li>
+      <li>{t('usual.relief')}</li>
+      <NoNews draft={draft} asksPregnancy={asksPregnancy} />
+    </ul>
+  </AnswerPage>
+);
+
 export const ReliefPage = ({ draft, send }: PageProps) => (
   <YesNoQuestion
-    name="relief"
     question={t('before.relief')}
     hint={t('before.relief-hint')}
-    chosen={draft.relief}
-    onChoose={(relief) => send({ type: 'relief', relief })}
-    onContinue={() => send({ type: 'next' })}
+    given={draft.relief}
+    onAnswer={(relief) => {
+      send({ type: 'relief', relief });
+      send({ type: 'next' });
+    }}
   />
 );
 
 export const OtherJointPage = ({ draft, send }: PageProps) => (
   <YesNoQuestion
-    name="other-joint"
     question={t('before.other-joint')}
     hint={t('before.other-joint-hint')}
-    chosen={draft.otherJointWorse ?? null}
-    onChoose={(isWorse) => send({ type: 'other-joint', isWorse })}
-    onContinue={() => send({ type: 'next' })}
+    given={draft.otherJointWorse}
+    onAnswer={(isWorse) => {
+      send({ type: 'other-joint', isWorse });
+      send({ type: 'next' });
+    }}
   />
 );
-
-const hasCuffWork = (draft: SessionDraft) => draft.items.some((item) => item.dose.method === 'occlusion');
 
 export const NewsPage = ({ draft, asksPregnancy, send }: PageProps) => (
   <TickList<News>
     name="news"
     question={t('before.news')}
     hint={t(hasCuffWork(draft) ? 'before.news-cuff-hint' : 'before.news-hint')}
-    options={news
-      .filter((value) => asksPregnancy || value !== 'pregnancy')
-      .map((value) => ({ value, label: t(`news.${value}`) }))}
-    ticked={tickedOf(draft, 'news', draft.news)}
+    options={newsAsked(asksPregnancy).map((value) => ({ value, label: t(`news.${value}`) }))}
+    ticked={draft.ticked.news ?? draft.news ?? []}
+    noneText={t('flags.none')}
+    someText={() => t('ask.continue')}
     onTick={(values) => send({ type: 'tick', list: 'news', values })}
     onContinue={(chosen) => {
       send({ type: 'news', news: chosen });

@@ -1,19 +1,16 @@
 'use client';
-/** Work with a cuff or wrap: who is there, on, off, two minutes seated. */
+/** Work with a cuff or wrap: who is there, on, off. */
 import { useState } from 'react';
 import type { OcclusionDose } from '#core/prescribing/dose.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { clockText, lengthText, timeText } from '#ui/language/text-of-time.ts';
+import { lengthText } from '#ui/language/text-of-time.ts';
 import { useBuzz, useNow } from '#ui/patient/phone/use-now.ts';
 import { t, translate } from '#ui/patient/words.ts';
 import type { ItemDraft } from '../draft.ts';
-import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';
+import { isCuffOn, isTimeUp } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
-
-/** Common practice: two minutes seated after release. */
-const seatedSeconds = 120;
 
 const occlusionOf = (item: ItemDraft): OcclusionDose | null =>
   item.dose.method === 'occlusion' ? item.dose : null;
@@ -100,30 +97,6 @@ export const CuffOffPage = ({ draft, item: index, send, clock }: PageProps) => {
         onClick={() => send({ type: 'cuff-off', item: index, now: clock() })}
       >
         {t('cuff.off')}
-      </Button>
-    </div>
-  );
-};
-
-export const SeatedPage = ({ draft, item: index, send, clock }: PageProps) => {
-  const item = draft.items[index]!;
-  const now = useNow(clock);
-  const endsAt = (releasedAt(item) ?? now) + seatedSeconds * 1000;
-  const isOver = now >= endsAt;
-  useBuzz(isOver);
-  return (
-    <div className="stack">
-      <PageHeading caption={translate(item.title)}>{t('cuff.seated-title')}</PageHeading>
-      <div className="clock">
-        <p className="clock-figure figure" role="timer">
-          {clockText((endsAt - now) / 1000)}
-        </p>
-        <p className="soft">{t('rest.until', { time: timeText(endsAt) })}</p>
-      </div>
-      <p>{t('cuff.seated')}</p>
-      {/* Nobody is held here by a phone; until the time is over, going on is not what the page proposes. */}
-      <Button tone={isOver ? 'primary' : 'plain'} isLarge isWide onClick={() => send({ type: 'next' })}>
-        {t('cuff.seated-next')}
       </Button>
     </div>
   );

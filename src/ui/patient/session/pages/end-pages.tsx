@@ -1,10 +1,11 @@
 'use client';
 /** Check your answers; sent; or stopped with what to do. */
 import type { ReactNode } from 'react';
-import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { Button } from '#ui/design-system/button.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { Advice } from '#ui/patient/questions/calls.tsx';
 import { CheckList } from '#ui/patient/questions/check-list.tsx';
 import { flagClassOf } from '#ui/patient/questions/flag-list.ts';
 import { t } from '#ui/patient/words.ts';
@@ -40,7 +41,6 @@ export const DonePage = ({ draft, clinic, hasArrived, onHome }: EndProps) => (
     <PageHeading>{t('done.title')}</PageHeading>
     <p aria-live="polite">{t(hasArrived ? 'done.stored' : 'done.kept')}</p>
     <section className="stack-close">
-      <h2>{t('done.next')}</h2>
       {draft.asksTwoHours ? <p>{t('done.two-hours')}</p> : null}
       <p>{t('done.morning')}</p>
       {usedCuff(draft) ? <p>{t('done.dark-urine')}</p> : null}
@@ -48,33 +48,9 @@ export const DonePage = ({ draft, clinic, hasArrived, onHome }: EndProps) => (
     <Button isLarge isWide onClick={onHome}>
       {t('frame.home')}
     </Button>
-    <MonitoringHours clinic={clinic} />
+    <MonitoringHours clinic={clinic} isFolded />
   </div>
 );
-
-export const telephone = (number: string) => `tel:${number.replace(/[^\d+]/g, '')}`;
-
-const Calls = ({ clinic, isEmergency }: { clinic: EndProps['clinic']; isEmergency: boolean }) => {
-  const call = (number: string, text: string, isFirst: boolean) => (
-    <LinkButton key={text} href={telephone(number)} tone={isFirst ? 'stop' : 'plain'} isLarge isWide>
-      {text}
-    </LinkButton>
-  );
-  const emergency = call(
-    clinic.emergencyNumber,
-    t('care.call-emergency', { emergency: clinic.emergencyNumber }),
-    isEmergency,
-  );
-  const own = call(
-    clinic.phone,
-    t('care.call-clinic', { clinic: clinic.name, phone: clinic.phone }),
-    !isEmergency,
-  );
-  const urgent = call(clinic.urgentNumber, t('care.call-urgent', { urgent: clinic.urgentNumber }), false);
-  const isSame = clinic.urgentNumber === clinic.emergencyNumber;
-  if (isEmergency) return <div className="actions">{[emergency, own]}</div>;
-  return <div className="actions">{isSame ? [own, emergency] : [own, urgent, emergency]}</div>;
-};
 
 export interface CareProps {
   readonly flags: ReturnType<typeof allFlags>;
@@ -92,13 +68,7 @@ export const CareAdvice = ({ flags, clinic, isCuffOn: hasCuff, hasArrived, onHom
     <div className="stack">
       <PageHeading>{t(`care.title-${level}`, names)}</PageHeading>
       {hasCuff ? <Notice tone="danger" title={t('care.cuff-first')} /> : null}
-      <p className="large">{t(`care.${level}`, names)}</p>
-      {level === 'emergency' ? null : (
-        <p className="large">
-          {t('hours.nobody-answers', { clinic: clinic.name, urgent: clinic.urgentNumber })}
-        </p>
-      )}
-      <Calls clinic={clinic} isEmergency={level === 'emergency'} />
+      <Advice level={level} clinic={clinic} />
       <section className="stack-close">
         <h2>{t('care.said')}</h2>
         <ul>

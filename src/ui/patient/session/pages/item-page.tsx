@@ -7,7 +7,6 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
 import { numberText } from '#ui/language/text-of-time.ts';
@@ -20,82 +19,96 @@ import { isCuffOn } from '../restriction.ts';
 import { asksLoad } from '../steps.ts';
 import type { PageProps } from './page-props.ts';
 
-type Pick = 'planned' | 'other';
-
 /** The record takes no more. */
 const mostKg = 500;
 
 /** A tenth over the plan is where the clinic hears of it as well. */
 const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
 
-const loadProblem = (pick: Pick | null, typed: string): Problem | null => {
-  if (pick === null) return { field: 'load', text: t('item.load-missing') };
-  if (pick === 'planned') return null;
+const loadProblem = (typed: string): Problem | null => {
   const read = readNumber(typed);
   if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('item.load-number') };
   const loadKg = kilogramsOf(read);
-  if (loadKg < 0 || loadKg > mostKg) {
-    return { field: 'load-kg', text: t('item.load-range', { weight: weightText(mostKg) }) };
-  }
-  return null;
+  return loadKg < 0 || loadKg > mostKg
+    ? { field: 'load-kg', text: t('item.load-range', { weight: weightText(mostKg) }) }
+    : null;
 };
 
-/** What is on the page about the weight, kept apart from what has been taken as the answer. */
-const useLoad = (item: ItemDraft) => {
+interface OtherWeightProps {
+  readonly item: ItemDraft;
+  readonly onTake: (loadKg: number) => void;
+}
+
+/** Typed, and asked about once where it is far over the plan. */
+const OtherWeight = ({ item, onTake }: OtherWeightProps) => {
   const plannedKg = plannedLoadKg(item.dose);
   const given = item.loadKg;
-  const [pick, setPick] = useState<Pick | null>(
-    given === null ? null : given === plannedKg ? 'planned' : 'other',
-  );
   const [typed, setTyped] = useState(
     given === null || given === plannedKg ? '' : numberText(Number(weightFigure(given))),
   );
   const [sure, setSure] = useState<number | null>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
-  return { plannedKg, pick, setPick, typed, setTyped, sure, setSure, problem, setProblem };
-};
-
-const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) => {
-  const errorAt = (field: string) => (load.problem?.field === field ? load.problem.text : undefined);
+  const take = () => {
+    const found = loadProblem(typed);
+    setProblem(found);
+    if (found) return;
+    const loadKg = kilogramsOf(readNumber(typed) ?? 0);
+    if (isFarOver(loadKg, plannedKg) && loadKg !== given) setSure(loadKg);
+    else onTake(loadKg);
+  };
   return (
     <>
-      <RadioGroup<Pick>
-        name="load"
-        legend={t('item.load')}
-        error={errorAt('load')}
-        options={[
-          { value: 'planned', label: t('item.load-planned', { weight: weightText(load.plannedKg) }) },
-          { value: 'other', label: t('item.load-other') },
-        ]}
-        chosen={load.pick}
-        onChoose={load.setPick}
+      <ErrorSummary problems={problem ? [problem] : []} />
+      <NumberField
+        name="load-kg"
+        label={t('item.load-other-label')}
+        unit={weightUnit()}
+        error={problem?.text}
+        value={typed}
+        onChange={(event) => setTyped(event.target.value)}
       />
-      {load.pick === 'other' ? (
-        <NumberField
-          name="load-kg"
-          label={t('item.load-other-label')}
-          unit={weightUnit()}
-          error={errorAt('load-kg')}
-          value={load.typed}
-          onChange={(event) => load.setTyped(event.target.value)}
-        />
-      ) : null}
+      {sure === null ? (
+        <Button isLarge isWide onClick={take}>
+          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
+        </Button>
+      ) : (
+        <ConfirmQuestion
+          question={t('item.load-sure', { weight: weightText(sure) })}
+          yes={t('item.load-sure-yes', { weight: weightText(sure) })}
+          no={t('item.load-sure-no')}
+          onYes={() => onTake(sure)}
+          onNo={() => setSure(null)}
+        >
+          <p>{t('item.load-sure-note')}</p>
+        </ConfirmQuestion>
+      )}
     </>
   );
 };
 
-const About = ({ item }: { readonly item: ItemDraft }) => (
-  <>
+const Dose = ({ item }: { readonly item: ItemDraft }) => (
+  <div>
     <p className="dose figure">{doseTitle(item.dose)}</p>
     <ul className="dose-lines">
       {doseLines(item.dose).map((text) => (
         <li key={text}>{text}</li>
       ))}
     </ul>
-    <section className="stack-close">
-      <h2>{t('item.how')}</h2>
-      <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
-    </section>
+  </div>
+);
+
+const About = ({ item }: { readonly item: ItemDraft }) => (
+  <>
+    {item.isNew ? (
+      <section className="stack-close">
+        <h2>{t('item.how')}</h2>
+        <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
+      </section>
+    ) : (
+      <Disclosure summary={t('item.how')}>
+        <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
+      </Disclosure>
+    )}
     {item.cautions.length > 0 ? (
       <Disclosure summary={t('today.cautions')}>
         <ul>
@@ -125,47 +138,50 @@ const Leaving = ({ item, index, send }: { item: ItemDraft; index: number; send: 
     </div>
   );
 
+/** The weight as text, and the way to another; what was taken before stays the answer. */
+const Start = ({
+  item,
+  onTake,
+}: {
+  readonly item: ItemDraft;
+  readonly onTake: (loadKg: number | null) => void;
+}) => {
+  const [isOther, setOther] = useState(false);
+  const loadKg = asksLoad(item) ? (item.loadKg ?? plannedLoadKg(item.dose)) : null;
+  if (isOther) return <OtherWeight item={item} onTake={onTake} />;
+  return (
+    <>
+      {loadKg === null ? null : (
+        <p className="weight">
+          {loadKg === plannedLoadKg(item.dose) ? null : t('item.load-yours', { weight: weightText(loadKg) })}
+          <Button tone="quiet" onClick={() => setOther(true)}>
+            {t('item.load-other')}
+          </Button>
+        </p>
+      )}
+      <Button isLarge isWide onClick={() => onTake(loadKg)}>
+        {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
+      </Button>
+    </>
+  );
+};
+
 export const ItemPage = ({ draft, item: index, send }: PageProps) => {
   const item = draft.items[index]!;
-  const load = useLoad(item);
   const take = (loadKg: number | null) => {
     if (loadKg !== null) send({ type: 'load', item: index, loadKg });
     send({ type: 'next' });
   };
-  const goOn = () => {
-    if (!asksLoad(item)) return take(null);
-    const problem = loadProblem(load.pick, load.typed);
-    load.setProblem(problem);
-    if (problem) return;
-    const loadKg = load.pick === 'planned' ? load.plannedKg : kilogramsOf(readNumber(load.typed) ?? 0);
-    if (isFarOver(loadKg, load.plannedKg) && loadKg !== item.loadKg) load.setSure(loadKg);
-    else take(loadKg);
-  };
   const number = draft.items.indexOf(item) + 1;
   return (
     <div className="stack">
-      <ErrorSummary problems={load.problem ? [load.problem] : []} />
       <PageHeading caption={t('session.caption', { number, of: draft.items.length })}>
         {translate(item.title)}
       </PageHeading>
       <PainLimits lookups={draft.painLookups.filter(({ joint }) => item.joints.includes(joint))} />
+      <Dose item={item} />
+      <Start item={item} onTake={take} />
       <About item={item} />
-      {asksLoad(item) ? <LoadQuestion load={load} /> : null}
-      {load.sure === null ? (
-        <Button isLarge isWide onClick={goOn}>
-          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
-        </Button>
-      ) : (
-        <ConfirmQuestion
-          question={t('item.load-sure', { weight: weightText(load.sure) })}
-          yes={t('item.load-sure-yes', { weight: weightText(load.sure) })}
-          no={t('item.load-sure-no')}
-          onYes={() => take(load.sure)}
-          onNo={() => load.setSure(null)}
-        >
-          <p>{t('item.load-sure-note')}</p>
-        </ConfirmQuestion>
-      )}
       <Leaving item={item} index={index} send={send} />
     </div>
   );

@@ -3,17 +3,20 @@
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { clockText, timeText } from '#ui/language/text-of-time.ts';
 import { useNow } from '#ui/patient/phone/use-now.ts';
-import { QuestionPage } from '#ui/patient/questions/question-page.tsx';
+import { AnswerPage } from '#ui/patient/questions/answer-page.tsx';
+import { telephone } from '#ui/patient/questions/calls.tsx';
 import { t } from '#ui/patient/words.ts';
 import { limbQuestion } from '../check-rows.ts';
 import type { ItemDraft, LimbAnswer } from '../draft.ts';
 import { releasedAt } from '../restriction.ts';
 import { signOf } from '../steps.ts';
-import { telephone } from './end-pages.tsx';
+import { ClockBand } from './clock-band.tsx';
 import type { PageProps } from './page-props.ts';
+
+/** Common practice: two minutes seated after release. */
+const seatedSeconds = 120;
 
 /** A change that is still there this long after release is a warning sign of the engine's table. */
 const limbSettlesSeconds = 600;
@@ -29,45 +32,47 @@ const apart = (isPulse: boolean, isLater: boolean) =>
       : [{ value: 'not-shown' as const, label: t('limb.not-shown'), isApart: true }]
     : [{ value: 'unknown' as const, label: t('ask.unknown'), isApart: true }];
 
+/** Nobody is held here by a phone; until the time is over, the band says to stay seated and look then. */
+const SeatedBand = ({ endsAt, clock }: { readonly endsAt: number; readonly clock: () => number }) => (
+  <ClockBand
+    endsAt={endsAt}
+    clock={clock}
+    until={t('cuff.seated-until', { time: timeText(endsAt) })}
+    over={t('cuff.seated-over')}
+  />
+);
+
 const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
   const { draft, item: index, send, clock, isLater } = props;
   const item = draft.items[index]!;
   const sign = signOf(props);
-  const chosen = (isLater ? item.signsLater : item.signs)?.[sign] ?? null;
-  const name = `${isLater ? 'limb-later' : 'limb'}-${sign}`;
-  const goOn = () => {
+  const take = (answer: LimbAnswer) => {
     const now = clock();
-    if (!isLater || chosen === 'usual') return send({ type: 'next' });
+    send({ type: 'limb', item: index, isLater, sign, answer });
+    if (!isLater || answer === 'usual') return send({ type: 'next' });
     if (now < settlesAt(item, now)) return send({ type: 'limb-wait', item: index });
     // Not as usual ten minutes on is itself a warning sign; not known opens the list of them.
-    if (chosen === 'not-usual')
+    if (answer === 'not-usual')
       return send({ type: 'flags', when: 'now', flags: ['persistent-limb-change-after-release'], now });
     return send({ type: draft.lookedAt.includes(draft.step) ? 'next' : 'unwell' });
   };
   return (
-    <QuestionPage
-      field={name}
-      isAnswered={chosen !== null}
-      whenEmpty={t('ask.choose-must')}
-      onContinue={goOn}
-    >
-      {(error) => (
-        <RadioGroup<LimbAnswer>
-          name={name}
-          legend={limbQuestion(item, sign)}
-          legendIsHeading
-          hint={t(`limb.${sign}-hint`)}
-          error={error}
-          options={[
-            { value: 'usual', label: t('limb.usual') },
-            { value: 'not-usual', label: t('limb.not-usual') },
-            ...apart(sign === 'pulse', isLater),
-          ]}
-          chosen={chosen}
-          onChoose={(answer) => send({ type: 'limb', item: index, isLater, sign, answer })}
-        />
+    <>
+      {isLater ? null : (
+        <SeatedBand endsAt={(releasedAt(item) ?? clock()) + seatedSeconds * 1000} clock={clock} />
       )}
-    </QuestionPage>
+      <AnswerPage<LimbAnswer>
+        question={limbQuestion(item, sign)}
+        hint={t(`limb.${sign}-hint`)}
+        answers={[
+          { value: 'usual', label: t('limb.usual') },
+          { value: 'not-usual', label: t('limb.not-usual') },
+          ...apart(sign === 'pulse', isLater),
+        ]}
+        given={(isLater ? item.signsLater : item.signs)?.[sign]}
+        onAnswer={take}
+      />
+    </>
   );
 };
 

@@ -1,17 +1,17 @@
 'use client';
-/** One set: do it, count it, say it is done. */
+/** One set: do it, and say how many. "As planned" is one press after the work, any other number two. */
 import { useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
-import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { HowTo } from '#ui/patient/figures/how-to.tsx';
 import { t, translate } from '#ui/patient/words.ts';
-import { Counter } from '../counter.tsx';
 import { type ItemDraft, setOf, targetOf } from '../draft.ts';
+import { OtherCount } from '../other-count.tsx';
 import { isCuffOn } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
+import { RestBand } from './rest-band.tsx';
 
 const targetText = (item: ItemDraft, set: number): string => {
   const { low, high } = targetOf(item.dose, set);
@@ -37,12 +37,6 @@ const needsCuffUp = (item: ItemDraft, set: number): boolean =>
   setOf(item, set).finishedAt === null &&
   !isCuffOn(item);
 
-const How = ({ item }: { readonly item: ItemDraft }) => (
-  <Disclosure summary={t('item.how')}>
-    <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
-  </Disclosure>
-);
-
 const Heading = ({ item, set }: { readonly item: ItemDraft; readonly set: number }) => (
   <PageHeading caption={translate(item.title)}>{t('set.caption', { set, of: item.dose.sets })}</PageHeading>
 );
@@ -56,74 +50,94 @@ const CuffUpPage = ({ draft, item: index, set, send, clock }: PageProps) => (
   </div>
 );
 
-const Ways = ({ draft, item: index, set, send, clock }: PageProps) => (
-  <div className="actions-quiet">
-    <Button
-      tone="quiet"
-      onClick={() => send({ type: 'set-done', item: index, set, lostCount: true, now: clock() })}
-    >
-      {t('set.lost')}
-    </Button>
-    {draft.items[index]?.dose.method === 'occlusion' ? null : (
-      <Button tone="quiet" onClick={() => send({ type: 'set-stopped', item: index, set, now: clock() })}>
-        {t('set.stop')}
-      </Button>
-    )}
-  </div>
-);
+const Pulse = ({ item, set }: { readonly item: ItemDraft; readonly set: number }) =>
+  set > 1 && item.dose.method === 'occlusion' && item.dose.pulseShown && isCuffOn(item) ? (
+    <p>{t('cuff.pulse-rest', { where: item.dose.limb })}</p>
+  ) : null;
 
-const CountPage = (props: PageProps) => {
-  const { draft, item: index, set, send, clock } = props;
-  const item = draft.items[index]!;
-  const { repetitions } = setOf(item, set);
-  const [problem, setProblem] = useState<string | null>(null);
-  const [isAsking, setAsking] = useState(false);
-  const finish = () => send({ type: 'set-done', item: index, set, lostCount: false, now: clock() });
-  const done = () => {
-    if (repetitions === null) setProblem(t('set.count-missing'));
-    else if (isFarOver(item, set, repetitions)) setAsking(true);
-    else finish();
-  };
-  const effort = effortText(item);
+interface WaysProps {
+  readonly item: ItemDraft;
+  readonly set: number;
+  readonly onCount: (repetitions: number) => void;
+  readonly onOther: () => void;
+  readonly onStop: () => void;
+}
+
+/** One press after the work; another number; or stopping here, which with a cuff on is the bar's to say. */
+const Ways = ({ item, set, onCount, onOther, onStop }: WaysProps) => {
+  const { high } = targetOf(item.dose, set);
+  const given = setOf(item, set).repetitions;
   return (
-    <div className="stack">
-      <ErrorSummary problems={problem ? [{ field: 'count', text: problem }] : []} />
-      <Heading item={item} set={set} />
-      {effort ? <p>{effort}</p> : null}
-      <Counter
-        repetitions={repetitions}
-        startsAt={targetOf(item.dose, set).low}
-        label={t('set.count')}
-        target={targetText(item, set)}
-        error={problem ?? undefined}
-        onCount={(count) => {
-          setProblem(null);
-          setAsking(false);
-          send({ type: 'count', item: index, set, repetitions: count });
-        }}
-      />
-      {isAsking && repetitions !== null ? (
-        <ConfirmQuestion
-          question={t('set.count-sure', { repetitions })}
-          yes={t('set.count-sure-yes', { repetitions })}
-          no={t('set.count-sure-no')}
-          onYes={finish}
-          onNo={() => setAsking(false)}
-        />
-      ) : (
-        <Button isLarge isWide onClick={done}>
-          {t('set.done')}
+    <div className="actions">
+      <Button isLarge isWide onClick={() => onCount(high)}>
+        {t('set.planned', { repetitions: high })}
+      </Button>
+      <div className="pair">
+        <Button tone="plain" onClick={onOther}>
+          {given === null || given === high ? t('set.other') : t('set.other-given', { repetitions: given })}
         </Button>
-      )}
-      <Ways {...props} />
-      <How item={item} />
+        {item.dose.method === 'occlusion' ? null : (
+          <Button tone="plain" onClick={onStop}>
+            {t('set.stop')}
+          </Button>
+        )}
+      </div>
     </div>
   );
 };
 
-export const SetPage = (props: PageProps) =>
-  needsCuffUp(props.draft.items[props.item]!, props.set) ? (
-    <CuffUpPage {...props} />
-  ) : (
-    <CountPage {...props} />
+const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
+  const item = draft.items[index]!;
+  const [asks, setAsks] = useState<'planned' | 'other' | number>('planned');
+  const take = (repetitions: number | null) => {
+    if (repetitions !== null) send({ type: 'count', item: index, set, repetitions });
+    send({ type: 'set-done', item: index, set, lostCount: repetitions === null, now: clock() });
+  };
+  const effort = effortText(item);
+  return (
+    <div className="stack set">
+      <Heading item={item} set={set} />
+      <p className="set-target figure">{targetText(item, set)}</p>
+      {effort ? <p>{effort}</p> : null}
+      <Pulse item={item} set={set} />
+      {asks === 'planned' ? (
+        <Ways
+          item={item}
+          set={set}
+          onCount={take}
+          onOther={() => setAsks('other')}
+          onStop={() => send({ type: 'set-stopped', item: index, set, now: clock() })}
+        />
+      ) : null}
+      {asks === 'other' ? (
+        <OtherCount
+          high={targetOf(item.dose, set).high}
+          onCount={(count) => (isFarOver(item, set, count) ? setAsks(count) : take(count))}
+          onLost={() => take(null)}
+        />
+      ) : null}
+      {typeof asks === 'number' ? (
+        <ConfirmQuestion
+          question={t('set.count-sure', { repetitions: asks })}
+          yes={t('set.count-sure-yes', { repetitions: asks })}
+          no={t('set.count-sure-no')}
+          onYes={() => take(asks)}
+          onNo={() => setAsks('other')}
+        />
+      ) : null}
+      <Disclosure summary={t('item.how')}>
+        <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
+      </Disclosure>
+    </div>
   );
+};
+
+export const SetPage = (props: PageProps) => {
+  const item = props.draft.items[props.item]!;
+  return (
+    <>
+      <RestBand item={item} set={props.set - 1} clock={props.clock} />
+      {needsCuffUp(item, props.set) ? <CuffUpPage {...props} /> : <CountPage {...props} />}
+    </>
+  );
+};

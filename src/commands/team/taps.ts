@@ -1,0 +1,114 @@
+/**
+ * `npm run --silent taps -- [--keep DIR]`: presses the patient's real pages in a browser along five paths and
+ * prints, as JSON lines, how many presses, pages and words each took, and a line for the words of a usual day. One
+ * tap is one press of a pointer. After each path the stored entry is read: a fact the engine needs that is
+ * missing, or was never pressed, is a fault. `--keep` leaves the database and a picture of each press. Exit 1 when
+ * a bar is missed or a fact differs, 2 on wrong use.
+ */
+import { copyFileSync, mkdirSync } from 'node:fs';
+import path from 'node:path';
+import type { Browser } from 'playwright-core';
+import { browserArguments, installedBrowser, noBrowserAdvice } from '../browser.mjs';
+import { build } from '../build.mjs';
+import { CannotGoOn } from '../say.mjs';
+import { moveClock, type OwnServer, ownServer } from './phone-sequences/own-server.ts';
+import { type Path, paths } from './taps/paths.ts';
+import { fill, tapsNow } from './taps/people.ts';
+import { factsThatDiffer } from './taps/stored-facts.ts';
+import { type Walked, walkPath, wordsOf } from './taps/walk-path.ts';
+import { usualDay } from './taps/words-on.ts';
+
+const usage = 'Use: npm run --silent taps -- [--keep DIR]';
+
+/** Most words of a usual day: a morning as usual and a session of two exercises. */
+const wordBars = { wordsToRead: 250, wordsWithLabels: 370, wordsVisible: 950 } as const;
+
+const keepIn = (args: readonly string[]): string | null | undefined => {
+  if (args.length === 0) return null;
+  const [name, folder, ...more] = args;
+  return name === '--keep' && folder && more.length === 0 ? path.resolve(folder) : undefined;
+};
+
+const openBrowser = async (): Promise<Browser> => {
+  const executablePath = installedBrowser();
+  if (!executablePath) throw new CannotGoOn(noBrowserAdvice);
+  const { chromium } = await import('playwright-core');
+  return chromium.launch({ executablePath, args: browserArguments });
+};
+
+interface Counted {
+  readonly walked: ReadonlyMap<string, Walked>;
+  readonly faults: readonly string[];
+}
+
+const countAll = async (browser: Browser, server: OwnServer, keep: string | null): Promise<Counted> => {
+  const walked = new Map<string, Walked>();
+  const faults: string[] = [];
+  const one = async (path: Path) => {
+    const folder = keep === null ? undefined : `${keep}/${path.path}`;
+    if (folder) mkdirSync(folder, { recursive: true });
+    const found = await walkPath({
+      browser,
+      address: server.address,
+      who: path.who,
+      presses: path.presses,
+      ...(folder ? { keep: folder } : {}),
+    });
+    walked.set(path.path, found);
+    console.log(
+      JSON.stringify({
+        path: path.path,
+        taps: found.taps,
+        pages: found.headings.length,
+        words: wordsOf(found),
+      }),
+    );
+    if (found.taps > path.bar) faults.push(`${path.path}: ${found.taps} taps, at most ${path.bar}`);
+    const differs = factsThatDiffer(server.file, path);
+    if (differs) faults.push(`${path.path}: ${differs}`);
+  };
+  for (const path of paths) {
+    try {
+      await one(path);
+    } catch (error) {
+      faults.push(`${path.path}: ${error instanceof Error ? error.message : String(error)}`);
+    }
+  }
+  return { walked, faults };
+};
+
+const tellUsualDay = (walked: Counted['walked']): readonly string[] => {
+  const parts = ['morning-as-usual-one-joint', 'session-two-exercises'].flatMap(
+    (name) => walked.get(name) ?? [],
+  );
+  const words = usualDay(parts.flatMap(({ pages }) => pages));
+  console.log(JSON.stringify({ path: 'usual-day', ...words }));
+  return (Object.keys(wordBars) as (keyof typeof wordBars)[])
+    .filter((name) => words[name] > wordBars[name])
+    .map((name) => `usual-day: ${name} ${words[name]}, at most ${wordBars[name]}`);
+};
+
+export const run = async (args: readonly string[]): Promise<number> => {
+  const keep = keepIn(args);
+  if (keep === undefined) {
+    console.error(usage);
+    return 2;
+  }
+  await build();
+  const server = await ownServer();
+  const browser = await openBrowser();
+  try {
+    await fill(server.file, new URL(server.address).port);
+    await server.start();
+    await moveClock(server.address, Date.parse(tapsNow));
+    const { walked, faults } = await countAll(browser, server, keep);
+    const missed = [...faults, ...tellUsualDay(walked)];
+    for (const fault of missed) console.error(`FAULT ${fault}`);
+    await server.stop();
+    if (keep) copyFileSync(server.file, path.join(keep, 'clinic.sqlite'));
+    return missed.length > 0 ? 1 : 0;
+  } finally {
+    await browser.close();
+    await server.remove();
+  }
+};
