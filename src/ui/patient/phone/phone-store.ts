@@ -96,4 +96,5 @@ export const entryKey = (ownerId: string, entryId: string): string => `entry:${o
 export const entriesUnder = (ownerId: string): string => `entry:${ownerId}:`;
 export const morningDraftKey = (ownerId: string): string => `morning-draft:${ownerId}`;
 export const asideMorningKey = (ownerId: string): string => `morning-draft:aside:${ownerId}`;
+export const messageDraftKey = (ownerId: string): string => `message-draft:${ownerId}`;
 export const lastMorningKey = (ownerId: string): string => `last-morning:${ownerId}`;
