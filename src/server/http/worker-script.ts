@@ -167,7 +167,8 @@ self.addEventListener('fetch', (event) => {
   if (request.method !== 'GET') return;
   const url = new URL(request.url);
   if (request.mode === 'navigate' && url.origin === self.location.origin && own.includes(url.pathname)) {
-    event.respondWith(open(event, url.pathname));
+    // With a question behind it, it is another page under the same name: it is not kept as the page itself.
+    event.respondWith(open(event, url.pathname + url.search));
   } else if (isHashed(url)) {
     event.respondWith(caches.match(request).then((found) => found || fetch(request)));
   }

@@ -10,9 +10,9 @@ export const words = {
   },
   'leave.unsent': {
     by: 'count',
-    one: 'Einmal sind Antworten noch nicht gesendet. Sie bleiben verschlossen auf diesem Telefon und gehen an die Praxis, wenn Sie sich wieder anmelden.',
+    one: '1 Eintrag ist noch nicht gesendet. Er bleibt verschlossen auf diesem Telefon und geht an die Praxis, wenn Sie sich wieder anmelden.',
     other:
-      '{count}-mal sind Antworten noch nicht gesendet. Sie bleiben verschlossen auf diesem Telefon und gehen an die Praxis, wenn Sie sich wieder anmelden.',
+      '{count} Einträge sind noch nicht gesendet. Sie bleiben verschlossen auf diesem Telefon und gehen an die Praxis, wenn Sie sich wieder anmelden.',
   },
   'leave.unsent-title': 'Noch nicht alles ist gesendet',
   'leave.no-signal-title': 'Es gibt kein Netz',
