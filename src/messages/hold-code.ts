@@ -8,4 +8,6 @@ export type HoldCode =
   | 'limit-closes'
   | 'limit-load'
   | 'news-today'
+  | 'gap-easier'
+  | 'gap-ring-first'
   | 'taken-back';

@@ -96,7 +96,6 @@ export const expected: Readonly<Record<string, Row>> = {
   'patient.entries.send': ofPatient,
   'patient.history.get': ofPatient,
   'patient.messages.get': ofPatient,
-  'patient.messages.send': ofPatient,
   'patient.preVisit.questions': ofPatient,
   'patient.preVisit.send': ofPatient,
   'patient.today.get': ofPatient,

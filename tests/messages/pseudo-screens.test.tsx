@@ -1,7 +1,7 @@
 /** Every screen of a patient, shown in a language made by machine: what is still English was never translated. */
 import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { morningQuestions } from '#core/record/morning-questions.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { everyLanguage } from '#messages/every-language.ts';
@@ -25,6 +25,8 @@ import { SessionScreen } from '#ui/patient/session/session-screen.tsx';
 import { SeldomNeeded } from '#ui/patient/today/seldom-needed.tsx';
 import { TwoHoursScreen } from '#ui/patient/two-hours/two-hours-screen.tsx';
 import { pseudoOf } from './pseudo.ts';
+
+vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
 
 const { en } = everyLanguage;
 const { pages, forms } = pseudoOf(en);
@@ -166,6 +168,7 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
   history: () => (
     <HistoryPage
       view={{
+        earlierThan: null,
         today: view.day,
         days: [
           {

@@ -10,6 +10,7 @@ import { refusalText } from '#messages/refusals.ts';
 import { Problem } from '../errors.ts';
 import { entryKinds, take, told } from '../take-entries.ts';
 import { patientProcedure, router } from '../trpc.ts';
+import { takeMessage } from './messages.ts';
 
 /** On the patient's own phone types the patient, or somebody the patient has asked to. */
 const byPatientOrCarer = (entry: unknown): void => {
@@ -69,8 +70,10 @@ export const entriesRouter = router({
     }),
 
   send: patientProcedure
-    .input(z.object({ kind: z.enum(entryKinds), entry: z.unknown() }))
+    .input(z.object({ kind: z.enum([...entryKinds, 'message']), entry: z.unknown() }))
     .mutation(async ({ ctx: { access, patient }, input: { kind, entry } }) => {
+      if (kind === 'message')
+        return { stored: await takeMessage(access, patient.id, entry), clockDoubtful: false };
       byPatientOrCarer(entry);
       const taken = await access.store.write(async () => {
         const refused = await whyNotSameDay(access, patient.id, kind, entry);

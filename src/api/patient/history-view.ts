@@ -39,4 +39,6 @@ export interface HistoryView {
   readonly today: Day;
   /** Newest first; days with nothing are left out. */
   readonly days: readonly HistoryDay[];
+  /** Day before which more is on record, and is asked for by it; null = these are the first. */
+  readonly earlierThan: Day | null;
 }

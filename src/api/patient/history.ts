@@ -1,11 +1,12 @@
 /** The patient's own history, newest first. */
 
+import { z } from 'zod';
 import { explainToPatient } from '#core/decision/explain.ts';
 import { leftOutRule } from '#core/decision/left-out.ts';
 import { ruleSentence } from '#core/decision/patient-sentence.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 import type { SessionRecord } from '#core/record/record.ts';
-import { addDays } from '#core/time/day.ts';
+import { addDays, type Day, isDay } from '#core/time/day.ts';
 import { type Decision, decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
@@ -15,7 +16,10 @@ import type { Text } from '#messages/text.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { HistoryDay, HistoryView } from './history-view.ts';
 
-const daysBack = 42;
+/** Twelve weeks on one page; a year of them would be a page nobody reaches the end of. */
+const daysAtOnce = 84;
+/** Before any record. */
+const firstDay: Day = '1970-01-01';
 
 const exercisesOf = (session: SessionRecord, versions: readonly Prescription[]) => {
   const lines = [...new Set(session.sets.map((set) => set.prescriptionId))];
@@ -43,39 +47,66 @@ const reasonText = (
   return ruleText(reason ? ruleSentence(rule, reason) : rule);
 };
 
+interface Recorded {
+  readonly day: Day;
+}
+
+/** Whatever was ever sent is reached from the newest on, a span of weeks at a time. */
+const spanOf = (rows: readonly Recorded[], before: Day | undefined) => {
+  const days = [...new Set(rows.map(({ day }) => day))].sort();
+  const to = days.findLast((day) => before === undefined || day < before);
+  if (to === undefined) return null;
+  const from = addDays(to, -daysAtOnce);
+  return { from, to, earlierThan: days[0]! < from ? from : null };
+};
+
+const decisionView = (
+  row: Decision,
+  sessions: readonly SessionRecord[],
+  versions: readonly Prescription[],
+): HistoryDay['decisions'][number] => {
+  const { decision, because } = explainToPatient(row);
+  const judged = sessions.find(({ id }) => id === row.sessionId);
+  return {
+    joint: row.joint,
+    text: decisionText(decision),
+    because: because.map((rule) => reasonText(rule, row, judged, versions)),
+  };
+};
+
 export const historyRouter = router({
-  get: patientProcedure.query(async ({ ctx }): Promise<HistoryView> => {
-    const { access, patient } = ctx;
-    const since = addDays(access.day, -daysBack);
-    const sessions = await sessionsOf(access, patient.id, since);
-    const mornings = await morningsOf(access, patient.id, since);
-    const decisions = await decisionsOf(access, patient.id, since);
-    const versions = await prescriptionsOf(access, patient.id);
-    const days = [...new Set([...sessions, ...mornings, ...decisions].map((row) => row.day))]
-      .sort()
-      .reverse();
-    return {
-      today: access.day,
-      days: days.map(
-        (day): HistoryDay => ({
-          day,
-          sessions: sessions
-            .filter((row) => row.day === day)
-            .map((row) => ({ kind: row.kind, exercises: exercisesOf(row, versions), joints: row.joints })),
-          mornings: mornings.filter((row) => row.day === day).map((row) => ({ joints: row.joints })),
-          decisions: decisions
-            .filter((row) => row.day === day)
-            .map((row) => {
-              const { decision, because } = explainToPatient(row);
-              const judged = sessions.find(({ id }) => id === row.sessionId);
-              return {
-                joint: row.joint,
-                text: decisionText(decision),
-                because: because.map((rule) => reasonText(rule, row, judged, versions)),
-              };
-            }),
-        }),
-      ),
-    };
-  }),
+  get: patientProcedure
+    .input(z.object({ before: z.string().refine(isDay).optional() }).optional())
+    .query(async ({ ctx, input }): Promise<HistoryView> => {
+      const { access, patient } = ctx;
+      const all = {
+        sessions: await sessionsOf(access, patient.id, firstDay),
+        mornings: await morningsOf(access, patient.id, firstDay),
+        decisions: await decisionsOf(access, patient.id, firstDay),
+      };
+      const span = spanOf(Object.values(all).flat(), input?.before);
+      if (!span) return { today: access.day, days: [], earlierThan: null };
+      const versions = await prescriptionsOf(access, patient.id);
+      const on = <R extends Recorded>(rows: readonly R[], day: Day) => rows.filter((row) => row.day === day);
+      const days = [...new Set(Object.values(all).flatMap((rows) => rows.map(({ day }) => day)))]
+        .filter((day) => day >= span.from && day <= span.to)
+        .sort()
+        .reverse();
+      return {
+        today: access.day,
+        earlierThan: span.earlierThan,
+        days: days.map(
+          (day): HistoryDay => ({
+            day,
+            sessions: on(all.sessions, day).map((row) => ({
+              kind: row.kind,
+              exercises: exercisesOf(row, versions),
+              joints: row.joints,
+            })),
+            mornings: on(all.mornings, day).map((row) => ({ joints: row.joints })),
+            decisions: on(all.decisions, day).map((row) => decisionView(row, all.sessions, versions)),
+          }),
+        ),
+      };
+    }),
 });

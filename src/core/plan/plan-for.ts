@@ -27,8 +27,10 @@ import type { Joint } from '../exercises/joints.ts';
 import type { Limit } from '../record/limit.ts';
 import type { PrescriptionVersion } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
+import type { Day } from '../time/day.ts';
 import { asksOf, isReached } from './asks.ts';
 import { closedByFindings, type Screened } from './findings.ts';
+import { gapReason } from './gap.ts';
 import type { Plan, PlanItem, PlanReason } from './plan.ts';
 import { comingStops, loweredByLimits, type WithinLimits, withinLimits } from './within-limits.ts';
 
@@ -49,6 +51,8 @@ export interface PlanInputs {
   readonly newsToday: boolean;
   /** Instant at which the last session that loaded each joint began, of the last days. */
   readonly lastLoadedAt: ReadonlyMap<Joint, number>;
+  /** Newest day on which a set was done; null = never. */
+  readonly lastSessionOn: Day | null;
   readonly settings: SettingValues;
   readonly at: Moment;
   /** The person's other records: what they hold against an exercise holds here as well; they allow nothing. */
@@ -57,7 +61,15 @@ export interface PlanInputs {
 
 type Beside = Pick<
   PlanInputs,
-  'decisions' | 'answers' | 'danger' | 'limits' | 'screened' | 'care' | 'newsToday' | 'lastLoadedAt'
+  | 'decisions'
+  | 'answers'
+  | 'danger'
+  | 'limits'
+  | 'screened'
+  | 'care'
+  | 'newsToday'
+  | 'lastLoadedAt'
+  | 'lastSessionOn'
 >;
 
 interface Cause {
@@ -118,6 +130,12 @@ const newsCauses = ({ newsToday, beside }: PlanInputs, { dose }: PrescriptionVer
     ? [{ reason: { code: 'news-today', today: 'none' }, effect: { today: 'none' } }]
     : [];
 
+const gapCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
+  const days = [inputs, ...(inputs.beside ?? [])].flatMap(({ lastSessionOn }) => lastSessionOn ?? []);
+  const reason = gapReason({ ...inputs, lastSessionOn: days.sort().at(-1) ?? null }, version);
+  return reason ? [{ reason, effect: { decision: 'hold', today: reason.today } }] : [];
+};
+
 /** The latest of all records of the person. */
 const lastLoaded = ({ lastLoadedAt, beside = [] }: PlanInputs, joints: readonly Joint[]): number | null =>
   [lastLoadedAt, ...beside.map((one) => one.lastLoadedAt)]
@@ -134,6 +152,7 @@ const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVe
     ...findingCauses(inputs, version),
     ...limitCauses(within),
     ...newsCauses(inputs, version),
+    ...gapCauses(inputs, version),
   ];
   return {
     itemId: version.itemId,

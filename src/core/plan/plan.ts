@@ -36,6 +36,8 @@ export type PlanReason = {
       readonly author: string;
     }
   | { readonly code: 'news-today' }
+  /** A break before this session. */
+  | { readonly code: 'gap-easier' | 'gap-ring-first'; readonly lastOn: Day }
 );
 
 export interface PlanItem extends Omit<Answers, 'reasons'> {

@@ -1,5 +1,5 @@
 /** Messages from a patient to the clinic. They are read by people, and by nothing else. */
-import { and, count, desc, eq, gte } from 'drizzle-orm';
+import { and, count, desc, eq, gte, sql } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
@@ -50,9 +50,32 @@ export const messagesSince = async (access: Access, patientId: string, since: nu
   return row?.n ?? 0;
 };
 
-export const sendPatientMessage = (access: Access, patientId: string, text: string): Promise<string> =>
+const known = patientQuery((db) =>
+  db
+    .select({ text: patientMessage.text })
+    .from(patientMessage)
+    .where(and(ofPatient(patientMessage), eq(patientMessage.id, sql.placeholder('id')))),
+);
+
+/** Whether a message with this id is here: the same, or one that says something else. */
+export const knownMessage = async (
+  access: Access,
+  patientId: string,
+  { id, text }: { readonly id: string; readonly text: string },
+): Promise<'known' | 'conflict' | null> => {
+  const [row] = await known(access, patientId, { id });
+  return row ? (row.text === text.trim() ? 'known' : 'conflict') : null;
+};
+
+/** Under the id a phone gave it, or one of its own. */
+export const sendPatientMessage = (
+  access: Access,
+  patientId: string,
+  text: string,
+  id?: string,
+): Promise<string> =>
   access.store.write(async (tx) => {
-    const now = writtenNow(access, patientId);
+    const now = { ...writtenNow(access, patientId), ...(id === undefined ? {} : { id }) };
     await tx.insert(patientMessage).values({ ...now, text: text.trim() });
     changed(access, patientId);
     await auditWrite(tx, access, 'patient-message', { subjectId: now.id, patientId });

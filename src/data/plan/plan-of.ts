@@ -9,6 +9,7 @@ import type { Access } from '../access.ts';
 import { dangerRecordOf } from '../danger/danger-record.ts';
 import { candidateDecisions } from '../decision/candidate-decisions.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
+import { lastSessionOn } from '../entries/last-session.ts';
 import { sessionsOf } from '../entries/logs.ts';
 import { careAroundOf } from '../episode/care-around.ts';
 import { mergedWith } from '../patients/merges.ts';
@@ -52,6 +53,7 @@ const recordedOf = async (access: Access, patient: Patient, would: readonly Made
     // Something new was told before a session of this day: the cuff stays off for the day.
     newsToday: sessions.some(({ day, reportedNew }) => day === access.day && reportedNew === true),
     lastLoadedAt: lastLoadedIn(sessions),
+    lastSessionOn: await lastSessionOn(access, patient.id),
   };
 };
 

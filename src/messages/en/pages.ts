@@ -8,6 +8,7 @@ import { words as enrol } from './pages/enrol.ts';
 import { words as frame } from './pages/frame.ts';
 import { words as handout } from './pages/handout.ts';
 import { words as history } from './pages/history.ts';
+import { words as leaving } from './pages/leaving.ts';
 import { words as preVisit } from './pages/pre-visit.ts';
 import { words as seldom } from './pages/seldom.ts';
 import { words as signIn } from './pages/sign-in.ts';
@@ -25,6 +26,7 @@ export const pages = {
   ...enrol,
   ...handout,
   ...history,
+  ...leaving,
   ...preVisit,
   ...seldom,
   ...signIn,

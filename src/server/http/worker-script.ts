@@ -1,26 +1,32 @@
 /**
- * The service worker of the patient's page: a short script of ours with the list of hashed files that
- * the page needs, read from what the build wrote. It keeps that one document and those files; answers
- * of the API and the clinic's pages are never looked at.
+ * The service worker of the patient's pages: a short script of ours with the list of hashed files that
+ * they need, read from what the build wrote. It keeps the documents of the day, the plan, the history and
+ * the messages, and those files; answers of the API and the clinic's pages are never looked at. A phone
+ * that was signed out without signal is locked here: nothing kept is shown until the server has heard of it.
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import { languages } from '#messages/languages.ts';
+import { pageWord } from '#messages/page-words.ts';
 
-const pageFolder = path.join('server', 'app', '(patient)', 'today');
+/** Pages that open without signal; the first is the one a phone starts at. */
+const keptPages = ['today', 'history', 'handout', 'messages'] as const;
+
+const folderOf = (page: string): string => path.join('server', 'app', '(patient)', page);
 const hashed = /static\/chunks\/[\w~./-]+?\.(?:js|css)/g;
 
-const filesOfPage = (build: string): readonly string[] => {
-  const page = path.join(build, pageFolder, 'page');
+const filesOfPage = (build: string, name: string): readonly string[] => {
+  const page = path.join(build, folderOf(name), 'page');
   if (!existsSync(page)) return [];
   return [
-    path.join(build, pageFolder, 'page_client-reference-manifest.js'),
+    path.join(build, folderOf(name), 'page_client-reference-manifest.js'),
     ...readdirSync(page).map((name) => path.join(page, name)),
   ];
 };
 
 /** Only old browsers load these, and those run no worker. */
 const polyfills = (build: string): readonly string[] => {
-  const file = path.join(build, pageFolder, 'page', 'build-manifest.json');
+  const file = path.join(build, folderOf(keptPages[0]), 'page', 'build-manifest.json');
   if (!existsSync(file)) return [];
   return (JSON.parse(readFileSync(file, 'utf8')) as { polyfillFiles?: string[] }).polyfillFiles ?? [];
 };
@@ -37,10 +43,13 @@ const withWhatTheyName = (build: string, names: readonly string[]): ReadonlySet<
   return found;
 };
 
-/** Addresses of every hashed file the patient's page may load. */
-export const assetsOfPatientPage = (build: string): readonly string[] => {
+/** Addresses of every hashed file the patient's kept pages may load. */
+export const assetsOfPatientPages = (build: string): readonly string[] => {
   const left = new Set(polyfills(build));
-  const found = withWhatTheyName(build, filesOfPage(build).flatMap(namesIn));
+  const found = withWhatTheyName(
+    build,
+    keptPages.flatMap((name) => filesOfPage(build, name)).flatMap(namesIn),
+  );
   return [...found]
     .filter((name) => !left.has(name))
     .sort()
@@ -53,25 +62,38 @@ export const buildId = (build: string): string => {
 };
 
 /** The script as it runs in the browser. It is text here so that nothing of a bundler gets into it. */
-const script = `const page = '/today';
-const patience = 5000;
+const script = `const patience = 5000;
+/** A page that was kept is fetched anew behind today's page, but not at each opening. */
+const freshFor = 3600000;
+const lock = 'locked';
+/** Shows nothing of a person, and is not opened from a locked phone either. */
+const own = [...pages, '/', '/access-log', '/account', '/pre-visit', '/pre-visit/consents'];
 
 const isHashed = (url) => url.origin === self.location.origin && url.pathname.startsWith('/_next/static/');
-const isPage = (response) =>
+const isPage = (response, page) =>
   response.ok && !response.redirected && response.type === 'basic' && new URL(response.url).pathname === page;
 
 /** Keeps a document only together with every file it names, so that a kept page always opens. */
-const keepPage = async (response) => {
+const keepPage = async (response, page) => {
   const text = await response.clone().text();
   const named = [...new Set(text.match(/\\/_next\\/static\\/chunks\\/[\\w~./-]+?\\.(?:js|css)/g) || [])];
   const cache = await caches.open(cacheName);
   for (const name of named) if (!(await cache.match(name))) await cache.add(name);
-  await cache.put(page, response);
+  if (!(await caches.has(lock))) await cache.put(page, response);
 };
 
-const keepNow = async () => {
+const keepNow = async (page) => {
   const response = await fetch(page, { credentials: 'same-origin' }).catch(() => null);
-  if (response && isPage(response)) await keepPage(response);
+  if (response && isPage(response, page)) await keepPage(response, page);
+};
+
+const isFresh = async (page) => {
+  const found = await (await caches.open(cacheName)).match(page);
+  return found !== undefined && Date.now() - Date.parse(found.headers.get('date') || '') < freshFor;
+};
+
+const keepOthers = async () => {
+  for (const page of pages.slice(1)) if (!(await isFresh(page))) await keepNow(page);
 };
 
 const isOurs = (name) => name.startsWith('loadgate-');
@@ -80,7 +102,7 @@ self.addEventListener('install', (event) => {
   event.waitUntil((async () => {
     const cache = await caches.open(cacheName);
     await cache.addAll(assets);
-    await keepNow();
+    await keepNow(pages[0]);
   })());
 });
 
@@ -88,7 +110,7 @@ self.addEventListener('activate', (event) => {
   event.waitUntil((async () => {
     const cache = await caches.open(cacheName);
     // Without a page of its own this version keeps the older one, with the files that belong to it.
-    if (await cache.match(page)) {
+    if (await cache.match(pages[0])) {
       for (const name of await caches.keys()) if (isOurs(name) && name !== cacheName) await caches.delete(name);
     }
     await self.clients.claim();
@@ -99,12 +121,12 @@ self.addEventListener('activate', (event) => {
 self.addEventListener('message', (event) => {
   if (event.data === 'take-over') self.skipWaiting();
   // Shown without having come through here, as after signing in: it is fetched once more to be kept.
-  if (event.data === 'keep-page') event.waitUntil(keepNow());
+  if (event.data === 'keep-page') event.waitUntil(keepNow(pages[0]).then(keepOthers));
 });
 
 const soon = (promise) => Promise.race([promise, new Promise((resolve) => setTimeout(() => resolve(null), patience))]);
 
-const kept = async () => {
+const kept = async (page) => {
   for (const name of [cacheName, ...(await caches.keys()).filter(isOurs)]) {
     const found = await (await caches.open(name)).match(page);
     if (found) return found;
@@ -112,28 +134,60 @@ const kept = async () => {
   return null;
 };
 
-const openPage = async (event) => {
+const openPage = async (event, page) => {
   const asked = fetch(event.request);
-  event.waitUntil(asked.then((response) => (isPage(response) ? keepPage(response.clone()) : null)).catch(() => null));
+  event.waitUntil(asked
+    .then((response) => (isPage(response, page) ? keepPage(response.clone(), page) : null))
+    .then(() => (page === pages[0] ? keepOthers() : null))
+    .catch(() => null));
   const response = await soon(asked.catch(() => null));
   if (response && response.status < 500) return response;
-  return (await kept()) || response || (await asked.catch(() => Response.error()));
+  return (await kept(page)) || response || (await asked.catch(() => Response.error()));
 };
+
+/** The sign-out that did not reach the server goes first; until it has, the phone stays locked. */
+const openLocked = async (event) => {
+  const told = await soon(fetch('/api/auth/sign-out', {
+    method: 'POST',
+    credentials: 'same-origin',
+    headers: { 'content-type': 'application/json' },
+    body: '{}',
+  }).catch(() => null));
+  if (!told || told.status >= 500)
+    return new Response(lockedPage, { headers: { 'content-type': 'text/html; charset=utf-8' } });
+  await caches.delete(lock);
+  return fetch(event.request);
+};
+
+const open = async (event, page) =>
+  (await caches.has(lock)) ? openLocked(event) : pages.includes(page) ? openPage(event, page) : fetch(event.request);
 
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   if (request.method !== 'GET') return;
   const url = new URL(request.url);
-  if (request.mode === 'navigate' && url.origin === self.location.origin && url.pathname === page) {
-    event.respondWith(openPage(event));
+  if (request.mode === 'navigate' && url.origin === self.location.origin && own.includes(url.pathname)) {
+    // With a question behind it, it is another page under the same name: it is not kept as the page itself.
+    event.respondWith(open(event, url.pathname + url.search));
   } else if (isHashed(url)) {
     event.respondWith(caches.match(request).then((found) => found || fetch(request)));
   }
 });
 `;
 
+/** Shown by a locked phone without signal: in every language, since it may not read what was chosen. */
+const lockedPage = (): string => {
+  const parts = languages.map(
+    ({ tag }) =>
+      `<section lang="${tag}"><h1>${pageWord(tag, 'locked.title')}</h1><p>${pageWord(tag, 'locked.text')}</p><p><a href="/today">${pageWord(tag, 'locked.again')}</a></p></section>`,
+  );
+  return `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Loadgate</title><style>:root{color-scheme:light dark}body{max-width:30rem;margin:2rem auto;padding:0 1.25rem;font:1.125rem/1.5 system-ui,sans-serif}a{display:inline-block;padding:.8rem 0}</style><main>${parts.join('')}</main></html>`;
+};
+
 export const workerScript = (version: string, assets: readonly string[]): string =>
   `'use strict';
 const cacheName = ${JSON.stringify(`loadgate-${version}`)};
+const pages = ${JSON.stringify(keptPages.map((name) => `/${name}`))};
 const assets = ${JSON.stringify(assets)};
+const lockedPage = ${JSON.stringify(lockedPage())};
 ${script}`;

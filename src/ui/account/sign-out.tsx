@@ -4,16 +4,10 @@ import { useState } from 'react';
 import { t } from '#ui/language/words.ts';
 import { Button } from '../design-system/button.tsx';
 
-export interface SignOutProps {
-  /** Before the sign-in ends. */
-  readonly onLeave?: () => Promise<void>;
-}
-
-export const SignOut = ({ onLeave }: SignOutProps) => {
+export const SignOut = () => {
   const [isGoing, setGoing] = useState(false);
   const leave = async () => {
     setGoing(true);
-    await onLeave?.();
     await fetch('/api/auth/sign-out', {
       method: 'POST',
       headers: { 'content-type': 'application/json' },

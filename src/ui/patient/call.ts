@@ -4,8 +4,7 @@ export type PatientCall =
   | 'consents.give'
   | 'consents.refuse'
   | 'consents.withdraw'
-  | 'entries.keepMorning'
-  | 'messages.send';
+  | 'entries.keepMorning';
 
 /** True when it was taken; false when it was not, or nobody answered. */
 export const callPatient = async (path: PatientCall, input: unknown): Promise<boolean> => {

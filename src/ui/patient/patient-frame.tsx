@@ -60,7 +60,7 @@ const Frame = ({ current, place, children }: Omit<PatientFrameProps, 'chosen'>) 
     homeHref="/today"
     place={place}
     links={linksOf(current)}
-    account={<PatientSignOut />}
+    foot={<PatientSignOut />}
     skipText={t('skip.main')}
     pagesText={t('skip.pages')}
   >

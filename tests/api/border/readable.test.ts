@@ -47,6 +47,12 @@ const problemOf = async (call: Promise<unknown>): Promise<Problem> => {
 
 const cannotBeKept = ['\0', '\u0001', '\u0008', '\u000b', '\u000c', '\u000e', '\u001f', '\ud800', '\udfff'];
 
+/** A message as a phone sends it. */
+const written = (text: string) => ({
+  kind: 'message' as const,
+  entry: { entryId: '6f1c4f0e-2f65-4b7c-9a50-0d6f8f1f6d21', text },
+});
+
 describe('a text', () => {
   it.each(
     cannotBeKept.map((character) => [
@@ -57,9 +63,9 @@ describe('a text', () => {
     'with %s in it is refused, with the field and what to do, and nothing of it is stored',
     async (_, character) => {
       const problem = await problemOf(
-        patient().patient.messages.send({ text: `my knee ${character} swelled` }),
+        patient().patient.entries.send(written(`my knee ${character} swelled`)),
       );
-      expect(problem).toMatchObject({ problem: 'refused', refusals: [{ field: 'input.text' }] });
+      expect(problem).toMatchObject({ problem: 'refused', refusals: [{ field: 'input.entry.text' }] });
       expect(problem.text).toMatchObject({
         en: expect.stringMatching(/Type the text/),
         de: expect.stringMatching(/Tippen/),
@@ -70,7 +76,7 @@ describe('a text', () => {
 
   it('with a tab, line ends, accents, other scripts or a whole emoji is read back as it was typed', async () => {
     const text = 'one\ttwo\nthree\r\nfour é ß Ж 膝 😀 \u0080\u009f\u007f end';
-    await patient().patient.messages.send({ text });
+    await patient().patient.entries.send(written(text));
     const [message] = await patientMessagesOf(setting.clinician, setting.patientId);
     expect(message?.text).toBe(text);
   });

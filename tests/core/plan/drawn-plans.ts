@@ -74,6 +74,7 @@ export const drawn = (seed: number) => {
 
 export const causes: readonly ((inputs: PlanInputs, draw: (below: number) => number) => PlanInputs)[] = [
   (one) => ({ ...one, danger: { ...one.danger, signs: sign.signs } }),
+  (one) => ({ ...one, lastSessionOn: '2026-01-26' }),
   (one, draw) => ({
     ...one,
     danger: {

@@ -201,7 +201,8 @@ describe('the plan', () => {
 
 describe('the plan of a person with two records', () => {
   const { decisions, answers, danger, limits, screened, care, newsToday, lastLoadedAt } = inputs();
-  const other = { decisions, answers, danger, limits, screened, care, newsToday, lastLoadedAt };
+  const told = { newsToday, lastLoadedAt, lastSessionOn: null };
+  const other = { decisions, answers, danger, limits, screened, care, ...told };
   const pausedThere = decided({ id: 'there', joint: 'left-knee', decision: 'pause', today: 'none' });
   const boldThere = decided({ id: 'there', joint: 'left-knee', decision: 'progress', largestStep: 'load' });
   const easedHere = decided({ joint: 'left-knee', decision: 'ease-back', today: 'bad-day' });

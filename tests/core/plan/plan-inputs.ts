@@ -118,6 +118,7 @@ export const inputs = (more: Partial<PlanInputs> = {}): PlanInputs => {
       outcomes: methodOutcomes(outcomesInput({ screening, today: day, measurements: [] })),
     },
     newsToday: false,
+    lastSessionOn: null,
     settings: {},
     at: { instant: noon, day },
     ...more,

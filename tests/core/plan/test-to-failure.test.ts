@@ -18,7 +18,7 @@ describe('a test to failure', () => {
 
   it('waits for a session of the person’s other record as well', () => {
     const { decisions, answers, danger, limits, screened, care, newsToday } = inputs();
-    const other = { decisions, answers, danger, limits, screened, care, newsToday };
+    const other = { decisions, answers, danger, limits, screened, care, newsToday, lastSessionOn: null };
     const beside = [{ ...other, lastLoadedAt: new Map([['left-knee', noon - hour] as const]) }];
     expect(testFrom('chair', { beside })).toBe(noon + 47 * hour);
   });

@@ -1,6 +1,8 @@
 /** Two clinicians at once: the second is told by name, and nothing is overwritten. */
+import { randomUUID } from 'node:crypto';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import type { Store } from '#data/database/store.ts';
+import { sendMessage } from '#data/messages/messages.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
@@ -62,8 +64,23 @@ it.each([
 
 it('a twenty-first message of a day is refused with what to do instead', async () => {
   const { patientId } = setting;
-  const mine = asPatient(accessOf(store, 'a', 'patient-user'), patientId).patient.messages;
-  for (let count = 0; count < 20; count++) await mine.send({ text: `Question ${count}` });
-  await expect(mine.send({ text: 'One more' })).rejects.toThrow(/Ring the clinic/);
-  expect((await mine.get()).messages).toHaveLength(20);
+  const mine = asPatient(accessOf(store, 'a', 'patient-user'), patientId).patient;
+  const send = (text: string) =>
+    mine.entries.send({ kind: 'message', entry: { entryId: randomUUID(), text } });
+  for (let count = 0; count < 20; count++) await send(`Question ${count}`);
+  await expect(send('One more')).rejects.toThrow(/Ring the clinic/);
+  expect((await mine.messages.get()).lines).toHaveLength(20);
+});
+
+it('a message of a phone is kept once however often it is sent, and stands with what the clinic wrote', async () => {
+  const { patientId } = setting;
+  const access = accessOf(store, 'a', 'patient-user');
+  const mine = asPatient(access, patientId).patient;
+  const entry = { entryId: randomUUID(), text: 'May I swim?' };
+  const sent = [];
+  for (const text of ['May I swim?', 'May I swim?', 'Something else'])
+    sent.push((await mine.entries.send({ kind: 'message', entry: { ...entry, text } })).stored);
+  expect(sent).toEqual(['stored', 'known', 'conflict']);
+  await sendMessage({ ...access, now: access.now + 1 }, patientId, 'Yes, twice a week.');
+  expect((await mine.messages.get()).lines.map(({ from }) => from)).toEqual(['clinic', 'patient']);
 });

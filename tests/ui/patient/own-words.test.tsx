@@ -88,7 +88,7 @@ describe('the picture of the last weeks', () => {
       done('2026-03-07', 'curl-band', 9),
       done('2026-03-05', 'curl-seated', 2),
     ];
-    expect(ownCourse({ today: '2026-03-09', days })?.work).toEqual({
+    expect(ownCourse({ today: '2026-03-09', days, earlierThan: null })?.work).toEqual({
       title: text('Curl', 'Beugen'),
       of: 'load',
       points: [

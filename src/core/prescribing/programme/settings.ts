@@ -23,6 +23,16 @@ export const programmeSettings = [
     why: 'Yesterday is remembered; the day before is guessed. A later answer is kept and shown, and counts as missing.',
   },
   {
+    id: 'gap-first-session',
+    title: 'First session after a break (the days of rule A2): the easier one (0) or a call to the clinic first (1)',
+    unit: '1',
+    min: 0,
+    max: 1,
+    whole: true,
+    default: 0,
+    why: 'Tolerance to load is lost before strength is. The easier session is signed for days like that; with 1 nothing is done until the dose is written anew.',
+  },
+  {
     id: 'old-page-days',
     title: 'Days for which a phone without signal may go on by the last page it was given',
     unit: 'd',

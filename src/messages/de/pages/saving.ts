@@ -23,6 +23,7 @@ export const words = {
   'entry.session': 'Training',
   'entry.morning': 'Morgenfragen',
   'entry.two-hours': 'Zwei Stunden danach',
+  'entry.message': 'Nachricht',
   'entry.at': '{kind}, {time}',
   'entry.waiting': 'Hier gespeichert',
   'entry.stored': 'Bei der Praxis',

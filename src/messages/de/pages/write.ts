@@ -8,9 +8,20 @@ export const words = {
   'write.when': 'Wir lesen Nachrichten, wenn wir da sind: {hours}',
   'write.urgent': 'Ist es dringend? Rufen Sie {phone} an. Bei Gefahr wählen Sie {emergency}.',
   'write.label': 'Ihre Nachricht',
+  'write.hint': 'Bleibt beim Schreiben auf diesem Telefon gespeichert.',
   'write.send': 'Senden',
   'write.empty': 'Schreiben Sie zuerst Ihre Nachricht.',
   'write.sent': 'Gesendet. Jemand in Ihrer Praxis wird sie lesen.',
-  'write.not-sent': 'Sie wurde nicht gesendet. Versuchen Sie es noch einmal oder rufen Sie an.',
-  'write.mine': 'Was Sie geschrieben haben',
+  'write.kept': 'Auf diesem Telefon gespeichert. Sie geht an Ihre Praxis, sobald es Netz gibt.',
+  'write.not-kept':
+    'Auf diesem Telefon ist kein Platz dafür. Lassen Sie diese Seite offen oder rufen Sie in der Praxis an.',
+  'write.waits': {
+    by: 'count',
+    one: '1 Nachricht wartet auf diesem Telefon auf Netz.',
+    other: '{count} Nachrichten warten auf diesem Telefon auf Netz.',
+  },
+  'write.conversation': 'Was Sie und Ihre Praxis geschrieben haben',
+  'write.none-yet': 'Noch nichts.',
+  'write.from-me': 'Sie, {date}',
+  'write.from-clinic': '{name}, {date}',
 } as const satisfies Same<typeof english>;

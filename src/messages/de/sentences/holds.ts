@@ -17,6 +17,9 @@ export const holds = {
   'limit-load':
     'Für eines Ihrer Gelenke gilt eine Grenze beim Gewicht. Machen Sie das leichtere Training, das hier steht, bis wir etwas Neues mit Ihnen vereinbart haben.',
   'news-today': 'Sie haben uns gesagt, dass etwas neu ist. Lassen Sie die Manschette heute weg.',
+  'gap-easier':
+    'Ihr letztes Training ist eine Weile her. Fangen Sie mit dem leichteren Training an, das hier steht.',
+  'gap-ring-first': 'Ihr letztes Training ist eine Weile her. Rufen Sie uns an, bevor Sie wieder trainieren.',
   'taken-back':
     'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Lassen Sie die Übung damit aus, bis wir gesprochen haben.',
 } as const satisfies Readonly<Record<HoldCode, string>>;

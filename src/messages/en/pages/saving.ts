@@ -18,6 +18,7 @@ export const words = {
   'entry.session': 'Session',
   'entry.morning': 'Morning check',
   'entry.two-hours': 'Two hours after',
+  'entry.message': 'Message',
   'entry.at': '{kind}, {time}',
   'entry.waiting': 'Saved here',
   'entry.stored': 'At the clinic',

@@ -16,5 +16,7 @@ export const holds = {
   'limit-load':
     'There is a limit on weight for one of your joints. Do the easier session shown here until we give you a new dose.',
   'news-today': 'You told us that something is new. Leave the cuff off today.',
+  'gap-easier': 'Your last session was a while ago. The first one back is the easier session shown here.',
+  'gap-ring-first': 'Your last session was a while ago. Ring us before you train again.',
   'taken-back': 'You withdrew your consent to the cuff. Leave out the exercise with it until we have spoken.',
 } as const satisfies Readonly<Record<HoldCode, string>>;

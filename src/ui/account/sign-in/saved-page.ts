@@ -1,15 +1,20 @@
 /**
- * The patient's page that a phone keeps for days without signal belongs to whoever was signed in. Somebody
- * who signs in drops it, so that nobody opens another person's; their own is kept as soon as it is shown.
+ * The patient's pages that a phone keeps for days without signal belong to whoever was signed in. Somebody
+ * who signs in drops them, so that nobody opens another person's; their own are kept as soon as they are shown.
  */
-const forgetSavedPage = async (): Promise<void> => {
+export const forgetSavedPages = async (): Promise<void> => {
   if (!('caches' in window)) return;
-  for (const name of await caches.keys()) await (await caches.open(name)).delete('/today');
+  for (const name of await caches.keys()) {
+    const cache = await caches.open(name);
+    // Files of the build belong to nobody.
+    for (const request of await cache.keys())
+      if (!new URL(request.url).pathname.startsWith('/_next/')) await cache.delete(request);
+  }
 };
 
 /** To the first page of whoever has just signed in. */
 export const goOnSignedIn = (): void => {
-  void forgetSavedPage()
+  void forgetSavedPages()
     // A browser that keeps nothing has nothing to forget.
     .catch(() => undefined)
     .then(() => window.location.assign('/'));

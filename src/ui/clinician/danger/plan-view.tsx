@@ -37,6 +37,9 @@ const reasonInWords = (reason: PlanReason, joints: Joints): string => {
       return say('over-the-limit', { 'limit-kg': reason.limitKg, author: reason.author });
     case 'news-today':
       return say('something-new-was-reported');
+    case 'gap-easier':
+    case 'gap-ring-first':
+      return say('first-after-a-break', { last: reason.lastOn });
     default:
       return careInWords[reason.code];
   }

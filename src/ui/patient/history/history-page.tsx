@@ -1,11 +1,13 @@
 'use client';
 /** How it went: sessions, answers and what came of them, newest first, in words. */
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
+import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
+import { addDays } from '#core/time/day.ts';
 import { type Definition, DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import './words.ts';
-import { dayText } from '#ui/language/text-of-time.ts';
+import { dayText, shortDayText } from '#ui/language/text-of-time.ts';
 import { weightText } from '#ui/language/weight-text.ts';
 import { type PlainWordKey, t, translate } from '#ui/language/words.ts';
 import { scoreText, yesNoText } from '#ui/patient/questions/answers-in-words.ts';
@@ -99,7 +101,8 @@ const numbered = <T,>(parts: readonly T[]) => parts.map((part, index) => ({ part
 
 const Course = ({ view }: { readonly view: HistoryView }) => {
   const course = ownCourse(view);
-  return course ? <CourseChart course={course} today={view.today} /> : null;
+  const [newest] = view.days;
+  return course && newest ? <CourseChart course={course} today={newest.day} /> : null;
 };
 
 const DayPart = ({ day }: { readonly day: HistoryDay }) => (
@@ -117,20 +120,52 @@ const DayPart = ({ day }: { readonly day: HistoryDay }) => (
   </article>
 );
 
-/** Days that stand open; a year of them would be a page nobody reaches the end of. */
-const shownOpen = 14;
+/** The Monday of the week of a day. */
+const mondayOf = (day: string): string => addDays(day, 1 - weekdayOf(day));
 
-export const HistoryPage = ({ view }: { readonly view: HistoryView }) => {
-  const days = view.days.map((day) => <DayPart key={day.day} day={day} />);
-  return (
-    <div className="stack-wide">
-      <PageHeading>{t('history.title')}</PageHeading>
-      <Course view={view} />
-      {days.length === 0 ? <p>{t('history.none')}</p> : null}
-      {days.slice(0, shownOpen)}
-      {days.length > shownOpen ? (
-        <Disclosure summary={t('history.earlier')}>{days.slice(shownOpen)}</Disclosure>
-      ) : null}
-    </div>
-  );
+const weeksOf = (days: readonly HistoryDay[]) => {
+  const weeks = new Map<string, HistoryDay[]>();
+  for (const day of days) {
+    const monday = mondayOf(day.day);
+    weeks.set(monday, [...(weeks.get(monday) ?? []), day]);
+  }
+  return [...weeks].map(([monday, ofWeek]) => ({ monday, days: ofWeek }));
 };
+
+/** One line a week; what was not answered is not counted. */
+const weekText = (monday: string, days: readonly HistoryDay[]): string => {
+  const sum = (of: (day: HistoryDay) => number) => days.reduce((n, day) => n + of(day), 0);
+  const pains = days.flatMap(({ mornings }) =>
+    mornings.flatMap(({ joints }) => joints.flatMap(({ pain }) => pain ?? [])),
+  );
+  const parts = [
+    t('history.week-sessions', { count: sum(({ sessions }) => sessions.length) }),
+    t('history.week-mornings', { count: sum(({ mornings }) => mornings.length) }),
+  ];
+  if (pains.length > 0)
+    parts.push(t('history.week-pain', { low: Math.min(...pains), high: Math.max(...pains) }));
+  const [from, to] = [shortDayText(monday), shortDayText(addDays(monday, 6))];
+  return t('history.week', { from, to, about: parts.join(' · ') });
+};
+
+export const HistoryPage = ({ view }: { readonly view: HistoryView }) => (
+  <div className="stack-wide">
+    <PageHeading>{t('history.title')}</PageHeading>
+    <Course view={view} />
+    {view.days.length === 0 ? <p>{t('history.none')}</p> : null}
+    <div>
+      {weeksOf(view.days).map(({ monday, days }, place) => (
+        <Disclosure key={monday} summary={weekText(monday, days)} isOpen={place === 0}>
+          {days.map((day) => (
+            <DayPart key={day.day} day={day} />
+          ))}
+        </Disclosure>
+      ))}
+    </div>
+    {view.earlierThan === null ? null : (
+      <p>
+        <a href={`/history?before=${view.earlierThan}`}>{t('history.earlier')}</a>
+      </p>
+    )}
+  </div>
+);

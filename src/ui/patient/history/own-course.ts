@@ -1,6 +1,7 @@
 /** What the picture of the last weeks shows: one line of work and the mornings under it. Pure; nothing is judged. */
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { daysBetween } from '#core/time/day.ts';
 import type { Text } from '#messages/text.ts';
 
 export interface Point {
@@ -74,8 +75,12 @@ const morningsOf = (days: readonly HistoryDay[]): OwnCourse['mornings'] => {
   return [...byJoint].slice(0, 2).map(([joint, points]) => ({ joint, points }));
 };
 
+/** Six weeks, counted back from the newest day on the page. */
+const daysDrawn = 42;
+
 export const ownCourse = (view: HistoryView): OwnCourse | null => {
-  const days = [...view.days].reverse();
+  const newest = view.days[0]?.day;
+  const days = view.days.filter(({ day }) => newest && daysBetween(day, newest) <= daysDrawn).reverse();
   const first = days[0];
   if (!first) return null;
   return {

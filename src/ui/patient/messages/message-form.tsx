@@ -1,29 +1,74 @@
 'use client';
 /** A message to the clinic, with when it is read and what to do when it cannot wait. */
 import { useRouter } from 'next/navigation';
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
+import { instantDayText, timeText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { callPatient } from '../call.ts';
+import { waiting } from '../outbox/outbox.ts';
+import type { Owner } from '../outbox/use-outbox.ts';
 import type { MyMessages } from '../pre-visit/answers.ts';
+import { useMessage } from './use-message.ts';
 
-export const MessageForm = ({ mine }: { readonly mine: MyMessages }) => {
+const Line = ({ line }: { readonly line: MyMessages['lines'][number] }) => (
+  <blockquote className="message">
+    <p>{translate(line.text)}</p>
+    <footer className="soft" suppressHydrationWarning>
+      {t(line.from === 'patient' ? 'write.from-me' : 'write.from-clinic', {
+        name: line.byName,
+        date: `${instantDayText(line.at)}, ${timeText(line.at)}`,
+      })}
+    </footer>
+  </blockquote>
+);
+
+/** What reached the clinic stands in the conversation as soon as it is there. */
+const useRefreshOnArrival = (stored: number) => {
   const router = useRouter();
-  const [text, setText] = useState('');
-  const [told, setTold] = useState<'sent' | 'not-sent' | 'empty' | null>(null);
-  const send = async (event: FormEvent) => {
+  const before = useRef<number | null>(null);
+  useEffect(() => {
+    if (before.current !== null && stored > before.current) router.refresh();
+    before.current = stored;
+  }, [stored, router]);
+};
+
+interface MessageFormProps {
+  readonly mine: MyMessages;
+  readonly ownerId: string;
+  readonly clinicKey: string;
+}
+
+/** Both sides, newest first; one's own that waits cannot be opened again and is only counted. */
+const Conversation = ({ mine, waits }: { readonly mine: MyMessages; readonly waits: number }) => (
+  <section className="stack-close">
+    <h2>{t('write.conversation')}</h2>
+    {waits > 0 ? <p role="status">{t('write.waits', { count: waits })}</p> : null}
+    {mine.lines.length === 0 ? <p className="soft">{t('write.none-yet')}</p> : null}
+    {mine.lines.map((line) => (
+      <Line key={line.id} line={line} />
+    ))}
+  </section>
+);
+
+export const MessageForm = ({ mine, ownerId, clinicKey }: MessageFormProps) => {
+  const owner: Owner = useMemo(() => ({ id: ownerId, clinicKey }), [ownerId, clinicKey]);
+  const { clockOffset } = mine;
+  const clock = useCallback(() => Date.now() + clockOffset, [clockOffset]);
+  const { text, isReady, type, send, outbox } = useMessage(owner, clock);
+  const [told, setTold] = useState<'kept' | 'not-kept' | 'empty' | null>(null);
+  const ofKind = outbox.state.entries.filter(({ kind }) => kind === 'message');
+  const waits = waiting(outbox.state).filter(({ kind }) => kind === 'message').length;
+  useRefreshOnArrival(ofKind.filter(({ status }) => status === 'stored').length);
+  const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (text.trim() === '') return setTold('empty');
-    const isTaken = await callPatient('messages.send', { text });
-    setTold(isTaken ? 'sent' : 'not-sent');
-    if (!isTaken) return;
-    setText('');
-    router.refresh();
+    setTold((await send()) ? 'kept' : 'not-kept');
   };
+  const status = told === 'kept' ? (waits > 0 ? 'kept' : 'sent') : told === 'not-kept' ? 'not-kept' : null;
   return (
     <div className="stack-wide">
       <div className="stack">
@@ -33,31 +78,24 @@ export const MessageForm = ({ mine }: { readonly mine: MyMessages }) => {
           <p>{t('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}</p>
           <p>{t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}</p>
         </Notice>
-        <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
+        <form method="post" className="stack" noValidate onSubmit={(event) => void submit(event)}>
           <LongTextField
             name="text"
             label={t('write.label')}
+            hint={t('write.hint')}
             maxLength={1000}
             value={text}
-            error={told === 'empty' ? t('write.empty') : undefined}
-            onChange={(event) => setText(event.target.value)}
+            disabled={!isReady}
+            error={told === 'empty' && text.trim() === '' ? t('write.empty') : undefined}
+            onChange={(event) => type(event.target.value)}
           />
           <div className="row">
             <Button type="submit">{t('write.send')}</Button>
           </div>
-          <p role="status">{told === 'sent' || told === 'not-sent' ? t(`write.${told}`) : ''}</p>
+          <p role="status">{status === null ? '' : t(`write.${status}`)}</p>
         </form>
       </div>
-      {mine.messages.length > 0 ? (
-        <section className="stack-close">
-          <h2>{t('write.mine')}</h2>
-          {mine.messages.map((message) => (
-            <blockquote className="message" key={message.id}>
-              <p>{message.text}</p>
-            </blockquote>
-          ))}
-        </section>
-      ) : null}
+      <Conversation mine={mine} waits={waits} />
     </div>
   );
 };

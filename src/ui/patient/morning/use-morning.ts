@@ -4,7 +4,7 @@ import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
-import { readOwn, writeOwn } from '../phone/own-store.ts';
+import { readOwn, removeOwn, writeOwn } from '../phone/own-store.ts';
 import { asideMorningKey, morningDraftKey } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
 import { asksShort } from '../session/begin.ts';
@@ -39,7 +39,8 @@ const useAside = (ownerId: string) => {
   const keep = useCallback(
     (draft: MorningDraft | null) => {
       held.current = draft;
-      void writeOwn(ownerId, asideMorningKey(ownerId), draft).catch(() => undefined);
+      const key = asideMorningKey(ownerId);
+      void (draft === null ? removeOwn(key) : writeOwn(ownerId, key, draft)).catch(() => undefined);
     },
     [ownerId],
   );

@@ -96,3 +96,4 @@ export const entryKey = (ownerId: string, entryId: string): string => `entry:${o
 export const entriesUnder = (ownerId: string): string => `entry:${ownerId}:`;
 export const morningDraftKey = (ownerId: string): string => `morning-draft:${ownerId}`;
 export const asideMorningKey = (ownerId: string): string => `morning-draft:aside:${ownerId}`;
+export const messageDraftKey = (ownerId: string): string => `message-draft:${ownerId}`;

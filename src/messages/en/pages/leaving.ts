@@ -1,0 +1,28 @@
+/** Signing out of a phone that holds something, or has no signal; and a locked phone. */
+export const words = {
+  'leave.unfinished': {
+    by: 'count',
+    one: 'Something you began is not finished',
+    other: '{count} things you began are not finished',
+  },
+  'leave.unsent': {
+    by: 'count',
+    one: '1 set of answers has not been sent yet. It stays on this phone, closed, and goes once you sign in again.',
+    other:
+      '{count} sets of answers have not been sent yet. They stay on this phone, closed, and go once you sign in again.',
+  },
+  'leave.unsent-title': 'Not everything has been sent',
+  'leave.no-signal-title': 'There is no signal',
+  'leave.no-signal':
+    'Without a signal this phone can only be locked. Nobody opens your pages on it, you neither, until there is a signal again and you sign in.',
+  'leave.stay': 'Stay signed in',
+  'leave.lock': 'Lock, and keep what I began',
+  'leave.lock-only': 'Lock this phone',
+  'leave.go': 'Sign out',
+  'leave.throw-away': 'Throw away what I began, and sign out',
+  'leave.sure': 'Throw it away for good? Your clinic will not see it.',
+  'leave.yes': 'Yes, throw it away',
+  'locked.title': 'This phone is locked',
+  'locked.text': 'You signed out, and there is no signal. Once there is one, sign in with your PIN to go on.',
+  'locked.again': 'Try again',
+} as const;

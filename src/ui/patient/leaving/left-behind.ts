@@ -1,0 +1,56 @@
+/** What signing out would leave on this phone or take from it, and the ways out. */
+import { forgetSavedPages } from '#ui/account/sign-in/saved-page.ts';
+import type { Saved } from '../outbox/outbox.ts';
+import { forgetPeople } from '../phone/own-store.ts';
+import { phoneStore } from '../phone/phone-store.ts';
+
+export interface LeftBehind {
+  /** Begun and not finished: a session, a morning check, a message. */
+  readonly begun: number;
+  /** Finished and not with the clinic. */
+  readonly unsent: number;
+}
+
+const draftsUnder = ['draft:', 'morning-draft:', 'message-draft:'];
+
+export const leftBehind = async (): Promise<LeftBehind> => {
+  const store = await phoneStore();
+  const drafts = await Promise.all(draftsUnder.map((prefix) => store.under<unknown>(prefix)));
+  const entries = await store.under<Saved>('entry:');
+  return {
+    begun: drafts.flat().filter((draft) => draft !== null && draft !== '').length,
+    unsent: entries.filter(({ status }) => status !== 'stored').length,
+  };
+};
+
+/** Read by the service worker: while it is there no page of a person opens on this phone. */
+const lockName = 'locked';
+
+/** Whether the server has heard of it. */
+const endSignIn = async (): Promise<boolean> => {
+  try {
+    const answer = await fetch('/api/auth/sign-out', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: '{}',
+    });
+    return answer.status < 500;
+  } catch {
+    return false;
+  }
+};
+
+/**
+ * Ends the sign-in and leads on. Without signal the phone is locked until the server has heard of it.
+ * `keeps`: what was begun stays, sealed under a key of this phone, for whoever signs in as the same person.
+ */
+export const leave = async (keeps: boolean): Promise<void> => {
+  if (!keeps) await forgetPeople();
+  if ('caches' in window) {
+    if (keeps) await forgetSavedPages();
+    await caches.open(lockName);
+  }
+  const isHeard = await endSignIn();
+  if (isHeard && 'caches' in window) await caches.delete(lockName);
+  window.location.assign(isHeard ? '/sign-in' : '/today');
+};
