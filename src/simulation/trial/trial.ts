@@ -1,7 +1,7 @@
 /** Arms beside each other on the same invented people: the same days befall each person under every arm. */
 import { seeded } from '../raises/seeded.ts';
 import type { Arm } from './arm.ts';
-import { followCourse } from './course.ts';
+import { type DayOfCourse, followCourse } from './course.ts';
 import { type DrawnPerson, drawPerson } from './drawn-days.ts';
 import type { JointSettings } from './invented-joint.ts';
 import { meanOutcomes, type Outcomes, outcomesOf } from './outcomes.ts';
@@ -44,18 +44,43 @@ const median = (values: readonly number[]): number => {
   return (sorted[Math.floor(middle)]! + sorted[Math.ceil(middle)]!) / 2;
 };
 
-const rowsOfType = (arm: Arm, type: PersonType, settings: TrialSettings): readonly TrialRow[] => {
-  const courses = peopleOf(type, settings).map((person) => followCourse(person, arm, settings));
+/** Where the people come from. Types are rows of a table, the same in every model. */
+export interface PeopleModel {
+  readonly types: readonly { readonly id: string }[];
+  /** The courses of the people of a type under an arm; the same people, with the same days, under each. */
+  readonly courses: (arm: Arm, type: string, settings: TrialSettings) => readonly (readonly DayOfCourse[])[];
+}
+
+export const firstModel: PeopleModel = {
+  types: personTypes,
+  courses: (arm, id, settings) =>
+    personTypes
+      .filter((type) => type.id === id)
+      .flatMap((type) => peopleOf(type, settings))
+      .map((person) => followCourse(person, arm, settings)),
+};
+
+const rowsOfType = (
+  arm: Arm,
+  type: string,
+  settings: TrialSettings,
+  model: PeopleModel,
+): readonly TrialRow[] => {
+  const courses = model.courses(arm, type, settings);
   return settings.weeks.map((weeks) => {
     const all = courses.map((days) => outcomesOf(days.slice(0, weeks * daysOfWeek)));
     const medianFinalDose = median(all.map(({ finalDose }) => finalDose));
-    return { arm: arm.id, type: type.id, weeks, outcomes: meanOutcomes(all), medianFinalDose };
+    return { arm: arm.id, type, weeks, outcomes: meanOutcomes(all), medianFinalDose };
   });
 };
 
 /** For each number of weeks a row for each type, then one for their mean. */
-export const trialRows = (arm: Arm, settings: TrialSettings): readonly TrialRow[] => {
-  const all = personTypes.flatMap((type) => rowsOfType(arm, type, settings));
+export const trialRows = (
+  arm: Arm,
+  settings: TrialSettings,
+  model: PeopleModel = firstModel,
+): readonly TrialRow[] => {
+  const all = model.types.flatMap(({ id }) => rowsOfType(arm, id, settings, model));
   return settings.weeks.flatMap((weeks) => {
     const rows = all.filter((row) => row.weeks === weeks);
     const medianFinalDose = rows.reduce((sum, row) => sum + row.medianFinalDose, 0) / rows.length;

@@ -6,10 +6,14 @@ import type { TrialSettings } from '#simulation/trial/trial.ts';
 import { type Law, laws } from '#simulation/trial/work.ts';
 
 export const usage =
-  'Use: npm run simulate -- [--arms NAME,NAME] [--weeks N,N] [--people N of each type] [--seed N] [--law first|second] [--slope N] [--json] [--<clinic setting> N]';
+  'Use: npm run simulate -- [--arms NAME,NAME] [--weeks N,N] [--people N of each type] [--seed N] [--model first|second] [--law first|second] [--slope N] [--json] [--<clinic setting> N]';
+
+const models = ['first', 'second'] as const;
+type Model = (typeof models)[number];
 
 export interface SimulateOptions {
   readonly arms: readonly string[];
+  readonly model: Model;
   readonly trial: TrialSettings;
   readonly clinic: EngineSettingValues;
   readonly json: boolean;
@@ -21,7 +25,7 @@ const most = { weeks: 104, people: 10_000, seed: 0xffff_ffff, slope: 10 } as con
 const settingIds: readonly string[] = engineSettings
   .map(({ id }) => id)
   .filter((id) => id !== 'engine-version');
-const known: readonly string[] = ['arms', 'weeks', 'people', 'seed', 'law', 'slope'];
+const known: readonly string[] = ['arms', 'weeks', 'people', 'seed', 'model', 'law', 'slope'];
 
 /** Values by name; a name nobody knows, one without a value and one given twice are refused. */
 const readPairs = (args: readonly string[], refused: string[]): ReadonlyMap<string, string> => {
@@ -69,6 +73,17 @@ const readArms = (text: string | undefined, refused: string[]): readonly string[
   return asked;
 };
 
+/** Law and slope are settings of the first model; the second would pass over them without a word. */
+const readModel = (values: ReadonlyMap<string, string>, refused: string[]): Model => {
+  const text = values.get('model') ?? 'first';
+  const model = models.find((one) => one === text);
+  if (!model) refused.push(`--model is ${models.join(' or ')}, not "${text}".`);
+  for (const name of ['law', 'slope'])
+    if (model === 'second' && values.has(name))
+      refused.push(`--${name} belongs to the first model: leave it out, or take --model first.`);
+  return model ?? models[0];
+};
+
 const readLaw = (text: string, refused: string[]): Law => {
   const law = laws.find((one, place) => one === text || String(place + 1) === text);
   if (!law) refused.push(`--law is ${laws.join(' or ')}, not "${text}".`);
@@ -99,6 +114,7 @@ export const readOptions = (args: readonly string[]): SimulateOptions | readonly
     .map((text) => wholeNumber(text, 'weeks', 1, most.weeks, refused));
   const options = {
     arms: readArms(values.get('arms'), refused),
+    model: readModel(values, refused),
     trial: {
       weeks: [...new Set(weeks)],
       people: wholeNumber(values.get('people') ?? '20', 'people', 1, most.people, refused),
