@@ -93,6 +93,8 @@ describe('simulate', () => {
     [['--model', 'third'], /--model is first or second, not "third"/],
     [['--model', 'second', '--law', 'first'], /--law belongs to the first model/],
     [['--model', 'second', '--slope', '1'], /--slope belongs to the first model/],
+    [['--keep', '--people', '5'], /--people does not go with --keep/],
+    [['--keep', '--json'], /--json does not go with --keep/],
     [['--law', 'third'], /--law is first or second/],
     [['--slope', '-0.1'], /--slope is a number from 0 to 10/],
     [['--slope', 'NaN'], /--slope is a number/],

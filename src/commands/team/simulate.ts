@@ -1,13 +1,15 @@
 /**
  * `npm run simulate -- [--arms a,b] [--weeks 12,26] [--people N] [--seed N]
  * [--model first|second] [--law first|second] [--slope N] [--json] [--<clinic setting> N]`: ways of dosing beside each other on invented people whose joint answers to
- * the load. With `--json` one line an arm and type, "all" for the mean of the types. Exit 2 on wrong use.
+ * the load. With `--json` one line an arm and type, "all" for the mean of the types. `--keep`, alone or
+ * with a seed, writes what the rules page shows. Exit 2 on wrong use.
  */
 import { engineDefaults, engineSettings } from '#core/decision/settings.ts';
 import { secondModel } from '#simulation/second-model/model.ts';
-import { armsWith } from '#simulation/trial/arms.ts';
+import { armsWithFrontier } from '#simulation/trial/arms.ts';
 import { jointSettings } from '#simulation/trial/joint-settings.ts';
 import { firstModel, type TrialSettings, trialRows } from '#simulation/trial/trial.ts';
+import { keepTrial } from './simulate/keep.ts';
 import { jsonLine, tableHead, tableLine } from './simulate/lines.ts';
 import { readOptions, type SimulateOptions, usage } from './simulate/options.ts';
 
@@ -58,8 +60,12 @@ export const run = async (args: string[]): Promise<number> => {
     console.error(usage);
     return 2;
   }
+  if (options.keep) {
+    keepTrial(options.trial.seed);
+    return 0;
+  }
   if (!options.json) sayWhatThisIs(options);
-  for (const arm of armsWith(options.clinic).filter(({ id }) => options.arms.includes(id))) {
+  for (const arm of armsWithFrontier(options.clinic).filter(({ id }) => options.arms.includes(id))) {
     const rows = trialRows(arm, options.trial, models[options.model]);
     if (options.json) {
       for (const row of rows) console.log(jsonLine(row));

@@ -98,8 +98,8 @@ export const tissue = {
 export const muscle = {
   /** rows 29–31: 21–26 % in 12 weeks of hard work, in 36 sessions. */
   gain: 0.0125,
-  /** row 31: a third fewer repetitions hardly matter; rows 29, 33: light and few do. */
-  halfVolume: 0.8,
+  /** row 31: a third fewer repetitions hardly matter; rows 29, 33: light loads do. */
+  halfEffort: 0.8,
   /** No gain beyond this share: invented. */
   ceiling: 0.6,
   trainabilityDiffers: 0.3,

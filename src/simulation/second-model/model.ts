@@ -8,20 +8,24 @@ import { secondTypes } from './people.ts';
 const daysOfWeek = 7;
 const streamOfType = 104_729;
 
+type Size = Pick<TrialSettings, 'people' | 'weeks' | 'seed'>;
+
 /** Person n of a type is the same however many are drawn and however long they are followed. */
-export const secondPeople = (
-  id: string,
-  { people, weeks, seed }: Pick<TrialSettings, 'people' | 'weeks' | 'seed'>,
-): readonly SecondPerson[] => {
+function* drawPeople(id: string, { people, weeks, seed }: Size): Generator<SecondPerson> {
   const place = secondTypes.findIndex((type) => type.id === id);
   const type = secondTypes[place];
   if (!type) throw new RangeError(`There is no type of people "${id}".`);
   const random = seeded(seed + streamOfType * (place + 1));
   const days = Math.max(...weeks) * daysOfWeek;
-  return Array.from({ length: people }, () => drawSecondPerson(type, days, seeded(random.below(2 ** 32))));
-};
+  for (let person = 0; person < people; person++)
+    yield drawSecondPerson(type, days, seeded(random.below(2 ** 32)));
+}
+
+export const secondPeople = (id: string, size: Size): readonly SecondPerson[] => [...drawPeople(id, size)];
 
 export const secondModel: PeopleModel = {
   types: secondTypes,
-  courses: (arm, id, settings) => secondPeople(id, settings).map((person) => followSecond(person, arm)),
+  *people(id, settings) {
+    for (const person of drawPeople(id, settings)) yield (arm) => followSecond(person, arm);
+  },
 };

@@ -16,7 +16,7 @@ export const workOf = (dose: LowLoadDose, muscle: Muscle, extra: Extra): Session
   return {
     loadKg: dose.loadKg,
     sets: Array.from({ length: sets }, (_, set) =>
-      Math.max(1, Math.min(wanted, Math.floor(able * (1 - figures.setFatigue * set) - kept))),
+      Math.max(0, Math.min(wanted, Math.floor(able * (1 - figures.setFatigue * set) - kept))),
     ),
   };
 };

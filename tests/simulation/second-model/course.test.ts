@@ -44,6 +44,14 @@ describe('the second model', () => {
     expect(flaresUnder(heavy)).toEqual(flaresUnder(null));
   });
 
+  it('lifts nothing heavier than the most a person can, and gains nothing by it', () => {
+    const { seen, days } = follow('steady', { people: 1, weeks: 2, given: { ...dose, loadKg: 200 } })[0]!;
+    expect(new Set(seen.sessions.flatMap(({ sets }) => sets.map((set) => set.repetitions)))).toEqual(
+      new Set([0]),
+    );
+    expect(days.at(-1)!.strength).toBe(1);
+  });
+
   it('leaves nothing that is not a finite number, however heavy the work', () => {
     const days = follow('fragile', {
       ...small,
