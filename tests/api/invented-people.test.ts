@@ -54,20 +54,32 @@ describe('invented people', () => {
       /try again in a few seconds/i,
     );
     await expect(first).resolves.toHaveLength(10);
-    await expect(people.tryOwnRule({ model: 'second', rule: usual })).resolves.toHaveLength(10);
+    await expect(people.tryOwnRule({ model: 'first', rule: usual })).resolves.toHaveLength(10);
+  });
+
+  it('a rule is taken with every figure at its bound', async () => {
+    const rule = {
+      weeklyRisePercent: 50,
+      mostPain: 10,
+      badMorning: 1,
+      badAnswersForCut: 0,
+      cutPercent: 90,
+      usualSetEveryWeeks: 1,
+    };
+    await expect(people.tryOwnRule({ model: 'first', rule })).resolves.toHaveLength(10);
   });
 
   it.each([
-    ['weeklyRisePercent', 50, 50.1],
-    ['mostPain', 10, 11],
-    ['badMorning', 1, 0],
-    ['badAnswersForCut', 0, -1],
-    ['cutPercent', 90, 90.5],
-    ['usualSetEveryWeeks', 1, 0],
-  ])('%s is taken at %d and refused at %d, beside its field', async (name, taken, refused) => {
-    await expect(
-      people.tryOwnRule({ model: 'first', rule: { ...usual, [name]: taken } }),
-    ).resolves.toHaveLength(10);
+    ['weeklyRisePercent', 50.1],
+    ['weeklyRisePercent', -0.1],
+    ['mostPain', 11],
+    ['mostPain', 4.5],
+    ['badMorning', 0],
+    ['badAnswersForCut', -1],
+    ['cutPercent', 90.5],
+    ['cutPercent', 0],
+    ['usualSetEveryWeeks', 0],
+  ])('%s of %d is refused beside its field', async (name, refused) => {
     await expect(
       people.tryOwnRule({ model: 'first', rule: { ...usual, [name]: refused } }),
     ).rejects.toMatchObject({ refusals: [{ field: expect.stringContaining(name) }] });

@@ -11,7 +11,7 @@ import { checked } from '../inputs/checked.ts';
 import { clinicianProcedure, router } from '../trpc.ts';
 
 const sliceMs = 8;
-const mostMs = 20_000;
+const mostMs = 60_000;
 
 const rowOf = ([arm, type, strengthPercent, badDays, loadCausedBadDays, actions, finalDose]: KeptRow) => ({
   arm,
