@@ -19,6 +19,7 @@ import { handoverRouter } from './clinician/episode/handover.ts';
 import { preVisitsRouter } from './clinician/episode/pre-visits.ts';
 import { templatesRouter } from './clinician/episode/templates.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
+import { inventedPeopleRouter } from './clinician/invented-people.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
 import { mergesRouter } from './clinician/merges.ts';
 import { outcomesRouter } from './clinician/outcomes.ts';
@@ -68,6 +69,7 @@ export const appRouter = router({
     drafts: draftsRouter,
     templates: templatesRouter,
     calculations: calculationsRouter,
+    inventedPeople: inventedPeopleRouter,
     rules: rulesRouter,
   }),
   account: accountRouter,

@@ -101,6 +101,8 @@ export const expected: Readonly<Record<string, Row>> = {
   'patient.today.get': ofPatient,
   'clinician.calculations.list': ofClinic,
   'clinician.calculations.tryOne': ofClinic,
+  'clinician.inventedPeople.get': ofClinic,
+  'clinician.inventedPeople.tryOwnRule': ofClinic,
   'clinician.rules.list': ofClinic,
   'clinician.bookings.book': ofRecord,
   'clinician.care.addEvent': ofRecord,

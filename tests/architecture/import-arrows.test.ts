@@ -73,6 +73,9 @@ const openFiles: ReadonlyMap<string, readonly Layer[]> = new Map([
   ['src/commands/say.mjs', ['server']],
   // Start-up fills an empty file with the demo clinic when DEMO=1.
   ['demo-clinic/load.ts', ['server', 'start']],
+  // What clinicians are shown of the trial, and their own rule tried on it; the rest of it stays with the commands.
+  ['src/simulation/kept/kept-trial.ts', ['api']],
+  ['src/simulation/kept/kept-row.ts', ['api']],
   // The clinical clock of a demo starts at its today; the file imports nothing.
   ['demo-clinic/clinic.ts', ['server']],
 ]);

@@ -65,6 +65,15 @@ describe('simulate', () => {
     expect(out.filter((line) => /^(same-dose|by-hand-hold) +all /.test(line))).toHaveLength(2);
   });
 
+  it('takes the first model unless told, and says which figures are invented in the second', async () => {
+    expect((await printed([...small, '--model', 'first'])).out).toEqual((await printed(small)).out);
+    const { out } = await printed([...small, '--model', 'second']);
+    expect(out[0]).toMatch(/every person here is invented/i);
+    expect(out.join('\n')).toMatch(/second model of people/);
+    expect(out.join('\n')).toMatch(/src\/simulation\/second-model\/figures\.ts/);
+    expect(out).not.toEqual((await printed(small)).out);
+  });
+
   it('prints each number of weeks asked for', async () => {
     const { out } = await printed(['--people', '1', '--weeks', '1,3', '--arms', 'fixed-rise', '--json']);
     expect(out.map((line) => (JSON.parse(line) as { weeks: number }).weeks)).toEqual([
@@ -81,6 +90,11 @@ describe('simulate', () => {
     [['--people', '1.5'], /--people is a whole number from 1/],
     [['--people', '-1'], /--people is a whole number from 1/],
     [['--seed', ''], /--seed is a whole number from 0/],
+    [['--model', 'third'], /--model is first or second, not "third"/],
+    [['--model', 'second', '--law', 'first'], /--law belongs to the first model/],
+    [['--model', 'second', '--slope', '1'], /--slope belongs to the first model/],
+    [['--keep', '--people', '5'], /--people does not go with --keep/],
+    [['--keep', '--json'], /--json does not go with --keep/],
     [['--law', 'third'], /--law is first or second/],
     [['--slope', '-0.1'], /--slope is a number from 0 to 10/],
     [['--slope', 'NaN'], /--slope is a number/],

@@ -4,9 +4,15 @@ import { engineDefaults } from '#core/decision/settings.ts';
 import type { MorningRecord, SessionRecord } from '#core/record/record.ts';
 import { dayFromNumber } from '#core/time/day.ts';
 import type { Acts, Arm, Treatment, TrueJoint } from '#simulation/trial/arm.ts';
-import { byHandHold, byHandMayCut } from '#simulation/trial/arms/by-hand.ts';
+import {
+  type ByHandRule,
+  byHand,
+  byHandHold,
+  byHandMayCut,
+  usualByHand,
+} from '#simulation/trial/arms/by-hand.ts';
 import { engineArms } from '#simulation/trial/arms/engine.ts';
-import { bestTolerated, oracle } from '#simulation/trial/arms/oracle.ts';
+import { bestTolerated, frontier, oracle } from '#simulation/trial/arms/oracle.ts';
 import { fixedRise, sameDose } from '#simulation/trial/arms/unattended.ts';
 import { followCourse } from '#simulation/trial/course.ts';
 import { personTypes } from '#simulation/trial/person-types.ts';
@@ -146,6 +152,45 @@ describe('the arm by hand', () => {
   });
 });
 
+describe('by hand with a clinic’s own figures', () => {
+  const own = (figures: Partial<ByHandRule>) => byHand('own', 'Own', { ...usualByHand, ...figures });
+  const badTwice: Week = { ...during(2), mornings: [4, 2, 4, 2, 2, 2, 2] };
+
+  it('raises and cuts by its own shares', () => {
+    expect(loadsAfter(own({ weeklyRisePercent: 20 }), [calm])).toEqual([12]);
+    expect(loadsAfter(own({ cutPercent: 50 }), [badTwice])).toEqual([5]);
+  });
+
+  it('takes pain up to its own limit', () => {
+    const loads = [2, 3, 4].map((pain) => loadsAfter(own({ mostPain: 3 }), [during(pain)])[0]);
+    expect(loads).toEqual([10.5, 10.5, 10]);
+  });
+
+  it('cuts after its own number of bad answers, and never at 0', () => {
+    const loads = [0, 1, 2, 3].map(
+      (badAnswersForCut) => loadsAfter(own({ badAnswersForCut }), [badTwice])[0],
+    );
+    expect(loads).toEqual([10.5, 8, 8, 10.5]);
+  });
+
+  it('calls a morning bad from its own distance over usual', () => {
+    const loads = [1, 2, 3].map((badMorning) => loadsAfter(own({ badMorning }), [badTwice])[0]);
+    expect(loads).toEqual([8, 8, 10.5]);
+  });
+
+  it('sets usual values as often as it says', () => {
+    const drawn = peopleOf(personTypes[2]!, { people: 1, weeks: [12], seed: 1 })[0]!;
+    const baselines = [4, 6, 12].map((usualSetEveryWeeks) =>
+      followCourse(drawn, own({ usualSetEveryWeeks }), { law: 'first', slope: 1 }).reduce(
+        (sum, { acts }) => sum + acts.baselines,
+        0,
+      ),
+    );
+    // Looks in weeks 1 to 11.
+    expect(baselines).toEqual([2, 1, 0]);
+  });
+});
+
 describe('the arms nobody looks after', () => {
   const bad: Week = { sessions: calm.sessions.map(() => ({ during: 10 })), mornings: [9, 9, 9, 9, 9, 9, 9] };
   const short: Week = { ...calm, sessions: [...calm.sessions.slice(1), { during: 2, repetitions: 14 }] };
@@ -184,6 +229,26 @@ describe('the oracle', () => {
     expect(bestTolerated(flat)).toMatchObject({ loadKg: 5, sets: 3, repetitions: { low: 5 } });
     const bySets: TrueJoint = { outlook: ({ sets }) => ({ stimulus: sets, overload: 0 }) };
     expect(bestTolerated(bySets)).toMatchObject({ loadKg: 5, sets: 4, repetitions: { low: 5 } });
+  });
+
+  it('that allows some answer takes the best dose up to it, at it included, and the least beyond where none stays', () => {
+    const pain: TrueJoint = {
+      outlook: ({ loadKg }) => ({ stimulus: loadKg, overload: Math.max(0, loadKg - 12) / 4 }),
+    };
+    expect([0, 0.25, 0.5, 1].map((allowed) => bestTolerated(pain, allowed).loadKg)).toEqual([12, 13, 14, 16]);
+    const sore: TrueJoint = { outlook: ({ loadKg }) => ({ stimulus: loadKg, overload: loadKg / 2 }) };
+    expect(bestTolerated(sore, 1).loadKg).toBe(5);
+  });
+
+  it('is the first of a line of such, each allowing more', () => {
+    const pain: TrueJoint = {
+      outlook: ({ loadKg }) => ({ stimulus: loadKg, overload: Math.max(0, loadKg - 12) / 4 }),
+    };
+    const loads = frontier.map(
+      (arm) => arm.treat({ usualPain: 2, inflammatory: false }).work(firstDay, 2, pain)!.dose.loadKg,
+    );
+    expect(loads).toEqual([12, 13, 14, 16]);
+    expect(frontier[0]).toBe(oracle);
   });
 
   it('asks the joint anew each time', () => {

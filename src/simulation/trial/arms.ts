@@ -3,7 +3,7 @@ import { type EngineSettingValues, engineDefaults } from '#core/decision/setting
 import type { Arm } from './arm.ts';
 import { byHandHold, byHandMayCut } from './arms/by-hand.ts';
 import { engineArms } from './arms/engine.ts';
-import { oracle } from './arms/oracle.ts';
+import { frontier, oracle } from './arms/oracle.ts';
 import { fixedRise, sameDose } from './arms/unattended.ts';
 
 /** Clinic settings reach the arms that run the engine and no other. */
@@ -16,4 +16,11 @@ export const armsWith = (settings: EngineSettingValues): readonly Arm[] => [
   oracle,
 ];
 
+/** What is run unless arms are named. */
 export const armIds: readonly string[] = armsWith(engineDefaults).map(({ id }) => id);
+
+/** Those, and the other points of the oracle's line. */
+export const armsWithFrontier = (settings: EngineSettingValues): readonly Arm[] => [
+  ...armsWith(settings),
+  ...frontier.filter(({ id }) => !armIds.includes(id)),
+];

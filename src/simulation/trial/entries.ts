@@ -1,10 +1,9 @@
 /** What the invented person writes down: a morning check, a session. */
-import type { MorningRecord, SessionRecord, SetRecord } from '#core/record/record.ts';
-import { dayFromNumber } from '#core/time/day.ts';
+import type { MorningRecord, SessionRecord } from '#core/record/record.ts';
 import type { PlannedWork } from './arm.ts';
 import type { DrawnDay } from './drawn-days.ts';
+import { morningForm, type SessionAnswers, sessionForm } from './forms.ts';
 import { figures } from './joint-settings.ts';
-import { dayMilliseconds, joint } from './start.ts';
 import { repetitionsToFailure, type WorkDone } from './work.ts';
 
 const rated = (pain: number, noise: number): number =>
@@ -12,33 +11,16 @@ const rated = (pain: number, noise: number): number =>
 
 const unless = <T>(isLeftOut: boolean, value: T): T | null => (isLeftOut ? null : value);
 
-export const morningEntry = (
-  day: number,
-  drawn: DrawnDay,
-  pain: number,
-  isFlare: boolean,
-): MorningRecord => ({
-  id: `morning-${day}`,
-  day: dayFromNumber(day),
-  recordedAt: day * dayMilliseconds + 8 * 3_600_000,
-  joints: [
-    {
-      joint,
-      pain: unless(drawn.leftOut.morning, rated(pain, drawn.noise.morning)),
-      stiffnessMinutes: unless(
-        drawn.leftOut.stiffness,
-        isFlare ? figures.flareStiffness : figures.usualStiffness,
-      ),
-      swelling: unless(drawn.leftOut.swelling, 'none'),
-      swellingQuestion: 'more-than-usual',
-      flare: unless(drawn.leftOut.flare, isFlare),
-    },
-  ],
-  redFlags: [],
-  extraPainRelief: false,
-  fatigue: 'not-applicable',
-  clockDoubtful: false,
-});
+export const morningEntry = (day: number, drawn: DrawnDay, pain: number, isFlare: boolean): MorningRecord =>
+  morningForm(day, {
+    pain: unless(drawn.leftOut.morning, rated(pain, drawn.noise.morning)),
+    stiffnessMinutes: unless(
+      drawn.leftOut.stiffness,
+      isFlare ? figures.flareStiffness : figures.usualStiffness,
+    ),
+    swelling: unless(drawn.leftOut.swelling, 'none'),
+    flare: unless(drawn.leftOut.flare, isFlare),
+  });
 
 export const painBefore = (drawn: DrawnDay, pain: number): number | null =>
   unless(drawn.leftOut.before, rated(pain, drawn.noise.before));
@@ -51,17 +33,15 @@ export interface SessionDone {
   readonly pain: { readonly before: number | null; readonly during: number; readonly after: number };
 }
 
-const setEntries = (
+const setAnswers = (
   { planned, isEasier, work, strength }: SessionDone,
   drawn: DrawnDay,
-): readonly SetRecord[] => {
+): SessionAnswers['sets'] => {
   const asked = (isEasier ? planned.easier : planned.dose).repetitions.low;
-  return work.sets.map((repetitions, place) => {
+  return work.sets.map((repetitions) => {
     const reserve = repetitionsToFailure(strength, work.loadKg) - repetitions;
     return {
-      itemId: 'line',
       prescriptionId: planned.prescriptionId,
-      set: place + 1,
       repetitions,
       loadKg: work.loadKg,
       reserve: unless(
@@ -73,25 +53,12 @@ const setEntries = (
   });
 };
 
-export const sessionEntry = (day: number, drawn: DrawnDay, done: SessionDone): SessionRecord => ({
-  id: `session-${day}`,
-  beganAt: day * dayMilliseconds + 17 * 3_600_000,
-  recordedAt: day * dayMilliseconds + 18 * 3_600_000,
-  day: dayFromNumber(day),
-  kind: done.isEasier ? 'bad-day' : 'full',
-  sets: setEntries(done, drawn),
-  redFlags: [],
-  extraPainRelief: false,
-  didExtra: false,
-  joints: [
-    {
-      joint,
-      painBefore: done.pain.before,
-      painDuring: unless(drawn.leftOut.during, rated(done.pain.during, drawn.noise.during)),
-      painAfter: unless(drawn.leftOut.after, rated(done.pain.after, drawn.noise.after)),
-      painTwoHours: 'not-applicable',
-      gaveWay: false,
-    },
-  ],
-  clockDoubtful: false,
-});
+export const sessionEntry = (day: number, drawn: DrawnDay, done: SessionDone): SessionRecord =>
+  sessionForm(day, {
+    isEasier: done.isEasier,
+    didExtra: false,
+    sets: setAnswers(done, drawn),
+    painBefore: done.pain.before,
+    painDuring: unless(drawn.leftOut.during, rated(done.pain.during, drawn.noise.during)),
+    painAfter: unless(drawn.leftOut.after, rated(done.pain.after, drawn.noise.after)),
+  });

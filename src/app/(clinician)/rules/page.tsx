@@ -9,7 +9,7 @@ const RulesPage = async () => {
   const { person, clinician } = await clinicPage();
   return (
     <CoveredFrame place="/calculations" name={person.name}>
-      <RulesScreen table={await clinician.rules.list()} />
+      <RulesScreen table={await clinician.rules.list()} invented={await clinician.inventedPeople.get()} />
     </CoveredFrame>
   );
 };

@@ -88,4 +88,16 @@ const question: Scene = {
   },
 };
 
-export const scenes: readonly Scene[] = [worklist, review, prescribe, today, question];
+/** The chart with the line above it that says whose figures these are, and the table below. */
+const inventedPeople: Scene = {
+  name: 'invented-people',
+  open: async (browser, address) => {
+    const page = await deskOf(browser, address, { width: 1000, height: 1000 });
+    await page.goto('/rules');
+    await page.locator('.trial-box svg.recharts-surface').waitFor();
+    await toTop(page, 'Invented people');
+    return page;
+  },
+};
+
+export const scenes: readonly Scene[] = [worklist, review, prescribe, today, question, inventedPeople];

@@ -2,6 +2,8 @@
  * Sees the joint as it is and takes, each time, the dose that gives the muscle most of those the joint takes
  * without answering; of equal ones the one of least volume. No clinic can do this: it says what
  * could be reached. It looks at the session in hand alone, and so is near the best course and not proven to be it.
+ * Others like it allow the joint some answer and take the best dose within that: the line between strength and
+ * bad days along which no clinic is expected to do better.
  */
 import { repetitionsAsked } from '#core/decision/dose/volume.ts';
 import { engineDefaults } from '#core/decision/settings.ts';
@@ -29,11 +31,16 @@ const choices: readonly LowLoadDose[] = ownedLoadsKg
 
 const nearlyAll = 1e-9;
 
-export const bestTolerated = ({ outlook }: TrueJoint): LowLoadDose => {
+/** `allowed`: points of pain a session may add. Where none stays within it, the one that goes least beyond. */
+export const bestTolerated = ({ outlook }: TrueJoint, allowed = 0): LowLoadDose => {
+  const beyond = (dose: LowLoadDose) => {
+    const { stimulus, overload } = outlook(dose);
+    return { stimulus, overload: Math.max(0, overload - allowed) };
+  };
   let best = choices[0]!;
-  let reached = outlook(best);
+  let reached = beyond(best);
   for (const dose of choices) {
-    const found = outlook(dose);
+    const found = beyond(dose);
     const isEasier = found.overload < reached.overload - nearlyAll;
     const isAsEasy = found.overload <= reached.overload + nearlyAll;
     if (isEasier || (isAsEasy && found.stimulus > reached.stimulus + nearlyAll)) {
@@ -44,9 +51,9 @@ export const bestTolerated = ({ outlook }: TrueJoint): LowLoadDose => {
   return best;
 };
 
-export const oracle: Arm = {
-  id: 'oracle',
-  title: 'Sees the true joint',
+const oracleAllowing = (id: string, title: string, allowed: number): Arm => ({
+  id,
+  title,
   treat: () => {
     const { take } = tally();
     let dose = startDose;
@@ -55,7 +62,7 @@ export const oracle: Arm = {
       look: nothing,
       planned: nothing,
       work: (_day, _painBefore, joint) => {
-        dose = bestTolerated(joint);
+        dose = bestTolerated(joint, allowed);
         const easier = { ...dose, sets: startEasier.sets };
         return { kind: 'full', prescriptionId: 'line-1', dose, easier };
       },
@@ -64,4 +71,14 @@ export const oracle: Arm = {
       acts: take,
     };
   },
-};
+});
+
+export const oracle = oracleAllowing('oracle', 'Sees the true joint', 0);
+
+/** The oracle, and those that allow the joint this much answer to a session. */
+export const frontier: readonly Arm[] = [
+  oracle,
+  ...[0.25, 0.5, 1].map((points) =>
+    oracleAllowing(`oracle-${points}`, `Sees the true joint, lets it add ${points}`, points),
+  ),
+];

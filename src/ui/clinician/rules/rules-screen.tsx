@@ -1,9 +1,10 @@
 /** Every rule of the engine: what it leaves, the threshold in force, who says so, and how often it was overruled here. */
 import { say } from '#messages/en/staff/rules.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import type { RulesTable } from '../answers.ts';
+import type { InventedPeople, RulesTable } from '../answers.ts';
 import { effectInWords } from '../review/reason-view.tsx';
 import { CitationNote } from '../support-note.tsx';
+import { InventedPeopleView } from './invented/invented-people.tsx';
 
 type Rule = RulesTable['rules'][number];
 
@@ -45,12 +46,21 @@ const RuleView = ({ rule }: { readonly rule: Rule }) => (
   </article>
 );
 
-export const RulesScreen = ({ table }: { readonly table: RulesTable }) => (
+interface RulesScreenProps {
+  readonly table: RulesTable;
+  readonly invented: InventedPeople;
+}
+
+export const RulesScreen = ({ table, invented }: RulesScreenProps) => (
   <div className="stack-wide">
     <PageHeading>Rules</PageHeading>
     <p className="lead">{say('lead', { count: table.rules.length, version: table.version })}</p>
+    <p>
+      <a href="#invented-people">{say('to-invented')}</a>
+    </p>
     {table.rules.map((rule) => (
       <RuleView key={rule.id} rule={rule} />
     ))}
+    <InventedPeopleView answer={invented} />
   </div>
 );

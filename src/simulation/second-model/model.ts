@@ -1,0 +1,31 @@
+/** The second model of people, in the place of the first: made without knowing it, from the same evidence. */
+import { seeded } from '../raises/seeded.ts';
+import type { PeopleModel, TrialSettings } from '../trial/trial.ts';
+import { followSecond } from './course.ts';
+import { drawSecondPerson, type SecondPerson } from './drawn.ts';
+import { secondTypes } from './people.ts';
+
+const daysOfWeek = 7;
+const streamOfType = 104_729;
+
+type Size = Pick<TrialSettings, 'people' | 'weeks' | 'seed'>;
+
+/** Person n of a type is the same however many are drawn and however long they are followed. */
+function* drawPeople(id: string, { people, weeks, seed }: Size): Generator<SecondPerson> {
+  const place = secondTypes.findIndex((type) => type.id === id);
+  const type = secondTypes[place];
+  if (!type) throw new RangeError(`There is no type of people "${id}".`);
+  const random = seeded(seed + streamOfType * (place + 1));
+  const days = Math.max(...weeks) * daysOfWeek;
+  for (let person = 0; person < people; person++)
+    yield drawSecondPerson(type, days, seeded(random.below(2 ** 32)));
+}
+
+export const secondPeople = (id: string, size: Size): readonly SecondPerson[] => [...drawPeople(id, size)];
+
+export const secondModel: PeopleModel = {
+  types: secondTypes,
+  *people(id, settings) {
+    for (const person of drawPeople(id, settings)) yield (arm) => followSecond(person, arm);
+  },
+};
