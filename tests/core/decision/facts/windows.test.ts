@@ -140,7 +140,7 @@ describe('the morning before', () => {
 
 describe('a flare', () => {
   const flared = (answers: Readonly<Record<number, boolean | null>>) =>
-    Object.entries(answers).reduce(
+    Object.entries(answers).reduce<PatientRecord>(
       (of, [days, flare]) => withMorning(of, morning(back(Number(days)), { flare })),
       { ...record(), mornings: record().mornings.filter((one) => one.day < back(9)) },
     );
