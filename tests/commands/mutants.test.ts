@@ -1,0 +1,65 @@
+/** What `npm run mutants` makes of a text, which tests it runs, and that what it excuses is still there. */
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { equivalentMutants } from '#commands/team/mutants/equivalent.ts';
+import { mutantsOf, mutated } from '#commands/team/mutants/find-mutants.ts';
+import { reachedBy } from '#commands/team/mutants/reached-by.ts';
+
+const root = path.resolve(import.meta.dirname, '../..');
+
+const changed = (text: string): readonly string[] =>
+  mutantsOf('x.ts', text).map((mutant) => mutated(text, mutant));
+
+describe('mutants', () => {
+  it.each([
+    ['a < b', ['a <= b', 'a >= b']],
+    ['a >= b', ['a > b', 'a < b']],
+    ['a === b', ['a !== b']],
+    ['a + b', ['a - b']],
+    ['a && b', ['a || b']],
+    ['f(7)', ['f(8)', 'f(6)']],
+    ['f(0)', ['f(1)', 'f((-1))']],
+    ['f(true)', ['f(false)']],
+    ['a ?? b', ['(a)', '(b)']],
+    ['Math.min(a, b)', ['Math.max(a, b)']],
+    ['list.every(f)', ['list.some(f)']],
+    ['const f = (a: 3 | 4): boolean => a as never', []],
+    ["f('1 < 2 && 3')", []],
+    ['f(0.5)', []],
+  ])('%s becomes one small change at a time', (text, expected) => {
+    expect(changed(text)).toEqual(expected);
+  });
+
+  it('say the line they are on', () => {
+    expect(
+      mutantsOf('x.ts', 'f();\ng(a < b);\n').map(({ line, before, after }) => [line, before, after]),
+    ).toEqual([
+      [2, '<', '<='],
+      [2, '<', '>='],
+    ]);
+  });
+
+  it('are tried by the tests that reach the file when they run, and by no other', () => {
+    const [dose, facts] = ['dose/steps', 'facts/facts-of-version-2'].map(
+      (name) => `tests/core/decision/${name}.test.ts`,
+    );
+    const reach = reachedBy([dose!, facts!]);
+    expect(reach('src/core/decision/dose/steps.ts')).toEqual([dose]);
+    expect(reach('src/core/decision/facts/morning-scores.ts')).toEqual([facts]);
+    // Reached by a type alone.
+    expect(reach('src/core/decision/facts/indexed-record.ts')).toEqual([]);
+  });
+
+  it('that are excused stand for a line that is still there, each with a reason', () => {
+    const gone = equivalentMutants.filter(({ file, line, before, after }) => {
+      const text = readFileSync(path.join(root, file), 'utf8');
+      return !mutantsOf(file, text).some(
+        (one) =>
+          one.before === before && one.after === after && text.split('\n')[one.line - 1]?.trim() === line,
+      );
+    });
+    expect(gone).toEqual([]);
+    expect(equivalentMutants.filter(({ reason }) => reason.length < 20)).toEqual([]);
+  });
+});
