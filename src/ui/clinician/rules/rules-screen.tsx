@@ -1,5 +1,6 @@
 /** Every rule of the engine: what it leaves, the threshold in force, who says so, and how often it was overruled here. */
 import { say } from '#messages/en/staff/rules.ts';
+import { say as sayOfVersion3 } from '#messages/en/staff/version-3.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { RulesTable } from '../answers.ts';
 import { effectInWords } from '../review/reason-view.tsx';
@@ -49,6 +50,7 @@ export const RulesScreen = ({ table }: { readonly table: RulesTable }) => (
   <div className="stack-wide">
     <PageHeading>Rules</PageHeading>
     <p className="lead">{say('lead', { count: table.rules.length, version: table.version })}</p>
+    {table.isVersion3 ? <p>{sayOfVersion3('in-force')}</p> : null}
     {table.rules.map((rule) => (
       <RuleView key={rule.id} rule={rule} />
     ))}
