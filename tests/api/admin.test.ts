@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { version3 } from '#core/decision/version-3-settings.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import type { Store } from '#data/database/store.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
@@ -169,6 +170,20 @@ describe('before numbers are changed', () => {
     expect(decisions.length).toBeGreaterThan(0);
     const preview = await admin().clinicSettings.preview({ values: {} });
     expect(preview).toMatchObject({ looked: decisions.length, differing: 0, lines: [] });
+  });
+
+  it('version 3 can be looked at beside the decisions made, and is in force only once saved', async () => {
+    const decisions = await sorePatient();
+    const { clinicSettings } = admin();
+    expect(await clinicSettings.preview({ values: version3 })).toMatchObject({ looked: decisions.length });
+    const rules = () => asPerson({ ...setting.clinician }, {}).clinician.rules.list();
+    expect((await rules()).isVersion3).toBe(false);
+    await clinicSettings.save({ values: version3, reason: 'Agreed at the meeting' });
+    const { isVersion3, version, rules: listed } = await rules();
+    expect([isVersion3, version]).toEqual([true, '2']);
+    expect(listed.find(({ id }) => id === 'P3')!.threshold).toMatch(/at least 2 .* for that session alone/);
+    const again = await clinicSettings.preview({ values: version3 });
+    expect(again.looked).toBe(decisions.length);
   });
 
   it('names whose decisions would differ to a clinician, and gives who only administers the count', async () => {

@@ -1,7 +1,13 @@
 /** The engine's table for clinicians: every rule with the figures in force here, and how often it was overruled. */
 
 import { rulesOf } from '#core/decision/rules/table.ts';
-import { engineSettings, engineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
+import {
+  type EngineSettingId,
+  engineSettings,
+  engineSettingValues,
+  engineVersionOf,
+} from '#core/decision/settings.ts';
+import { version3 } from '#core/decision/version-3-settings.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { overrideCounts } from '#data/decision/overrides.ts';
@@ -15,6 +21,7 @@ export const rulesRouter = router({
     const values = engineSettingValues(own);
     return {
       version: String(engineVersionOf(values)),
+      isVersion3: Object.entries(version3).every(([id, value]) => values[id as EngineSettingId] === value),
       rules: rulesOf(engineVersionOf(values)).map((rule) => ({
         id: rule.id,
         title: rule.title,

@@ -12,6 +12,7 @@ import { dayMilliseconds, dayNumber } from '../time/day.ts';
 import type { Contact, DecisionWord } from './answers.ts';
 import { contactRank } from './decide.ts';
 import { boundByLimits, keptFromClosed } from './dose/bound.ts';
+import { cutWaits } from './dose/cut-waits.ts';
 import { easeBack } from './dose/ease-back.ts';
 import { flareEndedSince, wasInFlare } from './dose/flares.ts';
 import { stepInBand } from './dose/in-band.ts';
@@ -89,10 +90,10 @@ const candidateFor = (
   const { version } = item;
   const settings = engineSettingValues(question.settings);
   const signed = signedDose(history, version);
+  const day = dayNumber(at.day);
   if (item.decision === 'pause') return { kind: 'stop', dose: version.dose };
   if (item.decision === 'hold') return { kind: 'same', dose: version.dose };
   if (item.decision === 'ease-back') {
-    const day = dayNumber(at.day);
     const afterFlare = isOnSinceVersion2('after-flare-days', settings) ? settings['after-flare-days'] : 0;
     return easeBack({
       version,
@@ -102,12 +103,12 @@ const candidateFor = (
       flareEnded: flareEndedSince(record, item.limitingJoints, day, at.instant, afterFlare),
       floorDose: floorDose(question.tolerated, version.dose, signed, day, settings),
       easeBacksBefore: question.easeBacksBefore,
+      waits: cutWaits({ ...question, settings }),
       ownedLoadsKg: record.ownedLoadsKg,
       ladder: question.ladder,
       settings,
     });
   }
-  const day = dayNumber(at.day);
   if (!isTried(record, version)) return { kind: 'same', dose: version.dose };
   return (
     returnStep(version.dose, question.tolerated, day, lastCutDay(history), record.ownedLoadsKg, settings) ??

@@ -6,6 +6,7 @@ import type { ClinicSetting, SettingValues } from '../sources/clinic-setting.ts'
 import { doseSettings } from './dose-settings.ts';
 import { morningSettings } from './morning-settings.ts';
 import { ruleSettings } from './rule-settings.ts';
+import { version3Settings } from './version-3-settings.ts';
 
 /** Versions of the rules that can decide, the newest last. */
 export const engineVersions = [1, 2] as const;
@@ -28,6 +29,7 @@ export const engineSettings = [
   ...ruleSettings,
   ...morningSettings,
   ...doseSettings,
+  ...version3Settings,
 ] as const satisfies readonly ClinicSetting[];
 
 export type EngineSettingId = (typeof engineSettings)[number]['id'];

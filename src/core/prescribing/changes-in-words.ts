@@ -43,6 +43,9 @@ const withheldText = {
   'cut-this-flare': 'No second cut in one flare.',
   'step-this-week': 'No second step so soon after the last: the next repetitions follow by themselves.',
   'cut-last-flare': 'No second cut so soon after a flare with a cut in it.',
+  'easier-in-flare': 'No cut in a young flare: the easier session stands in for it.',
+  'tolerated-lately':
+    'No cut of a dose tolerated lately, until two of the last three mornings after a session are well over usual.',
   'floor-reached':
     'No further cut: it would go too far under what was tolerated or signed. Contact the patient.',
 } as const;

@@ -3,6 +3,7 @@
 import { bolderAnswers } from '#core/decision/bolder.ts';
 import { decide } from '#core/decision/decide.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
+import { version3 } from '#core/decision/version-3-settings.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { dayFromNumber } from '#core/time/day.ts';
@@ -22,15 +23,19 @@ export interface RaiseCount {
   readonly fromProgress: number;
 }
 
+/** As a clinic has them at first, with a later morning that may speak for one left out, and as version 3 has them. */
+const choices: readonly (SettingValues | undefined)[] = [undefined, { 'later-morning-days': 2 }, version3];
+
 export const tryFactRaises = (random: Seeded, raises: number): RaiseCount => {
   const violations: string[] = [];
   let fromProgress = 0;
   for (let raise = 0; raise < raises; raise++) {
     const facts = randomFacts(random);
     const raised = raiseFacts(facts, random);
-    const before = decide(facts);
+    const settings = choices[raise % choices.length];
+    const before = decide(facts, settings);
     if (before.decision === 'progress') fromProgress++;
-    const bolder = bolderAnswers(before, decide(raised));
+    const bolder = bolderAnswers(before, decide(raised, settings));
     if (bolder.length > 0) violations.push(`${bolder.join(', ')}: ${JSON.stringify({ facts, raised })}`);
   }
   return { raises, comparisons: raises, violations, fromProgress };
@@ -49,9 +54,6 @@ const bolderIn = (before: Evaluation, after: Evaluation): readonly string[] => [
 const looks = 3;
 const raisesPerHistory = 10;
 const days = 30;
-
-/** As a clinic has them at first, and with a later morning that may speak for one left out. */
-const choices: readonly (SettingValues | undefined)[] = [undefined, { 'later-morning-days': 2 }];
 
 export const tryHistoryRaises = (random: Seeded, raises: number): RaiseCount => {
   const violations: string[] = [];

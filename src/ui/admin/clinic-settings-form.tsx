@@ -14,6 +14,7 @@ import { Asked } from '../account/asked.tsx';
 import { change } from '../account/call.ts';
 import { useAsking } from '../account/use-asking.ts';
 import { type Preview, SettingPreview } from './settings-preview.tsx';
+import { Version3Part } from './version-3-part.tsx';
 
 export interface ClinicSettingsFormProps {
   readonly areas: readonly {
@@ -78,21 +79,27 @@ const startOf = (areas: ClinicSettingsFormProps['areas']): Readonly<Record<strin
 interface AreasProps extends ClinicSettingsFormProps {
   readonly typed: Readonly<Record<string, string>>;
   readonly errorOf: (field: string) => string | undefined;
-  readonly onType: (id: string, text: string) => void;
+  readonly onType: (values: Readonly<Record<string, string>>) => void;
 }
+
+const deliveredIn = (area: ClinicSettingsFormProps['areas'][number]): Readonly<Record<string, number>> =>
+  Object.fromEntries(area.settings.map((setting) => [setting.id, setting.default]));
 
 const SettingAreas = ({ areas, mayChange, typed, errorOf, onType }: AreasProps) => (
   <>
     {areas.map((area) => (
       <fieldset key={area.id} disabled={!mayChange} className="fields-group">
         <legend className="field-legend">{area.title}</legend>
+        {area.id === 'engine' ? (
+          <Version3Part typed={typed} delivered={deliveredIn(area)} onFill={onType} />
+        ) : null}
         {area.settings.map((setting) => (
           <SettingRow
             key={setting.id}
             setting={setting}
             text={typed[setting.id] ?? ''}
             error={errorOf(setting.id) ?? errorOf(`choices.${setting.id}`)}
-            onType={(text) => onType(setting.id, text)}
+            onType={(text) => onType({ [setting.id]: text })}
           />
         ))}
       </fieldset>
@@ -139,10 +146,10 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
   const [reason, setReason] = useState('');
   const [preview, setPreview] = useState<Preview | null>(null);
   const [isSaved, setSaved] = useState(false);
-  const type = (id: string, text: string) => {
+  const type = (values: Readonly<Record<string, string>>) => {
     setPreview(null);
     setSaved(false);
-    setTyped({ ...typed, [id]: text });
+    setTyped({ ...typed, ...values });
   };
   const look = (event: FormEvent) => {
     event.preventDefault();

@@ -29,6 +29,8 @@ export interface EaseContext {
   /** The dose under a share of which no cut goes. */
   readonly floorDose: Dose;
   readonly easeBacksBefore: number;
+  /** Why a cut for pain alone waits, where a clinic lets it; null where it is made. */
+  readonly waits: CutWithheld | null;
   readonly ownedLoadsKg: readonly number[];
   readonly ladder: Ladder;
   readonly settings: EngineSettingValues;
@@ -131,7 +133,7 @@ export const easeBack = (context: EaseContext): Candidate => {
     withheld,
     worklist: withheld === 'floor-reached' ? [...worklist, 'floor-reached'] : worklist,
   });
-  const withheld = withheldCut(context);
+  const withheld = context.waits ?? withheldCut(context);
   if (withheld) return same(withheld);
   const dose =
     stepBack(context) ??

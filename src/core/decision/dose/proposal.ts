@@ -27,7 +27,13 @@ export type WorklistReason =
   | 'no-dose-within-limit';
 
 /** Why an ease-back left the dose as it is. */
-export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'cut-last-flare' | 'floor-reached';
+export type CutWithheld =
+  | 'cut-this-week'
+  | 'cut-this-flare'
+  | 'cut-last-flare'
+  | 'floor-reached'
+  | 'easier-in-flare'
+  | 'tolerated-lately';
 /** Why the dose stays although the decision would move it. */
 type Withheld = CutWithheld | 'step-this-week';
 

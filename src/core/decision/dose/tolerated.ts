@@ -51,7 +51,7 @@ const isTolerated = (
   });
 };
 
-/** One entry for each version tolerated, with the last day it was. */
+/** One entry for each version tolerated in as many sessions as the clinic asks for, with the last day it was. */
 export const toleratedDoses = (
   record: PatientRecord,
   itemId: string,
@@ -61,7 +61,8 @@ export const toleratedDoses = (
 ): readonly ToleratedDose[] => {
   const index = indexRecord(record);
   const from = dayNumber(at.day) - lookBackDays;
-  const found = new Map<string, ToleratedDose>();
+  const least = engineSettingValues(settings)['tolerated-sessions'];
+  const found = new Map<string, ToleratedDose & { readonly sessions: number }>();
   for (let place = countUpTo(index.sessions, at.instant, (one) => one.began) - 1; place >= 0; place--) {
     const indexed = index.sessions[place]!;
     if (indexed.day < from) break;
@@ -70,10 +71,14 @@ export const toleratedDoses = (
     const done = session.sets.filter((set) => set.itemId === itemId);
     if (wasEasier(session, done)) continue;
     const id = done[0]?.prescriptionId;
-    const version = id === undefined || found.has(id) ? undefined : index.versions.get(id);
+    const before = id === undefined ? undefined : found.get(id);
+    const version = id === undefined || before?.sessions === least ? undefined : index.versions.get(id);
     if (version && isTolerated(record, indexed, joints, at, settings)) {
-      found.set(version.id, { dose: version.dose, day: indexed.day });
+      const sessions = (before?.sessions ?? 0) + 1;
+      found.set(version.id, { dose: version.dose, day: before?.day ?? indexed.day, sessions });
     }
   }
-  return [...found.values()];
+  return [...found.values()].flatMap(({ dose, day, sessions }) =>
+    sessions === least ? [{ dose, day }] : [],
+  );
 };

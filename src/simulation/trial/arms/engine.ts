@@ -14,6 +14,7 @@ import { nextDoses } from '#core/decision/next-doses.ts';
 import { preSessionCheck } from '#core/decision/pre-session-check.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
 import { type EngineSettingValues, type EngineVersion, engineVersions } from '#core/decision/settings.ts';
+import { version3 } from '#core/decision/version-3-settings.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import { dayFromNumber } from '#core/time/day.ts';
 import type { Arm, PersonAtStart, PlannedWork, Treatment } from '../arm.ts';
@@ -190,6 +191,14 @@ const withEngine = (version: EngineVersion, settings: EngineSettingValues): Arm 
   treat: (person) => treat(person, { ...settings, 'engine-version': version }),
 });
 
-/** One arm for each version of the rules, whatever version the settings name. */
-export const engineArms = (settings: EngineSettingValues): readonly Arm[] =>
-  engineVersions.map((version) => withEngine(version, settings));
+const versionThree = (settings: EngineSettingValues): Arm => ({
+  id: 'version-3',
+  title: 'Engine, settings of version 3',
+  treat: (person) => treat(person, { ...settings, ...version3 }),
+});
+
+/** One arm for each version of the rules, whatever version the settings name, and one for the set called version 3. */
+export const engineArms = (settings: EngineSettingValues): readonly Arm[] => [
+  ...engineVersions.map((version) => withEngine(version, settings)),
+  versionThree(settings),
+];

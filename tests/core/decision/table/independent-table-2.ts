@@ -50,7 +50,8 @@ const changedRows = (f: Plain, peak: number, B: number, U: number): Row[] => {
   ];
 };
 
-export const secondStatement2 = (f: Plain): Second => {
+/** The rows in the order of the table, and the top of usual pain they were worked out with. */
+export const rowsOf2 = (f: Plain) => {
   const scores = [f.painBefore, f.painDuring, f.painAfter, f.painTwoHours, f.painNextMorning];
   scores.push(f.painLaterMorning);
   const peak = Math.max(-1, ...scores.filter((score) => typeof score === 'number'));
@@ -63,5 +64,10 @@ export const secondStatement2 = (f: Plain): Second => {
   const inOrder = ORDER.split(' ').flatMap((id) => (rows.has(id) ? [rows.get(id)!] : []));
   const onlyRepetitions =
     f.sessionsOnTarget === 1 || rows.get('B0r')![1] || rows.get('M1r')![1] ? 'repetitions' : 'load';
-  return answersOf(inOrder, onlyRepetitions);
+  return { rows: inOrder, onlyRepetitions, U } as const;
+};
+
+export const secondStatement2 = (f: Plain): Second => {
+  const { rows, onlyRepetitions } = rowsOf2(f);
+  return answersOf(rows, onlyRepetitions);
 };

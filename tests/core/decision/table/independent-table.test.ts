@@ -3,23 +3,38 @@ import { decide } from '#core/decision/decide.ts';
 import type { Facts } from '#core/decision/facts/facts.ts';
 import { requiredAnswers } from '#core/decision/rules/missing-answers/m1.ts';
 import { engineVersions } from '#core/decision/settings.ts';
+import { version3 } from '#core/decision/version-3-settings.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { randomFacts } from '#simulation/raises/random-facts.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
 import { baseFacts, facts } from '../base-facts.ts';
 import { factNames, factsOfRule, factsOfRule2, levels } from './fact-levels.ts';
 import { type Second, secondStatement } from './independent-table.ts';
 import { secondStatement2, statedRules } from './independent-table-2.ts';
+import { secondStatement3 } from './independent-table-3.ts';
 
 interface Version {
-  readonly version: 1 | 2;
+  readonly version: 1 | 2 | 3;
+  readonly settings: SettingValues;
   readonly second: (given: Facts) => Second;
   /** Rules of which the full product of the facts is gone through. */
   readonly rules: Readonly<Record<string, readonly (keyof Facts)[]>>;
 }
 
 const versions: readonly Version[] = [
-  { version: 1, second: secondStatement, rules: factsOfRule },
-  { version: 2, second: secondStatement2, rules: { ...factsOfRule, ...factsOfRule2 } },
+  { version: 1, settings: { 'engine-version': 1 }, second: secondStatement, rules: factsOfRule },
+  {
+    version: 2,
+    settings: { 'engine-version': 2 },
+    second: secondStatement2,
+    rules: { ...factsOfRule, ...factsOfRule2 },
+  },
+  {
+    version: 3,
+    settings: version3,
+    second: secondStatement3,
+    rules: { P3: [...factsOfRule.P3!, 'repetitionsDonePercent'] },
+  },
 ];
 
 /**
@@ -27,9 +42,9 @@ const versions: readonly Version[] = [
  * version after its second statement is stated in its own test; where it speaks, the stated rules are compared alone.
  */
 const disagreementOf =
-  ({ version, second: statement }: Version) =>
+  ({ settings, second: statement }: Version) =>
   (given: Facts): string | null => {
-    const first = decide(given, { 'engine-version': version });
+    const first = decide(given, settings);
     const second = statement(given);
     const fired = first.reasons.map((one) => one.rule);
     const stated = fired.filter((rule) => statedRules.has(rule));
@@ -50,20 +65,21 @@ const starts: readonly Facts[] = [
 ];
 
 it('every version of the table is stated a second time', () => {
-  expect(versions.map(({ version }) => version)).toEqual(engineVersions);
+  // Version 3 is the table of version 2 with other choices.
+  expect(versions.map(({ version }) => version)).toEqual([...engineVersions, 3]);
 });
 
 describe.each(versions)(
   'a second statement of version $version of the table agrees with the engine',
   (of) => {
     const disagreement = disagreementOf(of);
-    const settings = { 'engine-version': of.version };
+    const { settings } = of;
 
     it('over every pair of facts at all their levels', () => {
       const found: string[] = [];
       let compared = 0;
       // Each version from one of the starts; the full products below go through both.
-      const start = starts[of.version - 1]!;
+      const start = starts[(of.version - 1) % starts.length]!;
       for (let first = 0; first < factNames.length; first++) {
         for (let second = first + 1; second < factNames.length; second++) {
           const [a, b] = [factNames[first]!, factNames[second]!];

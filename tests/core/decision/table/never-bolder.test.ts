@@ -2,15 +2,21 @@
  * Nothing a patient can report worse makes an answer bolder: shown by trying all there is, not by drawing. A rule
  * reads few facts, and the answer is the most cautious of what the rules leave; so it is enough that wherever
  * a rule leaves less before a raise than after it, a rule that reads no other facts leaves as little after it.
- * Thresholds are those of the clinic's choices as they are delivered; other choices are drawn
- * (`raises.test.ts`, `npm run check-monotonic`).
+ * Thresholds are those of the clinic's choices as they are delivered, and as "version 3" sets them;
+ * other choices are drawn (`raises.test.ts`, `npm run check-monotonic`).
  */
 import { describe, expect, it } from 'vitest';
 import { contactRank, decisionRank, stepRank, todayRank } from '#core/decision/decide.ts';
 import { type Facts, redFlags } from '#core/decision/facts/facts.ts';
 import type { Derived, Effect } from '#core/decision/rules/rule.ts';
 import { type OrderedRule, rulesOf } from '#core/decision/rules/table.ts';
-import { type EngineVersion, engineDefaults, engineVersions } from '#core/decision/settings.ts';
+import {
+  type EngineSettingValues,
+  engineDefaults,
+  engineVersionOf,
+  engineVersions,
+} from '#core/decision/settings.ts';
+import { version3 } from '#core/decision/version-3-settings.ts';
 import { effusions, swellings } from '#core/record/record.ts';
 import { baseFacts } from '../base-facts.ts';
 import { levels } from './fact-levels.ts';
@@ -70,7 +76,13 @@ const raisesOf = (name: Read): readonly (readonly [unknown, unknown])[] => {
   }
 };
 
-const settings = (version: EngineVersion) => ({ ...engineDefaults, 'engine-version': version });
+type Chosen = EngineSettingValues;
+
+/** Each version of the table, and the choices that are called version 3 on that of version 2. */
+const tables = [
+  ...engineVersions.map((version) => [version, { ...engineDefaults, 'engine-version': version }] as const),
+  [3, { ...engineDefaults, ...version3 }] as const,
+];
 
 /** The facts of a point, and the note of every one that is read. */
 const watched = (point: Point, seen: Set<Read>) => {
@@ -96,9 +108,8 @@ const watched = (point: Point, seen: Set<Read>) => {
 };
 
 /** What a rule leaves at a point; nothing said = everything left. */
-const leaves = (rule: OrderedRule, version: EngineVersion, point: Point, seen = new Set<Read>()): Effect => {
+const leaves = (rule: OrderedRule, chosen: Chosen, point: Point, seen = new Set<Read>()): Effect => {
   const { facts, derived } = watched(point, seen);
-  const chosen = settings(version) as never;
   if (!rule.condition(facts, derived, chosen)) return {};
   return rule.effectFor ? rule.effectFor(facts, derived, chosen) : rule.effect;
 };
@@ -124,11 +135,11 @@ const pointsOver = function* (rule: OrderedRule, names: readonly Read[]): Genera
 };
 
 /** Found by trying: a fact that is read only where another stands high is met when that one is tried. */
-const readsOf = (rule: OrderedRule, version: EngineVersion): readonly Read[] => {
+const readsOf = (rule: OrderedRule, chosen: Chosen): readonly Read[] => {
   const seen = new Set<Read>();
   for (let before = -1; before !== seen.size; ) {
     before = seen.size;
-    for (const point of pointsOver(rule, [...seen])) leaves(rule, version, point, seen);
+    for (const point of pointsOver(rule, [...seen])) leaves(rule, chosen, point, seen);
   }
   return [...seen];
 };
@@ -152,9 +163,9 @@ const lowest = (all: readonly Ranks[]): Ranks => ({
   contact: Math.min(...all.map((one) => one.contact)),
 });
 
-describe.each(engineVersions)('version %i of the table', (version) => {
-  const rules = rulesOf(version);
-  const reads = new Map(rules.map((rule) => [rule.id, readsOf(rule, version)]));
+describe.each(tables)('version %i of the table', (version, chosen) => {
+  const rules = rulesOf(engineVersionOf(chosen));
+  const reads = new Map(rules.map((rule) => [rule.id, readsOf(rule, chosen)]));
 
   it.each(rules.map((rule) => [rule.id, rule] as const))(
     'after any single step for the worse of what %s reads, nothing is bolder',
@@ -165,13 +176,13 @@ describe.each(engineVersions)('version %i of the table', (version) => {
       const found: string[] = [];
       let tried = 0;
       for (const point of pointsOver(rule, own)) {
-        const before = ranksOf(leaves(rule, version, point));
+        const before = ranksOf(leaves(rule, chosen, point));
         for (const [name, from, to] of raises) {
           if (JSON.stringify(point.get(name)) !== JSON.stringify(from)) continue;
           tried += 1;
           const raised = new Map(point).set(name, to);
-          if (!isBolder(ranksOf(leaves(rule, version, raised)), before)) continue;
-          const together = lowest(beside.map((one) => ranksOf(leaves(one, version, raised))));
+          if (!isBolder(ranksOf(leaves(rule, chosen, raised)), before)) continue;
+          const together = lowest(beside.map((one) => ranksOf(leaves(one, chosen, raised))));
           if (isBolder(together, before))
             found.push(`${name} ${from} → ${to} at ${JSON.stringify([...point])}`);
         }

@@ -1,20 +1,26 @@
-/** Pain before the session swaps the session of the day and leaves the plan as it is. */
+/**
+ * Pain before the session swaps the session of the day and leaves the plan as it is. Where a clinic lets it speak for
+ * that session alone, it says nothing of the next one once the work is known; the check before a session knows of none.
+ */
 import { type Rule, reaches } from '../rule.ts';
 
 /** Score from which the session is swapped. */
 const swapScore = 5;
-/** The least that a whole score can lie over the usual band. */
-const leastRise = 1;
+const swaps = { decision: 'hold', today: 'bad-day' } as const;
 
 export const p3 = {
   id: 'P3',
   title: 'Pain before the session',
   since: 1,
-  effect: { decision: 'hold', today: 'bad-day' },
-  condition: (facts, { top }) => reaches(facts.painBefore, Math.max(swapScore, top + leastRise)),
+  effect: swaps,
+  effectFor: (facts, _derived, settings) =>
+    settings['swap-once'] === 1 && facts.repetitionsDonePercent !== null ? { decision: 'hold' } : swaps,
+  condition: (facts, { top }, settings) =>
+    reaches(facts.painBefore, Math.max(swapScore, top + settings['swap-rise'])),
   observes: ['painBefore', 'usualPainTop'],
-  threshold: () =>
-    `before the session ${swapScore} or more and at least ${leastRise} over the top of usual pain`,
+  threshold: (settings) =>
+    `before the session ${swapScore} or more and at least ${settings['swap-rise']} over the top of usual pain` +
+    (settings['swap-once'] === 1 ? '; for that session alone' : ''),
   restsOn: 'source',
   citations: [
     {
@@ -26,5 +32,5 @@ export const p3 = {
       remark: 'The trial swapped the session; it did not change the plan.',
     },
   ],
-  settings: [],
+  settings: ['swap-rise', 'swap-once'],
 } as const satisfies Rule;
