@@ -16,6 +16,7 @@ const cut = (dose: Dose, changed: Partial<EaseContext> = {}) => {
     instant: daysAgo(0),
     flareDays: 0,
     flareEnded: null,
+    waits: null,
     floorDose: dose,
     easeBacksBefore: 0,
     ownedLoadsKg: [],
