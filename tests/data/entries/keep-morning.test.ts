@@ -64,6 +64,8 @@ describe('a morning answered on two phones', () => {
       lateDays: 1,
       settings: engineDefaults,
       versions: [],
+      followed: [],
+      baselines: [],
     });
   };
   const painsNow = async () =>

@@ -5,7 +5,18 @@ import type { SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { sessionReducer, timedReducer } from '#ui/patient/session/session-reducer.ts';
-import { began, begin, eligibility, next, none, oneSet, onlyCuff, onlyWeight, play } from './session-play.ts';
+import {
+  began,
+  begin,
+  eligibility,
+  meant,
+  next,
+  none,
+  oneSet,
+  onlyCuff,
+  onlyWeight,
+  play,
+} from './session-play.ts';
 import { exercise, today, weightDose } from './views.ts';
 
 const minute = 60_000;
@@ -60,10 +71,8 @@ describe('after half an hour away', () => {
   });
 
   it('a warning sign told then ends the session with what was done in it', () => {
-    const told = timed(inRest(), look(40), [
-      40,
-      { type: 'flags', when: 'before', flags: ['chest-pain'], now: began + 40 * minute },
-    ]);
+    const sign = meant('before', ['chest-pain'], began + 40 * minute);
+    const told = timed(inRest(), look(40), ...sign.map((event) => [40, event] as const));
     expect(told.stoppedByFlag).toBe(true);
     expect(sessionEntryOf(told, began).sets).toHaveLength(1);
   });
@@ -114,7 +123,7 @@ describe('after half an hour away', () => {
     expect(timed(on, look(50)).step).toBe(on.step);
     const off = timed(on, look(50), [50, { type: 'cuff-off', item: 0, now: began + 50 * minute }]);
     expect(off.step).toBe('flags-before');
-    expect(timed(off, [50, none('before')], [51, painNow(2)], [51, next]).step).toBe('seated:0');
+    expect(timed(off, [50, none('before')], [51, painNow(2)], [51, next]).step).toBe('limb:0');
   });
 
   it('after the work nothing is asked again: there is nothing left to begin', () => {

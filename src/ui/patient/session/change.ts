@@ -30,7 +30,8 @@ const stillThere = (draft: SessionDraft, step: string): string => {
   const steps = stepsOf(draft);
   if (steps.includes(step)) return step;
   const { item } = partsOf(step);
-  return steps.find((one) => partsOf(one).item > item || afterSteps(draft).includes(one)) ?? 'check';
+  const after: readonly string[] = afterSteps(draft);
+  return steps.find((one) => partsOf(one).item > item || after.includes(one)) ?? 'check';
 };
 
 /** What was asked again is answered: what it changes is told, then the session goes on where it stood. */
