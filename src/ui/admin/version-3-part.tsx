@@ -1,10 +1,10 @@
 'use client';
 /** The choices called version 3, filled in together: what they do, and that they were tried on invented people alone. */
 import { version3 } from '#core/decision/version-3-settings.ts';
-import { say } from '#messages/en/staff/version-3.ts';
+import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 
-export interface Version3PartProps {
+interface Version3PartProps {
   /** As typed, by the id of the setting. */
   readonly typed: Readonly<Record<string, string>>;
   readonly delivered: Readonly<Record<string, number>>;
@@ -24,18 +24,18 @@ export const Version3Part = ({ typed, delivered, onFill }: Version3PartProps) =>
   return (
     <div className="stack-close">
       <p>
-        {say('title')} {isFilled ? say('filled-in') : say('not-filled-in')}
+        {say('version-3.title')} {isFilled ? say('version-3.filled-in') : say('version-3.not-filled-in')}
       </p>
       <ul>
-        <li>{say('swap')}</li>
-        <li>{say('step')}</li>
-        <li>{say('twice')}</li>
-        <li>{say('flare')}</li>
-        <li>{say('cut')}</li>
+        <li>{say('version-3.swap')}</li>
+        <li>{say('version-3.step')}</li>
+        <li>{say('version-3.twice')}</li>
+        <li>{say('version-3.flare')}</li>
+        <li>{say('version-3.cut')}</li>
       </ul>
-      <p>{say('invented')}</p>
+      <p>{say('version-3.invented')}</p>
       <Button tone="plain" onClick={() => onFill(isFilled ? asText(asDelivered) : wanted)}>
-        {isFilled ? say('take-back') : say('fill-in')}
+        {isFilled ? say('version-3.take-back') : say('version-3.fill-in')}
       </Button>
     </div>
   );

@@ -87,6 +87,19 @@ export const words = {
   'short-signs.approve': 'Approve these words',
   'short-signs.withdraw': 'Withdraw the approval',
   'short-signs.clinician': 'A clinician approves or withdraws these words.',
+  'version-3.title': 'Version 3 is a set of settings below.',
+  'version-3.filled-in': 'It is filled in.',
+  'version-3.not-filled-in': 'It is not filled in.',
+  'version-3.swap': 'Pain before a session swaps it from 5 on and 2 over usual, and that session alone.',
+  'version-3.step': 'Repetitions rise one at a time.',
+  'version-3.twice': 'A dose counts as tolerated after two sessions without a complaint.',
+  'version-3.flare': 'In the first seven days of a flare the easier session stands in for a cut.',
+  'version-3.cut':
+    'A tolerated dose is cut for pain only when two of the last three mornings after a session were 2 or more over usual. Severe pain, swelling, a broken-off session and a longer flare cut at once as before.',
+  'version-3.invented':
+    'It was tried on invented people alone. Nothing of it was seen in a person, and no physiotherapist has confirmed it.',
+  'version-3.fill-in': 'Fill in version 3',
+  'version-3.take-back': 'Fill in the settings as delivered',
 } as const;
 
 export const say = sayIn(words);

@@ -56,6 +56,7 @@ export const words = {
   'own-run': 'Run it on invented people',
   'own-running': 'Running…',
   'own-done': 'Your own rule now stands in the chart and the table.',
+  'version-3': 'The settings of version 3 are in force here: tried on invented people alone.',
 } as const;
 
 export const say = sayIn(words);

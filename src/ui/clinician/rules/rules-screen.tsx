@@ -1,6 +1,5 @@
 /** Every rule of the engine: what it leaves, the threshold in force, who says so, and how often it was overruled here. */
 import { say } from '#messages/en/staff/rules.ts';
-import { say as sayOfVersion3 } from '#messages/en/staff/version-3.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { InventedPeople, RulesTable } from '../answers.ts';
 import { effectInWords } from '../review/reason-view.tsx';
@@ -59,7 +58,7 @@ export const RulesScreen = ({ table, invented }: RulesScreenProps) => (
     <p>
       <a href="#invented-people">{say('to-invented')}</a>
     </p>
-    {table.isVersion3 ? <p>{sayOfVersion3('in-force')}</p> : null}
+    {table.isVersion3 ? <p>{say('version-3')}</p> : null}
     {table.rules.map((rule) => (
       <RuleView key={rule.id} rule={rule} />
     ))}
