@@ -5,7 +5,8 @@ import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
 import { weightText } from '#ui/language/weight-text.ts';
 import { missing, scoreText, yesNoText } from '../questions/answers-in-words.ts';
 import { t, translate } from '../words.ts';
-import { type ItemDraft, type LimbAnswer, type News, type SessionDraft, setOf, signFormOf } from './draft.ts';
+import { type ItemDraft, type LimbAnswer, type News, type SessionDraft, setOf } from './draft.ts';
+import { signFormOf } from './sign-form.ts';
 import { asksLoad, partsOf, reachedSets, signOf, stepsOf } from './steps.ts';
 
 export interface CheckRow {

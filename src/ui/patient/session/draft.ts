@@ -1,5 +1,4 @@
 /** A running session as the phone keeps it. null always means: not answered yet. */
-import type { SignForm } from '#core/danger/signs-asked.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Joint } from '#core/exercises/joints.ts';
@@ -166,17 +165,6 @@ export const asksReason = (item: ItemDraft, set: number): boolean => {
   const { repetitions, isStopped } = setOf(item, set);
   return isStopped || (repetitions !== null && repetitions < targetOf(item.dose, set).low);
 };
-
-/** In which form a time of asking asks. */
-export const signFormOf = (
-  { signForm, wholeLists = [] }: Pick<SessionDraft, 'signForm' | 'wholeLists'>,
-  when: FlagsWhen,
-): SignForm =>
-  signForm !== 'short' || when === 'now' || wholeLists.includes(when)
-    ? 'list'
-    : when === 'before'
-      ? 'short'
-      : 'statement';
 
 export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
   ...new Set([...(draft.flagsBefore ?? []), ...draft.flagsNow, ...(draft.flagsDuring ?? [])]),

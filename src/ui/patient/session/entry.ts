@@ -17,9 +17,9 @@ import {
   type SessionDraft,
   scoreKey,
   setOf,
-  signFormOf,
   signsOf,
 } from './draft.ts';
+import { signFormOf } from './sign-form.ts';
 import { asksLoad, didWork, reachedSets } from './steps.ts';
 
 /** "I don't know" and no answer are alike to the engine: missing. */

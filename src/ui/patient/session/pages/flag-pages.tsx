@@ -5,8 +5,9 @@ import { Advice } from '#ui/patient/questions/calls.tsx';
 import { flagClassOf } from '#ui/patient/questions/flag-list.ts';
 import { ConfirmSigns, SignsPage } from '#ui/patient/questions/signs-page.tsx';
 import { t } from '#ui/patient/words.ts';
-import { type FlagsWhen, type SessionDraft, signFormOf } from '../draft.ts';
+import type { FlagsWhen, SessionDraft } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
+import { signFormOf } from '../sign-form.ts';
 import type { PageProps } from './page-props.ts';
 
 const answerOf = (draft: SessionDraft, when: FlagsWhen) =>
