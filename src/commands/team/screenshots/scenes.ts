@@ -92,7 +92,7 @@ const question: Scene = {
 const inventedPeople: Scene = {
   name: 'invented-people',
   open: async (browser, address) => {
-    const page = await deskOf(browser, address, { width: 1000, height: 1000 });
+    const page = await deskOf(browser, address, { width: 1000, height: 1040 });
     await page.goto('/rules');
     await page.locator('.trial-box svg.recharts-surface').waitFor();
     await toTop(page, 'Invented people');

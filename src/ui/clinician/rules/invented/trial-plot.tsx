@@ -63,7 +63,7 @@ const TrialPlot = ({ points }: { readonly points: readonly TrialPoint[] }) => {
           ticks={[...axes.days]}
           interval={0}
           tick={tick}
-          label={{ value: say('axis-days'), position: 'insideBottom', offset: -14 }}
+          label={{ value: say('axis-days'), position: 'insideBottom', offset: -14, fill: tick.fill }}
         />
         <YAxis
           type="number"
@@ -76,6 +76,7 @@ const TrialPlot = ({ points }: { readonly points: readonly TrialPoint[] }) => {
             value: say('axis-strength'),
             angle: -90,
             position: 'insideLeft',
+            fill: tick.fill,
             style: { textAnchor: 'middle' },
           }}
         />
