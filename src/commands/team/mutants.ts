@@ -35,18 +35,17 @@ const drawn = (seed: number, count: number): readonly Mutant[] => {
     .map(({ mutant }) => mutant);
 };
 
-const lineOf = ({ file, line }: Mutant): string => textOf(file).split('\n')[line - 1]?.trim() ?? '';
+const lineOf = (text: string, { line }: Mutant): string => text.split('\n')[line - 1]?.trim() ?? '';
 
-const reasonFor = (mutant: Mutant): string | undefined =>
-  equivalentMutants.find(
-    (one) =>
-      one.file === mutant.file &&
-      one.line === lineOf(mutant) &&
-      one.before === mutant.before &&
-      one.after === mutant.after,
+const reasonFor = (mutant: Mutant): string | undefined => {
+  const text = textOf(mutant.file);
+  const [line, after] = [text, mutated(text, mutant)].map((one) => lineOf(one, mutant));
+  return equivalentMutants.find(
+    (one) => one.file === mutant.file && one.line === line && one.mutant === after,
   )?.reason;
+};
 
-/** Tests in the folder of the same name first, then the other quick ones, then the slow ones, the shortest first. */
+/** The test of the same name first, its folder, the other quick ones, then the slow ones, the shortest first. */
 const groupsFor = (
   file: string,
   tests: readonly string[],
@@ -54,18 +53,19 @@ const groupsFor = (
 ): readonly (readonly string[])[] => {
   const seconds = secondsOf();
   const isQuick = (test: string) => (seconds[test] ?? 0) < quickSeconds;
-  const own = path.posix.dirname(file).replace(/^src/, 'tests');
-  const isOwn = (test: string) => test.startsWith(`${own}/`);
+  const own = file.replace(/^src/, 'tests').replace(/\.ts$/, '.test.ts');
+  const nearness = (test: string): number =>
+    test === own ? 0 : path.posix.dirname(test) === path.posix.dirname(own) ? 1 : 2;
   const shortestFirst = tests
     .filter((test) => !isQuick(test))
     .sort((a, b) => (seconds[a] ?? 0) - (seconds[b] ?? 0));
   const quick = tests.filter(isQuick);
-  const together = [quick.filter(isOwn), quick.filter((test) => !isOwn(test))];
+  const together = [0, 1, 2].map((near) => quick.filter((test) => nearness(test) === near));
   return [...together, ...shortestFirst.map((test) => [test])].filter((group) => group.length > 0);
 };
 
 const inWords = (mutant: Mutant): string =>
-  `${mutant.file}:${mutant.line}: ${mutant.before} → ${mutant.after}   ${lineOf(mutant)}`;
+  `${mutant.file}:${mutant.line}: ${mutant.before} → ${mutant.after}   ${lineOf(textOf(mutant.file), mutant)}`;
 
 interface Counts {
   killed: number;

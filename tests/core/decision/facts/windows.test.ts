@@ -9,13 +9,11 @@ import {
   instantOn,
   judgedMorning,
   knee,
-  kneeDose,
   lastSession,
   morning,
   noonOf,
   record,
   session,
-  shoulderVersion,
   trainingDays,
   version,
   withMorning,
@@ -163,85 +161,28 @@ describe('a flare', () => {
   });
 });
 
-describe('sessions on target', () => {
-  const withSets = (changed: object) => {
-    const one = session(lastSession);
-    return factsAt(withSession(record(), { ...one, sets: one.sets.map((set) => ({ ...set, ...changed })) }));
-  };
-
-  it('are counted to four, and end with one not done in full, a doubtful clock or an easier one', () => {
-    expect(factsAt(record()).sessionsOnTarget).toBe(4);
-    const from = (count: number) =>
-      factsAt(record({ sessions: record().sessions.slice(-count) })).sessionsOnTarget;
-    expect([1, 2, 3, 4, 5].map(from)).toEqual([1, 2, 3, 4, 4]);
-    const broken = (changed: object) =>
-      factsAt(withSession(record(), session(trainingDays.at(-3)!, changed))).sessionsOnTarget;
-    expect([
-      broken({}),
-      broken({ clockDoubtful: true, recordedAt: instantOn(trainingDays.at(-3)!, 18) }),
-    ]).toEqual([4, 2]);
-    expect(broken({ kind: 'bad-day' })).toBe(2);
-    // One that does not touch the line is passed over, as is one that is not known yet.
-    expect(broken({ sets: session(lastSession, {}, {}, [shoulderVersion]).sets })).toBe(4);
-    expect(broken({ recordedAt: instantOn(judgedMorning, 13) })).toBe(4);
+describe('the acceptable pain limit', () => {
+  it('lies from 5 to 7, whatever was entered, and is 5 where nothing was', () => {
+    const limit = (acceptablePainLimit: number) =>
+      factsAt(record({ baselines: [baseline({ acceptablePainLimit })] })).painCeiling;
+    expect([3, 4, 5, 6, 7, 8].map(limit)).toEqual([5, 5, 5, 6, 7, 7]);
+    expect(factsAt(record({ baselines: [] })).painCeiling).toBe(5);
   });
+});
 
-  it('twice on one day is overdone, and a day apart is not', () => {
-    const again = (day: Day) =>
-      factsAt({ ...record(), sessions: [...record().sessions, { ...session(day), id: 'z' }] }).overdone;
-    expect(again(lastSession)).toBe(true);
-    expect(again(addDays(lastSession, -1))).toBe(false);
-  });
-
-  it('a load that was not said leaves the work unknown; of an exercise without load it does not', () => {
-    expect(withSets({ loadKg: null }).repetitionsDonePercent).toBeNull();
-    const free = version({ dose: { ...kneeDose, loadKg: 0 } });
-    const one = session(lastSession, {}, {}, [free]);
-    const of = {
-      ...record({ prescriptions: [free] }),
-      sessions: [{ ...one, sets: one.sets.map((set) => ({ ...set, loadKg: null })) }],
+describe('a later morning', () => {
+  it('is none of the day that was left out, though it was answered again there', () => {
+    const of = withMorning(record(), morning(judgedMorning, { pain: null }));
+    const again = {
+      ...morning(judgedMorning, { pain: 6 }),
+      id: 'again',
+      recordedAt: instantOn(judgedMorning, 9),
     };
-    expect(factsAt(of).repetitionsDonePercent).toBe(100);
-  });
-
-  it('the most telling reason to stop is that of the session', () => {
-    const one = session(lastSession);
-    const stopped = (...reasons: readonly ('none' | 'tired' | 'joint-pain' | 'time' | 'symptom')[]) =>
-      factsAt(
-        withSession(record(), {
-          ...one,
-          sets: one.sets.map((set, place) => ({ ...set, stopReason: reasons[place] ?? 'none' })),
-        }),
-      ).stopReason;
-    expect(stopped('none', 'tired', 'none')).toBe('tired');
-    expect(stopped('tired', 'joint-pain', 'symptom')).toBe('joint-pain');
-    expect(stopped('symptom', 'tired', 'time')).toBe('symptom');
-    expect(stopped()).toBe('none');
-  });
-
-  it('repetitions in reserve count by the worst set, and only where some were prescribed', () => {
-    expect(withSets({ reserve: 1 })).toMatchObject({ reserveShortfall: 1, prescribedReserve: 2 });
-    expect(withSets({ reserve: 3 })).toMatchObject({ reserveShortfall: 0, prescribedReserve: 2 });
-    const asked = (reserve: number) => {
-      const by = version({ dose: { ...kneeDose, reserve } });
-      const one = session(lastSession, {}, {}, [by]);
-      const sets = one.sets.map((set) => ({ ...set, reserve: 0 }));
-      return factsAt(record({ prescriptions: [by], sessions: [{ ...one, sets }] }));
-    };
-    expect(asked(0)).toMatchObject({ reserveShortfall: 0, prescribedReserve: 0 });
-    expect(asked(1)).toMatchObject({ reserveShortfall: 1, prescribedReserve: 1 });
-  });
-
-  it('the least done of the lines that load the joint speaks for it', () => {
-    const second = version({ id: 'knee-b', itemId: 'knee-b' });
-    const one = session(lastSession, {}, {}, [version(), second]);
-    const done = (first: number | null, other: number | null) => {
-      const sets = one.sets.map((set) => ({ ...set, repetitions: set.itemId === 'knee' ? first : other }));
-      return factsAt(record({ prescriptions: [version(), second], sessions: [{ ...one, sets }] }))
-        .repetitionsDonePercent;
-    };
-    expect([done(15, 15), done(12, 15), done(15, 12), done(9, 12)]).toEqual([100, 80, 80, 60]);
-    expect([done(null, 15), done(null, 12), done(12, null)]).toEqual([null, 80, 80]);
+    const settings = { 'later-morning-days': 2 };
+    expect(factsAt({ ...of, mornings: [...of.mornings, again] }, judgedMorning, settings)).toMatchObject({
+      painNextMorning: null,
+      painLaterMorning: null,
+    });
   });
 });
 
@@ -279,6 +220,12 @@ describe('the slow-rise signal', () => {
     expect(risen([0, 0, 4, 4])).toBe(true);
     expect(risen([4, 0, 4])).toBe(false);
     expect(risen([4, 1, 4])).toBe(true);
+  });
+
+  it('begins from nothing after seven calm mornings', () => {
+    const calm = [1, 1, 1, 1, 1, 1, 1];
+    expect(risen([4, ...calm, 4, 3])).toBe(false);
+    expect(risen([4, ...calm, 4, 4])).toBe(true);
   });
 
   it('is wider where the mornings scatter more, and never narrower than one point', () => {
