@@ -3,7 +3,7 @@
  * Biomechanics and Motor Control of Human Movement, figure 4.1; the shares are from memory. Where a drawing
  * needs a joint's centre and the figure gives a breadth, half of it less the flesh is ours.
  */
-export const stature = 150;
+const stature = 150;
 const share = (of: number) => of * stature;
 
 export const lengths = {

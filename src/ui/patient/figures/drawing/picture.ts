@@ -120,7 +120,7 @@ const boxOf = (figure: Figure, strokes: readonly Stroke[], pose: Pose): Box => {
   };
 };
 
-const pictureOf = (figure: Figure, asked: Asked): Picture => {
+const drawn = (figure: Figure, asked: Asked): Picture => {
   const strokes = strokesOf(figure, asked);
   return { strokes, box: boxOf(figure, strokes, figure.start) };
 };
@@ -129,11 +129,10 @@ export const picturesIn = ({ end, pictures }: Figure): 1 | 2 => (end ? pictures 
 
 export const picturesOf = (figure: Figure, cuffOn?: 'arm' | 'leg'): readonly Picture[] => {
   const { start, end } = figure;
-  if (!end) return [pictureOf(figure, { pose: start, hasMotion: false, cuffOn })];
-  if (picturesIn(figure) === 1)
-    return [pictureOf(figure, { pose: end, ghost: start, hasMotion: true, cuffOn })];
+  if (!end) return [drawn(figure, { pose: start, hasMotion: false, cuffOn })];
+  if (picturesIn(figure) === 1) return [drawn(figure, { pose: end, ghost: start, hasMotion: true, cuffOn })];
   return [
-    pictureOf(figure, { pose: start, hasMotion: true, cuffOn }),
-    pictureOf(figure, { pose: end, hasMotion: false, cuffOn }),
+    drawn(figure, { pose: start, hasMotion: true, cuffOn }),
+    drawn(figure, { pose: end, hasMotion: false, cuffOn }),
   ];
 };

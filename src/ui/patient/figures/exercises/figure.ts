@@ -49,21 +49,19 @@ export interface Press {
   readonly to: readonly [right: number, up: number];
 }
 
-export const startPositions = [
-  'sitting',
-  'standing',
-  'standing-at-support',
-  'standing-at-wall',
-  'leaning-on-hands',
-  'leaning-back',
-  'hanging',
-  'on-back',
-  'on-front',
-  'on-side',
-  'on-all-fours',
-  'on-forearms',
-] as const;
-export type StartPosition = (typeof startPositions)[number];
+export type StartPosition =
+  | 'sitting'
+  | 'standing'
+  | 'standing-at-support'
+  | 'standing-at-wall'
+  | 'leaning-on-hands'
+  | 'leaning-back'
+  | 'hanging'
+  | 'on-back'
+  | 'on-front'
+  | 'on-side'
+  | 'on-all-fours'
+  | 'on-forearms';
 
 export interface Figure {
   readonly view: View;

@@ -9,7 +9,7 @@ export interface HandPose {
   readonly spread: number;
 }
 
-export type HandHolds = 'weight' | 'ball' | 'towel' | 'ring';
+type HandHolds = 'weight' | 'ball' | 'towel' | 'ring';
 
 export interface HandFigure {
   readonly palm: 'up' | 'down';

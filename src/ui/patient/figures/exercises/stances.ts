@@ -7,7 +7,7 @@ import { chair, chairBack, floor, lines } from './props.ts';
 export const leg: readonly Segment[] = ['thigh', 'shank', 'foot'];
 export const arm: readonly Segment[] = ['upper-arm', 'forearm', 'hand'];
 
-export const hanging: Arm = { shoulder: 2, elbow: 10 };
+const hanging: Arm = { shoulder: 2, elbow: 10 };
 const straight: Leg = {};
 export const sole = lengths.ankleHeight;
 export const hipHeight = sole + lengths.thigh + lengths.shank;
