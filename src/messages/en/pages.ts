@@ -5,6 +5,7 @@ import { words as broken } from './pages/broken.ts';
 import { words as consents } from './pages/consents.ts';
 import { words as day } from './pages/day.ts';
 import { words as enrol } from './pages/enrol.ts';
+import { words as figures } from './pages/figures.ts';
 import { words as frame } from './pages/frame.ts';
 import { words as handout } from './pages/handout.ts';
 import { words as history } from './pages/history.ts';
@@ -24,6 +25,7 @@ export const pages = {
   ...broken,
   ...consents,
   ...enrol,
+  ...figures,
   ...handout,
   ...history,
   ...leaving,

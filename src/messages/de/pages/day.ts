@@ -1,6 +1,7 @@
 /** The patient's day, one document on the phone: all that it says. In English it comes in pieces, another language in one. */
 import { words as care } from './care.ts';
 import { words as dose } from './dose.ts';
+import { words as figures } from './figures.ts';
 import { words as morning } from './morning.ts';
 import { words as questions } from './questions.ts';
 import { words as saving } from './saving.ts';
@@ -12,6 +13,7 @@ import { words as warningSigns } from './warning-signs.ts';
 export const words = {
   ...today,
   ...dose,
+  ...figures,
   ...questions,
   ...session,
   ...morning,

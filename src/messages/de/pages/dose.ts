@@ -19,6 +19,4 @@ export const words = {
   'dose.pulse': 'Den Puls fühlen, wie gezeigt',
   'cuff.supervised': 'Nur mit einer Physiotherapeutin oder einem Physiotherapeuten neben Ihnen, nie allein',
   'dose.signed': 'Festgelegt von {name}.',
-  'dose.figure':
-    'Zwei Zeichnungen: 1, so fängt es an. 2, so geht es weiter. Die Schritte darunter sagen dasselbe.',
 } as const satisfies Same<typeof english>;

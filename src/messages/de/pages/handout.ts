@@ -1,11 +1,13 @@
 import type { words as english } from '#messages/en/pages/handout.ts';
 import type { Same } from '#messages/sentence.ts';
 import { words as dose } from './dose.ts';
+import { words as figures } from './figures.ts';
 import { words as warningSigns } from './warning-signs.ts';
 
 /** The plan on one page, to read or to print, in German. */
 export const words = {
   ...dose,
+  ...figures,
   ...warningSigns,
   'handout.title': 'Mein Plan auf einer Seite',
   'handout.for': '{name}, Stand {date}',

@@ -16,5 +16,4 @@ export const words = {
   'dose.pulse': 'Feel the pulse as you were shown',
   'cuff.supervised': 'Only with a clinician beside you, never alone',
   'dose.signed': 'Set by {name}.',
-  'dose.figure': 'Two drawings: 1, how it starts. 2, how it goes on. The steps below say the same.',
 } as const;

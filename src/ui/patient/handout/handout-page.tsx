@@ -35,7 +35,12 @@ const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
         <p>{t('handout.easier', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}</p>
       </>
     )}
-    <HowTo exerciseId={exercise.dose.exerciseId} instructions={exercise.instructions} />
+    <HowTo
+      exerciseId={exercise.dose.exerciseId}
+      instructions={exercise.instructions}
+      side={exercise.dose.side}
+      hasCuff={exercise.dose.method === 'occlusion'}
+    />
     {exercise.signedName ? <p className="soft">{t('dose.signed', { name: exercise.signedName })}</p> : null}
   </li>
 );
