@@ -13,7 +13,7 @@ import type { Moment } from '#core/decision/facts/judged-session.ts';
 import { nextDoses } from '#core/decision/next-doses.ts';
 import { preSessionCheck } from '#core/decision/pre-session-check.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
-import { type EngineSettingValues, type EngineVersion, engineVersions } from '#core/decision/settings.ts';
+import { type EngineSettingValues, engineVersions } from '#core/decision/settings.ts';
 import { version3 } from '#core/decision/version-3-settings.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import { dayFromNumber } from '#core/time/day.ts';
@@ -185,20 +185,10 @@ const treat = (person: PersonAtStart, settings: EngineSettingValues): Treatment 
   };
 };
 
-const withEngine = (version: EngineVersion, settings: EngineSettingValues): Arm => ({
-  id: `version-${version}`,
-  title: `Engine, version ${version}`,
-  treat: (person) => treat(person, { ...settings, 'engine-version': version }),
-});
-
-const versionThree = (settings: EngineSettingValues): Arm => ({
-  id: 'version-3',
-  title: 'Engine, settings of version 3',
-  treat: (person) => treat(person, { ...settings, ...version3 }),
-});
-
-/** One arm for each version of the rules, whatever version the settings name, and one for the set called version 3. */
-export const engineArms = (settings: EngineSettingValues): readonly Arm[] => [
-  ...engineVersions.map((version) => withEngine(version, settings)),
-  versionThree(settings),
-];
+/** One arm for each version of the rules, whatever version the settings name, and one for the choices called version 3. */
+export const engineArms = (settings: EngineSettingValues): readonly Arm[] =>
+  [...engineVersions.map((version) => ({ 'engine-version': version })), version3].map((chosen, place) => ({
+    id: `version-${place + 1}`,
+    title: `Engine, version ${place + 1}`,
+    treat: (person) => treat(person, { ...settings, ...chosen }),
+  }));
