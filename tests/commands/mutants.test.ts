@@ -41,11 +41,11 @@ describe('mutants', () => {
   });
 
   it('are tried by the tests that reach the file when they run, and by no other', () => {
-    const [dose, facts] = ['dose/steps', 'facts/facts-of-version-2'].map(
+    const [limit, facts] = ['baseline/pain-limit', 'facts/facts-of-version-2'].map(
       (name) => `tests/core/decision/${name}.test.ts`,
     );
-    const reach = reachedBy([dose!, facts!]);
-    expect(reach('src/core/decision/dose/steps.ts')).toEqual([dose]);
+    const reach = reachedBy([limit!, facts!]);
+    expect(reach('src/core/decision/baseline/propose-pain-limit.ts')).toEqual([limit]);
     expect(reach('src/core/decision/facts/morning-scores.ts')).toEqual([facts]);
     // Reached by a type alone.
     expect(reach('src/core/decision/facts/indexed-record.ts')).toEqual([]);
