@@ -75,6 +75,14 @@ const dangerView = async (access: Access, patientId: string, plan: Plan, clinic:
   danger: dangerTexts(plan, clinic),
 });
 
+const askedOf = (patient: Patient, settings: Readonly<Record<ProgrammeSettingId, number>>) => ({
+  asksSwelling: true,
+  swellingNotAsked: patient.profile?.swellingNotAsked ?? [],
+  asksStiffness: true,
+  asksTwoHours: settings['ask-two-hours'] === 1,
+  oldPageDays: settings['old-page-days'],
+});
+
 const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
@@ -95,11 +103,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     givenName: patient.givenName,
     clinic: clinicView(clinic),
     followedJoints: followed,
-    asksSwelling: true,
-    swellingNotAsked: patient.profile?.swellingNotAsked ?? [],
-    asksStiffness: true,
-    asksTwoHours: settings['ask-two-hours'] === 1,
-    oldPageDays: settings['old-page-days'],
+    ...askedOf(patient, settings),
     asksNothing: isQuiet,
     asksPregnancy: await asksPregnancy(access, patient),
     questionsWait: await questionsWaitFor(access, patient.id),
