@@ -21,7 +21,7 @@ import type { SessionDraft } from './session/draft.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';
 import { useAskedPages } from './use-asked-pages.ts';
-import { type DayView, type Moment, momentOf, viewOnDay } from './view-on-day.ts';
+import { type DayView, type Moment, momentOf, phoneDay, viewOnDay } from './view-on-day.ts';
 import { usePausedUpdates } from './worker/use-worker.ts';
 
 /** A step forward is written into the history. */
@@ -100,7 +100,7 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const outbox = useOutbox(owner, clock);
   const session = useSession(view, owner, isLocked, clock, outbox.save);
   const morning = useMorning(view, owner, isLocked, clock, outbox.save);
-  const isEarlier = session.draft ? isOfEarlierDay(session.draft, view.day, clock()) : false;
+  const isEarlier = session.draft ? isOfEarlierDay(session.draft, phoneDay(clock()), clock()) : false;
   /** A step reached by Back is told to the reducer; what has ended leads back to today. */
   const onBack = (to: Place): Place => {
     // With a cuff on no way back leads from its clock and its stop button.
@@ -118,7 +118,7 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const asked = fetched === 'missing' ? null : fetched;
   useSteps(at, 'session', session.draft?.step);
   useSteps(at, 'morning', morning.draft?.step);
-  useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null, isEarlier });
+  useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null && right.isMeasured, isEarlier });
   useWayHome(at, isEarlier && at.place.screen === 'session');
   useNewPage(`${at.place.screen} ${at.place.step}`);
   useHeadingFocus(`${at.place.screen} ${at.place.step}`);

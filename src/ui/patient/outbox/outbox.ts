@@ -5,17 +5,9 @@
  */
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import type { Encrypted } from '../phone/encrypt-entry.ts';
-
-/** A message to the clinic; it carries no answers. */
-export interface MessageEntry {
-  readonly entryId: string;
-  readonly day: string;
-  readonly text: string;
-  readonly redFlags: null;
-}
+import type { EntryKind, MessageEntry } from './entry-kinds.ts';
 
 export type Entry = SessionEntry | MorningEntry | TwoHoursEntry | MessageEntry;
-export type EntryKind = 'session' | 'morning' | 'two-hours' | 'message';
 
 export interface Saved {
   readonly entryId: string;

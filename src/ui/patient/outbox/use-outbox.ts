@@ -3,10 +3,10 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { canEncrypt, encryptEntry } from '../phone/encrypt-entry.ts';
 import { entriesUnder, entryKey, phoneStore } from '../phone/phone-store.ts';
+import type { EntryKind } from './entry-kinds.ts';
 import {
   type Effect,
   type Entry,
-  type EntryKind,
   emptyOutbox,
   type Outbox,
   type OutboxEvent,

@@ -7,6 +7,7 @@ import { type LimbSign, type SignAnswer, signsAsked } from '#core/prescribing/oc
 import { type Carer, type News, newsKinds } from '#core/record/entry-words.ts';
 import type { StopReason } from '#core/record/record.ts';
 import type { Text } from '#messages/text.ts';
+import type { TakenUp } from './taken-up.ts';
 
 /** A number, or said not to be known. */
 export type Score = number | 'unknown';
@@ -14,7 +15,6 @@ export type YesNo = boolean | 'unknown';
 
 export const news = newsKinds;
 export type { News };
-
 export interface SetDraft {
   readonly repetitions: number | null;
   /** Said to be lost, which is an answer and not a gap. */
@@ -77,7 +77,7 @@ interface ToConfirm {
   readonly from: string;
 }
 
-export interface SessionDraft {
+export interface SessionDraft extends TakenUp {
   /** Shape of this record; an older one is not read. */
   readonly shape: 1;
   readonly entryId: string;
@@ -127,14 +127,6 @@ export interface SessionDraft {
   readonly didExtra: YesNo | null;
   readonly stoppedByFlag: boolean;
   readonly endedAt: number | null;
-  /** Instant of the last answer. This and what follows is absent in drafts of an earlier release. */
-  readonly answeredAt?: number;
-  /** What the phone's clock lacked when it began, ms: its times go by one clock, whatever is measured meanwhile. */
-  readonly clockLacksMs?: number;
-  /** Step to come back to once warning signs and pain now, asked again, are answered. */
-  readonly backTo?: string | null;
-  /** Pain before, as it was said the first time; the higher of all answers goes into the record. */
-  readonly earlierPain?: Readonly<Record<string, Score>>;
 }
 
 export const emptySet: SetDraft = {

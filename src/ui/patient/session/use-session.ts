@@ -6,6 +6,7 @@ import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { draftKey } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
+import { phoneDay } from '../view-on-day.ts';
 import { beginSession } from './begin.ts';
 import type { SessionDraft } from './draft.ts';
 import { sessionEntryOf } from './entry.ts';
@@ -69,10 +70,13 @@ export const useSession = (
     },
     [view, ownerId, clock, put],
   );
-  const day = view.day;
   const send = useCallback(
-    (event: SessionEvent) => dispatch({ event, now: Math.round(clock()), day }),
-    [dispatch, clock, day],
+    (event: SessionEvent) => {
+      const now = Math.round(clock());
+      // By the clock and not by the page: a kept page may be of the day the session was begun.
+      dispatch({ event, now, day: phoneDay(now) });
+    },
+    [dispatch, clock],
   );
   useLookedAt(draft !== undefined, send);
   return { draft, send, begin, isSaved, drop };

@@ -17,10 +17,11 @@ export const usePausedUpdates = (busy: boolean) => {
   }, [busy]);
 };
 
-/** Whoever signed in dropped the page that was kept; a page that is shown is kept again for days without signal. */
-const keepOwnPage = async () => {
+/** Whoever signed in dropped the pages that were kept; they are kept again for days without signal, the last of them last. */
+const keepOwnPages = async () => {
   const { active } = await navigator.serviceWorker.ready;
-  if (!(await caches.match('/today'))) active?.postMessage('keep-page');
+  const hasAll = (await caches.match('/today')) && (await caches.match('/messages'));
+  if (!hasAll) active?.postMessage('keep-page');
 };
 
 export const useWorker = () => {
@@ -31,7 +32,7 @@ export const useWorker = () => {
       .then((found) => {
         registration = found;
         takeOver();
-        void keepOwnPage();
+        void keepOwnPages();
         found.addEventListener('updatefound', () => {
           const { installing } = found;
           installing?.addEventListener('statechange', () => {

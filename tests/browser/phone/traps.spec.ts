@@ -2,7 +2,7 @@
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { newPhone, openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequences/sequence.ts';
 import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { expectAccessible, signedIn, untilSaved, watched } from './support.ts';
+import { expectAccessible, signedIn, untilSaved, watched } from '../support.ts';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const hour = 3_600_000;
