@@ -162,20 +162,18 @@ describe('by hand with a clinic’s own figures', () => {
   });
 
   it('takes pain up to its own limit', () => {
-    const loads = [2, 3, 4].map((pain) => loadsAfter(own({ mostPain: 3 }), [during(pain)])[0]);
-    expect(loads).toEqual([10.5, 10.5, 10]);
+    expect([3, 4].map((pain) => loadsAfter(own({ mostPain: 3 }), [during(pain)])[0])).toEqual([10.5, 10]);
   });
 
   it('cuts after its own number of bad answers, and never at 0', () => {
-    const loads = [0, 1, 2, 3].map(
-      (badAnswersForCut) => loadsAfter(own({ badAnswersForCut }), [badTwice])[0],
-    );
-    expect(loads).toEqual([10.5, 8, 8, 10.5]);
+    const after = (badAnswersForCut: number) => loadsAfter(own({ badAnswersForCut }), [badTwice])[0];
+    expect([0, 1, 2, 3].map(after)).toEqual([10.5, 8, 8, 10.5]);
   });
 
   it('calls a morning bad from its own distance over usual', () => {
-    const loads = [1, 2, 3].map((badMorning) => loadsAfter(own({ badMorning }), [badTwice])[0]);
-    expect(loads).toEqual([8, 8, 10.5]);
+    expect([1, 2, 3].map((badMorning) => loadsAfter(own({ badMorning }), [badTwice])[0])).toEqual([
+      8, 8, 10.5,
+    ]);
   });
 
   it('sets usual values as often as it says', () => {
@@ -186,7 +184,6 @@ describe('by hand with a clinic’s own figures', () => {
         0,
       ),
     );
-    // Looks in weeks 1 to 11.
     expect(baselines).toEqual([2, 1, 0]);
   });
 });
@@ -231,22 +228,18 @@ describe('the oracle', () => {
     expect(bestTolerated(bySets)).toMatchObject({ loadKg: 5, sets: 4, repetitions: { low: 5 } });
   });
 
+  const pain: TrueJoint = {
+    outlook: ({ loadKg }) => ({ stimulus: loadKg, overload: Math.max(0, loadKg - 12) / 4 }),
+  };
+
   it('that allows some answer takes the best dose up to it, at it included, and the least beyond where none stays', () => {
-    const pain: TrueJoint = {
-      outlook: ({ loadKg }) => ({ stimulus: loadKg, overload: Math.max(0, loadKg - 12) / 4 }),
-    };
     expect([0, 0.25, 0.5, 1].map((allowed) => bestTolerated(pain, allowed).loadKg)).toEqual([12, 13, 14, 16]);
-    const sore: TrueJoint = { outlook: ({ loadKg }) => ({ stimulus: loadKg, overload: loadKg / 2 }) };
-    expect(bestTolerated(sore, 1).loadKg).toBe(5);
+    expect(bestTolerated(jointTaking(1), 0.01).loadKg).toBe(5);
   });
 
   it('is the first of a line of such, each allowing more', () => {
-    const pain: TrueJoint = {
-      outlook: ({ loadKg }) => ({ stimulus: loadKg, overload: Math.max(0, loadKg - 12) / 4 }),
-    };
-    const loads = frontier.map(
-      (arm) => arm.treat({ usualPain: 2, inflammatory: false }).work(firstDay, 2, pain)!.dose.loadKg,
-    );
+    const told = { usualPain: 2, inflammatory: false };
+    const loads = frontier.map((arm) => arm.treat(told).work(firstDay, 2, pain)!.dose.loadKg);
     expect(loads).toEqual([12, 13, 14, 16]);
     expect(frontier[0]).toBe(oracle);
   });

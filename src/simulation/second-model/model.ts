@@ -11,21 +11,18 @@ const streamOfType = 104_729;
 type Size = Pick<TrialSettings, 'people' | 'weeks' | 'seed'>;
 
 /** Person n of a type is the same however many are drawn and however long they are followed. */
-function* drawPeople(id: string, { people, weeks, seed }: Size): Generator<SecondPerson> {
+export const secondPeople = (id: string, { people, weeks, seed }: Size): readonly SecondPerson[] => {
   const place = secondTypes.findIndex((type) => type.id === id);
   const type = secondTypes[place];
   if (!type) throw new RangeError(`There is no type of people "${id}".`);
   const random = seeded(seed + streamOfType * (place + 1));
   const days = Math.max(...weeks) * daysOfWeek;
-  for (let person = 0; person < people; person++)
-    yield drawSecondPerson(type, days, seeded(random.below(2 ** 32)));
-}
-
-export const secondPeople = (id: string, size: Size): readonly SecondPerson[] => [...drawPeople(id, size)];
+  return Array.from({ length: people }, () => drawSecondPerson(type, days, seeded(random.below(2 ** 32))));
+};
 
 export const secondModel: PeopleModel = {
   types: secondTypes,
   *people(id, settings) {
-    for (const person of drawPeople(id, settings)) yield (arm) => followSecond(person, arm);
+    for (const person of secondPeople(id, settings)) yield (arm) => followSecond(person, arm);
   },
 };

@@ -29,19 +29,14 @@ const daysOfWeek = 7;
 const seeds = 0x1_0000_0000;
 
 /** Person n of a type is the same however many are drawn and however long they are followed. */
-function* drawPeople(
-  type: PersonType,
-  { people, weeks, seed }: Pick<TrialSettings, 'people' | 'weeks' | 'seed'>,
-): Generator<DrawnPerson> {
-  const random = seeded(seed + 7_919 * personTypes.indexOf(type));
-  const days = Math.max(...weeks) * daysOfWeek;
-  for (let person = 0; person < people; person++) yield drawPerson(type, days, seeded(random.below(seeds)));
-}
-
 export const peopleOf = (
   type: PersonType,
-  settings: Pick<TrialSettings, 'people' | 'weeks' | 'seed'>,
-): readonly DrawnPerson[] => [...drawPeople(type, settings)];
+  { people, weeks, seed }: Pick<TrialSettings, 'people' | 'weeks' | 'seed'>,
+): readonly DrawnPerson[] => {
+  const random = seeded(seed + 7_919 * personTypes.indexOf(type));
+  const days = Math.max(...weeks) * daysOfWeek;
+  return Array.from({ length: people }, () => drawPerson(type, days, seeded(random.below(seeds))));
+};
 
 /** A person who can be followed under any arm, with the same days under each. */
 type Followed = (arm: Arm) => readonly DayOfCourse[];
@@ -57,7 +52,7 @@ export const firstModel: PeopleModel = {
   *people(id, settings) {
     const type = personTypes.find((one) => one.id === id);
     if (!type) throw new RangeError(`There is no type of people "${id}".`);
-    for (const person of drawPeople(type, settings)) yield (arm) => followCourse(person, arm, settings);
+    for (const person of peopleOf(type, settings)) yield (arm) => followCourse(person, arm, settings);
   },
 };
 

@@ -62,6 +62,22 @@ const TryOwnRule = ({ answer, model, onTried }: TryProps) => (
   </section>
 );
 
+const Intro = ({ answer }: { readonly answer: InventedPeople }) => (
+  <>
+    <p>
+      <strong>{say('invented')}</strong> {say('invented-more')}
+    </p>
+    <p className="soft">
+      {say('invented-run', {
+        people: answer.people,
+        weeks: answer.weeks,
+        seed: String(answer.seed),
+        day: answer.ranOn,
+      })}
+    </p>
+  </>
+);
+
 export const InventedPeopleView = ({ answer }: { readonly answer: InventedPeople }) => {
   const [model, setModel] = useState<ModelId>('first');
   const [type, setType] = useState('all');
@@ -71,17 +87,7 @@ export const InventedPeopleView = ({ answer }: { readonly answer: InventedPeople
   return (
     <section className="stack" aria-labelledby="invented-people">
       <h2 id="invented-people">{say('invented-heading')}</h2>
-      <p>
-        <strong>{say('invented')}</strong> {say('invented-more')}
-      </p>
-      <p className="soft">
-        {say('invented-run', {
-          people: answer.people,
-          weeks: answer.weeks,
-          seed: String(answer.seed),
-          day: answer.ranOn,
-        })}
-      </p>
+      <Intro answer={answer} />
       <RadioGroup
         name="model"
         legend={say('model')}
