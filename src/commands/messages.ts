@@ -47,6 +47,7 @@ const examples: Readonly<Record<string, readonly string[]>> = {
   used: ['4 Feb'],
   weight: ['4 kg'],
   where: ['arm', 'leg'],
+  which: ['left', 'right', 'both'],
   who: ['Ines Roth'],
 };
 const numbers = [1, 3] as const;

@@ -13,7 +13,7 @@ const drawnSide = (side: WorkedSide | undefined) => (side === 'left' ? 'left' : 
 const otherThan = { left: 'right', right: 'left' } as const;
 
 const sayMove = ({ what, of }: Move, side: 'left' | 'right'): string =>
-  t(`figure.${what}`, { side: of === 'both' ? 'both' : of === 'other' ? otherThan[side] : side });
+  t(`figure.${what}`, { which: of === 'both' ? 'both' : of === 'other' ? otherThan[side] : side });
 
 const sayBody = (figure: Figure, side: 'left' | 'right'): readonly string[] => {
   const moves = movesOf(figure);
@@ -29,7 +29,7 @@ const sayBody = (figure: Figure, side: 'left' | 'right'): readonly string[] => {
 };
 
 const sayHand = ({ holds, palm, pictures }: HandFigure, side: 'left' | 'right'): readonly string[] => {
-  const sided = { side };
+  const sided = { which: side };
   return [
     t('figure.seen-hand', { pictures }),
     holds === 'weight'
