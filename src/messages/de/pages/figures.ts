@@ -172,6 +172,7 @@ export const words = {
   'figure.with-thigh-weight': 'Mit einem Gewicht auf dem Oberschenkel.',
   'figure.with-stick': 'Mit einem Stab am Rücken.',
   'figure.with-band': 'Mit einem Band.',
+  'figure.with-cuff': 'Mit einer Manschette hoch am arbeitenden Arm oder Bein.',
   'figure.with-ball': 'Mit einem weichen Ball.',
   'figure.with-towel': 'Mit einem Handtuch.',
   'figure.with-ring': 'Mit einem Ring um die Finger.',

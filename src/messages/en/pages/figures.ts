@@ -169,6 +169,7 @@ export const words = {
   'figure.with-thigh-weight': 'With a weight on the thigh.',
   'figure.with-stick': 'With a stick along the back.',
   'figure.with-band': 'With a band.',
+  'figure.with-cuff': 'With a cuff high on the limb that works.',
   'figure.with-ball': 'With a soft ball.',
   'figure.with-towel': 'With a towel.',
   'figure.with-ring': 'With a ring round the fingers.',

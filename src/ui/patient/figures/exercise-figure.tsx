@@ -55,11 +55,10 @@ const numeral = (isStacked: boolean) => (isStacked ? { x: 2 - roomForNumber, y: 
 
 /** Kept until another drawing is asked for: the page around it changes with every key. */
 const Drawing = memo(({ figure, side, hasCuff }: DrawingProps) => {
-  const pictures = isHand(figure)
-    ? picturesOfHand(figure)
-    : picturesOf(figure, hasCuff ? limbWithCuff(figure) : undefined);
+  const cuffOn = hasCuff && !isHand(figure) ? limbWithCuff(figure) : undefined;
+  const pictures = isHand(figure) ? picturesOfHand(figure) : picturesOf(figure, cuffOn);
   const { left, top, wide, high, isNumbered, isStacked, places, whole } = laidOut(pictures);
-  const said = sayFigure(figure, side);
+  const said = sayFigure(figure, side, cuffOn !== undefined);
   return (
     <svg
       className="exercise-figure"

@@ -43,5 +43,12 @@ const sayHand = ({ holds, palm, pictures }: HandFigure, side: 'left' | 'right'):
   ];
 };
 
-export const sayFigure = (figure: Figure | HandFigure, side: WorkedSide | undefined): string =>
-  (isHand(figure) ? sayHand(figure, drawnSide(side)) : sayBody(figure, drawnSide(side))).join(' ');
+export const sayFigure = (
+  figure: Figure | HandFigure,
+  side: WorkedSide | undefined,
+  hasCuffDrawn = false,
+): string =>
+  [
+    ...(isHand(figure) ? sayHand(figure, drawnSide(side)) : sayBody(figure, drawnSide(side))),
+    ...(hasCuffDrawn ? [t('figure.with-cuff')] : []),
+  ].join(' ');

@@ -55,6 +55,14 @@ describe('drawings of exercises', () => {
     expect(label(drawn('neck-press-front'))).toContain('Nothing moves.');
   });
 
+  it('say a cuff where one is drawn, and only there', () => {
+    const cuffed = (exerciseId: string) =>
+      renderToStaticMarkup(<ExerciseFigure exerciseId={exerciseId} side="right" hasCuff />);
+    expect(label(cuffed('knee-extension-seated'))).toContain('With a cuff');
+    expect(label(cuffed('wrist-bend-up'))).not.toContain('With a cuff');
+    expect(label(drawn('knee-extension-seated', 'right'))).not.toContain('With a cuff');
+  });
+
   it('say the same in German', () => {
     setLanguage({ tag: 'de', locale: 'de-DE', forms, words: german });
     expect(label(drawn('knee-extension-seated', 'left'))).toBe(
