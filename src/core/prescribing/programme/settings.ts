@@ -24,7 +24,8 @@ export const programmeSettings = [
   },
   {
     id: 'gap-first-session',
-    title: 'First session after a break (the days of rule A2): the easier one (0) or a call to the clinic first (1)',
+    title:
+      'First session after a break (the days of rule A2): the easier one (0) or a call to the clinic first (1)',
     unit: '1',
     min: 0,
     max: 1,

@@ -102,11 +102,21 @@ const About = ({ item }: { readonly item: ItemDraft }) => (
     {item.isNew ? (
       <section className="stack-close">
         <h2>{t('item.how')}</h2>
-        <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
+        <HowTo
+          exerciseId={item.dose.exerciseId}
+          instructions={item.instructions}
+          side={item.dose.side}
+          hasCuff={item.dose.method === 'occlusion'}
+        />
       </section>
     ) : (
       <Disclosure summary={t('item.how')}>
-        <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
+        <HowTo
+          exerciseId={item.dose.exerciseId}
+          instructions={item.instructions}
+          side={item.dose.side}
+          hasCuff={item.dose.method === 'occlusion'}
+        />
       </Disclosure>
     )}
     {item.cautions.length > 0 ? (

@@ -126,7 +126,12 @@ const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
         />
       ) : null}
       <Disclosure summary={t('item.how')}>
-        <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
+        <HowTo
+          exerciseId={item.dose.exerciseId}
+          instructions={item.instructions}
+          side={item.dose.side}
+          hasCuff={item.dose.method === 'occlusion'}
+        />
       </Disclosure>
     </div>
   );
