@@ -66,6 +66,8 @@ test('a warning sign on Saturday evening stays open until somebody has reached h
   const troubles = watched(office);
   await moveClock(office.context(), '2026-04-25T18:00:00+01:00');
   const [phone, hers] = await phoneOf(browser, 'patient-1');
+  // Too late in the day to change the plan; what is told is asked all the same.
+  await press(hers, 'Tell us all the same');
   await hers.locator('.scores button[value="2"]').click();
   while (!/^Do you have any of these/.test(await headingOf(hers))) await answerOne(hers);
   await hers.getByLabel(/^One calf is newly swollen/).check();

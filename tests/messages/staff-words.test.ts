@@ -79,8 +79,10 @@ describe('the words of the staff screens', () => {
       .join('\n');
 
   it('are listed, a file a place', () => {
-    const files = codeFiles('src/messages/en/staff').map((file) => path.basename(file, '.ts'));
-    expect(Object.keys(staff).sort()).toEqual(files);
+    const files = codeFiles('src/messages/en/staff').map((file) =>
+      path.relative('src/messages/en/staff', file).replace(/\.ts$/, ''),
+    );
+    expect(Object.keys(staff).sort()).toEqual(files.sort());
   });
 
   it('are each said by a screen of their place', () => {

@@ -20,7 +20,7 @@ describe('the trial', () => {
   it('no arm with at most the bad days of the oracle gains more strength than it', () => {
     const oracle = meanOf('oracle');
     const others = rows.filter((row) => row.type === 'all' && row.arm !== 'oracle');
-    expect(others).toHaveLength(6);
+    expect(others).toHaveLength(7);
     const ahead = others.filter(
       ({ outcomes }) =>
         outcomes.badDays <= oracle.badDays && outcomes.strengthPercent > oracle.strengthPercent,

@@ -66,6 +66,9 @@ const morningLine = ({ morning }: ReviewRow): readonly string[] =>
   morning
     ? [
         `Morning: pain ${morning.pain}, stiffness ${morning.stiffnessMinutes} min, swelling ${swellingText(morning)}.`,
+        ...(morning.isAsYesterday
+          ? ['Stiffness, swelling, flare and pain relief by one press: as yesterday.']
+          : []),
         ...(morning.alsoPain
           ? [`Answered more than once that morning; pain before that: ${morning.alsoPain.join(', ')}.`]
           : []),

@@ -35,6 +35,8 @@ export type MorningAnswers = { readonly [N in AnswerName]: Read<JointMorningAnsw
   readonly amended: boolean;
   /** Pain in other answers of the same morning, as from a second phone, in the order in which they came. */
   readonly alsoPain?: readonly Answered[];
+  /** All but the pain was answered by one press, "as yesterday". */
+  readonly isAsYesterday?: boolean;
 };
 
 const answered = <V>(given: V, isDoubtful: boolean): Read<V> =>
@@ -83,13 +85,14 @@ const eachAnswer = (read: (name: AnswerName) => unknown) =>
 
 const fromRow = (
   row: JointMorningAnswers,
-  { clockDoubtful, amended = false }: MorningRecord,
+  { clockDoubtful, amended = false, via }: MorningRecord,
 ): MorningAnswers => {
   return {
     ...eachAnswer((name) => answered(row[name], clockDoubtful)),
     swellingQuestion: row.swellingQuestion ?? 'absolute',
     clockDoubtful,
     amended,
+    ...(via === 'as-yesterday' ? { isAsYesterday: true } : {}),
   };
 };
 

@@ -49,8 +49,8 @@ export const staff = {
   programme,
   record,
   review,
+  'review/what-would-change': whatWouldChange,
   rules,
   screening,
-  'what-would-change': whatWouldChange,
   worklist,
 };

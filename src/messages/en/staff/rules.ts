@@ -18,7 +18,7 @@ export const words = {
   'invented-more':
     'Each way of dosing is followed on the same people with the same days, so the figures compare ways of dosing under two invented models and nothing else. A clinician decides.',
   'invented-run':
-    '{people} people of each of nine types, {weeks} weeks, seed {seed}, run on {day} with every clinic setting at its default; the settings of this clinic are not in it.',
+    '{people} people of each of nine types, {weeks} weeks, seed {seed}, run on {date} with every clinic setting at its default; the settings of this clinic are not in it.',
   model: 'Model of people',
   'model-first': 'First: pain where load goes over what the joint tolerates',
   'model-second': 'Second: made without knowing the first; soreness and strain build up',

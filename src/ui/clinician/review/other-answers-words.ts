@@ -9,7 +9,7 @@ const worded: Readonly<Record<string, string>> = words;
 
 /** A fact without words of its own is named plainly, so that no line is ever left out. */
 export const factTitle = ({ fact }: Pick<OtherAnswer, 'fact'>): string => {
-  const name = worded[fact] ?? factInWords(fact);
+  const name = worded[`fact.${fact}`] ?? factInWords(fact);
   return name.charAt(0).toUpperCase() + name.slice(1);
 };
 

@@ -72,7 +72,7 @@ const Intro = ({ answer }: { readonly answer: InventedPeople }) => (
         people: answer.people,
         weeks: answer.weeks,
         seed: String(answer.seed),
-        day: answer.ranOn,
+        date: answer.ranOn,
       })}
     </p>
   </>

@@ -21,11 +21,7 @@ export const pathOf = (kind: MarkKind): string =>
   kind === 'own' ? own : kind === 'line' ? onLine : paths[kind % paths.length]!;
 
 export const classOf = (kind: MarkKind): string =>
-  kind === 'own'
-    ? 'trial-mark trial-mark-own'
-    : kind === 'line'
-      ? 'trial-mark trial-mark-line'
-      : 'trial-mark';
+  ['trial-mark', ...(typeof kind === 'string' ? [`trial-mark-${kind}`] : [])].join(' ');
 
 export const MarkShape = ({ kind }: { readonly kind: MarkKind }) => (
   <svg className="trial-key" viewBox="-9 -9 18 18" width="18" height="18" aria-hidden="true">
