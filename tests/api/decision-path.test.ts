@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { flushReads } from '#data/audit/audit.ts';
 import { saveSettings } from '#data/clinic/clinic-settings.ts';
 import type { Store } from '#data/database/store.ts';
 import { accessOf, sessionEntry, start, twoClinics } from '#tests/support/clinic.ts';
@@ -109,6 +110,11 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     ]);
     const unknown = staff.review.whatWouldChange({ patientId, decisionId: 'another' });
     await expect(unknown).rejects.toThrow('This patient has no such decision.');
+    // It opens the record, so the opening stands in the audit.
+    await flushReads(store);
+    const read =
+      "SELECT count(*) AS n FROM audit WHERE act = 'read' AND subject = 'clinician.review.whatWouldChange'";
+    expect(store.reader.client.prepare(read).get()).not.toMatchObject({ n: 0 });
   });
 
   it('keeps a clinician’s override as a record of its own, with reason and last day, and settles the item', async () => {

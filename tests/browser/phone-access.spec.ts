@@ -121,7 +121,7 @@ test('every other page of a session, its questions asked back and its care advic
   await press(page, 'Fewer or more');
   await press(page, 'Continue');
   await look('no count typed');
-  await page.getByLabel('How many did you do?').fill('300');
+  await page.getByRole('textbox', { name: 'How many did you do?' }).fill('300');
   await press(page, 'Continue');
   await look('far more than planned');
   await press(page, 'Yes, 300');
@@ -130,7 +130,7 @@ test('every other page of a session, its questions asked back and its care advic
   await look('a set with the clock of the rest');
   await press(page, 'Another number');
   await press(page, 'Fewer or more');
-  await page.getByLabel('How many did you do?').fill('3');
+  await page.getByRole('textbox', { name: 'How many did you do?' }).fill('3');
   await press(page, 'Continue');
   await look('a set that fell short');
   await press(page, 'I feel unwell');

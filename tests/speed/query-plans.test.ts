@@ -19,6 +19,7 @@ const mayReadByClinic: readonly RegExp[] = [
   /INDEX sqlite_autoindex_audit_1 \(clinic_id=\?\)/,
   /INDEX clinic_settings_version_number \(clinic_id=\?\)/,
   /INDEX covering_clinician_by_clinic \(clinic_id=\?\)/,
+  /INDEX short_signs_approval_by_clinic \(clinic_id=\?\)/,
 ];
 
 /** A list handed over with the question is no table, and neither are the patients counted along an index. */

@@ -26,7 +26,10 @@ export const serverCaller = async () => createCaller(await requestContext());
 export const signedInPerson = async (): Promise<Person | null> => (await requestContext()).person;
 
 /** An enrolled phone is opened by its PIN; anybody else signs in with an address and a passphrase. */
-const toSignIn = async (): Promise<never> => redirect((await phoneHere()) === 'none' ? '/sign-in' : '/pin');
+const toSignIn = async (): Promise<never> => {
+  if ((await phoneHere()) === 'none') redirect('/sign-in');
+  return redirect('/pin');
+};
 
 /** The signed-in person of one of the roles; anybody else is sent to sign in or to their own start. */
 export const requirePerson = async (...roles: readonly Person['role'][]): Promise<Person> => {

@@ -158,6 +158,7 @@ describe('the record is append-only', () => {
       'screening',
       'session_joint',
       'set_log',
+      'short_signs_approval',
       'signature',
       'supervised_session',
       'training_session',

@@ -52,5 +52,6 @@ export const leave = async (keeps: boolean): Promise<void> => {
   }
   const isHeard = await endSignIn();
   if (isHeard && 'caches' in window) await caches.delete(lockName);
-  window.location.assign(isHeard ? '/sign-in' : '/today');
+  if (isHeard) window.location.assign('/sign-in');
+  else window.location.assign('/today');
 };
