@@ -46,7 +46,11 @@ const exerciseView = (
   joints: row.joints,
   dose: dose ?? easierSession ?? row.dose,
   badDay: easierSession ?? dose ?? row.badDay,
-  cautions: row.cautions.map((caution) => ({ id: caution.id, text: cautionText(caution.patient) })),
+  cautions: row.cautions.map(({ id, patient }) => ({
+    id,
+    text: cautionText(patient),
+    ...(patient.key === 'limit' ? { isLimit: true } : {}),
+  })),
   planned: weekdays === null || weekdays.includes(weekdayOf(day)),
   weekdays,
   ...rest,

@@ -102,7 +102,12 @@ export interface TodayExercise {
   readonly joints: readonly Joint[];
   readonly dose: Dose;
   readonly badDay: Dose;
-  readonly cautions: readonly { readonly id: string; readonly text: Text }[];
+  readonly cautions: readonly {
+    readonly id: string;
+    readonly text: Text;
+    /** A limit on the joint: it bounds today's dose and is never folded away. */
+    readonly isLimit?: boolean;
+  }[];
   /** Stands on the programme today; true as well when no programme has been written. */
   readonly planned: boolean;
   /** Weekdays on which it stands; null = every day, where no programme has been written and no cuff is used alone. */

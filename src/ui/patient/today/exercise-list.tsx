@@ -58,20 +58,31 @@ export const ExerciseList = ({ view }: { readonly view: TodayView }) => {
   );
 };
 
-/** The cautions of today's exercises, each said once. */
+type Cautions = readonly TodayExercise['cautions'][number][];
+
+const CautionLines = ({ cautions }: { readonly cautions: Cautions }) => (
+  <ul>
+    {cautions.map(({ id, text }) => (
+      <li key={id}>{translate(text)}</li>
+    ))}
+  </ul>
+);
+
+/** The cautions of today's exercises, each said once; a limit, which bounds today's dose, is never folded away. */
 export const CautionList = ({ view }: { readonly view: TodayView }) => {
-  const doable = new Map(
-    doableToday(view).flatMap((exercise) => exercise.cautions.map(({ id, text }) => [id, text] as const)),
-  );
-  if (doable.size === 0) return null;
+  const doable = doableToday(view);
+  const all = [...new Map(doable.flatMap(({ cautions }) => cautions.map((one) => [one.id, one]))).values()];
+  const limits = all.filter(({ isLimit }) => isLimit);
+  const others = all.filter(({ isLimit }) => !isLimit);
   return (
-    // Open while something is new; afterwards one press away, and in full on the plan.
-    <Disclosure summary={t('today.cautions')} isOpen={doableToday(view).some((one) => one.isNewDose)}>
-      <ul>
-        {[...doable].map(([id, text]) => (
-          <li key={id}>{translate(text)}</li>
-        ))}
-      </ul>
-    </Disclosure>
+    <>
+      {limits.length > 0 ? <CautionLines cautions={limits} /> : null}
+      {others.length > 0 ? (
+        // Open while something is new; afterwards one press away, and in full on the plan.
+        <Disclosure summary={t('today.cautions')} isOpen={doable.some((one) => one.isNewDose)}>
+          <CautionLines cautions={others} />
+        </Disclosure>
+      ) : null}
+    </>
   );
 };
