@@ -24,7 +24,9 @@ test('in German: reasons of decisions, the handout, a question before a visit an
   await inGerman(page, baseURL!);
   await page.goto('/history');
   const weeks = page.locator('main details');
-  await weeks.evaluateAll((all) => all.forEach((week) => week.setAttribute('open', '')));
+  await weeks.evaluateAll((all) => {
+    for (const week of all) week.setAttribute('open', '');
+  });
   await expect(page.getByText(/beim jetzigen Plan/).first()).toBeVisible();
   await look(page, 'how it went');
   await page.goto('/handout');
