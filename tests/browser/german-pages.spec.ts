@@ -23,6 +23,8 @@ test('in German: reasons of decisions, the handout, a question before a visit an
   const troubles = watched(page);
   await inGerman(page, baseURL!);
   await page.goto('/history');
+  // In German the page is made anew; what was opened before that would be closed again.
+  await expect(page.getByRole('heading', { level: 1, name: 'Wie es ging' })).toBeVisible();
   const weeks = page.locator('main details');
   await weeks.evaluateAll((all) => {
     for (const week of all) week.setAttribute('open', '');
