@@ -52,12 +52,14 @@ interface Recorded {
 }
 
 /** Whatever was ever sent is reached from the newest on, a span of weeks at a time. */
-const spanOf = (rows: readonly Recorded[], before: Day | undefined) => {
-  const days = [...new Set(rows.map(({ day }) => day))].sort();
+const spanOf = (days: readonly Day[], before: Day | undefined) => {
   const to = days.findLast((day) => before === undefined || day < before);
   if (to === undefined) return null;
   const from = addDays(to, -daysAtOnce);
-  return { from, to, earlierThan: days[0]! < from ? from : null };
+  return {
+    days: days.filter((day) => day >= from && day <= to).reverse(),
+    earlierThan: days[0]! < from ? from : null,
+  };
 };
 
 const decisionView = (
@@ -84,18 +86,15 @@ export const historyRouter = router({
         mornings: await morningsOf(access, patient.id, firstDay),
         decisions: await decisionsOf(access, patient.id, firstDay),
       };
-      const span = spanOf(Object.values(all).flat(), input?.before);
+      const recorded = [...new Set(Object.values(all).flatMap((rows) => rows.map(({ day }) => day)))].sort();
+      const span = spanOf(recorded, input?.before);
       if (!span) return { today: access.day, days: [], earlierThan: null };
       const versions = await prescriptionsOf(access, patient.id);
       const on = <R extends Recorded>(rows: readonly R[], day: Day) => rows.filter((row) => row.day === day);
-      const days = [...new Set(Object.values(all).flatMap((rows) => rows.map(({ day }) => day)))]
-        .filter((day) => day >= span.from && day <= span.to)
-        .sort()
-        .reverse();
       return {
         today: access.day,
         earlierThan: span.earlierThan,
-        days: days.map(
+        days: span.days.map(
           (day): HistoryDay => ({
             day,
             sessions: on(all.sessions, day).map((row) => ({

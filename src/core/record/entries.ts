@@ -24,6 +24,9 @@ import { stopReasons } from './record.ts';
  */
 export const entryFormat = 5;
 
+/** Of one set; more is a slip of typing. */
+export const mostRepetitions = 500;
+
 const instant = <const N extends string>(name: N) =>
   ({ name, kind: 'integer', unit: 'ms', min: 0, max: 4_102_444_800_000 }) as const;
 const text = <const N extends string>(name: N, maxLength: number) =>
@@ -76,7 +79,7 @@ export const sessionEntryFields = [
         text('prescriptionId', 64),
         text('itemId', 64),
         { name: 'set', kind: 'integer', unit: '1', min: 1, max: 30 },
-        { name: 'repetitions', kind: 'integer', unit: '{rep}', min: 0, max: 500, nullable: true },
+        { name: 'repetitions', kind: 'integer', unit: '{rep}', min: 0, max: mostRepetitions, nullable: true },
         { name: 'loadKg', kind: 'number', unit: 'kg', min: 0, max: 500, nullable: true },
         { name: 'reserve', kind: 'integer', unit: '{rep}', min: 0, max: 10, nullable: true },
         { name: 'stopReason', kind: 'enum', values: stopReasons },

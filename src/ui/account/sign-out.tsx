@@ -3,16 +3,13 @@
 import { useState } from 'react';
 import { t } from '#ui/language/words.ts';
 import { Button } from '../design-system/button.tsx';
+import { endSignIn } from './sign-in/end-sign-in.ts';
 
 export const SignOut = () => {
   const [isGoing, setGoing] = useState(false);
   const leave = async () => {
     setGoing(true);
-    await fetch('/api/auth/sign-out', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: '{}',
-    }).catch(() => null);
+    await endSignIn().catch(() => null);
     window.location.assign('/sign-in');
   };
   return (

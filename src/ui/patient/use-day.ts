@@ -120,8 +120,9 @@ export const useDay = (given: TodayView, owner: Owner) => {
   useSteps(at, 'morning', morning.draft?.step);
   useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null && right.isMeasured, isEarlier });
   useWayHome(at, isEarlier && at.place.screen === 'session');
-  useNewPage(`${at.place.screen} ${at.place.step}`);
-  useHeadingFocus(`${at.place.screen} ${at.place.step}`);
+  const page = `${at.place.screen} ${at.place.step}`;
+  useNewPage(page);
+  useHeadingFocus(page);
   usePausedUpdates(at.place.screen !== 'today');
   return {
     asked,

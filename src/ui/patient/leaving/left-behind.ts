@@ -1,8 +1,9 @@
 /** What signing out would leave on this phone or take from it, and the ways out. */
+import { endSignIn } from '#ui/account/sign-in/end-sign-in.ts';
 import { forgetSavedPages } from '#ui/account/sign-in/saved-page.ts';
 import type { Saved } from '../outbox/outbox.ts';
 import { forgetPeople } from '../phone/own-store.ts';
-import { phoneStore } from '../phone/phone-store.ts';
+import { draftsUnder, phoneStore } from '../phone/phone-store.ts';
 
 export interface LeftBehind {
   /** Begun and not finished: a session, a morning check, a message. */
@@ -10,8 +11,6 @@ export interface LeftBehind {
   /** Finished and not with the clinic. */
   readonly unsent: number;
 }
-
-const draftsUnder = ['draft:', 'morning-draft:', 'message-draft:'];
 
 export const leftBehind = async (): Promise<LeftBehind> => {
   const store = await phoneStore();
@@ -27,14 +26,9 @@ export const leftBehind = async (): Promise<LeftBehind> => {
 const lockName = 'locked';
 
 /** Whether the server has heard of it. */
-const endSignIn = async (): Promise<boolean> => {
+const isHeardOf = async (): Promise<boolean> => {
   try {
-    const answer = await fetch('/api/auth/sign-out', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: '{}',
-    });
-    return answer.status < 500;
+    return (await endSignIn()).status < 500;
   } catch {
     return false;
   }
@@ -50,7 +44,7 @@ export const leave = async (keeps: boolean): Promise<void> => {
     if (keeps) await forgetSavedPages();
     await caches.open(lockName);
   }
-  const isHeard = await endSignIn();
+  const isHeard = await isHeardOf();
   if (isHeard && 'caches' in window) await caches.delete(lockName);
   if (isHeard) window.location.assign('/sign-in');
   else window.location.assign('/today');

@@ -4,10 +4,9 @@
  * first press starts from the target, which stands beside it and is never an answer by itself.
  */
 import { useId } from 'react';
+import { mostRepetitions } from '#core/record/entries.ts';
 import { ErrorMessage } from '#ui/design-system/error-message.tsx';
 import { t } from '../words.ts';
-
-const mostRepetitions = 500;
 
 export interface CounterProps {
   readonly repetitions: number | null;

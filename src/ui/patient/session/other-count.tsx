@@ -1,12 +1,12 @@
 'use client';
 /** Another number of repetitions: the nearest ones as buttons, any other typed, or "I lost count". */
 import { useState } from 'react';
+import { mostRepetitions } from '#core/record/entries.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import { t } from '../words.ts';
 
-const mostRepetitions = 500;
 const shown = 12;
 
 export interface OtherCountProps {

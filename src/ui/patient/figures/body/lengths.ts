@@ -1,8 +1,11 @@
 /**
  * Lengths of the drawn body: shares of stature after Drillis and Contini (1966) as printed by Winter,
- * Biomechanics and Motor Control of Human Movement, figure 4.1; the shares are from memory. Where a drawing
+ * Biomechanics and Motor Control of Human Movement, figure 4.1; those of the leg are the core's, the others from memory. Where a drawing
  * needs a joint's centre and the figure gives a breadth, half of it less the flesh is ours.
  */
+import { ankleHeightShare, footLengthShare } from '#core/exercises/body/body-lengths.ts';
+import { winterLegSegments } from '#core/exercises/body/winter-segments.ts';
+
 const stature = 150;
 const share = (of: number) => of * stature;
 
@@ -13,10 +16,10 @@ export const lengths = {
   hand: share(0.108),
   /** From the wrist to the middle of a closed hand. */
   palm: share(0.045),
-  thigh: share(0.245),
-  shank: share(0.246),
-  ankleHeight: share(0.039),
-  foot: share(0.152),
+  thigh: share(winterLegSegments.thigh.lengthShare),
+  shank: share(winterLegSegments.shank.lengthShare),
+  ankleHeight: share(ankleHeightShare),
+  foot: share(footLengthShare),
   /** Hip to shoulder. */
   trunk: share(0.288),
   /** Shoulders to the middle of the head. */
