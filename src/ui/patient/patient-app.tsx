@@ -71,7 +71,7 @@ const Home = ({ at }: ScreenProps) => {
       view={view}
       runningSince={running?.beganAt ?? null}
       state={state}
-      isReady={at.asked !== null && session.draft !== undefined && morning.draft !== undefined}
+      isReady={at.isReady}
       earlier={running && at.isEarlier ? <Earlier at={at} draft={running} /> : undefined}
       onStart={(isEasierSession) =>
         go({ screen: 'session', step: session.begin(isEasierSession, at.enteredAs).step })

@@ -7,8 +7,8 @@ import { useEffect, useState } from 'react';
 
 export type AskedPages = typeof import('./asked-pages.ts');
 
-/** `null` while they are on their way, `missing` where they could not be had. */
-export const useAskedPages = (): AskedPages | 'missing' | null => {
+/** `asked` is null while they are on their way, and where they could not be had. */
+export const useAskedPages = (): { readonly asked: AskedPages | null; readonly isAskedMissing: boolean } => {
   const [pages, setPages] = useState<AskedPages | 'missing' | null>(null);
   useEffect(() => {
     const fetchPages = () =>
@@ -17,5 +17,5 @@ export const useAskedPages = (): AskedPages | 'missing' | null => {
     window.addEventListener('online', fetchPages);
     return () => window.removeEventListener('online', fetchPages);
   }, []);
-  return pages;
+  return { asked: pages === 'missing' ? null : pages, isAskedMissing: pages === 'missing' };
 };

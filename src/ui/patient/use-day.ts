@@ -90,6 +90,7 @@ const useViewOfDay = (given: TodayView, { clock, lacksMs, isMeasured }: RightClo
   return useMemo(() => viewOnDay(given, moment?.day ?? given.day, moment ?? undefined), [given, moment]);
 };
 
+/** `isReady`: the phone has been read and the pages with the questions are there; before that nothing can be begun. */
 export const useDay = (given: TodayView, owner: Owner) => {
   const right = useRightClock(given.clockOffset);
   const { clock, lacksMs } = right;
@@ -114,8 +115,7 @@ export const useDay = (given: TodayView, owner: Owner) => {
     return to;
   };
   const at = usePlace(onBack);
-  const fetched = useAskedPages();
-  const asked = fetched === 'missing' ? null : fetched;
+  const { asked, isAskedMissing } = useAskedPages();
   useSteps(at, 'session', session.draft?.step);
   useSteps(at, 'morning', morning.draft?.step);
   useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null && right.isMeasured, isEarlier });
@@ -126,7 +126,8 @@ export const useDay = (given: TodayView, owner: Owner) => {
   usePausedUpdates(at.place.screen !== 'today');
   return {
     asked,
-    isAskedMissing: fetched === 'missing',
+    isAskedMissing,
+    isReady: asked !== null && session.draft !== undefined && morning.draft !== undefined,
     view,
     clock,
     lacksMs,

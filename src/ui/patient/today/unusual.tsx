@@ -47,8 +47,7 @@ const useKnownMorning = ({ view, outbox }: DayHandle, refresh: () => void) => {
 export const Unusual = ({ at, state, onMorning }: AtDay & Pick<ExceptionsProps, 'state' | 'onMorning'>) => {
   const router = useRouter();
   useKnownMorning(at, router.refresh);
-  const isReady = at.morning.draft !== undefined;
-  const { view, lacksMs } = at;
+  const { view, lacksMs, isReady } = at;
   return isOutOfTheUsual({ view, state, lacksMs }) ? (
     <Suspense fallback={null}>
       <Exceptions
