@@ -56,6 +56,15 @@ describe('going from day to day', () => {
     expect(neighbourOf(chart.days, days[0]!, -1)).toBeNull();
     expect(neighbourOf(chart.days, days.at(-1)!, 1)).toBeNull();
   });
+
+  it('from a day outside the range goes to its nearer end, and from an empty range nowhere', () => {
+    const inside = chart.days.slice(1, -1);
+    for (const by of [1, -1] as const) {
+      expect(neighbourOf(inside, chart.days[0]!.day, by)).toBe(inside[0]);
+      expect(neighbourOf(inside, chart.days.at(-1)!.day, by)).toBe(inside.at(-1));
+      expect(neighbourOf([], chart.days[0]!.day, by)).toBeNull();
+    }
+  });
 });
 
 describe('the strip', () => {

@@ -44,6 +44,8 @@ export const ReviewChartView = ({ chart, address }: ReviewChartViewProps) => {
   // A handle moves at once; the drawing follows when there is time for it.
   const drawn = useDeferredValue(range);
   const shown = useMemo(() => zoomed(chart, drawn), [chart, drawn]);
+  // The buttons go by the range asked for, so that a press before the drawing has followed is not lost.
+  const days = useMemo(() => zoomed(chart, range).days, [chart, range]);
   const details = useMemo(() => new Map(shown.days.map((detail) => [detail.day, detail])), [shown]);
   const onMarker = useCallback((marker: DecisionMarker) => setDetail(ofMarker(marker, chart.today)), [chart]);
   const onDay = useCallback(
@@ -64,7 +66,7 @@ export const ReviewChartView = ({ chart, address }: ReviewChartViewProps) => {
         </CursorDay>
       </div>
       <RangeSelector chart={chart} range={range} onRange={setRange} address={address} />
-      <ChartDetail detail={detail} days={shown.days} onDay={(detail) => setDetail(ofDay(detail))} />
+      <ChartDetail detail={detail} days={days} onDay={(detail) => setDetail(ofDay(detail))} />
     </figure>
   );
 };

@@ -19,9 +19,13 @@ export const noDetail: Detail = {
   day: null,
 };
 
-/** The nearest day with something on it before or after the one in hand; from none, the newest. */
+/** The nearest day with something on it before or after the one in hand; from none, the newest; from outside the range, its end. */
 export const neighbourOf = (days: readonly DayDetail[], day: Day | null, by: 1 | -1): DayDetail | null => {
-  if (day === null) return days.at(-1) ?? null;
+  const first = days[0];
+  const last = days.at(-1);
+  if (!first || !last) return null;
+  if (day === null || day > last.day) return last;
+  if (day < first.day) return first;
   return (by === 1 ? days.find((one) => one.day > day) : days.findLast((one) => one.day < day)) ?? null;
 };
 
