@@ -1,6 +1,7 @@
 /** The care around a dose: every screen of it, and the papers at its end on the screen and in print. */
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { desk, expectAccessible, phone, signedIn, watched } from './support.ts';
+import { lookAtScreen } from './looks.ts';
+import { desk, expectAccessible, signedIn, watched } from './support.ts';
 
 const patientId = 'kidney-lock';
 const record = `/patients/${patientId}`;
@@ -35,23 +36,10 @@ const closedEpisode = async (context: BrowserContext, baseURL: string): Promise<
   return episodeId;
 };
 
-const looks = [
-  { scheme: 'light', size: desk },
-  { scheme: 'dark', size: phone },
-] as const;
-
 const lookAt = async (page: Page, address: string) => {
   await page.goto(address);
   await expect(page.locator('h1')).toHaveCount(1);
-  for (const { scheme, size } of looks) {
-    await page.emulateMedia({ colorScheme: scheme });
-    await page.setViewportSize(size);
-    await expectAccessible(page, `${address} ${scheme} ${size.width}`);
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect([address, size.width, overflow]).toEqual([address, size.width, 0]);
-  }
+  await lookAtScreen(page, address);
 };
 
 const screens = ['', '/episode', '/first-visit', '/pre-visit', '/appointments'].map(

@@ -65,7 +65,7 @@ test('in German: today, also without signal, a session with a cuff up to its fir
   await context.close();
 });
 
-test('every page of a session with a cuff is accessible in light, in dark and at 200 % text, with targets of 48 px and its stop button never covered', async ({
+test('every page of a session with a cuff is accessible in the look whose turn it is and narrow enough in all, with targets of 48 px and its stop button never covered', async ({
   browser,
   baseURL,
 }) => {

@@ -1,6 +1,7 @@
-/** Looks at one page of the phone: light, dark, large text, narrow window, sizes of what is pressed. */
+/** Looks at one page of the phone: schemes, large text, narrow windows, long words, sizes of what is pressed. */
 import { expect, type Page } from '@playwright/test';
-import { expectAccessible } from './support.ts';
+import { type Look, looksTaken, overflowOf, phoneLooks, shownAs } from './looks.ts';
+import { expectAccessible, phone } from './support.ts';
 
 const leastTarget = 48;
 
@@ -35,38 +36,33 @@ const coveredStops = (page: Page): Promise<readonly string[]> =>
     });
   });
 
-const overflowOf = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-
-const textAt = (page: Page, size: string) =>
-  page.evaluate((wanted) => {
-    document.documentElement.style.fontSize = wanted;
-  }, size);
-
 /** What an open keyboard leaves of the window. */
 const aboveKeyboard = 420;
 
 /** 400 % of a window 1280 px wide leaves 320. */
 const narrow = 320;
 
+const large: Look = { name: '200 %', scheme: 'dark', size: phone, textSize: '200%' };
+
 export const lookAt = async (page: Page, name: string): Promise<void> => {
   const size = page.viewportSize()!;
-  await expectAccessible(page, `${name}, light`);
   expect([name, 'too small to press', await smallTargets(page)]).toEqual([name, 'too small to press', []]);
   expect([name, 'covered', await coveredStops(page)]).toEqual([name, 'covered', []]);
+  for (const look of looksTaken(phoneLooks, name)) {
+    await shownAs(page, look, async () => {
+      await expectAccessible(page, `${name}, ${look.name}`);
+      expect([name, look.name, await overflowOf(page)]).toEqual([name, look.name, 0]);
+    });
+  }
   await page.setViewportSize({ width: narrow, height: size.height });
   expect([name, narrow, await overflowOf(page)]).toEqual([name, narrow, 0]);
   await page.setViewportSize(size);
-  await page.emulateMedia({ colorScheme: 'dark' });
-  await textAt(page, '200%');
-  await expectAccessible(page, `${name}, dark, 200 %`);
-  expect([name, '200 %', await overflowOf(page)]).toEqual([name, '200 %', 0]);
-  expect([name, 'covered at 200 %', await coveredStops(page)]).toEqual([name, 'covered at 200 %', []]);
-  await page.setViewportSize({ width: size.width, height: aboveKeyboard });
-  expect([name, 'covered, typing', await coveredStops(page)]).toEqual([name, 'covered, typing', []]);
-  await page.setViewportSize(size);
-  await textAt(page, '');
-  await page.emulateMedia({ colorScheme: 'light' });
+  await shownAs(page, large, async () => {
+    expect([name, '200 %', await overflowOf(page)]).toEqual([name, '200 %', 0]);
+    expect([name, 'covered at 200 %', await coveredStops(page)]).toEqual([name, 'covered at 200 %', []]);
+    await page.setViewportSize({ width: size.width, height: aboveKeyboard });
+    expect([name, 'covered, typing', await coveredStops(page)]).toEqual([name, 'covered, typing', []]);
+  });
 };
 
 /** Looks once at each kind of page: two sets, two joints and two figures are one kind. */

@@ -9,7 +9,7 @@ import { morningsOf } from './stored-answers.ts';
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const here = async (page: Page, look: (heading: string) => Promise<void>) => look(await headingOf(page));
 
-test('every page of the morning check is accessible in light, in dark and at 200 % text', async ({
+test('every page of the morning check is accessible in the look whose turn it is', async ({
   browser,
   baseURL,
 }) => {

@@ -2,10 +2,10 @@
  * `npm run --silent taps -- [--keep DIR]`: presses the patient's real pages in a browser along five paths and
  * prints, as JSON lines, how many presses, pages and words each took, and a line for the words of a usual day. One
  * tap is one press of a pointer. After each path the stored entry is read: a fact the engine needs that is
- * missing, or was never pressed, is a fault. `--keep` leaves the database and a picture of each press. Exit 1 when
+ * missing, or was never pressed, is a fault. `--keep` leaves the database, a picture of each press and what was read on each page. Exit 1 when
  * a bar is missed or a fact differs, 2 on wrong use.
  */
-import { copyFileSync, mkdirSync } from 'node:fs';
+import { copyFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Browser } from 'playwright-core';
 import { browserArguments, installedBrowser, noBrowserAdvice } from '../browser.mjs';
@@ -55,6 +55,7 @@ const countAll = async (browser: Browser, server: OwnServer, keep: string | null
       ...(folder ? { keep: folder } : {}),
     });
     walked.set(path.path, found);
+    if (folder) writeFileSync(`${folder}/words.json`, JSON.stringify(found.pages, null, 1));
     console.log(
       JSON.stringify({
         path: path.path,

@@ -1,0 +1,117 @@
+/**
+ * The ways one page is looked at: schemes, widths, large text, long words. A look with the accessibility
+ * checker takes seconds, so `npm test` takes one of them a page, another each day and another from page to
+ * page; `npm run accessibility` takes all. LOOKS_TURN repeats the choice of a day.
+ */
+import { expect, type Page, test } from '@playwright/test';
+import { desk, expectAccessible, phone } from './support.ts';
+
+export interface Look {
+  readonly name: string;
+  readonly scheme: 'light' | 'dark';
+  readonly size: { readonly width: number; readonly height: number };
+  readonly textSize?: '200%';
+  readonly hasLongWords?: true;
+}
+
+const small = { width: 360, height: 640 };
+
+export const phoneLooks: readonly Look[] = [
+  { name: 'light', scheme: 'light', size: phone },
+  { name: 'dark', scheme: 'dark', size: phone },
+  { name: '360 px', scheme: 'light', size: small },
+  { name: '200 % text', scheme: 'light', size: phone, textSize: '200%' },
+  { name: '200 % text, dark, 360 px', scheme: 'dark', size: small, textSize: '200%' },
+  { name: 'long words', scheme: 'light', size: phone, hasLongWords: true },
+];
+
+export const deskLooks: readonly Look[] = [
+  { name: 'light, wide', scheme: 'light', size: desk },
+  { name: 'dark, narrow', scheme: 'dark', size: phone },
+  { name: 'dark, wide', scheme: 'dark', size: desk },
+  { name: 'light, narrow', scheme: 'light', size: phone },
+  { name: '200 % text, wide', scheme: 'light', size: desk, textSize: '200%' },
+  { name: 'long words, narrow', scheme: 'light', size: phone, hasLongWords: true },
+];
+
+const dayMs = 86_400_000;
+const isWhole = process.env.LOOKS === 'whole';
+const turn = Number(process.env.LOOKS_TURN ?? Math.floor(Date.now() / dayMs));
+
+/** The looks taken at this page in this run: all by command, else one. */
+export const looksTaken = (looks: readonly Look[], page: string): readonly Look[] => {
+  if (isWhole) {
+    // All of them take longer than the walk was given.
+    test.info().setTimeout(test.info().timeout + 60_000);
+    return looks;
+  }
+  const place = [...page].reduce((sum, letter) => sum + (letter.codePointAt(0) ?? 0), turn);
+  return [looks[place % looks.length]!];
+};
+
+/** "Stay seated" → "Stayöö seatedööö". */
+const longer = (text: string): string =>
+  text.replace(/\p{L}{3,}/gu, (word) => word + 'ö'.repeat(Math.ceil(word.length / 2)));
+
+/** Every word of the page made half as long again, as in a language with long words; and put back. */
+const lengthen = async (page: Page): Promise<() => Promise<void>> => {
+  const textsOf = (change: readonly string[] | null) =>
+    page.evaluate((wanted) => {
+      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT, (node) =>
+        node.parentElement?.closest('script, style, svg') || !/\p{L}{2}/u.test(node.nodeValue ?? '')
+          ? NodeFilter.FILTER_REJECT
+          : NodeFilter.FILTER_ACCEPT,
+      );
+      const texts: string[] = [];
+      for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+        const place = texts.push(node.nodeValue ?? '') - 1;
+        if (wanted?.[place] !== undefined) node.nodeValue = wanted[place];
+      }
+      return texts;
+    }, change);
+  const before = await textsOf(null);
+  await textsOf(before.map(longer));
+  return async () => {
+    await textsOf(before);
+  };
+};
+
+/** Shows the page that way while `look` is done, and as it was after it. */
+export const shownAs = async (
+  page: Page,
+  { scheme, size, textSize, hasLongWords }: Look,
+  look: () => Promise<void>,
+): Promise<void> => {
+  const before = page.viewportSize()!;
+  const textAt = (wanted: string) =>
+    page.evaluate((text) => {
+      document.documentElement.style.fontSize = text;
+    }, wanted);
+  await page.emulateMedia({ colorScheme: scheme });
+  await page.setViewportSize(size);
+  if (textSize) await textAt(textSize);
+  const putBack = hasLongWords ? await lengthen(page) : null;
+  await look();
+  await putBack?.();
+  if (textSize) await textAt('');
+  await page.setViewportSize(before);
+  await page.emulateMedia({ colorScheme: 'light' });
+};
+
+/** What of the page is wider than its window. */
+export const overflowOf = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** A screen of the clinic in the looks of this run, and at both widths with nothing wider than the window. */
+export const lookAtScreen = async (page: Page, address: string): Promise<void> => {
+  for (const size of [desk, phone]) {
+    await page.setViewportSize(size);
+    expect([address, size.width, await overflowOf(page)]).toEqual([address, size.width, 0]);
+  }
+  for (const look of looksTaken(deskLooks, address)) {
+    await shownAs(page, look, async () => {
+      await expectAccessible(page, `${address}, ${look.name}`);
+      expect([address, look.name, await overflowOf(page)]).toEqual([address, look.name, 0]);
+    });
+  }
+};
