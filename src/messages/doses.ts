@@ -40,9 +40,20 @@ const cuffText = (dose: Dose, { say }: DoseSpeech): readonly string[] => {
   ];
 };
 
+/** Rest between the sets; nothing where there is one set. */
+export const restLines = (dose: Dose, { say }: DoseSpeech): readonly string[] =>
+  dose.sets > 1 ? [say('dose.rest', { seconds: dose.restSeconds })] : [];
+
 export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => [
   loadText(dose, speech),
   speech.say(`dose.${dose.side}`),
   ...cuffText(dose, speech),
-  ...(dose.sets > 1 ? [speech.say('dose.rest', { seconds: dose.restSeconds })] : []),
+  ...restLines(dose, speech),
+];
+
+/** What is wanted with the exercise in hand: a weight where there is one, one side where it is one, the cuff. */
+export const doseInHand = (dose: Dose, speech: DoseSpeech): readonly string[] => [
+  ...((dose.method === 'variation' ? dose.addedKg : dose.loadKg) > 0 ? [loadText(dose, speech)] : []),
+  ...(dose.side === 'both' ? [] : [speech.say(`dose.${dose.side}`)]),
+  ...cuffText(dose, speech),
 ];

@@ -1,6 +1,6 @@
 /** The care around a dose: every screen of it, and the papers at its end on the screen and in print. */
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { lookAtScreen } from './looks.ts';
+import { lookAtScreen } from './looks/looks.ts';
 import { desk, expectAccessible, signedIn, watched } from './support.ts';
 
 const patientId = 'kidney-lock';

@@ -1,6 +1,6 @@
 /** Every screen of the three users: no accessibility violation, no script error, nothing wider than its window. */
 import { expect, test } from '@playwright/test';
-import { lookAtScreen } from './looks.ts';
+import { lookAtScreen } from './looks/looks.ts';
 import { desk, expectAccessible, signedIn, watched } from './support.ts';
 
 const clinicianScreens = [

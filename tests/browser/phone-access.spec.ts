@@ -6,7 +6,7 @@ import { pages as german } from '#messages/de/pages.ts';
 import type { PlainWordKey } from '#ui/language/words.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
-import { lookOnce } from './phone-looks.ts';
+import { lookOnce } from './looks/phone-looks.ts';
 import { expectAccessible, watched } from './support.ts';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
@@ -177,8 +177,10 @@ test('another language and pounds: the whole page follows, also without signal',
 }) => {
   const context = await phoneOf(browser, baseURL!, 'patient-7');
   const page = await openWithWorker(context);
+  await page.getByText('More', { exact: true }).click();
   await page.getByText('Language and weights').click();
   await page.getByLabel('Pounds (lb)').check();
+  await page.getByText('More', { exact: true }).click();
   await page.getByText('Language and weights').click();
   await page.getByLabel('Deutsch').check();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Hallo');

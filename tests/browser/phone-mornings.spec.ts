@@ -3,7 +3,7 @@ import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { lookOnce } from './phone-looks.ts';
+import { lookOnce } from './looks/phone-looks.ts';
 import { morningsOf } from './stored-answers.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');

@@ -4,7 +4,7 @@ import { type Browser, expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/team/phone-sequences/stored.ts';
 import { answerAll, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { lookAt } from './phone-looks.ts';
+import { lookAt } from './looks/phone-looks.ts';
 import { twoHoursOf } from './stored-answers.ts';
 import { moveClock, signedIn, watched } from './support.ts';
 

@@ -14,4 +14,8 @@ export const doseTitle = (dose: Dose): string => doses.doseTitle(dose, speech);
 
 export const loadText = (dose: Dose): string => doses.loadText(dose, speech);
 
+export const doseInHand = (dose: Dose): readonly string[] => doses.doseInHand(dose, speech);
+
+export const restLines = (dose: Dose): readonly string[] => doses.restLines(dose, speech);
+
 export const doseLines = (dose: Dose): readonly string[] => doses.doseLines(dose, speech);

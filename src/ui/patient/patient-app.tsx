@@ -3,7 +3,7 @@
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
-import { lazy, Suspense, useCallback, useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { type DayState, dayState, hasArrived } from './day-state.ts';
 import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
@@ -13,20 +13,14 @@ import { hasCuffIn } from './questions/flag-list.ts';
 import type { Score, SessionDraft } from './session/draft.ts';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
+import { More } from './today/more.tsx';
 import { QuestionsMissing } from './today/questions-missing.tsx';
 import { TodayPage } from './today/today-page.tsx';
 import { Earlier, Unusual } from './today/unusual.tsx';
-import { QuestionsWait, SeldomLinks } from './today/visit-links.tsx';
+import { QuestionsWait } from './today/visit-links.tsx';
 import type { AskedPages } from './use-asked-pages.ts';
 import { type DayHandle, useDay } from './use-day.ts';
 import { useWorker } from './worker/use-worker.ts';
-
-/** Where they cannot be had the page does without: nothing of the day hangs on them. */
-const SeldomNeeded = lazy(() =>
-  import('./today/seldom-needed.tsx')
-    .then((file) => ({ default: file.SeldomNeeded }))
-    .catch(() => ({ default: () => null })),
-);
 
 export interface PatientAppProps {
   readonly view: TodayView;
@@ -93,14 +87,7 @@ const Home = ({ at }: ScreenProps) => {
           <Unusual at={at} state={state} onMorning={() => beginMorning(view.day, state.morningToChange)} />
         </>
       }
-      foot={
-        <>
-          <Suspense fallback={null}>
-            <SeldomNeeded who={at.enteredAs} onChoose={at.setEnteredAs} />
-          </Suspense>
-          <SeldomLinks />
-        </>
-      }
+      foot={<More who={at.enteredAs} onChoose={at.setEnteredAs} />}
     >
       <SavedEntries at={at} />
     </TodayPage>

@@ -21,11 +21,16 @@ const read = `(() => {
       .map((node) => node.textContent)
       .join(' ')
       .trim();
+  // What is said to a screen reader alone is not seen.
+  const seen = (one) => {
+    const copy = [...one.querySelectorAll('.visually-hidden')];
+    return copy.reduce((text, hidden) => text.replace(hidden.innerText, ''), one.innerText);
+  };
   const texts = [...main.querySelectorAll('h1, h2, h3, h4, p, li, dt, dd, legend, label, .choice-text')];
   return {
     sentences: texts.filter((one) => shown(one) && !left(one)).map(own).filter((text) => text !== ''),
-    labels: [...main.querySelectorAll(pressed)].filter(shown).map((one) => one.innerText.trim()),
-    visible: main.innerText,
+    labels: [...main.querySelectorAll(pressed)].filter(shown).map((one) => seen(one).trim()),
+    visible: seen(main),
   };
 })()`;
 

@@ -50,6 +50,7 @@ export const words = {
   'rest.reserve-3': 'Noch 3',
   'rest.reserve-4': 'Noch 4',
   'rest.reserve-5': 'Noch 5 oder mehr',
+  'rest.or-more': 'oder mehr',
   'session.pause': 'Später weiter',
   'wrong.button': 'Mir ist nicht gut',
   'cuff.beside': 'Ist jetzt eine Physiotherapeutin oder ein Physiotherapeut neben Ihnen?',

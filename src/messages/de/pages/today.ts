@@ -3,6 +3,7 @@ import type { Same } from '#messages/sentence.ts';
 
 /** Today’s page, in German. */
 export const words = {
+  'today.more': 'Mehr',
   'today.title': 'Hallo {name}',
   'today.list-title': 'Ihre Übungen heute',
   'today.start': 'Training beginnen',

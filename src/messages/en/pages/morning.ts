@@ -24,7 +24,7 @@ export const words = {
   'morning.flare': 'Is this a flare in your {joint}?',
   'morning.flare-hint': 'Clearly worse than your usual days, and it stays that way.',
   'morning.relief': 'Have you taken extra pain relief since yesterday?',
-  'morning.done': 'Your morning check is done.',
+  'morning.done': 'Morning check done.',
   'two-hours.caption': 'Two hours after',
   'two-hours.pain': 'How is the pain in your {joint} now?',
   'two-hours.done': 'Thank you. That was all.',

@@ -47,6 +47,7 @@ export const words = {
   'rest.reserve-3': '3 more',
   'rest.reserve-4': '4 more',
   'rest.reserve-5': '5 or more',
+  'rest.or-more': 'or more',
   'session.pause': 'Go on later',
   'wrong.button': 'I feel unwell',
   'cuff.beside': 'Is a clinician beside you now?',

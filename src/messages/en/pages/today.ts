@@ -1,5 +1,6 @@
 /** Today’s page. */
 export const words = {
+  'today.more': 'More',
   'today.title': 'Hello {name}',
   'today.list-title': 'Your exercises today',
   'today.start': 'Start the session',
@@ -27,7 +28,7 @@ export const words = {
   'today.contact-emergency': 'Your last answers show that you need care at once. Call {emergency} now.',
   'today.contact-same-day': 'We need to talk about your last answers today. Ring {clinic} on {phone}.',
   'today.contact-routine': 'Your clinic wants to talk to you. It will ring you, or you can ring {phone}.',
-  'today.morning-done': 'Your morning check is done.',
+  'today.morning-done': 'Morning check done.',
   'today.morning-change': 'Change my answers',
   'today.late-title': 'Yesterday’s morning check',
   'today.late': 'It is still open. You can answer it now. If you don’t remember, leave it.',

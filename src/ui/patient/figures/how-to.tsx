@@ -1,4 +1,4 @@
-/** How to do an exercise: drawn where it helps, and in steps. The drawings come when one is shown. */
+/** How to do an exercise: drawn, and in steps. The drawings come when one is shown. */
 import { lazy, Suspense } from 'react';
 import type { WorkedSide } from '#core/exercises/exercise.ts';
 import type { Text } from '#messages/text.ts';
@@ -11,23 +11,26 @@ const Figure = lazy(() =>
     .catch(() => ({ default: () => null })),
 );
 
-export interface HowToProps {
+export interface DrawnProps {
   readonly exerciseId: string;
-  readonly instructions: readonly (Text | string)[];
   /** The side it is prescribed for; left out, the right side is drawn. */
   readonly side?: WorkedSide | undefined;
   readonly hasCuff?: boolean | undefined;
 }
 
-export const HowTo = ({ exerciseId, instructions, side, hasCuff }: HowToProps) => (
-  <>
+/** Keeps its room while it comes, so that nothing under it moves away from a thumb. */
+export const Drawn = (props: DrawnProps) => (
+  <div className="drawn">
     <Suspense fallback={null}>
-      <Figure exerciseId={exerciseId} side={side} hasCuff={hasCuff} />
+      <Figure {...props} />
     </Suspense>
-    <ol>
-      {instructions.map(translate).map((text) => (
-        <li key={text}>{text}</li>
-      ))}
-    </ol>
-  </>
+  </div>
+);
+
+export const Steps = ({ instructions }: { readonly instructions: readonly (Text | string)[] }) => (
+  <ol>
+    {instructions.map(translate).map((text) => (
+      <li key={text}>{text}</li>
+    ))}
+  </ol>
 );

@@ -9,7 +9,7 @@ import './words.ts';
 import { doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { HowTo } from '../figures/how-to.tsx';
+import { Drawn, Steps } from '../figures/how-to.tsx';
 import { flagOptions, hasCuffIn } from '../questions/flag-list.ts';
 
 /** "On Monday, Wednesday, Friday." */
@@ -35,12 +35,12 @@ const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
         <p>{t('handout.easier', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}</p>
       </>
     )}
-    <HowTo
+    <Drawn
       exerciseId={exercise.dose.exerciseId}
-      instructions={exercise.instructions}
       side={exercise.dose.side}
       hasCuff={exercise.dose.method === 'occlusion'}
     />
+    <Steps instructions={exercise.instructions} />
     {exercise.signedName ? <p className="soft">{t('dose.signed', { name: exercise.signedName })}</p> : null}
   </li>
 );

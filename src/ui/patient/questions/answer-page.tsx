@@ -10,6 +10,10 @@ import { t } from '#ui/language/words.ts';
 interface Answer<V> {
   readonly value: V;
   readonly label: string;
+  /** Shown large in place of the label, which stays its name. */
+  readonly figure?: number | undefined;
+  /** Stands small under the figure. */
+  readonly under?: string | undefined;
   /** "I don't know" and the like: dashed, apart from the others. */
   readonly isApart?: boolean;
 }
@@ -18,6 +22,8 @@ interface AnswersProps<V> {
   readonly answers: readonly Answer<V>[];
   readonly given?: V | null;
   readonly onAnswer: (value: V) => void;
+  /** Short answers, three to a row. */
+  readonly isInRows?: boolean;
 }
 
 const classOf = (isApart = false, isGiven = false) =>
@@ -26,18 +32,27 @@ const classOf = (isApart = false, isGiven = false) =>
     .join(' ');
 
 /** The answers of the question whose heading has the id "question". */
-const Answers = <V extends string | number | boolean>({ answers, given, onAnswer }: AnswersProps<V>) => (
+const Answers = <V extends string | number | boolean>({
+  answers,
+  given,
+  onAnswer,
+  isInRows,
+}: AnswersProps<V>) => (
   // biome-ignore lint/a11y/useSemanticElements: a fieldset holds fields; these are buttons.
-  <div role="group" aria-labelledby="question" className="answers">
-    {answers.map(({ value, label, isApart }) => (
+  <div role="group" aria-labelledby="question" className={isInRows ? 'answers answers-rows' : 'answers'}>
+    {answers.map(({ value, label, figure, under, isApart }) => (
       <button
         key={String(value)}
         type="button"
         value={String(value)}
         className={classOf(isApart, given === value)}
         onClick={() => onAnswer(value)}
+        {...(figure === undefined
+          ? {}
+          : { 'aria-label': given === value ? `${label}, ${t('ask.given')}` : label })}
       >
-        {label}
+        {figure === undefined ? label : <span className="score-figure figure">{figure}</span>}
+        {under ? <span className="score-word">{under}</span> : null}
         {given === value ? <span className="answer-before">{t('ask.given')}</span> : null}
       </button>
     ))}
@@ -75,7 +90,12 @@ export const AnswerPage = <V extends string | number | boolean>(props: AnswerPag
     <Question caption={props.caption}>{props.question}</Question>
     {props.hint ? <p className="field-hint">{props.hint}</p> : null}
     {props.children}
-    <Answers answers={props.answers} given={props.given} onAnswer={props.onAnswer} />
+    <Answers
+      answers={props.answers}
+      given={props.given}
+      onAnswer={props.onAnswer}
+      isInRows={props.isInRows}
+    />
     <WaysBack />
   </div>
 );

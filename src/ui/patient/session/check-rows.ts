@@ -6,7 +6,6 @@ import { weightText } from '#ui/language/weight-text.ts';
 import { missing, scoreText, yesNoText } from '../questions/answers-in-words.ts';
 import { t, translate } from '../words.ts';
 import { type ItemDraft, type LimbAnswer, type News, type SessionDraft, setOf } from './draft.ts';
-import { signFormOf } from './sign-form.ts';
 import { asksLoad, partsOf, reachedSets, signOf, stepsOf } from './steps.ts';
 
 export interface CheckRow {
@@ -37,13 +36,11 @@ const newsText = (list: readonly News[] | null): string =>
 const lineText = (item: ItemDraft): string => {
   const sets = Array.from({ length: reachedSets(item) }, (_, index) => {
     const { repetitions } = setOf(item, index + 1);
-    return repetitions === null
-      ? t('check.set-unknown', { set: index + 1 })
-      : t('check.set', { set: index + 1, repetitions });
+    return repetitions === null ? t('check.set-unknown') : String(repetitions);
   });
   if (sets.length === 0) return t('check.no-sets');
   const load = !asksLoad(item) ? [] : [item.loadKg === null ? missing() : weightText(item.loadKg)];
-  return [...sets, ...load].join('. ');
+  return [sets.join(', '), ...load].join(' · ');
 };
 
 const limbText = (answer: LimbAnswer | undefined): string =>
@@ -69,11 +66,11 @@ const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => 
   const named = { joint };
   switch (partsOf(step).name) {
     case 'before':
-      return { step, name: t('before.pain', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('check.pain-before', named), value: scoreText(draft.scores[step]) };
     case 'during':
-      return { step, name: t('after.during', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('check.highest', named), value: scoreText(draft.scores[step]) };
     case 'after':
-      return { step, name: t('after.after', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('check.pain-now', named), value: scoreText(draft.scores[step]) };
     default:
       return { step, name: t('after.gave-way', named), value: yesNoText(draft.gaveWay[joint]) };
   }
@@ -81,7 +78,7 @@ const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => 
 
 const sureText = (
   answer: boolean | null | undefined,
-  yes: 'usual.yes' | 'right.yes',
+  yes: 'ask.yes' | 'check.right-yes',
   no: 'usual.no' | 'right.no',
 ): string => (answer == null ? missing() : t(answer ? yes : no));
 
@@ -92,7 +89,7 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
     case 'flags-before':
       return {
         step,
-        name: t(signFormOf(draft, 'before') === 'short' ? 'flags.short' : 'flags.before'),
+        name: t('check.signs'),
         value: flagsText(draft.flagsBefore),
       };
     case 'flags-during':
@@ -100,9 +97,9 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
     case 'other-joint':
       return { step, name: t('before.other-joint'), value: yesNoText(draft.otherJointWorse) };
     case 'usual':
-      return { step, name: t('usual.title'), value: sureText(draft.isUsual, 'usual.yes', 'usual.no') };
+      return { step, name: t('check.usual'), value: sureText(draft.isUsual, 'ask.yes', 'usual.no') };
     case 'statement':
-      return { step, name: t('right.title'), value: sureText(draft.isRight, 'right.yes', 'right.no') };
+      return { step, name: t('check.right'), value: sureText(draft.isRight, 'check.right-yes', 'right.no') };
     case 'relief':
       return { step, name: t('before.relief'), value: yesNoText(draft.relief) };
     case 'news':
@@ -113,7 +110,7 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
     case 'limb-later':
       return limbRow(draft.items[item]!, step);
     case 'burn':
-      return { step, name: t('after.burn'), value: scoreText(draft.scores.burn) };
+      return { step, name: t('check.burn'), value: scoreText(draft.scores.burn) };
     case 'cuff':
       return { step, name: t('after.cuff'), value: scoreText(draft.scores.cuff) };
     case 'extra':

@@ -1,100 +1,38 @@
 'use client';
-/** One exercise before its first set: how, how much, which weight. */
+/** One exercise before its first set: drawn, how much, which weight. */
 import { useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
-import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
-import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
-import { NumberField } from '#ui/design-system/number-field.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { readNumber } from '#ui/design-system/read-number.ts';
-import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
-import { numberText } from '#ui/language/text-of-time.ts';
-import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/language/weight-text.ts';
-import { HowTo } from '#ui/patient/figures/how-to.tsx';
+import { doseInHand, doseTitle, restLines } from '#ui/language/dose-text.ts';
+import { weightText } from '#ui/language/weight-text.ts';
+import { Drawn, Steps } from '#ui/patient/figures/how-to.tsx';
 import { t, translate } from '#ui/patient/words.ts';
 import { PainLimits } from '../../questions/pain-limit.tsx';
 import { type ItemDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
-import { asksLoad } from '../steps.ts';
+import { asksLoad, didWork } from '../steps.ts';
+import { OtherWeight } from './other-weight.tsx';
 import type { PageProps } from './page-props.ts';
-
-/** The record takes no more. */
-const mostKg = 500;
-
-/** A tenth over the plan is where the clinic hears of it as well. */
-const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
-
-const loadProblem = (typed: string): Problem | null => {
-  const read = readNumber(typed);
-  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('item.load-number') };
-  const loadKg = kilogramsOf(read);
-  return loadKg < 0 || loadKg > mostKg
-    ? { field: 'load-kg', text: t('item.load-range', { weight: weightText(mostKg) }) }
-    : null;
-};
-
-interface OtherWeightProps {
-  readonly item: ItemDraft;
-  readonly onTake: (loadKg: number) => void;
-}
-
-/** Typed, and asked about once where it is far over the plan. */
-const OtherWeight = ({ item, onTake }: OtherWeightProps) => {
-  const plannedKg = plannedLoadKg(item.dose);
-  const given = item.loadKg;
-  const [typed, setTyped] = useState(
-    given === null || given === plannedKg ? '' : numberText(Number(weightFigure(given))),
-  );
-  const [sure, setSure] = useState<number | null>(null);
-  const [problem, setProblem] = useState<Problem | null>(null);
-  const take = () => {
-    const found = loadProblem(typed);
-    setProblem(found);
-    if (found) return;
-    const loadKg = kilogramsOf(readNumber(typed) ?? 0);
-    if (isFarOver(loadKg, plannedKg) && loadKg !== given) setSure(loadKg);
-    else onTake(loadKg);
-  };
-  return (
-    <>
-      <ErrorSummary problems={problem ? [problem] : []} />
-      <NumberField
-        name="load-kg"
-        label={t('item.load-other-label')}
-        unit={weightUnit()}
-        error={problem?.text}
-        value={typed}
-        onChange={(event) => setTyped(event.target.value)}
-      />
-      {sure === null ? (
-        <Button isLarge isWide onClick={take}>
-          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
-        </Button>
-      ) : (
-        <ConfirmQuestion
-          question={t('item.load-sure', { weight: weightText(sure) })}
-          yes={t('item.load-sure-yes', { weight: weightText(sure) })}
-          no={t('item.load-sure-no')}
-          onYes={() => onTake(sure)}
-          onNo={() => setSure(null)}
-        >
-          <p>{t('item.load-sure-note')}</p>
-        </ConfirmQuestion>
-      )}
-    </>
-  );
-};
 
 const Dose = ({ item }: { readonly item: ItemDraft }) => (
   <div>
     <p className="dose figure">{doseTitle(item.dose)}</p>
     <ul className="dose-lines">
-      {doseLines(item.dose).map((text) => (
+      {doseInHand(item.dose).map((text) => (
         <li key={text}>{text}</li>
       ))}
     </ul>
   </div>
+);
+
+const HowTo = ({ item }: { readonly item: ItemDraft }) => (
+  <>
+    <Steps instructions={item.instructions} />
+    {restLines(item.dose).map((text) => (
+      <p key={text}>{text}</p>
+    ))}
+  </>
 );
 
 const About = ({ item }: { readonly item: ItemDraft }) => (
@@ -102,21 +40,11 @@ const About = ({ item }: { readonly item: ItemDraft }) => (
     {item.isNew ? (
       <section className="stack-close">
         <h2>{t('item.how')}</h2>
-        <HowTo
-          exerciseId={item.dose.exerciseId}
-          instructions={item.instructions}
-          side={item.dose.side}
-          hasCuff={item.dose.method === 'occlusion'}
-        />
+        <HowTo item={item} />
       </section>
     ) : (
       <Disclosure summary={t('item.how')}>
-        <HowTo
-          exerciseId={item.dose.exerciseId}
-          instructions={item.instructions}
-          side={item.dose.side}
-          hasCuff={item.dose.method === 'occlusion'}
-        />
+        <HowTo item={item} />
       </Disclosure>
     )}
     {item.cautions.length > 0 ? (
@@ -131,7 +59,14 @@ const About = ({ item }: { readonly item: ItemDraft }) => (
   </>
 );
 
-const Leaving = ({ item, index, send }: { item: ItemDraft; index: number; send: PageProps['send'] }) =>
+interface LeavingProps extends Pick<PageProps, 'send'> {
+  readonly item: ItemDraft;
+  readonly index: number;
+  /** Work was done before it: what was done can be sent. */
+  readonly canFinish: boolean;
+}
+
+const Leaving = ({ item, index, send, canFinish }: LeavingProps) =>
   item.sets.length > 0 || isCuffOn(item) ? null : (
     <div className="actions-quiet">
       {item.isEasierSession ? null : (
@@ -142,9 +77,11 @@ const Leaving = ({ item, index, send }: { item: ItemDraft; index: number; send: 
       <Button tone="quiet" onClick={() => send({ type: 'leave-out', item: index })}>
         {t('item.skip')}
       </Button>
-      <Button tone="quiet" onClick={() => send({ type: 'finish-here' })}>
-        {t('item.finish')}
-      </Button>
+      {canFinish ? (
+        <Button tone="quiet" onClick={() => send({ type: 'finish-here' })}>
+          {t('item.finish')}
+        </Button>
+      ) : null}
     </div>
   );
 
@@ -184,15 +121,20 @@ export const ItemPage = ({ draft, item: index, send }: PageProps) => {
   };
   const number = draft.items.indexOf(item) + 1;
   return (
-    <div className="stack">
+    <div className="stack exercise-page">
       <PageHeading caption={t('session.caption', { number, of: draft.items.length })}>
         {translate(item.title)}
       </PageHeading>
+      <Drawn
+        exerciseId={item.dose.exerciseId}
+        side={item.dose.side}
+        hasCuff={item.dose.method === 'occlusion'}
+      />
       <PainLimits lookups={draft.painLookups.filter(({ joint }) => item.joints.includes(joint))} />
       <Dose item={item} />
       <Start item={item} onTake={take} />
       <About item={item} />
-      <Leaving item={item} index={index} send={send} />
+      <Leaving item={item} index={index} send={send} canFinish={didWork(draft)} />
     </div>
   );
 };

@@ -17,10 +17,15 @@ const ReserveQuestion = ({ draft, item: index, set, send, clock }: PageProps) =>
     <>
       <RestBand item={item} set={set} clock={clock} />
       <AnswerPage<Score>
-        caption={translate(item.title)}
         question={t('rest.reserve')}
+        isInRows
         answers={[
-          ...reserves.map((value) => ({ value, label: t(`rest.reserve-${value}`) })),
+          ...reserves.map((value) => ({
+            value,
+            label: t(`rest.reserve-${value}`),
+            figure: value === 0 ? undefined : value,
+            under: value === 5 ? t('rest.or-more') : undefined,
+          })),
           { value: 'unknown', label: t('ask.unknown'), isApart: true },
         ]}
         given={setOf(item, set).reserve}

@@ -5,7 +5,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { HowTo } from '#ui/patient/figures/how-to.tsx';
+import { Drawn, Steps } from '#ui/patient/figures/how-to.tsx';
 import { t, translate } from '#ui/patient/words.ts';
 import { type ItemDraft, setOf, targetOf } from '../draft.ts';
 import { OtherCount } from '../other-count.tsx';
@@ -86,6 +86,21 @@ const Ways = ({ item, set, onCount, onOther, onStop }: WaysProps) => {
   );
 };
 
+/** The movement drawn, how often, and how near to the end. */
+const Wanted = ({ item, set }: { readonly item: ItemDraft; readonly set: number }) => {
+  const { exerciseId, side, method } = item.dose;
+  const effort = effortText(item);
+  return (
+    <>
+      <Drawn exerciseId={exerciseId} side={side} hasCuff={method === 'occlusion'} />
+      <div>
+        <p className="set-target figure">{targetText(item, set)}</p>
+        {effort ? <p>{effort}</p> : null}
+      </div>
+    </>
+  );
+};
+
 const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
   const item = draft.items[index]!;
   const [asks, setAsks] = useState<'planned' | 'other' | number>('planned');
@@ -93,12 +108,10 @@ const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
     if (repetitions !== null) send({ type: 'count', item: index, set, repetitions });
     send({ type: 'set-done', item: index, set, lostCount: repetitions === null, now: clock() });
   };
-  const effort = effortText(item);
   return (
-    <div className="stack set">
+    <div className="stack exercise-page">
       <Heading item={item} set={set} />
-      <p className="set-target figure">{targetText(item, set)}</p>
-      {effort ? <p>{effort}</p> : null}
+      <Wanted item={item} set={set} />
       <Pulse item={item} set={set} />
       {asks === 'planned' ? (
         <Ways
@@ -125,14 +138,11 @@ const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
           onNo={() => setAsks('other')}
         />
       ) : null}
-      <Disclosure summary={t('item.how')}>
-        <HowTo
-          exerciseId={item.dose.exerciseId}
-          instructions={item.instructions}
-          side={item.dose.side}
-          hasCuff={item.dose.method === 'occlusion'}
-        />
-      </Disclosure>
+      {set === 1 ? (
+        <Disclosure summary={t('item.how')}>
+          <Steps instructions={item.instructions} />
+        </Disclosure>
+      ) : null}
     </div>
   );
 };

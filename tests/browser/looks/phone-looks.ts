@@ -1,7 +1,7 @@
 /** Looks at one page of the phone: schemes, large text, narrow windows, long words, sizes of what is pressed. */
 import { expect, type Page } from '@playwright/test';
+import { expectAccessible, phone } from '../support.ts';
 import { type Look, looksTaken, overflowOf, phoneLooks, shownAs } from './looks.ts';
-import { expectAccessible, phone } from './support.ts';
 
 const leastTarget = 48;
 

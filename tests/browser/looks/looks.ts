@@ -4,7 +4,7 @@
  * page; `npm run accessibility` takes all. LOOKS_TURN repeats the choice of a day.
  */
 import { expect, type Page, test } from '@playwright/test';
-import { desk, expectAccessible, phone } from './support.ts';
+import { desk, expectAccessible, phone } from '../support.ts';
 
 export interface Look {
   readonly name: string;
@@ -25,7 +25,7 @@ export const phoneLooks: readonly Look[] = [
   { name: 'long words', scheme: 'light', size: phone, hasLongWords: true },
 ];
 
-export const deskLooks: readonly Look[] = [
+const deskLooks: readonly Look[] = [
   { name: 'light, wide', scheme: 'light', size: desk },
   { name: 'dark, narrow', scheme: 'dark', size: phone },
   { name: 'dark, wide', scheme: 'dark', size: desk },

@@ -1,0 +1,78 @@
+'use client';
+/** A weight other than planned: typed, and asked about once where it is far over the plan. */
+import { useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
+import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
+import { NumberField } from '#ui/design-system/number-field.tsx';
+import { readNumber } from '#ui/design-system/read-number.ts';
+import { numberText } from '#ui/language/text-of-time.ts';
+import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/language/weight-text.ts';
+import { t } from '#ui/patient/words.ts';
+import { type ItemDraft, plannedLoadKg } from '../draft.ts';
+
+/** The record takes no more. */
+const mostKg = 500;
+
+/** A tenth over the plan is where the clinic hears of it as well. */
+const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
+
+const loadProblem = (typed: string): Problem | null => {
+  const read = readNumber(typed);
+  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('item.load-number') };
+  const loadKg = kilogramsOf(read);
+  return loadKg < 0 || loadKg > mostKg
+    ? { field: 'load-kg', text: t('item.load-range', { weight: weightText(mostKg) }) }
+    : null;
+};
+
+interface OtherWeightProps {
+  readonly item: ItemDraft;
+  readonly onTake: (loadKg: number) => void;
+}
+
+export const OtherWeight = ({ item, onTake }: OtherWeightProps) => {
+  const plannedKg = plannedLoadKg(item.dose);
+  const given = item.loadKg;
+  const [typed, setTyped] = useState(
+    given === null || given === plannedKg ? '' : numberText(Number(weightFigure(given))),
+  );
+  const [sure, setSure] = useState<number | null>(null);
+  const [problem, setProblem] = useState<Problem | null>(null);
+  const take = () => {
+    const found = loadProblem(typed);
+    setProblem(found);
+    if (found) return;
+    const loadKg = kilogramsOf(readNumber(typed) ?? 0);
+    if (isFarOver(loadKg, plannedKg) && loadKg !== given) setSure(loadKg);
+    else onTake(loadKg);
+  };
+  return (
+    <>
+      <ErrorSummary problems={problem ? [problem] : []} />
+      <NumberField
+        name="load-kg"
+        label={t('item.load-other-label')}
+        unit={weightUnit()}
+        error={problem?.text}
+        value={typed}
+        onChange={(event) => setTyped(event.target.value)}
+      />
+      {sure === null ? (
+        <Button isLarge isWide onClick={take}>
+          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
+        </Button>
+      ) : (
+        <ConfirmQuestion
+          question={t('item.load-sure', { weight: weightText(sure) })}
+          yes={t('item.load-sure-yes', { weight: weightText(sure) })}
+          no={t('item.load-sure-no')}
+          onYes={() => onTake(sure)}
+          onNo={() => setSure(null)}
+        >
+          <p>{t('item.load-sure-note')}</p>
+        </ConfirmQuestion>
+      )}
+    </>
+  );
+};
