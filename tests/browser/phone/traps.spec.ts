@@ -141,7 +141,7 @@ test('signing out asks where something is unfinished, and without signal locks t
   await press(page, 'Start the session');
   await untilSaved(page);
   await context.setOffline(true);
-  await press(page, 'Go on later');
+  await press(page, 'Back');
   await press(page, 'Sign out');
   await expect(page.getByRole('heading', { name: 'Something you began is not finished' })).toBeVisible();
   await expectAccessible(page, 'signing out');

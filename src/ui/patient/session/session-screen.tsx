@@ -72,6 +72,9 @@ const pages: Readonly<Record<StepName, ComponentType<PageProps>>> = {
 /** Pages of work, on which "I feel unwell" stands at the foot. */
 const work: readonly StepName[] = ['item', 'cuff-on', 'set', 'stop', 'rest', 'limb', 'limb-later'];
 
+/** A question is left by Back, or with the phone; every answer stands. Work is left by a way of its own. */
+const canPause = (name: StepName): boolean => name === 'offer' || (work.includes(name) && name !== 'rest');
+
 export interface SessionScreenProps {
   readonly draft: SessionDraft;
   readonly clinic: PageProps['clinic'];
@@ -138,15 +141,15 @@ export const SessionScreen = (props: SessionScreenProps) => {
       <Page key={draft.step} {...page} />
       <div className="session-foot">
         {work.includes(name) ? (
-          <Button tone="plain" isWide onClick={() => send({ type: 'unwell' })}>
+          <Button tone="plain" onClick={() => send({ type: 'unwell' })}>
             {t('wrong.button')}
           </Button>
         ) : null}
-        {cuffIndex >= 0 ? null : (
+        {cuffIndex < 0 && canPause(name) ? (
           <Button tone="quiet" onClick={props.onHome}>
             {t('session.pause')}
           </Button>
-        )}
+        ) : null}
       </div>
       {cuffIndex >= 0 && name !== 'cuff-off' ? (
         <CuffBar draft={draft} index={cuffIndex} clock={clock} wall={wall} send={send} />

@@ -128,7 +128,7 @@ const Start = (props: TodayPageProps) => {
   if (doableToday(view).length === 0) return <Nothing view={view} />;
   return (
     <section className="start stack-close">
-      <PainLimits lookups={view.painLookups} />
+      {isMorningDue ? null : <PainLimits lookups={view.painLookups} />}
       <Button
         tone={isMorningDue ? 'plain' : 'primary'}
         isLarge
