@@ -8,7 +8,7 @@ export const highUsualPain: LongStory = {
   id: 'high-usual-pain',
   who: 'Weaver, 55, rheumatoid arthritis of the knees, quiet disease',
   shows:
-    'With a personal ceiling of 7 and a band of one point a person at 5 can go on; a bad week still eases.',
+    'With an acceptable pain limit of 7 and a band of one point a person at 5 can go on; a bad week still eases.',
   joint: 'left-knee',
   inflammatory: true,
   stiffness: 40,

@@ -19,9 +19,9 @@ export const readDecision = async (page: Page) => {
   const decision = page.getByRole('article').first();
   await expect(decision.getByRole('heading', { level: 3 })).toContainText('Ease back');
   // Rule, what was observed, threshold, source.
-  const rule = decision.locator('.reason', { hasText: 'P2 Pain over the personal ceiling' });
+  const rule = decision.locator('.reason', { hasText: 'P2 Pain over the acceptable pain limit' });
   await expect(rule).toContainText('Found: peak 6, pain ceiling 5');
-  await expect(rule).toContainText('Threshold: highest pain over the personal ceiling');
+  await expect(rule).toContainText('Threshold: highest pain over the acceptable pain limit');
   await expect(rule).toContainText('Ageberg');
   await expect(decision).toContainText('applies at once, within the signed dose');
   await expect(page.locator('svg.recharts-surface').first()).toBeVisible();

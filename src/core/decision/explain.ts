@@ -78,7 +78,7 @@ const effectInWords = ({ effect }: Reason): string =>
     .filter(Boolean)
     .join(', ');
 
-/** One line of the trace: "P2 Pain over the personal ceiling. Found: … Threshold: … Says: … Effect: …" */
+/** One line of the trace: "P2 Pain over the acceptable pain limit. Found: … Threshold: … Says: … Effect: …" */
 export const explainToClinician = (reason: Reason): string => {
   const found = Object.entries(reason.observed)
     .map(([name, value]) => `${inWords(name)} ${shown(value)}`)

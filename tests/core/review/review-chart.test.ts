@@ -50,7 +50,7 @@ describe('the marks', () => {
     const reason = {
       rule: 'P2',
       observed: { peak: 6, painCeiling: 5 },
-      threshold: 'highest pain over the personal ceiling',
+      threshold: 'highest pain over the acceptable pain limit',
       support: 'ageberg-2010',
       effect: { decision: 'ease-back' as const },
     };

@@ -145,11 +145,11 @@ describe('the letter', () => {
       joint: 'right-knee',
       decision: 'ease-back',
       day: '2026-04-20',
-      reasons: [{ rule: 'P5', threshold: 'worst pain over the ceiling of 5' }],
+      reasons: [{ rule: 'P2', threshold: 'worst pain over the limit of 5' }],
       answer: null,
     } as const;
     expect(letter({ decisions: [decision] })).toContain(
-      'right knee, 20 Apr 2026: ease back; P5 (worst pain over the ceiling of 5). No clinician answered it.',
+      'right knee, 20 Apr 2026: ease back; P2 (worst pain over the limit of 5). No clinician answered it.',
     );
     const answer = { kind: 'override', decision: 'hold', reason: 'Seen', by: 'Closer' } as const;
     expect(letter({ decisions: [{ ...decision, answer }] })).toContain(

@@ -1,7 +1,7 @@
 import { describeRule } from '../thresholds.ts';
 
 describeRule('P2', {
-  'pain over the personal ceiling eases back and asks for the easier session': {
+  'pain over the acceptable pain limit eases back and asks for the easier session': {
     versions: [1, 2],
     cases: [
       [{ painDuring: 5 }, false],
