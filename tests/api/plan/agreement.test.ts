@@ -13,7 +13,7 @@ import { sendMorning, sendSession } from '#tests/support/sore-knee.ts';
 import { freshStore } from '#tests/support/store.ts';
 import { allNo } from '#tests/support/working-patient.ts';
 
-const records = rounds(60, 200);
+const records = rounds(25, 200);
 const hour = 3_600_000;
 const episode = {
   diagnoses: ['Knee osteoarthritis'],

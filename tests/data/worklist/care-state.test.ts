@@ -156,7 +156,7 @@ describe('the worklist over the care around the dose', () => {
         await rebuildWorklist(later);
         expect(await shown()).toEqual(before);
       }),
-      { seed: drawSeed, numRuns: rounds(20, 80) },
+      { seed: drawSeed, numRuns: rounds(10, 80) },
     );
     const ours = ['danger-passed', 'event-review', 'pre-visit-answers', 'limit-ended', 'break-over'];
     expect(ours.filter((kind) => !seen.has(kind))).toEqual([]);

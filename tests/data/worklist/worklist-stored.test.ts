@@ -242,7 +242,7 @@ describe('the worklist kept on write is the one a rebuild would find', () => {
       expect(await listed(at())).toEqual(before);
       store.close();
     });
-    await fc.assert(property, { seed: drawSeed, numRuns: rounds(15, 60) });
+    await fc.assert(property, { seed: drawSeed, numRuns: rounds(8, 60) });
     // The histories reach the items that a session alone brings up, not only the common ones.
     expect([...seen]).toEqual(
       expect.arrayContaining([

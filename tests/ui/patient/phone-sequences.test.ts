@@ -29,7 +29,7 @@ import { sessionReducer } from '#ui/patient/session/session-reducer.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
 import { exercise, today, weightDose } from './views.ts';
 
-const runs = rounds(1000, 5000);
+const runs = rounds(400, 5000);
 const day = dayAt(start, zone);
 
 let store: Store;
