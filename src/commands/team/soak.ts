@@ -1,7 +1,8 @@
 /**
  * `npm run soak -- [--sequences N] [--minutes N] [--seed N]`: sessions on a phone in a browser under drawn
- * moves (answer, back, reload, no signal, signal, close and open again, send again, and the server stopped
- * and started in the middle), 200 of them unless told otherwise. Each has to stand in the file exactly once.
+ * moves (answer, back, reload, no signal, signal, close and open again, send again, the server stopped and
+ * started in the middle, half an hour away, a clock a day ahead, a second phone, signing out without signal),
+ * work with a cuff included, 200 of them unless told otherwise. Each has to stand in the file exactly once.
  * With minutes it stops after that time and the next run of the same seed goes on from there. Exit 1 when a
  * sequence fails, 2 on wrong use.
  */
@@ -11,13 +12,14 @@ import { build } from '../build.mjs';
 import { CannotGoOn } from '../say.mjs';
 import { readNumbers } from './check-monotonic.ts';
 import { moveClock, type OwnServer, ownServer } from './phone-sequences/own-server.ts';
+import { pin, pinPhoneOf } from './phone-sequences/pin-phone.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
 import { forgetSoak, type SoakProgress, saveSoak, soakedSoFar } from './phone-sequences/soak-progress.ts';
 import { sessionsOf, storedTwice } from './phone-sequences/stored.ts';
 
 const usage = 'Use: npm run soak -- [--sequences N] [--minutes N] [--seed N]';
-/** People of the demo clinic with a session to do. */
-const people = ['patient-1', 'patient-2', 'patient-3', 'patient-5', 'patient-8'] as const;
+/** People of the demo clinic with a session to do; the last has a cuff. */
+const people = ['patient-1', 'patient-2', 'patient-3', 'patient-5', 'patient-8', 'patient-4'] as const;
 const dayMs = 86_400_000;
 /** From a Monday: most of them train on Monday, Wednesday and Friday. */
 const daysOn = [2, 2, 3];
@@ -34,10 +36,11 @@ const openBrowser = async (): Promise<Browser> => {
 
 const playOne = async (browser: Browser, server: OwnServer, who: string, run: SoakProgress) => {
   const seed = run.nextSeed++;
-  const context = await phoneOf(browser, server.address, who);
+  const context = await pinPhoneOf(browser, server, who);
+  const phone = { browser, context, pin, second: () => phoneOf(browser, server.address, who) };
   try {
     const before = sessionsOf(server.file, who).length;
-    if (!(await playSequence(context, drawSequence(seed, true), server))) {
+    if (!(await playSequence(context, drawSequence(seed, true), server, phone))) {
       run.idle += 1;
       return;
     }

@@ -2,7 +2,9 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { demoPassphrase } from '#demo/clinic.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
+import { setClockOff, withMovableClock } from './clock.ts';
 import type { OwnServer } from './own-server.ts';
+import { type Phone, type Trouble, troubles } from './trouble.ts';
 import { answerAll, answerOne, headingOf } from './walk.ts';
 
 const phoneSize = { width: 390, height: 844 };
@@ -51,7 +53,10 @@ const moves = [
 ] as const;
 /** Drawn besides where the server is the sequence's own. */
 const serverMoves = ['stop-server', 'start-server'] as const;
-type Move = (typeof moves)[number] | (typeof serverMoves)[number];
+const troubleMoves = Object.keys(troubles) as readonly Trouble[];
+/** They need the server: one that stands still is started first. */
+const needsServer: readonly Move[] = ['second-phone', 'sign-out'];
+type Move = (typeof moves)[number] | (typeof serverMoves)[number] | Trouble;
 
 /** A server that may be stopped and started in the middle. */
 export type Stoppable = Pick<OwnServer, 'start' | 'stop'>;
@@ -59,8 +64,21 @@ export type Stoppable = Pick<OwnServer, 'start' | 'stop'>;
 interface Hand {
   readonly context: BrowserContext;
   readonly server?: Stoppable;
+  /** Left out where nothing befalls the phone. */
+  readonly phone?: Phone;
   page: Page;
 }
+
+const befalls =
+  (trouble: Trouble) =>
+  async ({ phone, page, context, server }: Hand): Promise<void> => {
+    if (!phone) return;
+    if (needsServer.includes(trouble)) {
+      await context.setOffline(false);
+      await server?.start();
+    }
+    await troubles[trouble](phone, page);
+  };
 
 /** The session goes on where it stood, or was ended before the page was left. */
 const goOn = async (page: Page): Promise<void> => {
@@ -91,6 +109,10 @@ const acts: Readonly<Record<Move, (hand: Hand) => Promise<unknown>>> = {
   },
   'stop-server': async ({ server }) => server?.stop(),
   'start-server': async ({ server }) => server?.start(),
+  late: befalls('late'),
+  'day-ahead': befalls('day-ahead'),
+  'second-phone': befalls('second-phone'),
+  'sign-out': befalls('sign-out'),
 };
 
 /** Buttons wake once the phone's store has been read; a session that was left then opens by itself. */
@@ -130,7 +152,7 @@ export interface Sequence {
 export const drawSequence = (seed: number, hasServer = false): Sequence => {
   const random = seeded(seed);
   const length = 8 + random.below(10);
-  const drawn: readonly Move[] = hasServer ? [...moves, ...serverMoves] : moves;
+  const drawn: readonly Move[] = hasServer ? [...moves, ...serverMoves, ...troubleMoves] : moves;
   return { seed, moves: Array.from({ length }, () => random.pick(drawn)) };
 };
 
@@ -139,8 +161,10 @@ export const playSequence = async (
   context: BrowserContext,
   { moves: list }: Sequence,
   server?: Stoppable,
+  phone?: Phone,
 ): Promise<boolean> => {
-  const hand: Hand = { context, server, page: await openWithWorker(context) };
+  await withMovableClock(context);
+  const hand: Hand = { context, server, phone, page: await openWithWorker(context) };
   const start = () => hand.page.getByRole('button', { name: 'Start the session' });
   await untilReady(hand.page);
   if ((await start().count()) === 0) return false;
@@ -152,6 +176,8 @@ export const playSequence = async (
   }
   await context.setOffline(false);
   await server?.start();
+  await setClockOff(hand.page, 0);
+  await context.unroute('**/healthz');
   await hand.page.goto('/today');
   await untilReady(hand.page);
   // What was begun is still there: open, waiting to be gone on with, or ended and saved.
