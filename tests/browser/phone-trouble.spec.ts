@@ -89,6 +89,6 @@ test('a phone without room says so in the middle of the session, and what it cou
   await answerAll(page);
   await expect(notSaved).toBeVisible();
   await page.reload();
-  await expect(page.getByText('It is saved on this phone and will be sent to the clinic.')).toBeVisible();
+  await expect(page.getByText('It is saved on this phone.')).toBeVisible();
   await context.close();
 });

@@ -80,7 +80,7 @@ const session = (step: string, from = onlyWeight): ReactElement => (
     asksPregnancy
     clock={clock}
     send={nothing}
-    hasArrived={false}
+    arrival="kept"
     onHome={nothing}
   />
 );
@@ -105,7 +105,7 @@ const morning = (step: string): ReactElement => (
     hasCuff
     clock={clock}
     send={nothing}
-    hasArrived
+    arrival="stored"
     onAmend={nothing}
     onHome={nothing}
   />
@@ -123,7 +123,10 @@ const weightSteps = [
   'offer',
   'item:0',
   'set:0:1',
+  'stop-count:0:1',
   'stop:0:1',
+  'stop-pain:0:1:right-knee',
+  'stop-next:0:1',
   'rest:0:1',
   'during:right-knee',
   'after:right-knee',

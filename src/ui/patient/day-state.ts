@@ -1,7 +1,7 @@
 /** What today's page says of the day, from the clinic's view and from what this phone keeps. Pure. */
 import { morningsAsked } from '#core/prescribing/programme/urine-question.ts';
 import { addDays } from '#core/time/day.ts';
-import type { Saved } from './outbox/outbox.ts';
+import type { Outbox, Saved } from './outbox/outbox.ts';
 import { type DayView, momentOf } from './view-on-day.ts';
 
 const twoHoursMs = 2 * 60 * 60 * 1000;
@@ -111,5 +111,12 @@ export const dayState = (view: Asked, entries: readonly Saved[], now: number): D
   };
 };
 
-export const hasArrived = (entries: readonly Saved[], entryId: string): boolean =>
-  entries.some((saved) => saved.entryId === entryId && saved.status === 'stored');
+/** Where an entry is: at the clinic, or on this phone, where nothing goes on before somebody signs in again. */
+export type Arrival = 'stored' | 'kept' | 'signed-out';
+
+export const arrivalOf = ({ entries, isSignedOut }: Outbox, entryId: string): Arrival =>
+  entries.some((saved) => saved.entryId === entryId && saved.status === 'stored')
+    ? 'stored'
+    : isSignedOut
+      ? 'signed-out'
+      : 'kept';

@@ -5,7 +5,7 @@
  */
 import { useCallback, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import { type DayState, dayState, hasArrived } from './day-state.ts';
+import { arrivalOf, type DayState, dayState } from './day-state.ts';
 import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
@@ -111,7 +111,7 @@ const RunningSession = ({ at, pages, draft }: Running) => {
       asksPregnancy={at.view.asksPregnancy}
       clock={clock}
       send={at.session.send}
-      hasArrived={hasArrived(at.outbox.state.entries, draft.entryId)}
+      arrival={arrivalOf(at.outbox.state, draft.entryId)}
       onHome={() => at.go(home)}
     />
   );
@@ -140,7 +140,7 @@ const Morning = ({ at }: ScreenProps) =>
       hasCuff={hasCuffIn(at.view.exercises)}
       clock={at.clock}
       send={at.morning.send}
-      hasArrived={hasArrived(at.outbox.state.entries, at.morning.draft.entryId)}
+      arrival={arrivalOf(at.outbox.state, at.morning.draft.entryId)}
       onAmend={() => amendMorning(at)}
       onHome={() => at.go(home)}
     />

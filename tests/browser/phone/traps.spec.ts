@@ -106,7 +106,7 @@ test('plan, history and messages open without signal; a message typed there surv
   await expect(page.getByText(/^Kept on this phone\. It goes/)).toBeVisible();
   await expectAccessible(page, 'a message that waits');
   await page.reload();
-  await expect(page.getByText('1 message waits on this phone for a signal.')).toBeVisible();
+  await expect(page.getByText('1 message on this phone has not been sent yet.')).toBeVisible();
   await expect(field).toHaveValue('');
   await context.setOffline(false);
   await page.reload();

@@ -15,11 +15,11 @@ const textOf = (html: string) => html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, '
 const places = [
   [
     'the end of a session that has arrived',
-    <DonePage key="sent" draft={begin()} clinic={clinic} hasArrived onHome={nothing} />,
+    <DonePage key="sent" draft={begin()} clinic={clinic} arrival="stored" onHome={nothing} />,
   ],
   [
     'the end of a session that waits on the phone',
-    <DonePage key="kept" draft={begin()} clinic={clinic} hasArrived={false} onHome={nothing} />,
+    <DonePage key="kept" draft={begin()} clinic={clinic} arrival="kept" onHome={nothing} />,
   ],
   [
     'signing in where the clinic is known',

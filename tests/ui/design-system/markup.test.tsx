@@ -243,7 +243,7 @@ describe('care advice', () => {
         flags={flags}
         clinic={today().clinic}
         isCuffOn={isCuffOn}
-        hasArrived={false}
+        arrival="kept"
         onHome={nothing}
       />,
     );

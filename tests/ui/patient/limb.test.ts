@@ -44,19 +44,19 @@ describe('two minutes after release', () => {
       'limb:0:3',
     ]);
     const usual = play(off, ...first('usual', 'usual', 'usual'));
-    expect(usual.step).toBe('stop:0:1');
+    expect(usual.step).toBe('stop-count:0:1');
     expect(sent(usual)).toEqual([{ ...look, pulse: 'usual', pulseState: 'asked' }]);
   });
 
   it('a pulse that was not shown by the prescription is not asked, and goes out as not asked', () => {
     const usual = play(released(cuffDose), ...first('usual', 'usual'));
-    expect(usual.step).toBe('stop:0:1');
+    expect(usual.step).toBe('stop-count:0:1');
     expect(sent(usual)).toEqual([{ ...look, pulse: null, pulseState: 'not-asked' }]);
   });
 
   it('“I was not shown how” is no answer about the pulse: missing, never as usual', () => {
     const draft = play(released(withPulse), ...first('usual', 'usual', 'not-shown'));
-    expect(draft.step).toBe('stop:0:1');
+    expect(draft.step).toBe('stop-count:0:1');
     expect(sent(draft)).toEqual([{ ...look, pulse: null, pulseState: 'not-shown' }]);
   });
 
@@ -82,7 +82,7 @@ describe('asked again', () => {
   it('all as usual goes on, and both looks are sent', () => {
     const later = (sign: Sign) => answered(sign, 'usual', true);
     const back = play(waiting, ...later('colour'), ...later('feeling'), ...later('pulse'));
-    expect(back.step).toBe('stop:0:1');
+    expect(back.step).toBe('stop-count:0:1');
     expect(sent(back)).toEqual([
       { ...look, pulse: 'not-usual', pulseState: 'asked' },
       { ...look, moment: 'later', pulse: 'usual', pulseState: 'asked' },

@@ -44,7 +44,7 @@ const sessionPage = (step: string, painLookups: readonly PainLookup[]) =>
       asksPregnancy={false}
       clock={() => 1_000_000}
       send={nothing}
-      hasArrived={false}
+      arrival="kept"
       onHome={nothing}
     />,
   );

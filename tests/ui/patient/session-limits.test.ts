@@ -145,6 +145,6 @@ describe('a cuff', () => {
       sign: name,
       answer: 'usual',
     });
-    expect(play(off, sign('colour'), next, sign('feeling'), next).step).toBe('stop:0:1');
+    expect(play(off, sign('colour'), next, sign('feeling'), next).step).toBe('stop-count:0:1');
   });
 });

@@ -6,7 +6,8 @@ import { holdsIn } from '#tests/support/holds.ts';
 import type { SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
-import { partsOf, stepsOf } from '#ui/patient/session/steps.ts';
+import { partsOf } from '#ui/patient/session/step-names.ts';
+import { stepsOf } from '#ui/patient/session/steps.ts';
 import { began, begin, next, none, play } from './session-play.ts';
 
 const anyEvent: fc.Arbitrary<SessionEvent> = fc.oneof(

@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest';
 import '#ui/patient/asked-words.ts';
 import { checkRows, neededStep } from '#ui/patient/session/check-rows.ts';
-import { pressed } from '#ui/patient/session/counter.tsx';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
 import {
@@ -149,17 +148,9 @@ describe('answers', () => {
 describe('a set', () => {
   const atSet = play(begin(onlyWeight), ...eligibility, { type: 'load', item: 0, loadKg: 4 }, next);
 
-  it('starts without a count; the first press on plus gives the target and on minus one less', () => {
+  it('starts without a count', () => {
     expect(atSet.step).toBe('set:0:1');
     expect(atSet.items[0]?.sets).toEqual([]);
-    expect(pressed(null, 15, 1)).toBe(15);
-    expect(pressed(null, 15, -1)).toBe(14);
-    expect(pressed(15, 15, 1)).toBe(16);
-  });
-
-  it('never counts under 0 or over 500', () => {
-    expect(pressed(0, 15, -1)).toBe(0);
-    expect(pressed(500, 15, 1)).toBe(500);
   });
 
   it.each([
@@ -194,6 +185,7 @@ describe('a set', () => {
       { type: 'count', item: 0, set: 2, repetitions: 4 },
       { type: 'set-stopped', item: 0, set: 2, now: began },
       { type: 'stop-reason', item: 0, set: 2, reason: 'joint-pain' },
+      { type: 'hurt', item: 0, set: 2, joint: 'right-knee', score: 4 },
       { type: 'stop-done', item: 0, set: 2, isLeft: true },
     );
     expect(stopped.step).toBe('flags-during');

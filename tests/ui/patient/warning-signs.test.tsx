@@ -54,7 +54,7 @@ describe('a warning sign', () => {
     expect(redFlagClasses.emergency).toContain(id);
     expect(labelOf(id)).toMatch(/face droops.*speech is slurred.*one side of your body/);
     expect(
-      textOf(<CareAdvice flags={[id]} clinic={clinic} isCuffOn={false} hasArrived onHome={nothing} />),
+      textOf(<CareAdvice flags={[id]} clinic={clinic} isCuffOn={false} arrival="stored" onHome={nothing} />),
     ).toContain('Stop. Call 112 now');
     await speak('de');
     expect(labelOf(id)).toMatch(/Gesicht hängt.*undeutlich.*Körperhälfte/);
@@ -96,7 +96,14 @@ describe('the sign after a cuff', () => {
       asksUrine: false,
       enteredAs: null,
     });
-    const shared = { clinic, hasCuff, clock: () => 0, send: nothing, hasArrived: false, onHome: nothing };
+    const shared = {
+      clinic,
+      hasCuff,
+      clock: () => 0,
+      send: nothing,
+      arrival: 'kept' as const,
+      onHome: nothing,
+    };
     const exercises = hasCuff ? withCuff : without;
     const lists = [
       ...(['list', 'short'] as const).map((signForm) => (
@@ -132,7 +139,7 @@ describe('the short question', () => {
         asksPregnancy={false}
         clock={() => 0}
         send={nothing}
-        hasArrived={false}
+        arrival="kept"
         onHome={nothing}
       />,
     );
@@ -182,7 +189,7 @@ describe('what may be new before a session', () => {
         asksPregnancy={asksPregnancy}
         clock={() => 0}
         send={nothing}
-        hasArrived={false}
+        arrival="kept"
         onHome={nothing}
       />,
     );
@@ -221,12 +228,18 @@ describe('whom to ring when nobody answers', () => {
     ['the handout', () => <HandoutPage view={today()} />],
     [
       'advice after a sign of the same day',
-      () => <CareAdvice flags={sameDay} clinic={clinic} isCuffOn={false} hasArrived onHome={nothing} />,
+      () => <CareAdvice flags={sameDay} clinic={clinic} isCuffOn={false} arrival="stored" onHome={nothing} />,
     ],
     [
       'advice after a sign for the clinic',
       () => (
-        <CareAdvice flags={['locked-joint']} clinic={clinic} isCuffOn={false} hasArrived onHome={nothing} />
+        <CareAdvice
+          flags={['locked-joint']}
+          clinic={clinic}
+          isCuffOn={false}
+          arrival="stored"
+          onHome={nothing}
+        />
       ),
     ],
   ];
@@ -239,7 +252,7 @@ describe('whom to ring when nobody answers', () => {
 
   it('can be rung by one touch, after the clinic and before the emergency number', () => {
     const html = renderToStaticMarkup(
-      <CareAdvice flags={sameDay} clinic={clinic} isCuffOn={false} hasArrived onHome={nothing} />,
+      <CareAdvice flags={sameDay} clinic={clinic} isCuffOn={false} arrival="stored" onHome={nothing} />,
     );
     const places = ['tel:01234', 'tel:0209130166', 'tel:112'].map((number) => html.indexOf(number));
     expect(places.every((place) => place >= 0)).toBe(true);
@@ -252,7 +265,7 @@ describe('whom to ring when nobody answers', () => {
         flags={sameDay}
         clinic={{ ...clinic, urgentNumber: clinic.emergencyNumber }}
         isCuffOn={false}
-        hasArrived
+        arrival="stored"
         onHome={nothing}
       />,
     );

@@ -12,7 +12,6 @@ const press = (page: Page, name: string | RegExp) => page.getByRole('button', { 
 
 /** The controls of a page, read in one go: asking for each by itself would take most of a session's time. */
 interface Seen {
-  readonly labels: readonly string[];
   readonly buttons: readonly string[];
   readonly hasScores: boolean;
 }
@@ -21,7 +20,6 @@ const seenOn = (page: Page): Promise<Seen> =>
   page.evaluate(() => {
     const main = document.querySelector('main');
     return {
-      labels: [...(main?.querySelectorAll('label') ?? [])].map((label) => label.textContent.trim()),
       buttons: [...(main?.querySelectorAll('button') ?? [])].map(
         (button) => button.getAttribute('aria-label') ?? button.textContent.trim(),
       ),
@@ -29,20 +27,12 @@ const seenOn = (page: Page): Promise<Seen> =>
     };
   });
 
-const hasLabel = (label: string | RegExp) => (seen: Seen) =>
-  seen.labels.some((one) => (typeof label === 'string' ? one === label : label.test(one)));
 const hasButton = (name: RegExp) => (seen: Seen) => seen.buttons.some((one) => name.test(one));
 
 interface Way {
   readonly sign: (seen: Seen) => boolean;
   readonly act: (page: Page, answers: Answers) => Promise<void>;
 }
-
-/** Where the mark does not come, as on a phone that is busy with a server that came back, a person taps again. */
-const tick = async (page: Page, label: string | RegExp): Promise<void> => {
-  const box = page.getByLabel(label, { exact: true });
-  await box.check().catch(() => box.check());
-};
 
 /** Presses the answer of this name: an answer goes on by itself. */
 const answer = (name: RegExp): Way => ({ sign: hasButton(name), act: (page) => press(page, name) });
@@ -72,13 +62,9 @@ const ways: readonly Way[] = [
   answer(/^No, neither/),
   answer(/^No$/),
   answer(/^None of these$/),
-  {
-    sign: hasLabel('My muscles were tired'),
-    act: async (page) => {
-      await tick(page, 'My muscles were tired');
-      await press(page, /^(Leave out the rest|Continue)/);
-    },
-  },
+  answer(/^I lost count$/),
+  answer(/^My muscles were tired$/),
+  answer(/^Leave out the rest/),
   answer(onward),
 ];
 

@@ -76,6 +76,8 @@ export const words = {
   'done.stored': 'Ihre Praxis hat Ihre Antworten.',
   'done.kept':
     'Ihre Antworten sind auf diesem Telefon gespeichert. Sie werden an die Praxis gesendet, sobald es Netz gibt.',
+  'done.signed-out':
+    'Ihre Antworten sind auf diesem Telefon gespeichert. Melden Sie sich zum Senden wieder an.',
   'done.morning': 'Nächste Frage: morgen früh.',
   'done.two-hours': 'In zwei Stunden fragen wir noch einmal nach dem Schmerz.',
   'done.dark-urine':

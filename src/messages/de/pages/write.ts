@@ -13,12 +13,13 @@ export const words = {
   'write.empty': 'Schreiben Sie zuerst Ihre Nachricht.',
   'write.sent': 'Gesendet. Jemand in Ihrer Praxis wird sie lesen.',
   'write.kept': 'Auf diesem Telefon gespeichert. Sie geht an Ihre Praxis, sobald es Netz gibt.',
+  'write.kept-signed-out': 'Auf diesem Telefon gespeichert. Melden Sie sich zum Senden wieder an.',
   'write.not-kept':
     'Auf diesem Telefon ist kein Platz dafür. Lassen Sie diese Seite offen oder rufen Sie in der Praxis an.',
   'write.waits': {
     by: 'count',
-    one: '1 Nachricht wartet auf diesem Telefon auf Netz.',
-    other: '{count} Nachrichten warten auf diesem Telefon auf Netz.',
+    one: '1 Nachricht auf diesem Telefon ist noch nicht gesendet.',
+    other: '{count} Nachrichten auf diesem Telefon sind noch nicht gesendet.',
   },
   'write.conversation': 'Was Sie und Ihre Praxis geschrieben haben',
   'write.none-yet': 'Noch nichts.',

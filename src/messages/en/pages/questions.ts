@@ -65,6 +65,7 @@ export const words = {
   'done.stored': 'Your clinic has your answers.',
   'done.kept':
     'Your answers are saved on this phone. They will be sent to the clinic as soon as there is a signal.',
+  'done.signed-out': 'Your answers are saved on this phone. Sign in again to send them.',
   'done.morning': 'Next question: tomorrow morning.',
   'done.two-hours': 'In two hours we ask about your pain once more.',
   'done.dark-urine':

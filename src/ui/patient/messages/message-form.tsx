@@ -7,6 +7,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
+import { type NumbersToRing, RingText } from '#ui/language/ring-text.tsx';
 import { instantDayText, timeText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
 import { waiting } from '../outbox/outbox.ts';
@@ -14,9 +15,17 @@ import type { Owner } from '../outbox/use-outbox.ts';
 import type { MyMessages } from '../pre-visit/answers.ts';
 import { useMessage } from './use-message.ts';
 
-const Line = ({ line }: { readonly line: MyMessages['lines'][number] }) => (
+const Line = ({
+  line,
+  clinic,
+}: {
+  readonly line: MyMessages['lines'][number];
+  readonly clinic: NumbersToRing;
+}) => (
   <blockquote className="message">
-    <p>{translate(line.text)}</p>
+    <p>
+      <RingText text={translate(line.text)} clinic={clinic} />
+    </p>
     <footer className="soft" suppressHydrationWarning>
       {t(line.from === 'patient' ? 'write.from-me' : 'write.from-clinic', {
         name: line.byName,
@@ -49,7 +58,7 @@ const Conversation = ({ mine, waits }: { readonly mine: MyMessages; readonly wai
     {waits > 0 ? <p role="status">{t('write.waits', { count: waits })}</p> : null}
     {mine.lines.length === 0 ? <p className="soft">{t('write.none-yet')}</p> : null}
     {mine.lines.map((line) => (
-      <Line key={line.id} line={line} />
+      <Line key={line.id} line={line} clinic={mine} />
     ))}
   </section>
 );
@@ -68,15 +77,26 @@ export const MessageForm = ({ mine, ownerId, clinicKey }: MessageFormProps) => {
     if (text.trim() === '') return setTold('empty');
     setTold((await send()) ? 'kept' : 'not-kept');
   };
-  const status = told === 'kept' ? (waits > 0 ? 'kept' : 'sent') : told === 'not-kept' ? 'not-kept' : null;
+  const kept = outbox.state.isSignedOut ? 'kept-signed-out' : 'kept';
+  const status = told === 'kept' ? (waits > 0 ? kept : 'sent') : told === 'not-kept' ? 'not-kept' : null;
   return (
     <div className="stack-wide">
       <div className="stack">
         <PageHeading>{t('write.title')}</PageHeading>
         <p>{t('write.lead')}</p>
         <Notice tone="plain" title={t('write.when', { hours: translate(mine.monitoringHours) })}>
-          <p>{t('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}</p>
-          <p>{t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}</p>
+          <p>
+            <RingText
+              text={t('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}
+              clinic={mine}
+            />
+          </p>
+          <p>
+            <RingText
+              text={t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}
+              clinic={mine}
+            />
+          </p>
         </Notice>
         <form method="post" className="stack" noValidate onSubmit={(event) => void submit(event)}>
           <LongTextField

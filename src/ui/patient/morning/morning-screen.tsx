@@ -6,6 +6,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { dayText } from '#ui/language/text-of-time.ts';
+import type { Arrival } from '../day-state.ts';
 import { Advice } from '../questions/calls.tsx';
 import { AnswerRows } from '../questions/check-list.tsx';
 import { flagClassOf } from '../questions/flag-list.ts';
@@ -29,7 +30,7 @@ export interface MorningScreenProps {
   readonly hasCuff: boolean;
   readonly clock: () => number;
   readonly send: (event: MorningEvent) => void;
-  readonly hasArrived: boolean;
+  readonly arrival: Arrival;
   /** Answers once more what was just sent. */
   readonly onAmend: () => void;
   readonly onHome: () => void;
@@ -107,24 +108,24 @@ const ConfirmPage = ({ draft, clinic, send, clock }: Part) => {
 const SwollenPage = (props: Part) => <WhichJointsPage {...props} about="swollen" />;
 const FlaresPage = (props: Part) => <WhichJointsPage {...props} about="flares" />;
 
-const EndPage = ({ draft, clinic, hasArrived, onAmend, onHome }: Part) =>
+const EndPage = ({ draft, clinic, arrival, onAmend, onHome }: Part) =>
   draft.step === 'care' ? (
     <CareAdvice
       flags={draft.flags ?? []}
       clinic={clinic}
       isCuffOn={false}
-      hasArrived={hasArrived}
+      arrival={arrival}
       onHome={onHome}
     />
   ) : (
     <div className="stack">
       <PageHeading>{t('morning.done')}</PageHeading>
       <p data-echo>{morningEcho(draft)}</p>
-      <p aria-live="polite">{t(hasArrived ? 'done.stored' : 'done.kept')}</p>
+      <p aria-live="polite">{t(`done.${arrival}`)}</p>
       <Button isLarge isWide onClick={onHome}>
         {t('frame.home')}
       </Button>
-      {hasArrived ? (
+      {arrival === 'stored' ? (
         <Button tone="quiet" onClick={onAmend}>
           {t('ask.change')}
         </Button>

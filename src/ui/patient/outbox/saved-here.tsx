@@ -5,6 +5,7 @@ import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { RingText } from '#ui/language/ring-text.tsx';
 import { timeText } from '#ui/language/text-of-time.ts';
 import { t } from '../words.ts';
 import { type Outbox, type Saved, waiting } from './outbox.ts';
@@ -59,7 +60,12 @@ export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) =
   return (
     <>
       {isLasting ? null : <NotSaved />}
-      {isAside ? <Notice tone="danger" title={t('saved.kept-aside', { phone })} /> : null}
+      {isAside ? (
+        <Notice
+          tone="danger"
+          title={<RingText text={t('saved.kept-aside', { phone })} clinic={{ phone }} />}
+        />
+      ) : null}
       {state.entries.length === 0 ? null : (
         <section className="saved stack-close">
           <p aria-live="polite">{stateText(state)}</p>

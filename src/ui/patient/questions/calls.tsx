@@ -1,10 +1,9 @@
 /** Whom to ring about a warning sign, each number one touch away. */
 import type { TodayView } from '#api/patient/today-view.ts';
 import { LinkButton } from '#ui/design-system/button.tsx';
+import { RingText, telephone } from '#ui/language/ring-text.tsx';
 import { t } from '#ui/language/words.ts';
 import type { FlagClass } from './flag-list.ts';
-
-export const telephone = (number: string) => `tel:${number.replace(/[^\d+]/g, '')}`;
 
 const Calls = ({ clinic, isEmergency }: { clinic: TodayView['clinic']; isEmergency: boolean }) => {
   const call = (number: string, text: string, isFirst: boolean) => (
@@ -37,10 +36,18 @@ export const Advice = ({
   readonly clinic: TodayView['clinic'];
 }) => (
   <>
-    <p className="large">{t(`care.${level}`, { phone: clinic.phone, emergency: clinic.emergencyNumber })}</p>
+    <p className="large">
+      <RingText
+        text={t(`care.${level}`, { phone: clinic.phone, emergency: clinic.emergencyNumber })}
+        clinic={clinic}
+      />
+    </p>
     {level === 'emergency' ? null : (
       <p className="large">
-        {t('hours.nobody-answers', { clinic: clinic.name, urgent: clinic.urgentNumber })}
+        <RingText
+          text={t('hours.nobody-answers', { clinic: clinic.name, urgent: clinic.urgentNumber })}
+          clinic={clinic}
+        />
       </p>
     )}
     <Calls clinic={clinic} isEmergency={level === 'emergency'} />

@@ -5,9 +5,9 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import { familiesAsked } from '#core/danger/signs-asked.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { telephone } from '#ui/language/ring-text.tsx';
 import { t } from '#ui/language/words.ts';
 import { AnswerPage, Question } from './answer-page.tsx';
-import { telephone } from './calls.tsx';
 import { flagOptions } from './flag-list.ts';
 import { TickList } from './tick-list.tsx';
 

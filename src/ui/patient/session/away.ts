@@ -5,7 +5,8 @@
  */
 import type { Score, SessionDraft } from './draft.ts';
 import { isCuffOn } from './restriction.ts';
-import { afterSteps, partsOf, stepsOf } from './steps.ts';
+import { partsOf } from './step-names.ts';
+import { afterSteps, stepsOf } from './steps.ts';
 
 const awayMs = 30 * 60_000;
 

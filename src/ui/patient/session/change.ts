@@ -1,7 +1,8 @@
 /** Small changes to a draft, shared by the reducers. */
 import { emptySet, type ItemDraft, type SessionDraft, type SetDraft } from './draft.ts';
 import { openSteps } from './open-steps.ts';
-import { afterSteps, nextStep, partsOf, showsOffer, stepsOf } from './steps.ts';
+import { partsOf } from './step-names.ts';
+import { afterSteps, nextStep, showsOffer, stepsOf } from './steps.ts';
 
 export const withItem = (
   draft: SessionDraft,
@@ -24,6 +25,15 @@ export const withSet = (
     );
     return { ...item, sets: sets.map((set, n) => (n === at.set - 1 ? { ...set, ...change } : set)) };
   });
+
+/** A set that ends here; one that was counted before is not counted again. */
+export const stopped = (
+  { items }: SessionDraft,
+  at: { readonly item: number; readonly set: number },
+): Pick<SetDraft, 'isStopped' | 'asksCount'> => {
+  const repetitions = items[at.item]?.sets[at.set - 1]?.repetitions ?? null;
+  return { isStopped: true, asksCount: repetitions === null };
+};
 
 /** The step itself, or where its exercise was ended by the answers, what comes after that exercise. */
 const stillThere = (draft: SessionDraft, step: string): string => {

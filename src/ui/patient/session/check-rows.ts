@@ -6,7 +6,8 @@ import { weightText } from '#ui/language/weight-text.ts';
 import { missing, scoreText, yesNoText } from '../questions/answers-in-words.ts';
 import { t, translate } from '../words.ts';
 import { type ItemDraft, type LimbAnswer, type News, type SessionDraft, setOf } from './draft.ts';
-import { asksLoad, partsOf, reachedSets, signOf, stepsOf } from './steps.ts';
+import { partsOf } from './step-names.ts';
+import { asksLoad, reachedSets, signOf, stepsOf } from './steps.ts';
 
 export interface CheckRow {
   readonly step: string;
@@ -62,7 +63,7 @@ const limbRow = (item: ItemDraft, step: string): CheckRow => {
   };
 };
 
-const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => {
+const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow | null => {
   const named = { joint };
   switch (partsOf(step).name) {
     case 'before':
@@ -71,8 +72,11 @@ const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => 
       return { step, name: t('check.highest', named), value: scoreText(draft.scores[step]) };
     case 'after':
       return { step, name: t('check.pain-now', named), value: scoreText(draft.scores[step]) };
-    default:
+    case 'gave-way':
       return { step, name: t('after.gave-way', named), value: yesNoText(draft.gaveWay[joint]) };
+    // What was said at a set stands in the row of the highest pain.
+    default:
+      return null;
   }
 };
 

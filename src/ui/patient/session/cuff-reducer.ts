@@ -1,5 +1,5 @@
 /** What happens with a cuff or wrap. null for an event that is not about it. */
-import { withItem, withSet } from './change.ts';
+import { stopped, withItem, withSet } from './change.ts';
 import { type SessionDraft, setOf } from './draft.ts';
 import type { SessionEvent } from './events.ts';
 import { cuffOff, cuffOn } from './restriction.ts';
@@ -15,9 +15,9 @@ export const cuffReducer = (draft: SessionDraft, event: SessionEvent): SessionDr
       if (!item) return draft;
       // Taken off before the last set was done: why is asked once it is off.
       const isEarly = event.set < item.dose.sets || setOf(item, event.set).finishedAt === null;
-      const stopped = isEarly ? withSet(draft, event, { isStopped: true }) : draft;
+      const ended = isEarly ? withSet(draft, event, stopped(draft, event)) : draft;
       return {
-        ...withItem(stopped, event.item, (one) => ({ ...one, leftAt: event.set })),
+        ...withItem(ended, event.item, (one) => ({ ...one, leftAt: event.set })),
         step: `cuff-off:${event.item}`,
       };
     }

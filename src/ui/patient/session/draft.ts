@@ -25,6 +25,10 @@ export interface SetDraft {
   readonly isStopped: boolean;
   /** Instant "set done" was first pressed; the rest runs from it. */
   readonly finishedAt: number | null;
+  /** Stopped before a count was given: how many is asked. */
+  readonly asksCount?: boolean;
+  /** How much each joint hurt that the set was stopped for; absent until it is asked. */
+  readonly hurt?: Readonly<Partial<Record<Joint, Score>>>;
 }
 
 /** A stretch of time with the cuff on; `to` null while it is. */
@@ -167,22 +171,3 @@ export const signsOf = ({ dose, signs }: ItemDraft, isLater: boolean): readonly 
   dose.method === 'occlusion'
     ? signsAsked(dose).filter((sign) => !(isLater && signs?.[sign] === 'not-shown'))
     : [];
-
-/** Something about the limb was not as usual, or not known, once the cuff was off. */
-export const isLimbChanged = ({ signs = {}, limb }: ItemDraft): boolean =>
-  (limb ?? 'usual') !== 'usual' ||
-  Object.values(signs).some((answer) => answer === 'not-usual' || answer === 'unknown');
-
-/** Something new, or another joint worse: both leave the cuff off and are looked at by the clinic. */
-export const reportedNew = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'>): boolean =>
-  (draft.news?.length ?? 0) > 0 || draft.otherJointWorse === true;
-
-/**
- * Anything new, or a limb that was not as usual after the cuff, leaves the cuff off today; an exercise
- * already begun, or a cuff that was on, stays.
- */
-export const isOut = (draft: SessionDraft, item: ItemDraft): boolean =>
-  item.sets.length === 0 &&
-  item.restrictions.length === 0 &&
-  (item.leftOut !== null ||
-    (item.dose.method === 'occlusion' && (reportedNew(draft) || draft.items.some(isLimbChanged))));

@@ -40,11 +40,14 @@ export type SessionEvent =
   | { readonly type: 'lighter' }
   | { readonly type: 'leave-out'; readonly item: number }
   | { readonly type: 'finish-here' }
+  /** null: the count was lost. */
   | ({ readonly type: 'count'; readonly repetitions: number | null } & At)
   | ({ readonly type: 'set-done'; readonly lostCount: boolean; readonly now: number } & At)
   | ({ readonly type: 'set-stopped'; readonly now: number } & At)
   | ({ readonly type: 'reserve'; readonly reserve: Score } & At)
   | ({ readonly type: 'stop-reason'; readonly reason: StopReason } & At)
+  | ({ readonly type: 'hurt'; readonly joint: Joint; readonly score: Score } & At)
+  /** Whether the rest of the exercise is left. */
   | ({ readonly type: 'stop-done'; readonly isLeft: boolean } & At)
   | { readonly type: 'cuff-on'; readonly item: number; readonly now: number }
   | { readonly type: 'cuff-down'; readonly item: number; readonly now: number }

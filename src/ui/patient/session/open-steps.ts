@@ -1,7 +1,8 @@
 /** What "something is different" and "not all of this is right" have opened. */
 import type { Joint } from '#core/exercises/joints.ts';
 import type { SessionDraft } from './draft.ts';
-import { beforeSteps, eachAfter, partsOf } from './steps.ts';
+import { partsOf } from './step-names.ts';
+import { beforeSteps, eachAfter } from './steps.ts';
 
 /** Questions that "something is different" has opened and that are not answered yet. */
 export const openSteps = (draft: SessionDraft): readonly string[] =>

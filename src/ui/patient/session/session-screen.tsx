@@ -4,6 +4,7 @@ import type { ComponentType } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { clockText, timeText } from '#ui/language/text-of-time.ts';
+import type { Arrival } from '../day-state.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
 import '../asked-words.ts';
@@ -34,11 +35,13 @@ import { ConfirmPage, FlagsBeforePage, FlagsDuringPage, FlagsNowPage } from './p
 import { ItemPage } from './pages/item-page.tsx';
 import { LimbLaterPage, LimbPage } from './pages/limb-pages.tsx';
 import type { PageProps } from './pages/page-props.ts';
+import { StopAdvicePage } from './pages/pain-advice.tsx';
 import { RestPage } from './pages/rest-page.tsx';
 import { SetPage } from './pages/set-page.tsx';
-import { StopPage } from './pages/stop-page.tsx';
+import { StopCountPage, StopNextPage, StopPage, StopPainPage } from './pages/stop-pages.tsx';
 import { isCuffOn, isTimeUp, longestSeconds, restrictedSeconds } from './restriction.ts';
-import { partsOf, reachedSets, type StepName } from './steps.ts';
+import { partsOf, type StepName } from './step-names.ts';
+import { reachedSets } from './steps.ts';
 
 const pages: Readonly<Record<StepName, ComponentType<PageProps>>> = {
   'flags-before': FlagsBeforePage,
@@ -54,7 +57,11 @@ const pages: Readonly<Record<StepName, ComponentType<PageProps>>> = {
   item: ItemPage,
   'cuff-on': CuffOnPage,
   set: SetPage,
+  'stop-count': StopCountPage,
   stop: StopPage,
+  'stop-pain': StopPainPage,
+  'stop-advice': StopAdvicePage,
+  'stop-next': StopNextPage,
   rest: RestPage,
   'cuff-off': CuffOffPage,
   limb: LimbPage,
@@ -70,7 +77,19 @@ const pages: Readonly<Record<StepName, ComponentType<PageProps>>> = {
 };
 
 /** Pages of work, on which "I feel unwell" stands at the foot. */
-const work: readonly StepName[] = ['item', 'cuff-on', 'set', 'stop', 'rest', 'limb', 'limb-later'];
+const work: readonly StepName[] = [
+  'item',
+  'cuff-on',
+  'set',
+  'stop-count',
+  'stop',
+  'stop-pain',
+  'stop-advice',
+  'stop-next',
+  'rest',
+  'limb',
+  'limb-later',
+];
 
 /** A question is left by Back, or with the phone; every answer stands. Work is left by a way of its own. */
 const canPause = (name: StepName): boolean => name === 'offer' || (work.includes(name) && name !== 'rest');
@@ -82,7 +101,7 @@ export interface SessionScreenProps {
   readonly asksPregnancy: PageProps['asksPregnancy'];
   readonly clock: () => number;
   readonly send: (event: SessionEvent) => void;
-  readonly hasArrived: boolean;
+  readonly arrival: Arrival;
   readonly onHome: () => void;
 }
 

@@ -2,88 +2,54 @@
  * The pages of a session in order, worked out from the answers so far. A step is a short text:
  * "before:left-knee", "set:0:2" (exercise 0, set 2), "check".
  */
+import type { Joint } from '#core/exercises/joints.ts';
 import { type LimbSign, limbSigns } from '#core/prescribing/occlusion/limb-check.ts';
-import {
-  asksReason,
-  type ItemDraft,
-  isLimbChanged,
-  isOut,
-  plannedLoadKg,
-  reportedNew,
-  type SessionDraft,
-  setOf,
-  signsOf,
-} from './draft.ts';
-
-const stepNames = [
-  'flags-before',
-  'flags-during',
-  'flags-now',
-  'confirm',
-  'before',
-  'usual',
-  'other-joint',
-  'relief',
-  'news',
-  'offer',
-  'item',
-  'cuff-on',
-  'set',
-  'stop',
-  'rest',
-  'cuff-off',
-  'limb',
-  'limb-later',
-  'during',
-  'after',
-  'gave-way',
-  'burn',
-  'cuff',
-  'statement',
-  'extra',
-  'check',
-] as const;
-export type StepName = (typeof stepNames)[number];
-
-/** The compiler knows every step by its name, so none is without its page. */
-type Step = StepName | `${StepName}:${string}`;
-
-const stepAt = (name: StepName, ...places: readonly (string | number)[]): Step =>
-  `${name}:${places.join(':')}`;
-
-export interface StepParts {
-  readonly name: StepName;
-  /** Joint of a question, or empty. */
-  readonly joint: string;
-  readonly item: number;
-  readonly set: number;
-}
-
-export const partsOf = (step: string): StepParts => {
-  const [name = '', second = '', third = ''] = step.split(':');
-  const isNumber = /^\d+$/.test(second);
-  return {
-    // A step of an earlier release that is no more: everything stands on the page that shows it all.
-    name: stepNames.find((one) => one === name) ?? 'check',
-    joint: isNumber ? '' : second,
-    item: isNumber ? Number(second) : -1,
-    set: third === '' ? 0 : Number(third),
-  };
-};
+import { asksReason, type ItemDraft, plannedLoadKg, type SessionDraft, setOf, signsOf } from './draft.ts';
+import { hurtAtSet, isLimbChanged, isOut, reportedNew } from './left-out.ts';
+import { type Step, type StepParts, stepAt } from './step-names.ts';
 
 /** The sign a "limb" or "limb-later" step asks about. */
 export const signOf = ({ set }: Pick<StepParts, 'set'>): LimbSign =>
   limbSigns[Math.max(1, set) - 1] ?? 'colour';
 
-const setSteps = (item: ItemDraft, index: number): readonly Step[] => {
+/** Joints a set was stopped for; one that is not followed has no number to ask for. */
+const jointsToAsk = (draft: SessionDraft, item: ItemDraft, set: number): readonly Joint[] =>
+  setOf(item, set).stopReason === 'joint-pain'
+    ? draft.joints.filter((joint) => item.joints.includes(joint))
+    : [];
+
+/** Nothing is left to go on with after the last set, or once a cuff is off. */
+const hasSetLeft = ({ dose }: ItemDraft, set: number): boolean =>
+  dose.method !== 'occlusion' && set < dose.sets;
+
+/** "stop:0:2", "stop-pain:0:2:left-knee": why a set ended early, and what follows from it. */
+const stopSteps = (draft: SessionDraft, item: ItemDraft, index: number, set: number): readonly Step[] => {
+  if (!asksReason(item, set)) return [];
+  const {
+    isStopped,
+    repetitions,
+    asksCount = isStopped && repetitions === null,
+    stopReason,
+  } = setOf(item, set);
+  const isHurt = hurtAtSet(draft, item, set).length > 0;
+  return [
+    ...(asksCount ? [stepAt('stop-count', index, set)] : []),
+    stepAt('stop', index, set),
+    ...jointsToAsk(draft, item, set).map((joint) => stepAt('stop-pain', index, set, joint)),
+    ...(isHurt ? [stepAt('stop-advice', index, set)] : []),
+    ...(!isHurt && stopReason !== null && hasSetLeft(item, set) ? [stepAt('stop-next', index, set)] : []),
+  ];
+};
+
+const setSteps = (draft: SessionDraft, item: ItemDraft, index: number): readonly Step[] => {
   const { dose } = item;
   const isCuff = dose.method === 'occlusion';
   const steps: Step[] = [];
   for (let set = 1; set <= dose.sets; set++) {
     steps.push(stepAt('set', index, set));
     // With a cuff on, the reason can wait until it is off.
-    if (!isCuff && asksReason(item, set)) steps.push(stepAt('stop', index, set));
-    if (item.leftAt === set) break;
+    if (!isCuff) steps.push(...stopSteps(draft, item, index, set));
+    if (item.leftAt === set || hurtAtSet(draft, item, set).length > 0) break;
     // With a cuff on nothing is asked between the sets; one that comes down in each rest has its page.
     if (isCuff ? dose.inflation === 'intermittent' && set < dose.sets : true)
       steps.push(stepAt('rest', index, set));
@@ -91,8 +57,8 @@ const setSteps = (item: ItemDraft, index: number): readonly Step[] => {
   return steps;
 };
 
-const reasonSteps = (item: ItemDraft, index: number): readonly Step[] =>
-  item.sets.flatMap((_, place) => (asksReason(item, place + 1) ? [stepAt('stop', index, place + 1)] : []));
+const reasonSteps = (draft: SessionDraft, item: ItemDraft, index: number): readonly Step[] =>
+  item.sets.flatMap((_, place) => stopSteps(draft, item, index, place + 1));
 
 /** "limb:0", "limb:0:2", "limb:0:3": one page for each sign. */
 const limbSteps = (item: ItemDraft, index: number, name: 'limb' | 'limb-later'): readonly Step[] =>
@@ -101,21 +67,21 @@ const limbSteps = (item: ItemDraft, index: number, name: 'limb' | 'limb-later'):
     return place === 0 ? stepAt(name, index) : stepAt(name, index, place + 1);
   });
 
-const cuffSteps = (item: ItemDraft, index: number): readonly Step[] => [
+const cuffSteps = (draft: SessionDraft, item: ItemDraft, index: number): readonly Step[] => [
   stepAt('item', index),
   stepAt('cuff-on', index),
-  ...setSteps(item, index),
+  ...setSteps(draft, item, index),
   stepAt('cuff-off', index),
   ...limbSteps(item, index, 'limb'),
   ...(isLimbChanged(item) ? limbSteps(item, index, 'limb-later') : []),
-  ...reasonSteps(item, index),
+  ...reasonSteps(draft, item, index),
 ];
 
 const itemSteps = (draft: SessionDraft, item: ItemDraft, index: number): readonly Step[] => {
   if (isOut(draft, item)) return [];
   return item.dose.method === 'occlusion'
-    ? cuffSteps(item, index)
-    : [stepAt('item', index), ...setSteps(item, index)];
+    ? cuffSteps(draft, item, index)
+    : [stepAt('item', index), ...setSteps(draft, item, index)];
 };
 
 /** Work was done in at least one set. */

@@ -3,12 +3,14 @@
 import type { Text } from '#messages/text.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { RingText } from '#ui/language/ring-text.tsx';
 import { AnswerPage } from '#ui/patient/questions/answer-page.tsx';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { TickList } from '#ui/patient/questions/tick-list.tsx';
 import { YesNoQuestion } from '#ui/patient/questions/yes-no-question.tsx';
 import { t, translate } from '#ui/patient/words.ts';
-import { isOut, type News, news, reportedNew, type SessionDraft, scoreKey } from '../draft.ts';
+import { type News, news, type SessionDraft, scoreKey } from '../draft.ts';
+import { isOut, reportedNew } from '../left-out.ts';
 import type { PageProps } from './page-props.ts';
 
 /** One score of one joint; before, during and after ask alike. */
@@ -121,7 +123,9 @@ const titlesOf = (items: readonly { readonly title: Text | string }[]) =>
 
 const NewsReported = ({ draft, clinic }: PageProps) => (
   <div className="stack-close">
-    <p>{t('news.told', { clinic: clinic.name, phone: clinic.phone })}</p>
+    <p>
+      <RingText text={t('news.told', { clinic: clinic.name, phone: clinic.phone })} clinic={clinic} />
+    </p>
     {hasCuffWork(draft) ? <p>{t('news.no-cuff')}</p> : null}
     <LinkButton href="/pre-visit" tone="plain">
       {t('visit.title')}
@@ -131,7 +135,7 @@ const NewsReported = ({ draft, clinic }: PageProps) => (
 
 /** Never reached when today's answers change nothing. */
 export const OfferPage = (props: PageProps) => {
-  const { draft, send } = props;
+  const { draft, clinic, send } = props;
   const out = draft.items.filter((item) => item.leftOut === 'offer');
   const eased = draft.items.filter(
     (item) => !isOut(draft, item) && item.isEasierSession && !item.planned.isEasierSession,
@@ -143,7 +147,11 @@ export const OfferPage = (props: PageProps) => {
     <div className="stack">
       <PageHeading>{t(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>
       {isForPain ? <p>{t(isRest ? 'offer.rest' : 'offer.easier')}</p> : null}
-      {isForPain ? <p>{t('offer.ring', { clinic: props.clinic.name, phone: props.clinic.phone })}</p> : null}
+      {isForPain ? (
+        <p>
+          <RingText text={t('offer.ring', { clinic: clinic.name, phone: clinic.phone })} clinic={clinic} />
+        </p>
+      ) : null}
       {eased.length > 0 ? <p>{t('offer.eased', { titles: titlesOf(eased) })}</p> : null}
       {out.length > 0 && !isRest ? <p>{t('offer.left-out', { titles: titlesOf(out) })}</p> : null}
       {isForPain && hasNews ? <h2>{t('news.told-title')}</h2> : null}

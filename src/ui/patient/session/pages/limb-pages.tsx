@@ -3,10 +3,10 @@
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { telephone } from '#ui/language/ring-text.tsx';
 import { clockText, timeText } from '#ui/language/text-of-time.ts';
 import { useNow } from '#ui/patient/phone/use-now.ts';
 import { AnswerPage } from '#ui/patient/questions/answer-page.tsx';
-import { telephone } from '#ui/patient/questions/calls.tsx';
 import { t } from '#ui/patient/words.ts';
 import { limbQuestion } from '../check-rows.ts';
 import type { ItemDraft, LimbAnswer } from '../draft.ts';
