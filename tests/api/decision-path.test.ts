@@ -70,7 +70,9 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     expect(inForce!.dose).toMatchObject({ sets: 3, repetitions: { low: 17, high: 20 } });
     const today = await work.patientAt(now).patient.today.get();
     expect(today.exercises[0]?.prescriptionId).toBe(inForce!.id);
-    expect(today.changes).toHaveLength(1);
+    // No rule held anything back, so none is named as the reason.
+    expect(today.changes).toEqual([]);
+    expect(today.changesWithoutWhy).toHaveLength(1);
     expect((await work.clinicianAt(now).clinician.worklist.list()).lines).toEqual([]);
   });
 
@@ -83,7 +85,9 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     const list = await work.clinicianAt(now).clinician.prescriptions.list({ patientId });
     expect(list.inForce.map((row) => row.origin)).toEqual(['ease-back']);
     const view = await work.patientAt(now).patient.today.get();
-    expect(view.changes.length).toBe(1);
+    expect(view.changesWithoutWhy).toEqual([]);
+    expect(view.changes).toEqual([{ en: expect.stringMatching(/instead of/), de: expect.any(String) }]);
+    expect(view.changes[0]?.en).toMatch(/Your pain went higher than we want it to go/);
     const worklist = await work.clinicianAt(now).clinician.worklist.list();
     expect(worklist.lines[0]).toMatchObject({
       patientId,

@@ -1,20 +1,16 @@
 /** The patient's own history, newest first. */
 
 import { z } from 'zod';
-import { explainToPatient } from '#core/decision/explain.ts';
-import { leftOutRule } from '#core/decision/left-out.ts';
-import { ruleSentence } from '#core/decision/patient-sentence.ts';
-import type { RuleId } from '#core/decision/rules/table.ts';
 import type { SessionRecord } from '#core/record/record.ts';
 import { addDays, type Day, isDay } from '#core/time/day.ts';
 import { type Decision, decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
-import { decisionText, leftOutText, ruleText } from '#messages/decisions.ts';
+import { decisionText } from '#messages/decisions.ts';
 import { exerciseName } from '#messages/exercises.ts';
-import type { Text } from '#messages/text.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { HistoryDay, HistoryView } from './history-view.ts';
+import { reasonsTold } from './reasons-told.ts';
 
 /** Twelve weeks on one page; a year of them would be a page nobody reaches the end of. */
 const daysAtOnce = 84;
@@ -33,18 +29,6 @@ const exercisesOf = (session: SessionRecord, versions: readonly Prescription[]) 
         .map(({ repetitions, loadKg }) => ({ repetitions, loadKg })),
     };
   });
-};
-
-const reasonText = (
-  rule: RuleId,
-  { joint, reasons }: Pick<Decision, 'joint' | 'reasons'>,
-  session: SessionRecord | undefined,
-  versions: readonly Prescription[],
-): Text => {
-  const open = session ? leftOutRule(rule, { session, joint, versions }) : null;
-  if (open) return leftOutText(open);
-  const reason = reasons.find((one) => one.rule === rule);
-  return ruleText(reason ? ruleSentence(rule, reason) : rule);
 };
 
 interface Recorded {
@@ -67,12 +51,10 @@ const decisionView = (
   sessions: readonly SessionRecord[],
   versions: readonly Prescription[],
 ): HistoryDay['decisions'][number] => {
-  const { decision, because } = explainToPatient(row);
-  const judged = sessions.find(({ id }) => id === row.sessionId);
   return {
     joint: row.joint,
-    text: decisionText(decision),
-    because: because.map((rule) => reasonText(rule, row, judged, versions)),
+    text: decisionText(row.decision),
+    because: reasonsTold(row, sessions, versions),
   };
 };
 

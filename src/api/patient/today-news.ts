@@ -1,55 +1,111 @@
 /** What the clinic tells on today's page: changes of the last week and the newest messages. */
 import type { Plan, PlanReason } from '#core/plan/plan.ts';
-import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
+import type { SessionRecord } from '#core/record/record.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
-import { proposalsOf } from '#data/decision/decisions.ts';
+import { decisionsOf, type Proposal, proposalsOf } from '#data/decision/decisions.ts';
 import { messagesOf } from '#data/messages/messages.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import { holdText } from '#messages/decisions.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
 import type { HoldCode } from '#messages/hold-code.ts';
 import { messageText } from '#messages/ready.ts';
-import type { Text } from '#messages/text.ts';
+import { joined, type Text } from '#messages/text.ts';
+import { reasonsTold } from './reasons-told.ts';
 import type { TodayView } from './today-view.ts';
+
+/** A week: what is older is no news. */
+const toldForDays = 7;
+
+interface Given {
+  readonly access: Access;
+  readonly patientId: string;
+  readonly versions: readonly Prescription[];
+  /** All there ever were, and the sessions done by them: what a decision judged. */
+  readonly written: readonly Prescription[];
+  readonly sessions: readonly SessionRecord[];
+  readonly plan: Plan;
+  /** A consent was taken back lately. */
+  readonly hasWithdrawn: boolean;
+}
 
 /**
  * What changed in doses within the last week. What brought the dose in force stays told
  * when a later decision repeats it: "do the same again" alone would hide that it was cut.
  */
-export const recentChanges = async (
-  access: Access,
-  patientId: string,
-  versions: readonly Prescription[],
-  { items }: Plan,
-): Promise<readonly Text[]> => {
+const newestProposals = async ({
+  access,
+  patientId,
+  versions,
+  plan,
+}: Given): Promise<readonly Proposal[]> => {
   // What changed in a dose that a limit keeps from being done is not said: another is shown.
-  const closed = new Set(items.filter(({ dose }) => dose === null).map(({ itemId }) => itemId));
-  const newest = new Map<string, DoseChangeForPatient>();
+  const closed = new Set(plan.items.filter(({ dose }) => dose === null).map(({ itemId }) => itemId));
+  const newest = new Map<string, Proposal>();
   const recent = (await proposalsOf(access, patientId)).filter(
     // That exercises are stopped is said by what stops them now, and no longer than it does.
     (proposal) =>
       proposal.effect !== 'awaits-signature' &&
       proposal.kind !== 'stop' &&
-      access.now - proposal.madeAt < 7 * 86_400_000,
+      access.now - proposal.madeAt < toldForDays * 86_400_000,
   );
   const signedInForce = recent.filter(
     ({ effect, itemId, decisionId }) =>
       effect === 'acts-at-once' &&
       versions.some((row) => row.itemId === itemId && row.decisionId === decisionId),
   );
-  for (const { itemId, changeForPatient } of [...signedInForce, ...recent])
-    if (!newest.has(itemId) && !closed.has(itemId)) newest.set(itemId, changeForPatient);
-  // The same change on both sides of the body is said once.
-  const changes = new Map([...newest.values()].map((change) => [JSON.stringify(change), change]));
-  return [...changes.values()].map(doseChangeText);
+  for (const proposal of [...signedInForce, ...recent])
+    if (!newest.has(proposal.itemId) && !closed.has(proposal.itemId)) newest.set(proposal.itemId, proposal);
+  return [...newest.values()];
 };
 
-export const newestMessages = async (access: Access, patientId: string): Promise<TodayView['messages']> =>
-  (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({
+const byEnglish = (texts: readonly Text[]): readonly Text[] => [
+  ...new Map(texts.map((text) => [text.en, text])).values(),
+];
+
+/** Changes with the same reasons stand together, and the reasons once after them. */
+const recentChanges = async (
+  given: Given,
+): Promise<Pick<Required<TodayView>, 'changes' | 'changesWithoutWhy'>> => {
+  const { access, patientId, written, sessions } = given;
+  const proposals = await newestProposals(given);
+  const decisions = new Map(
+    (await decisionsOf(access, patientId, addDays(access.day, -toldForDays - 1))).map((row) => [row.id, row]),
+  );
+  const withWhy = new Map<string, { readonly why: readonly Text[]; readonly told: Text[] }>();
+  const without: Text[] = [];
+  for (const { decisionId, changeForPatient } of proposals) {
+    const row = decisions.get(decisionId);
+    const why = row ? reasonsTold(row, sessions, written) : [];
+    const told = doseChangeText(changeForPatient);
+    if (why.length > 0) {
+      const key = joined(why, ' ').en;
+      const group = withWhy.get(key) ?? { why, told: [] };
+      withWhy.set(key, { why, told: [...group.told, told] });
+      // To do the same again is no change, and without a reason it is no news.
+    } else if (changeForPatient.kind !== 'same') without.push(told);
+  }
+  return {
+    // The same change on both sides of the body is said once.
+    changes: [...withWhy.values()].map(({ told, why }) => joined([...byEnglish(told), ...why], ' ')),
+    changesWithoutWhy: byEnglish(without),
+  };
+};
+
+/** A message from before the plan of today may speak of another one, and says so. */
+const newestMessages = async (
+  access: Access,
+  patientId: string,
+  versions: readonly Pick<Prescription, 'recordedAt' | 'signedAt'>[],
+): Promise<TodayView['messages']> => {
+  const plannedAt = Math.max(0, ...versions.map(({ recordedAt, signedAt }) => signedAt ?? recordedAt));
+  return (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({
     text: messageText(text),
     sentName,
     sentAt,
+    ...(sentAt < plannedAt ? { isOfEarlierPlan: true } : {}),
   }));
+};
 
 const holdOf = (reason: PlanReason): HoldCode | null => {
   switch (reason.code) {
@@ -68,7 +124,19 @@ const holdOf = (reason: PlanReason): HoldCode | null => {
 };
 
 /** Why exercises are held from outside the engine, each said once. */
-export const holdTexts = ({ items }: Plan, hasWithdrawn: boolean): readonly Text[] => {
+const holdTexts = ({ items }: Plan, hasWithdrawn: boolean): readonly Text[] => {
   const codes = items.flatMap(({ reasons }) => reasons.map(holdOf)).filter((code) => code !== null);
   return [...new Set<HoldCode>([...codes, ...(hasWithdrawn ? (['taken-back'] as const) : [])])].map(holdText);
+};
+
+export const newsOf = async (
+  given: Given,
+): Promise<Pick<TodayView, 'changes' | 'changesWithoutWhy' | 'messages'>> => {
+  const { access, patientId, versions, plan, hasWithdrawn } = given;
+  const { changes, changesWithoutWhy } = await recentChanges(given);
+  return {
+    changes: [...holdTexts(plan, hasWithdrawn), ...changes],
+    changesWithoutWhy,
+    messages: await newestMessages(access, patientId, versions),
+  };
 };

@@ -88,9 +88,17 @@ export interface TodayView {
   readonly isStopped: boolean;
   /** How warning signs and pauses stand; empty = none. */
   readonly danger: readonly Text[];
-  /** Plain sentences: what changed since last time and why. */
+  /** Plain sentences: what changed since last time, each with the reason from the rule that changed it. */
   readonly changes: readonly Text[];
-  readonly messages: readonly { readonly text: Text; readonly sentName: string; readonly sentAt: number }[];
+  /** What changed without a rule holding anything back; absent on a page kept by an earlier release. */
+  readonly changesWithoutWhy?: readonly Text[];
+  readonly messages: readonly {
+    readonly text: Text;
+    readonly sentName: string;
+    readonly sentAt: number;
+    /** Sent before the plan of today stood: it may speak of another one. */
+    readonly isOfEarlierPlan?: boolean;
+  }[];
 }
 
 export interface TodayExercise {

@@ -29,7 +29,7 @@ import { questionsWaitFor } from './questions-wait.ts';
 import { dangerTexts } from './today-danger.ts';
 import { exercisesOn } from './today-exercise.ts';
 import { morningView } from './today-morning.ts';
-import { holdTexts, newestMessages, recentChanges } from './today-news.ts';
+import { newsOf } from './today-news.ts';
 import type { TodayView } from './today-view.ts';
 
 const daySettings = async (access: Access): Promise<Readonly<Record<ProgrammeSettingId, number>>> => {
@@ -132,11 +132,15 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     }),
     ...recorded(access.day, sessions, mornings),
     ...(await dangerView(access, patient.id, plan, clinic)),
-    changes: [
-      ...holdTexts(plan, hasWithdrawnLately(care.consents, access.now)),
-      ...(await recentChanges(access, patient.id, versions, plan)),
-    ],
-    messages: await newestMessages(access, patient.id),
+    ...(await newsOf({
+      access,
+      patientId: patient.id,
+      versions,
+      written,
+      sessions: record?.sessions ?? [],
+      plan,
+      hasWithdrawn: hasWithdrawnLately(care.consents, access.now),
+    })),
   };
 };
 

@@ -40,7 +40,8 @@ export const words = {
   'frame.account': 'Ihre Anmeldung',
   'frame.handout': 'Mein Plan',
   'ask.given': 'Ihre Antwort',
-  'hours.not-at-once': 'Wird nicht sofort gelesen. Im Notfall: {emergency}',
+  'hours.not-at-once': 'Wird nicht sofort gelesen',
+  'hours.emergency': 'Im Notfall: {emergency}',
 } as const satisfies Same<typeof english>;
 
 /** How the language writes joints and days comes with the words of every page. */

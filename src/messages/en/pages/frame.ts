@@ -35,7 +35,8 @@ export const words = {
   'frame.account': 'Your sign-in',
   'frame.handout': 'My plan',
   'ask.given': 'Your answer',
-  'hours.not-at-once': 'Not read at once. In an emergency call {emergency}',
+  'hours.not-at-once': 'Not read at once',
+  'hours.emergency': 'In an emergency call {emergency}',
 } as const;
 
 /** How the language writes joints and days comes with the words of every page. */

@@ -5,13 +5,15 @@ import { Button } from '#ui/design-system/button.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, timeText } from '#ui/language/text-of-time.ts';
 import type { DayState } from '../day-state.ts';
 import { PainLimits } from '../questions/pain-limit.tsx';
 import { doableToday } from '../session/begin.ts';
 import type { Score } from '../session/draft.ts';
 import type { DayView } from '../view-on-day.ts';
-import { t, translate } from '../words.ts';
+import { t } from '../words.ts';
+import { ContactFirst, RingNotice } from './contact-first.tsx';
 import { CautionList, ExerciseList } from './exercise-list.tsx';
 import { MorningDone } from './morning-done.tsx';
 import { MorningQuestion } from './morning-question.tsx';
@@ -44,23 +46,6 @@ export interface TodayPageProps {
   /** Settings and the like, at the foot. */
   readonly foot?: ReactNode;
 }
-
-/** How warning signs and pauses stand, before anything that can be begun. */
-const Danger = ({ view }: { readonly view: TodayView }) =>
-  view.danger.map(translate).map((text) => <Notice key={text} tone="danger" title={text} />);
-
-const Contact = ({ view }: { readonly view: TodayView }) => {
-  if (view.contact === 'none') return null;
-  const { name, phone, emergencyNumber } = view.clinic;
-  const text = t(`today.contact-${view.contact}`, { clinic: name, phone, emergency: emergencyNumber });
-  return (
-    <Notice tone={view.contact === 'routine' ? 'care' : 'danger'} title={text}>
-      {view.contact === 'emergency' ? null : (
-        <p>{t('hours.nobody-answers', { clinic: name, urgent: view.clinic.urgentNumber })}</p>
-      )}
-    </Notice>
-  );
-};
 
 const LateMorning = ({ state, isReady, onMorning }: TodayPageProps) => {
   const { lateMorning } = state;
@@ -101,6 +86,9 @@ const Running = ({ since, ...props }: TodayPageProps & { readonly since: number 
   </section>
 );
 
+const hasOpenQuestion = ({ view, state }: TodayPageProps): boolean =>
+  view.questionsWait || state.isMorningDue || state.twoHoursOf !== null || state.lateMorning !== null;
+
 const Start = (props: TodayPageProps) => {
   const { view, isReady, onStart } = props;
   const { isMorningDue, session, hasReportedFlag } = props.state;
@@ -109,21 +97,25 @@ const Start = (props: TodayPageProps) => {
   if (props.runningSince !== null && !hasReportedFlag)
     return <Running {...props} since={props.runningSince} />;
   if (hasReportedFlag) {
-    const { name, phone, urgentNumber: urgent } = view.clinic;
-    return (
-      <Notice tone="danger" title={t('today.flag-told', { clinic: name, phone })}>
-        <p>{t('hours.nobody-answers', { clinic: name, urgent })}</p>
-      </Notice>
-    );
+    const { clinic } = view;
+    const text = t('today.flag-told', { clinic: clinic.name, phone: clinic.phone });
+    return <RingNotice clinic={clinic} text={text} />;
   }
   if (session !== 'open') {
-    const title = t('today.sent-title');
-    return <Notice title={title}>{t(session === 'sent' ? 'today.sent' : 'today.sent-here')}</Notice>;
+    const text = t(session === 'sent' ? 'today.sent' : 'today.sent-here');
+    // Beside a question that is open nothing says that all is done.
+    return (
+      <Notice title={t('today.sent-title')}>
+        {text}
+        {hasOpenQuestion(props) ? null : ` ${t('today.no-more')}`}
+      </Notice>
+    );
   }
   if (view.isTooOld) {
     const { name, phone } = view.clinic;
     const date = dayText(view.givenOn ?? view.day);
-    return <Notice tone="care" title={t('today.too-old', { date, clinic: name, phone })} />;
+    const text = t('today.too-old', { date, clinic: name, phone });
+    return <Notice tone="care" title={<RingText text={text} clinic={view.clinic} />} />;
   }
   if (doableToday(view).length === 0) return <Nothing view={view} />;
   return (
@@ -169,8 +161,7 @@ export const TodayPage = (props: TodayPageProps) => {
       {view.givenOn !== null && !view.isTooOld ? (
         <p className="soft">{t('today.given-on', { date: dayText(view.givenOn) })}</p>
       ) : null}
-      <Danger view={view} />
-      <Contact view={view} />
+      <ContactFirst view={view} />
       {props.notice}
       {props.state.isMorningDue ? (
         <MorningQuestion view={view} isReady={props.isReady} onPain={props.onPain} />

@@ -1,30 +1,52 @@
 /** What the clinic tells: changes with their reasons, and messages. */
 import type { TodayView } from '#api/patient/today-view.ts';
+import type { Text } from '#messages/text.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { RingText } from '#ui/language/ring-text.tsx';
 import { instantDayText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '../words.ts';
 
-export const Told = ({ view }: { readonly view: TodayView }) => (
-  <>
-    {view.changes.length > 0 ? (
-      <section className="stack-close">
-        <h2>{t('today.changes')}</h2>
-        {view.changes.map((text) => (
-          <p key={text.en}>{translate(text)}</p>
-        ))}
-      </section>
-    ) : null}
-    {view.messages.length > 0 ? (
-      <section className="stack-close">
-        <h2>{t('today.messages')}</h2>
-        {view.messages.map((message) => (
-          <blockquote className="message" key={message.sentAt}>
-            <p>{translate(message.text)}</p>
-            <footer className="soft" suppressHydrationWarning>
-              {t('today.message-from', { name: message.sentName, date: instantDayText(message.sentAt) })}
-            </footer>
-          </blockquote>
-        ))}
-      </section>
-    ) : null}
-  </>
-);
+const Changes = ({ title, changes = [] }: { readonly title: string; readonly changes?: readonly Text[] }) =>
+  changes.length === 0 ? null : (
+    <section className="stack-close">
+      <h2>{title}</h2>
+      {changes.map((text) => (
+        <p key={text.en}>{translate(text)}</p>
+      ))}
+    </section>
+  );
+
+const MessageList = ({ messages, clinic }: Pick<TodayView, 'messages' | 'clinic'>) =>
+  messages.map((message) => (
+    <blockquote className="message" key={message.sentAt}>
+      <p>
+        <RingText text={translate(message.text)} clinic={clinic} />
+      </p>
+      <footer className="soft" suppressHydrationWarning>
+        {t('today.message-from', { name: message.sentName, date: instantDayText(message.sentAt) })}
+      </footer>
+    </blockquote>
+  ));
+
+export const Told = ({ view }: { readonly view: TodayView }) => {
+  const { clinic } = view;
+  const present = view.messages.filter(({ isOfEarlierPlan }) => !isOfEarlierPlan);
+  const earlier = view.messages.filter(({ isOfEarlierPlan }) => isOfEarlierPlan);
+  return (
+    <>
+      <Changes title={t('today.changes')} changes={view.changes} />
+      <Changes title={t('today.changes-only')} changes={view.changesWithoutWhy} />
+      {present.length > 0 ? (
+        <section className="stack-close">
+          <h2>{t('today.messages')}</h2>
+          <MessageList messages={present} clinic={clinic} />
+        </section>
+      ) : null}
+      {earlier.length > 0 ? (
+        <Disclosure summary={t('today.messages-earlier')}>
+          <MessageList messages={earlier} clinic={clinic} />
+        </Disclosure>
+      ) : null}
+    </>
+  );
+};

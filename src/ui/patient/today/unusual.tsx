@@ -2,6 +2,7 @@
 /** What few days need of today's page, fetched when it is wanted. */
 import { useRouter } from 'next/navigation';
 import { lazy, Suspense, useEffect, useRef } from 'react';
+import type { EntryKind } from '../outbox/entry-kinds.ts';
 import { lastAnswerAt } from '../session/away.ts';
 import type { SessionDraft } from '../session/draft.ts';
 import type { DayHandle } from '../use-day.ts';
@@ -30,13 +31,20 @@ export const Earlier = ({ at: { session }, draft }: AtDay & { readonly draft: Se
   </Suspense>
 );
 
-/** Answers of this phone the page does not know of yet may stand beside those of another: it is asked for once more. */
-const useKnownMorning = ({ view, outbox }: DayHandle, refresh: () => void) => {
+/**
+ * Answers of this phone the page does not know of yet may stand beside those of another, and a session may have
+ * changed the plan: the page is asked for once more.
+ */
+const useKnownAnswers = ({ view, outbox }: DayHandle, refresh: () => void) => {
   const asked = useRef('');
-  const [newest] = outbox.state.entries
-    .filter((saved) => saved.kind === 'morning' && saved.day === view.day && saved.status === 'stored')
-    .sort((a, b) => b.savedAt - a.savedAt);
-  const unknown = newest && newest.entryId !== view.morning.entryId ? newest.entryId : '';
+  const newestOf = (kind: EntryKind): string =>
+    outbox.state.entries
+      .filter((saved) => saved.kind === kind && saved.day === view.day && saved.status === 'stored')
+      .sort((a, b) => b.savedAt - a.savedAt)[0]?.entryId ?? '';
+  const [morning, session] = [newestOf('morning'), newestOf('session')];
+  const isSessionKnown = session === '' || view.sessionSent;
+  const unknown =
+    `${morning === view.morning.entryId ? '' : morning} ${isSessionKnown ? '' : session}`.trim();
   useEffect(() => {
     if (unknown === '' || asked.current === unknown) return;
     asked.current = unknown;
@@ -46,7 +54,7 @@ const useKnownMorning = ({ view, outbox }: DayHandle, refresh: () => void) => {
 
 export const Unusual = ({ at, state, onMorning }: AtDay & Pick<ExceptionsProps, 'state' | 'onMorning'>) => {
   const router = useRouter();
-  useKnownMorning(at, router.refresh);
+  useKnownAnswers(at, router.refresh);
   const { view, lacksMs, isReady } = at;
   return isOutOfTheUsual({ view, state, lacksMs }) ? (
     <Suspense fallback={null}>
