@@ -3,6 +3,7 @@
 import type { ReactNode } from 'react';
 import type { Text } from '#messages/text.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { RingText } from '#ui/language/ring-text.tsx';
 import { t, translate } from '#ui/language/words.ts';
 
 export interface MonitoringHoursProps {
@@ -21,23 +22,38 @@ export interface MonitoringHoursProps {
 
 const Hours = ({ clinic, children }: MonitoringHoursProps) => {
   const { name, phone, emergencyNumber, urgentNumber, monitoringHours } = clinic;
+  const lines = [
+    t('hours.outside', { emergency: emergencyNumber }),
+    t('hours.nobody-answers', { clinic: name, urgent: urgentNumber }),
+    t('hours.phone', { phone }),
+  ];
   return (
     <>
       <p>{t('hours.who', { clinic: name })}</p>
       <p>{translate(monitoringHours)}</p>
       {children}
-      <p>{t('hours.outside', { emergency: emergencyNumber })}</p>
-      <p>{t('hours.nobody-answers', { clinic: name, urgent: urgentNumber })}</p>
-      <p>{t('hours.phone', { phone })}</p>
+      {lines.map((text) => (
+        <p key={text}>
+          <RingText text={text} clinic={clinic} />
+        </p>
+      ))}
     </>
   );
 };
 
 export const MonitoringHours = (props: MonitoringHoursProps) =>
   props.isFolded ? (
-    <Disclosure summary={t('hours.not-at-once', { emergency: props.clinic.emergencyNumber })}>
-      <Hours {...props} />
-    </Disclosure>
+    <section className="stack-close">
+      <Disclosure summary={t('hours.not-at-once')}>
+        <Hours {...props} />
+      </Disclosure>
+      <p>
+        <RingText
+          text={t('hours.emergency', { emergency: props.clinic.emergencyNumber })}
+          clinic={props.clinic}
+        />
+      </p>
+    </section>
   ) : (
     <section className="monitoring-hours stack-close">
       <h2>{t('hours.title')}</h2>

@@ -7,6 +7,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import './words.ts';
 import { doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
+import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
 import { Drawn, Steps } from '../figures/how-to.tsx';
@@ -65,11 +66,14 @@ const Signs = ({ clinic, exercises }: Pick<TodayView, 'clinic' | 'exercises'>) =
   <section className="stack-close keep-together">
     <h2>{t('handout.stop')}</h2>
     <p>
-      {t('handout.stop-call', {
-        emergency: clinic.emergencyNumber,
-        clinic: clinic.name,
-        phone: clinic.phone,
-      })}
+      <RingText
+        text={t('handout.stop-call', {
+          emergency: clinic.emergencyNumber,
+          clinic: clinic.name,
+          phone: clinic.phone,
+        })}
+        clinic={clinic}
+      />
     </p>
     <ul>
       {flagOptions(hasCuffIn(exercises)).map(({ value, label }) => (

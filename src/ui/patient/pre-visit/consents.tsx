@@ -7,6 +7,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import './consent-words.ts';
+import { RingText } from '#ui/language/ring-text.tsx';
 import { t, translate } from '#ui/language/words.ts';
 import { callPatient } from '../call.ts';
 import type { MyConsents } from './answers.ts';
@@ -71,8 +72,18 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
               : t('consent.not-monitored')
           }
         >
-          <p>{t('consent.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
-          <p>{t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}</p>
+          <p>
+            <RingText
+              text={t('consent.call', { number: mine.emergencyNumber, phone: mine.phone })}
+              clinic={mine}
+            />
+          </p>
+          <p>
+            <RingText
+              text={t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}
+              clinic={mine}
+            />
+          </p>
         </Notice>
         {sent === null ? null : (
           <Notice isAnnounced tone={sent === 'not-sent' ? 'care' : 'plain'} title={t(`consent.${sent}`)} />

@@ -7,6 +7,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
+import { RingText } from '#ui/language/ring-text.tsx';
 import { t, translate } from '#ui/language/words.ts';
 import type { QuestionsAnswer } from './answers.ts';
 import { asksMore, type Given, isUnsaid, type Question } from './visit-answers.ts';
@@ -86,12 +87,22 @@ const Urgent = ({ question, given, clinic }: VisitQuestionProps) => {
   return (
     <Notice tone="danger" isAnnounced title={t(how === 'now' ? 'visit.now-title' : 'visit.today-title')}>
       <p>
-        {how === 'now'
-          ? t('visit.now', { number: clinic.emergencyNumber })
-          : t('visit.today', { phone: clinic.phone })}
+        <RingText
+          text={
+            how === 'now'
+              ? t('visit.now', { number: clinic.emergencyNumber })
+              : t('visit.today', { phone: clinic.phone })
+          }
+          clinic={clinic}
+        />
       </p>
       {how === 'today' ? (
-        <p>{t('hours.nobody-answers', { clinic: clinic.name, urgent: clinic.urgentNumber })}</p>
+        <p>
+          <RingText
+            text={t('hours.nobody-answers', { clinic: clinic.name, urgent: clinic.urgentNumber })}
+            clinic={clinic}
+          />
+        </p>
       ) : null}
     </Notice>
   );
