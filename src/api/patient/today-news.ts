@@ -1,6 +1,7 @@
 /** What the clinic tells on today's page: changes of the last week and the newest messages. */
+import { hasWithdrawnLately } from '#core/episode/suspensions.ts';
 import type { Plan, PlanReason } from '#core/plan/plan.ts';
-import type { SessionRecord } from '#core/record/record.ts';
+import type { PatientRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { decisionsOf, type Proposal, proposalsOf } from '#data/decision/decisions.ts';
@@ -18,27 +19,23 @@ import type { TodayView } from './today-view.ts';
 const toldForDays = 7;
 
 interface Given {
-  readonly access: Access;
   readonly patientId: string;
-  readonly versions: readonly Prescription[];
-  /** All there ever were, and the sessions done by them: what a decision judged. */
-  readonly written: readonly Prescription[];
-  readonly sessions: readonly SessionRecord[];
   readonly plan: Plan;
-  /** A consent was taken back lately. */
-  readonly hasWithdrawn: boolean;
+  /** Holds the sessions that decisions judged. */
+  readonly record: PatientRecord | null;
+  readonly versions: readonly Prescription[];
+  /** All there ever were. */
+  readonly written: readonly Prescription[];
 }
 
 /**
  * What changed in doses within the last week. What brought the dose in force stays told
  * when a later decision repeats it: "do the same again" alone would hide that it was cut.
  */
-const newestProposals = async ({
-  access,
-  patientId,
-  versions,
-  plan,
-}: Given): Promise<readonly Proposal[]> => {
+const newestProposals = async (
+  access: Access,
+  { patientId, versions, plan }: Given,
+): Promise<readonly Proposal[]> => {
   // What changed in a dose that a limit keeps from being done is not said: another is shown.
   const closed = new Set(plan.items.filter(({ dose }) => dose === null).map(({ itemId }) => itemId));
   const newest = new Map<string, Proposal>();
@@ -65,10 +62,11 @@ const byEnglish = (texts: readonly Text[]): readonly Text[] => [
 
 /** Changes with the same reasons stand together, and the reasons once after them. */
 const recentChanges = async (
+  access: Access,
   given: Given,
 ): Promise<Pick<Required<TodayView>, 'changes' | 'changesWithoutWhy'>> => {
-  const { access, patientId, written, sessions } = given;
-  const proposals = await newestProposals(given);
+  const { patientId, written, record } = given;
+  const proposals = await newestProposals(access, given);
   const decisions = new Map(
     (await decisionsOf(access, patientId, addDays(access.day, -toldForDays - 1))).map((row) => [row.id, row]),
   );
@@ -76,7 +74,7 @@ const recentChanges = async (
   const without: Text[] = [];
   for (const { decisionId, changeForPatient } of proposals) {
     const row = decisions.get(decisionId);
-    const why = row ? reasonsTold(row, sessions, written) : [];
+    const why = row ? reasonsTold(row, record?.sessions ?? [], written) : [];
     const told = doseChangeText(changeForPatient);
     if (why.length > 0) {
       const key = joined(why, ' ').en;
@@ -130,13 +128,14 @@ const holdTexts = ({ items }: Plan, hasWithdrawn: boolean): readonly Text[] => {
 };
 
 export const newsOf = async (
+  access: Access,
   given: Given,
+  consents: Parameters<typeof hasWithdrawnLately>[0],
 ): Promise<Pick<TodayView, 'changes' | 'changesWithoutWhy' | 'messages'>> => {
-  const { access, patientId, versions, plan, hasWithdrawn } = given;
-  const { changes, changesWithoutWhy } = await recentChanges(given);
+  const { changes, changesWithoutWhy } = await recentChanges(access, given);
   return {
-    changes: [...holdTexts(plan, hasWithdrawn), ...changes],
+    changes: [...holdTexts(given.plan, hasWithdrawnLately(consents, access.now)), ...changes],
     changesWithoutWhy,
-    messages: await newestMessages(access, patientId, versions),
+    messages: await newestMessages(access, given.patientId, given.versions),
   };
 };

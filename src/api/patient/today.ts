@@ -2,7 +2,7 @@
 
 import { painLookup } from '#core/decision/pain-lookup.ts';
 import { engineSettingValues } from '#core/decision/settings.ts';
-import { asksNothing, hasWithdrawnLately } from '#core/episode/suspensions.ts';
+import { asksNothing } from '#core/episode/suspensions.ts';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
@@ -132,15 +132,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     }),
     ...recorded(access.day, sessions, mornings),
     ...(await dangerView(access, patient.id, plan, clinic)),
-    ...(await newsOf({
-      access,
-      patientId: patient.id,
-      versions,
-      written,
-      sessions: record?.sessions ?? [],
-      plan,
-      hasWithdrawn: hasWithdrawnLately(care.consents, access.now),
-    })),
+    ...(await newsOf(access, { patientId: patient.id, plan, record, versions, written }, care.consents)),
   };
 };
 

@@ -51,6 +51,24 @@ interface MessageFormProps {
   readonly clinicKey: string;
 }
 
+/** When it is read, and what to do when it cannot wait. */
+const WhenRead = ({ mine }: Pick<MessageFormProps, 'mine'>) => (
+  <Notice tone="plain" title={t('write.when', { hours: translate(mine.monitoringHours) })}>
+    <p>
+      <RingText
+        text={t('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}
+        clinic={mine}
+      />
+    </p>
+    <p>
+      <RingText
+        text={t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}
+        clinic={mine}
+      />
+    </p>
+  </Notice>
+);
+
 /** Both sides, newest first; one's own that waits cannot be opened again and is only counted. */
 const Conversation = ({ mine, waits }: { readonly mine: MyMessages; readonly waits: number }) => (
   <section className="stack-close">
@@ -84,20 +102,7 @@ export const MessageForm = ({ mine, ownerId, clinicKey }: MessageFormProps) => {
       <div className="stack">
         <PageHeading>{t('write.title')}</PageHeading>
         <p>{t('write.lead')}</p>
-        <Notice tone="plain" title={t('write.when', { hours: translate(mine.monitoringHours) })}>
-          <p>
-            <RingText
-              text={t('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}
-              clinic={mine}
-            />
-          </p>
-          <p>
-            <RingText
-              text={t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}
-              clinic={mine}
-            />
-          </p>
-        </Notice>
+        <WhenRead mine={mine} />
         <form method="post" className="stack" noValidate onSubmit={(event) => void submit(event)}>
           <LongTextField
             name="text"
