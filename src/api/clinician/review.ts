@@ -5,6 +5,7 @@ import type { DecisionWord } from '#core/decision/answers.ts';
 import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
 import { whatWouldChange } from '#core/decision/what-would-change.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
+import { answerChanges } from '#core/record/answer-changes.ts';
 import { baselineFields, responseConsistent, responseFields } from '#core/record/staff-fields.ts';
 import { addDays } from '#core/time/day.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
@@ -14,6 +15,7 @@ import { type Decision, decisionById, decisionsOf, proposalsOf } from '#data/dec
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { confirmEntry } from '#data/entries/confirm-entry.ts';
 import { limbChecksOf } from '#data/entries/limb-checks.ts';
+import { correctedSessions } from '#data/entries/sent-sessions.ts';
 import { messagesOf, sendMessage } from '#data/messages/messages.ts';
 import { patientMessagesOf } from '#data/messages/patient-messages.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
@@ -53,6 +55,10 @@ export const reviewRouter = router({
         since,
         record,
         prescriptions,
+        corrected: (await correctedSessions(access, patient.id, since)).map(({ day, before, after }) => ({
+          day,
+          changes: answerChanges(before, after),
+        })),
         limbChecks: await limbChecksOf(access, record, since),
         decisions: (await decisionsOf(access, patient.id, since)).map((row) => ({
           ...row,

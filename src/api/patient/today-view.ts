@@ -7,6 +7,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { AsYesterday } from '#core/record/as-yesterday.ts';
+import type { SessionEntry } from '#core/record/entries.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Text } from '#messages/text.ts';
 
@@ -14,6 +15,12 @@ import type { Text } from '#messages/text.ts';
 export interface MorningTold {
   readonly entryId: string;
   readonly pains: readonly { readonly joint: Joint; readonly pain: number | null }[];
+}
+
+/** A session as it was sent, and what its exercises are called, by prescription. */
+export interface SentSession {
+  readonly entry: SessionEntry;
+  readonly titles: Readonly<Record<string, Text | string>>;
 }
 
 export interface TodayView {
@@ -75,6 +82,8 @@ export interface TodayView {
   readonly asksNothing: boolean;
   /** Questions before a visit wait for an answer. */
   readonly questionsWait: boolean;
+  /** The session of today as it stands, while the patient may put it right; absent on a page kept by an earlier release. */
+  readonly sent?: SentSession | null;
   /** The session of today has already been sent. */
   readonly sessionSent: boolean;
   /** Most urgent contact that anything in force asks for. */

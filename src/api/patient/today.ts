@@ -30,6 +30,7 @@ import { dangerTexts } from './today-danger.ts';
 import { exercisesOn } from './today-exercise.ts';
 import { morningView } from './today-morning.ts';
 import { newsOf } from './today-news.ts';
+import { sentView } from './today-sent.ts';
 import type { TodayView } from './today-view.ts';
 
 const daySettings = async (access: Access): Promise<Readonly<Record<ProgrammeSettingId, number>>> => {
@@ -131,6 +132,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
       versions,
     }),
     ...recorded(access.day, sessions, mornings),
+    ...(await sentView(access, patient.id, written)),
     ...(await dangerView(access, patient.id, plan, clinic)),
     ...(await newsOf(access, { patientId: patient.id, plan, record, versions, written }, care.consents)),
   };

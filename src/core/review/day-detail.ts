@@ -12,6 +12,8 @@ export interface ChartNames {
   readonly signers?: ReadonlyMap<number, string>;
   /** What a clinician answered to a decision, by its id. */
   readonly answers?: ReadonlyMap<string, string>;
+  /** What a patient put right, by day. */
+  readonly corrections?: ReadonlyMap<Day, readonly string[]>;
 }
 
 export interface DayDetail {
@@ -92,6 +94,7 @@ export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: ChartName
   lines: [
     ...painLine(row),
     ...morningLine(row),
+    ...(names.corrections?.get(row.day) ?? []),
     ...thresholdLine(row.day, series.thresholds, series.today),
     ...versionLine(row, names),
     ...(row.decision && names.answers?.has(row.decision.id) ? [names.answers.get(row.decision.id)!] : []),

@@ -56,8 +56,12 @@ const asksUrine = (view: Asked, entries: readonly Saved[]): boolean => {
 
 /** The newest session that the question is due for, and how many of its joints are answered. */
 const twoHours = (view: Asked, entries: readonly Saved[], now: number) => {
-  const isDue = ({ kind, day, savedAt }: Saved): boolean =>
-    kind === 'session' && now - savedAt >= twoHoursMs && (day === view.day || now - savedAt < askedForMs);
+  // A corrected session is the same session.
+  const isDue = ({ kind, day, savedAt, amends }: Saved): boolean =>
+    kind === 'session' &&
+    amends === undefined &&
+    now - savedAt >= twoHoursMs &&
+    (day === view.day || now - savedAt < askedForMs);
   const of = entries.filter(isDue).sort((a, b) => b.savedAt - a.savedAt)[0];
   if (!view.asksTwoHours || of === undefined) return { of: null, answered: 0 };
   const answers = entries.filter((saved) => saved.kind === 'two-hours' && saved.savedAt >= of.savedAt);

@@ -3,7 +3,7 @@
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
-import { useCallback, useMemo } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { arrivalOf, type DayState, dayState } from './day-state.ts';
 import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
@@ -79,6 +79,7 @@ const Home = ({ at }: ScreenProps) => {
       onPain={(pain) => answerMorning(at, state, pain)}
       onChangeMorning={(entryId) => beginMorning(view.day, entryId)}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
+      onCorrect={at.seldom && at.toCorrect ? () => go({ screen: 'correct', step: '' }) : undefined}
       notice={
         <>
           {at.isAskedMissing ? <QuestionsMissing /> : null}
@@ -165,7 +166,34 @@ const TwoHours = ({ at }: ScreenProps) =>
     <Home at={at} />
   );
 
-const screens = { today: Home, session: Session, morning: Morning, 'two-hours': TwoHours } as const;
+/** Left by a reload there is nothing open any more; today's page leads to it again. */
+const Correct = ({ at }: ScreenProps) => {
+  const { seldom, toCorrect, place, go, outbox, view, ownerId, clock, enteredAs, setCorrected } = at;
+  const [opened] = useState(toCorrect);
+  if (!seldom || !opened) return <Home at={at} />;
+  return (
+    <seldom.CorrectScreen
+      sent={opened}
+      {...{ ownerId, view, clock, enteredAs }}
+      step={place.step}
+      arrivalOf={(entryId) => arrivalOf(outbox.state, entryId)}
+      onStep={(step) => go({ screen: 'correct', step })}
+      onSave={(entry) => {
+        setCorrected({ entry, titles: opened.titles });
+        return outbox.save('session', entry);
+      }}
+      onHome={() => go(home)}
+    />
+  );
+};
+
+const screens = {
+  today: Home,
+  session: Session,
+  morning: Morning,
+  'two-hours': TwoHours,
+  correct: Correct,
+} as const;
 
 /** Today's page says it among what is saved; the others have it on top. */
 const isUnkept = ({ place, session, morning, outbox }: DayHandle): boolean =>

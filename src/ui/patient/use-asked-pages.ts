@@ -1,21 +1,36 @@
 'use client';
 /**
- * The pages with the questions, fetched as soon as the day is shown, so that the day itself opens sooner.
- * Nothing is begun before they are there; the worker keeps them for days without signal.
+ * The pages with the questions, fetched as soon as the day is shown, so that the day itself opens sooner; after them
+ * what is opened seldom. Nothing is begun before they are there; the worker keeps them for days without signal.
  */
 import { useEffect, useState } from 'react';
 
 export type AskedPages = typeof import('./asked-pages.ts');
+export type SeldomPages = typeof import('./seldom-pages.ts');
 
-/** `asked` is null while they are on their way, and where they could not be had. */
-export const useAskedPages = (): { readonly asked: AskedPages | null; readonly isAskedMissing: boolean } => {
-  const [pages, setPages] = useState<AskedPages | 'missing' | null>(null);
+export interface FetchedPages {
+  /** null while they are on their way, and where they could not be had. */
+  readonly asked: AskedPages | null;
+  readonly seldom: SeldomPages | null;
+  readonly isAskedMissing: boolean;
+}
+
+export const useAskedPages = (): FetchedPages => {
+  const [asked, setAsked] = useState<AskedPages | 'missing' | null>(null);
+  const [seldom, setSeldom] = useState<SeldomPages | null>(null);
   useEffect(() => {
-    const fetchPages = () =>
-      import('./asked-pages.ts').then(setPages).catch(() => setPages((now) => now ?? 'missing'));
-    void fetchPages();
-    window.addEventListener('online', fetchPages);
-    return () => window.removeEventListener('online', fetchPages);
+    const fetchPages = async () => {
+      try {
+        setAsked(await import('./asked-pages.ts'));
+        setSeldom(await import('./seldom-pages.ts'));
+      } catch {
+        setAsked((now) => now ?? 'missing');
+      }
+    };
+    const fetchNow = () => void fetchPages();
+    fetchNow();
+    window.addEventListener('online', fetchNow);
+    return () => window.removeEventListener('online', fetchNow);
   }, []);
-  return { asked: pages === 'missing' ? null : pages, isAskedMissing: pages === 'missing' };
+  return { asked: asked === 'missing' ? null : asked, seldom, isAskedMissing: asked === 'missing' };
 };

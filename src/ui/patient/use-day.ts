@@ -1,8 +1,9 @@
 'use client';
 /** Everything the patient's document runs on: clock, outbox, session, morning, and the place one is at. */
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { TodayView } from '#api/patient/today-view.ts';
+import type { SentSession, TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
+import { sessionToCorrect } from './correcting/sent-session.ts';
 import { useMorning } from './morning/use-morning.ts';
 import { type Owner, useOutbox } from './outbox/use-outbox.ts';
 import {
@@ -107,6 +108,7 @@ export const useDay = (given: TodayView, owner: Owner) => {
     // With a cuff on no way back leads from its clock and its stop button.
     if (isCuffRunning(session.draft) && to.screen !== 'session')
       return stayAt({ screen: 'session', step: session.draft.step });
+    if (to.screen === 'correct') return to;
     const isOpen =
       (to.screen === 'session' && session.draft?.endedAt === null && !isEarlier) ||
       (to.screen === 'morning' && morning.draft?.endedAt === null);
@@ -115,7 +117,9 @@ export const useDay = (given: TodayView, owner: Owner) => {
     return to;
   };
   const at = usePlace(onBack);
-  const { asked, isAskedMissing } = useAskedPages();
+  const pages = useAskedPages();
+  const { asked } = pages;
+  const [corrected, setCorrected] = useState<SentSession | null>(null);
   useSteps(at, 'session', session.draft?.step);
   useSteps(at, 'morning', morning.draft?.step);
   useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null && right.isMeasured, isEarlier });
@@ -124,9 +128,17 @@ export const useDay = (given: TodayView, owner: Owner) => {
   useNewPage(page);
   useHeadingFocus(page);
   usePausedUpdates(at.place.screen !== 'today');
+  const toCorrect = sessionToCorrect({
+    view,
+    entries: outbox.state.entries,
+    draft: session.draft,
+    corrected,
+  });
   return {
-    asked,
-    isAskedMissing,
+    ...pages,
+    ownerId: owner.id,
+    toCorrect,
+    setCorrected,
     isReady: asked !== null && session.draft !== undefined && morning.draft !== undefined,
     view,
     clock,

@@ -54,7 +54,7 @@ export interface DayView extends TodayView {
 }
 
 /** What is recorded of a day the page was not made for: known where it lies near, else nothing. */
-const ofOtherDay = (view: TodayView, day: string): Pick<TodayView, 'morning' | 'sessionSent'> => {
+const ofOtherDay = (view: TodayView, day: string): Pick<TodayView, 'morning' | 'sessionSent' | 'sent'> => {
   const { mornings, sessions } = view.recordedDays ?? {
     mornings: view.morning.answered ? [view.day] : [],
     sessions: view.sessionSent ? [view.day] : [],
@@ -62,6 +62,7 @@ const ofOtherDay = (view: TodayView, day: string): Pick<TodayView, 'morning' | '
   const isAnswered = mornings.includes(day);
   return {
     sessionSent: sessions.includes(day),
+    sent: null,
     morning: {
       ...view.morning,
       due: view.followedJoints.length > 0 && !view.asksNothing && !isAnswered,

@@ -60,4 +60,11 @@ export const words = {
   'twice.pain': 'Schmerz, {joint}: {score}',
   'twice.use-last': 'Die späteren Antworten nehmen',
   'twice.keep-first': 'Die ersten Antworten behalten',
+  'correct.title': 'Was Sie heute gesendet haben',
+  'correct.about': 'Ihre Praxis sieht, was Sie ändern und was Sie vorher gesendet haben.',
+  'correct.send': 'Änderung senden',
+  'correct.done': 'Geändert',
+  'correct.set': '{title}: Wiederholungen in Satz {set}',
+  'correct.load': '{title}: Gewicht',
+  'correct.not-counted': 'nicht gezählt',
 } as const satisfies Same<typeof english>;

@@ -54,4 +54,11 @@ export const words = {
   'twice.pain': 'pain in your {joint} {score}',
   'twice.use-last': 'Use the later answers',
   'twice.keep-first': 'Keep the first answers',
+  'correct.title': 'What you sent today',
+  'correct.about': 'Your clinic sees what you change, and what you sent before.',
+  'correct.send': 'Send the correction',
+  'correct.done': 'Corrected',
+  'correct.set': '{title}: repetitions in set {set}',
+  'correct.load': '{title}: weight',
+  'correct.not-counted': 'not counted',
 } as const;

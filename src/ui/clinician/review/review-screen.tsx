@@ -6,7 +6,6 @@ import { painLimitOver } from '#core/decision/baseline/propose-pain-limit.ts';
 import { engineSettingValues } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
-import type { ChartNames } from '#core/review/day-detail.ts';
 import { settledDecisions } from '#core/review/decision-markers.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
@@ -19,9 +18,10 @@ import type { Decision, ReviewAnswer } from '../answers.ts';
 import { PlanView } from '../danger/plan-view.tsx';
 import { doseTitle } from '../dose-words.ts';
 import { BaselineForm } from './baseline-form.tsx';
+import { chartNames } from './chart-names.ts';
 import { ChoiceLinks } from './choice-links.tsx';
 import { Correspondence, NextReview } from './correspondence.tsx';
-import { type DecisionContext, DecisionView, responseInWords } from './decision-view.tsx';
+import { type DecisionContext, DecisionView } from './decision-view.tsx';
 import { FindingsView } from './findings-view.tsx';
 import { LimbView } from './limb-view.tsx';
 import { hrefWith, rangeOf } from './review-choice.ts';
@@ -108,18 +108,6 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
   </section>
 );
 
-/** Who signed the versions shown, and who answered which decision. */
-const namesFor = ({ review, choice, clock }: ReviewProps): ChartNames => ({
-  signers: new Map(
-    review.prescriptions.flatMap((row) =>
-      row.itemId === choice.version?.itemId && row.signedName ? [[row.version, row.signedName] as const] : [],
-    ),
-  ),
-  answers: new Map(
-    [...review.responses].reverse().map((row) => [row.decisionId, responseInWords(row, clock)] as const),
-  ),
-});
-
 const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
   reviewSeries({
     record: review.record,
@@ -168,7 +156,7 @@ export const ReviewScreen = (props: ReviewProps) => {
       <SeriesView
         series={series}
         title={chartTitle(choice.version, choice.joint)}
-        names={namesFor(props)}
+        names={chartNames(props)}
         address={hrefWith(patient.id, choice, {})}
       />
       <LimbView

@@ -23,6 +23,8 @@ export interface Saved {
   /** Civil day it belongs to. */
   readonly day: string;
   readonly savedAt: number;
+  /** Entry it goes in the place of. */
+  readonly amends?: string;
   /** Carries a warning sign: goes first. */
   readonly isUrgent: boolean;
   readonly status: 'waiting' | 'stored' | 'aside';

@@ -109,6 +109,7 @@ const savedOf = async (owner: Owner, kind: EntryKind, entry: Entry, savedAt: num
     encrypted: isSealing ? await encryptEntry(owner.clinicKey, owner.id, entry) : null,
     day: entry.day,
     savedAt,
+    ...('amends' in entry && entry.amends ? { amends: entry.amends } : {}),
     isUrgent: (entry.redFlags?.length ?? 0) > 0,
     status: 'waiting',
     early: 0,

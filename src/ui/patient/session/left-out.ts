@@ -17,8 +17,8 @@ export interface Hurt {
 }
 
 /** A number over what is allowed in the joint; without a limit, or without a number, nothing is known to be over. */
-const overLimit = (
-  { painLookups }: SessionDraft,
+export const overLimit = (
+  { painLookups }: Pick<SessionDraft, 'painLookups'>,
   joint: Joint,
   scores: readonly unknown[],
 ): readonly Hurt[] => {

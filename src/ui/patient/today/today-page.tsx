@@ -39,6 +39,8 @@ export interface TodayPageProps {
   /** Answers this morning's questions again, in place of the entry named. */
   readonly onChangeMorning: (entryId: string) => void;
   readonly onTwoHours: () => void;
+  /** Opens what was sent today; left out where there is nothing to put right. */
+  readonly onCorrect?: () => void;
   /** What waits on this phone; stands under the start. */
   readonly children?: ReactNode;
   /** Stands before everything that can be begun. */
@@ -107,7 +109,12 @@ const Start = (props: TodayPageProps) => {
     return (
       <Notice title={t('today.sent-title')}>
         {text}
-        {hasOpenQuestion(props) ? null : ` ${t('today.no-more')}`}
+        {hasOpenQuestion(props) ? null : ` ${t('today.no-more')}`}{' '}
+        {props.onCorrect ? (
+          <Button tone="quiet" onClick={props.onCorrect}>
+            {t('today.correct')}
+          </Button>
+        ) : null}
       </Notice>
     );
   }

@@ -42,7 +42,7 @@ const useKnownAnswers = ({ view, outbox }: DayHandle, refresh: () => void) => {
       .filter((saved) => saved.kind === kind && saved.day === view.day && saved.status === 'stored')
       .sort((a, b) => b.savedAt - a.savedAt)[0]?.entryId ?? '';
   const [morning, session] = [newestOf('morning'), newestOf('session')];
-  const isSessionKnown = session === '' || view.sessionSent;
+  const isSessionKnown = session === '' || session === view.sent?.entry.entryId;
   const unknown =
     `${morning === view.morning.entryId ? '' : morning} ${isSessionKnown ? '' : session}`.trim();
   useEffect(() => {

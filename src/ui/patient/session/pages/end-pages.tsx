@@ -13,7 +13,7 @@ import { flagClassOf } from '#ui/patient/questions/flag-list.ts';
 import { t } from '#ui/patient/words.ts';
 import { checkRows, neededStep } from '../check-rows.ts';
 import { allFlags, type SessionDraft } from '../draft.ts';
-import { hurtAfter } from '../left-out.ts';
+import { hurtAfter, leftFor } from '../left-out.ts';
 import { isCuffOn } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
 import { PainAdvice } from './pain-advice.tsx';
@@ -46,7 +46,7 @@ const DoneBody = ({ draft, clinic, arrival }: EndProps) => {
   return (
     <>
       <PageHeading>{first ? t('hurt.title', first) : t('done.title')}</PageHeading>
-      {first ? <PainAdvice draft={draft} hurt={hurt} clinic={clinic} /> : null}
+      {first ? <PainAdvice hurt={hurt} othersOf={(joint) => leftFor(draft, joint)} clinic={clinic} /> : null}
       <p aria-live="polite">{t(`done.${arrival}`)}</p>
       {draft.asksTwoHours ? <p>{t('done.two-hours')}</p> : null}
       {first ? null : <p>{t('done.morning')}</p>}

@@ -95,7 +95,15 @@ const Start = ({
 }) => {
   const [isOther, setOther] = useState(false);
   const loadKg = asksLoad(item) ? (item.loadKg ?? plannedLoadKg(item.dose)) : null;
-  if (isOther) return <OtherWeight item={item} onTake={onTake} />;
+  if (isOther)
+    return (
+      <OtherWeight
+        plannedKg={plannedLoadKg(item.dose)}
+        given={item.loadKg}
+        takeText={t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
+        onTake={onTake}
+      />
+    );
   return (
     <>
       {loadKg === null ? null : (

@@ -1,5 +1,5 @@
 'use client';
-/** A weight other than planned: typed, and asked about once where it is far over the plan. */
+/** Another weight than the planned one. */
 import { useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
@@ -9,7 +9,6 @@ import { readNumber } from '#ui/design-system/read-number.ts';
 import { numberText } from '#ui/language/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/language/weight-text.ts';
 import { t } from '#ui/patient/words.ts';
-import { type ItemDraft, plannedLoadKg } from '../draft.ts';
 
 /** The record takes no more. */
 const mostKg = 500;
@@ -27,13 +26,16 @@ const loadProblem = (typed: string): Problem | null => {
 };
 
 interface OtherWeightProps {
-  readonly item: ItemDraft;
+  /** What a slip of typing is measured by. */
+  readonly plannedKg: number;
+  readonly given: number | null;
+  /** Of the button that takes it. */
+  readonly takeText: string;
   readonly onTake: (loadKg: number) => void;
 }
 
-export const OtherWeight = ({ item, onTake }: OtherWeightProps) => {
-  const plannedKg = plannedLoadKg(item.dose);
-  const given = item.loadKg;
+/** Typed, and asked about once where it is far over the plan. */
+export const OtherWeight = ({ plannedKg, given, takeText, onTake }: OtherWeightProps) => {
   const [typed, setTyped] = useState(
     given === null || given === plannedKg ? '' : numberText(Number(weightFigure(given))),
   );
@@ -60,7 +62,7 @@ export const OtherWeight = ({ item, onTake }: OtherWeightProps) => {
       />
       {sure === null ? (
         <Button isLarge isWide onClick={take}>
-          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
+          {takeText}
         </Button>
       ) : (
         <ConfirmQuestion

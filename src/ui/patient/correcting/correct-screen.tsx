@@ -1,0 +1,126 @@
+'use client';
+/** What was sent today, each answer with its Change; the corrected answers go in the place of those sent. */
+import { useState } from 'react';
+import '../asked-words.ts';
+import '../today/seldom-words.ts';
+import type { SentSession, TodayView } from '#api/patient/today-view.ts';
+import type { SessionEntry } from '#core/record/entries.ts';
+import type { Carer } from '#core/record/entry-words.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { t } from '#ui/language/words.ts';
+import type { Arrival } from '../day-state.ts';
+import { correctionKey } from '../phone/phone-store.ts';
+import { useSavedReducer } from '../phone/use-saved-reducer.ts';
+import { WaysBack } from '../questions/answer-page.tsx';
+import { AnswerRows } from '../questions/check-list.tsx';
+import { overLimit } from '../session/left-out.ts';
+import { PainAdvice } from '../session/pages/pain-advice.tsx';
+import { AnswerQuestion } from './answer-question.tsx';
+import { correctionRows } from './answers-in-rows.ts';
+import { amending, answerAt, placesOf, putRight, stepOf } from './correction.ts';
+
+export interface CorrectScreenProps {
+  readonly sent: SentSession;
+  readonly ownerId: string;
+  readonly view: Pick<TodayView, 'clinic' | 'painLookups' | 'exercises'>;
+  /** Empty: the list of answers. */
+  readonly step: string;
+  readonly enteredAs: Carer | null;
+  readonly clock: () => number;
+  readonly arrivalOf: (entryId: string) => Arrival;
+  readonly onStep: (step: string) => void;
+  /** Whether the phone could keep it. */
+  readonly onSave: (entry: SessionEntry) => Promise<boolean>;
+  readonly onHome: () => void;
+}
+
+interface Begun {
+  /** Entry that is put right. */
+  readonly of: string;
+  readonly entry: SessionEntry;
+}
+
+const newest = (_: Begun, next: Begun): Begun => next;
+
+const Sent = ({ entry, view, arrivalOf, onHome }: CorrectScreenProps & { readonly entry: SessionEntry }) => {
+  const hurt = entry.joints.flatMap(({ joint, painDuring, painAfter }) =>
+    overLimit(view, joint, [painDuring, painAfter]),
+  );
+  const [first] = hurt;
+  const done = new Set(entry.sets.map(({ itemId }) => itemId));
+  return (
+    <div className="stack">
+      <PageHeading>{first ? t('hurt.title', first) : t('correct.done')}</PageHeading>
+      {first ? (
+        <PainAdvice
+          hurt={hurt}
+          othersOf={(joint) =>
+            view.exercises.filter(
+              ({ itemId, planned, joints }) => planned && !done.has(itemId) && joints.includes(joint),
+            )
+          }
+          clinic={view.clinic}
+        />
+      ) : null}
+      <p aria-live="polite">{t(`done.${arrivalOf(entry.entryId)}`)}</p>
+      <Button isLarge isWide onClick={onHome}>
+        {t('frame.home')}
+      </Button>
+    </div>
+  );
+};
+
+export const CorrectScreen = (props: CorrectScreenProps) => {
+  const { ownerId, step, clock, enteredAs, onStep, onSave } = props;
+  // What was sent is read once: a page that is refreshed meanwhile changes nothing here.
+  const [sent] = useState(props.sent);
+  const [saved, setSaved] = useState<SessionEntry | null>(null);
+  const draft = useSavedReducer<Begun, Begun>(
+    { ownerId, key: correctionKey(ownerId), isLocked: true },
+    newest,
+    ({ of }) => of === sent.entry.entryId,
+  );
+  if (saved) return <Sent {...props} entry={saved} />;
+  const entry = draft.state?.entry ?? sent.entry;
+  const place = placesOf(entry).find((one) => stepOf(one) === step);
+  if (place)
+    return (
+      <div className="step">
+        <AnswerQuestion
+          key={step}
+          place={place}
+          entry={entry}
+          sentAnswer={answerAt(sent.entry, place)}
+          titles={sent.titles}
+          onAnswer={(answer) => {
+            draft.begin({ of: sent.entry.entryId, entry: putRight(entry, place, answer) });
+            onStep('');
+          }}
+        />
+      </div>
+    );
+  const isChanged = placesOf(entry).some((one) => answerAt(entry, one) !== answerAt(sent.entry, one));
+  const send = async () => {
+    const amended = amending(sent, entry, {
+      entryId: crypto.randomUUID(),
+      now: Math.round(clock()),
+      enteredAs,
+    });
+    if (await onSave(amended)) draft.release();
+    setSaved(amended);
+  };
+  return (
+    <div className="stack">
+      <PageHeading>{t('correct.title')}</PageHeading>
+      <p>{t('correct.about')}</p>
+      {isChanged ? (
+        <Button isLarge isWide onClick={() => void send()}>
+          {t('correct.send')}
+        </Button>
+      ) : null}
+      <AnswerRows rows={correctionRows(entry, sent.titles)} onChange={onStep} />
+      <WaysBack />
+    </div>
+  );
+};

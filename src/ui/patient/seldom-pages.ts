@@ -1,0 +1,3 @@
+'use client';
+/** Pages that are opened seldom; fetched after those with the day's questions, and kept for days without signal. */
+export { CorrectScreen } from './correcting/correct-screen.tsx';
