@@ -82,6 +82,13 @@ export interface TodayView {
   readonly asksNothing: boolean;
   /** Questions before a visit wait for an answer. */
   readonly questionsWait: boolean;
+  /** The next appointment as booked; null or absent where none is. */
+  readonly appointment?: {
+    readonly day: Day;
+    /** HH:MM at the clinic. */
+    readonly time: string | null;
+    readonly place: string | null;
+  } | null;
   /** The session of today as it stands, while the patient may put it right; absent on a page kept by an earlier release. */
   readonly sent?: SentSession | null;
   /** The session of today has already been sent. */

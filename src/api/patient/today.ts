@@ -26,6 +26,7 @@ import { newestScreening } from '#data/screening/screenings.ts';
 import { hoursText } from '#messages/hours.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
+import { appointmentView } from './today-appointment.ts';
 import { dangerTexts } from './today-danger.ts';
 import { exercisesOn } from './today-exercise.ts';
 import { morningView } from './today-morning.ts';
@@ -133,6 +134,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     }),
     ...recorded(access.day, sessions, mornings),
     ...(await sentView(access, patient.id, written)),
+    ...(await appointmentView(access, patient.id, clinic.zone)),
     ...(await dangerView(access, patient.id, plan, clinic)),
     ...(await newsOf(access, { patientId: patient.id, plan, record, versions, written }, care.consents)),
   };

@@ -33,6 +33,12 @@ export const weekdayText = (weekday: number): string =>
 export const timeText = (instant: number): string =>
   new Intl.DateTimeFormat(localeOfDays(), { hour: '2-digit', minute: '2-digit' }).format(new Date(instant));
 
+/** "18:42", from a time of day written as HH:MM: at the clinic, whatever zone the phone is in. */
+export const clockTimeText = (time: string): string =>
+  new Intl.DateTimeFormat(localeOfDays(), { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' }).format(
+    new Date(`2026-01-01T${time}:00Z`),
+  );
+
 export const instantDayText = (instant: number): string =>
   new Intl.DateTimeFormat(localeOfDays(), { day: 'numeric', month: 'long' }).format(new Date(instant));
 

@@ -3,21 +3,15 @@
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import { arrivalOf, type DayState, dayState } from './day-state.ts';
-import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
-import { useNow } from './phone/use-now.ts';
+import { Correct } from './correcting/correct.tsx';
+import { arrivalOf, dayState } from './day-state.ts';
+import { NotSaved } from './outbox/saved-here.tsx';
 import { home } from './phone/use-place.ts';
 import { hasCuffIn } from './questions/flag-list.ts';
-import type { Score, SessionDraft } from './session/draft.ts';
-import { didWork } from './session/steps.ts';
-import { Elsewhere } from './today/elsewhere.tsx';
-import { More } from './today/more.tsx';
-import { QuestionsMissing } from './today/questions-missing.tsx';
-import { TodayPage } from './today/today-page.tsx';
-import { Earlier, Unusual } from './today/unusual.tsx';
-import { QuestionsWait } from './today/visit-links.tsx';
+import type { SessionDraft } from './session/draft.ts';
+import { Home, type ScreenProps } from './today/home.tsx';
 import type { AskedPages } from './use-asked-pages.ts';
 import { type DayHandle, useDay } from './use-day.ts';
 import { useWorker } from './worker/use-worker.ts';
@@ -29,71 +23,6 @@ export interface PatientAppProps {
   /** Public key of the clinic, to which finished entries are encrypted. */
   readonly clinicKey: string;
 }
-
-interface ScreenProps {
-  readonly at: DayHandle;
-}
-
-const SavedEntries = ({ at }: ScreenProps) => (
-  <SavedHere
-    state={at.outbox.state}
-    isLasting={at.outbox.isLasting}
-    phone={at.view.clinic.phone}
-    onSend={at.outbox.sendNow}
-  />
-);
-
-/** The first question of the morning is answered on today's page; a check that was left is gone on with from it. */
-const answerMorning = ({ view, morning, enteredAs, go }: DayHandle, state: DayState, pain: Score) => {
-  const [joint] = morning.begin(view.day, state.asksUrine, enteredAs, state.morningToChange).joints;
-  if (joint === undefined) return;
-  const step = `pain:${joint}`;
-  go({ screen: 'morning', step });
-  morning.send({ type: 'go', step });
-  morning.send({ type: 'answer', joint, answer: { pain } });
-  morning.send({ type: 'next' });
-};
-
-const Home = ({ at }: ScreenProps) => {
-  const { session, morning, go, view } = at;
-  const state = dayState(view, at.outbox.state.entries, useNow(at.clock, view.asksTwoHours));
-  const running = session.draft?.endedAt === null ? session.draft : null;
-  const beginMorning = (day: string, amends: string | null = null) =>
-    go({ screen: 'morning', step: morning.begin(day, state.asksUrine, at.enteredAs, amends).step });
-  return (
-    <TodayPage
-      view={view}
-      runningSince={running?.beganAt ?? null}
-      state={state}
-      isReady={at.isReady}
-      earlier={running && at.isEarlier ? <Earlier at={at} draft={running} /> : undefined}
-      onStart={(isEasierSession) =>
-        go({ screen: 'session', step: session.begin(isEasierSession, at.enteredAs).step })
-      }
-      onResume={() => {
-        session.send({ type: 'resumed' });
-        if (running) go({ screen: 'session', step: running.step });
-      }}
-      onDiscard={running && didWork(running) ? undefined : session.drop}
-      onMorning={(day) => beginMorning(day, day === view.day ? state.morningToChange : null)}
-      onPain={(pain) => answerMorning(at, state, pain)}
-      onChangeMorning={(entryId) => beginMorning(view.day, entryId)}
-      onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
-      onCorrect={at.seldom && at.toCorrect ? () => go({ screen: 'correct', step: '' }) : undefined}
-      notice={
-        <>
-          {at.isAskedMissing ? <QuestionsMissing /> : null}
-          {at.tabLock.isLocked === false ? <Elsewhere onTakeOver={at.tabLock.takeOver} /> : null}
-          <QuestionsWait isWaiting={view.questionsWait} />
-          <Unusual at={at} state={state} onMorning={() => beginMorning(view.day, state.morningToChange)} />
-        </>
-      }
-      foot={<More who={at.enteredAs} onChoose={at.setEnteredAs} />}
-    >
-      <SavedEntries at={at} />
-    </TodayPage>
-  );
-};
 
 interface Running extends ScreenProps {
   readonly pages: AskedPages;
@@ -165,27 +94,6 @@ const TwoHours = ({ at }: ScreenProps) =>
   ) : (
     <Home at={at} />
   );
-
-/** Left by a reload there is nothing open any more; today's page leads to it again. */
-const Correct = ({ at }: ScreenProps) => {
-  const { seldom, toCorrect, place, go, outbox, view, ownerId, clock, enteredAs, setCorrected } = at;
-  const [opened] = useState(toCorrect);
-  if (!seldom || !opened) return <Home at={at} />;
-  return (
-    <seldom.CorrectScreen
-      sent={opened}
-      {...{ ownerId, view, clock, enteredAs }}
-      step={place.step}
-      arrivalOf={(entryId) => arrivalOf(outbox.state, entryId)}
-      onStep={(step) => go({ screen: 'correct', step })}
-      onSave={(entry) => {
-        setCorrected({ entry, titles: opened.titles });
-        return outbox.save('session', entry);
-      }}
-      onHome={() => go(home)}
-    />
-  );
-};
 
 const screens = {
   today: Home,

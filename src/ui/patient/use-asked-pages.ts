@@ -6,7 +6,7 @@
 import { useEffect, useState } from 'react';
 
 export type AskedPages = typeof import('./asked-pages.ts');
-export type SeldomPages = typeof import('./seldom-pages.ts');
+type SeldomPages = typeof import('./seldom-pages.ts');
 
 export interface FetchedPages {
   /** null while they are on their way, and where they could not be had. */

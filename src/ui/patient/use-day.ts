@@ -1,9 +1,9 @@
 'use client';
 /** Everything the patient's document runs on: clock, outbox, session, morning, and the place one is at. */
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { SentSession, TodayView } from '#api/patient/today-view.ts';
+import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
-import { sessionToCorrect } from './correcting/sent-session.ts';
+import { useCorrection } from './correcting/use-correction.ts';
 import { useMorning } from './morning/use-morning.ts';
 import { type Owner, useOutbox } from './outbox/use-outbox.ts';
 import {
@@ -91,6 +91,26 @@ const useViewOfDay = (given: TodayView, { clock, lacksMs, isMeasured }: RightClo
   return useMemo(() => viewOnDay(given, moment?.day ?? given.day, moment ?? undefined), [given, moment]);
 };
 
+interface Begun {
+  readonly session: ReturnType<typeof useSession>;
+  readonly morning: ReturnType<typeof useMorning>;
+  readonly isEarlier: boolean;
+}
+
+/** A step reached by Back is told to the reducer; what has ended leads back to today. */
+const reachedByBack = (to: Place, { session, morning, isEarlier }: Begun): Place => {
+  // With a cuff on no way back leads from its clock and its stop button.
+  if (isCuffRunning(session.draft) && to.screen !== 'session')
+    return stayAt({ screen: 'session', step: session.draft.step });
+  if (to.screen === 'correct') return to;
+  const isOpen =
+    (to.screen === 'session' && session.draft?.endedAt === null && !isEarlier) ||
+    (to.screen === 'morning' && morning.draft?.endedAt === null);
+  if (!isOpen) return home;
+  (to.screen === 'session' ? session : morning).send({ type: 'go', step: to.step });
+  return to;
+};
+
 /** `isReady`: the phone has been read and the pages with the questions are there; before that nothing can be begun. */
 export const useDay = (given: TodayView, owner: Owner) => {
   const right = useRightClock(given.clockOffset);
@@ -103,23 +123,10 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const session = useSession(view, owner, isLocked, clock, outbox.save);
   const morning = useMorning(view, owner, isLocked, clock, outbox.save);
   const isEarlier = session.draft ? isOfEarlierDay(session.draft, phoneDay(clock()), clock()) : false;
-  /** A step reached by Back is told to the reducer; what has ended leads back to today. */
-  const onBack = (to: Place): Place => {
-    // With a cuff on no way back leads from its clock and its stop button.
-    if (isCuffRunning(session.draft) && to.screen !== 'session')
-      return stayAt({ screen: 'session', step: session.draft.step });
-    if (to.screen === 'correct') return to;
-    const isOpen =
-      (to.screen === 'session' && session.draft?.endedAt === null && !isEarlier) ||
-      (to.screen === 'morning' && morning.draft?.endedAt === null);
-    if (!isOpen) return home;
-    (to.screen === 'session' ? session : morning).send({ type: 'go', step: to.step });
-    return to;
-  };
+  const onBack = (to: Place): Place => reachedByBack(to, { session, morning, isEarlier });
   const at = usePlace(onBack);
   const pages = useAskedPages();
   const { asked } = pages;
-  const [corrected, setCorrected] = useState<SentSession | null>(null);
   useSteps(at, 'session', session.draft?.step);
   useSteps(at, 'morning', morning.draft?.step);
   useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null && right.isMeasured, isEarlier });
@@ -128,17 +135,10 @@ export const useDay = (given: TodayView, owner: Owner) => {
   useNewPage(page);
   useHeadingFocus(page);
   usePausedUpdates(at.place.screen !== 'today');
-  const toCorrect = sessionToCorrect({
-    view,
-    entries: outbox.state.entries,
-    draft: session.draft,
-    corrected,
-  });
   return {
     ...pages,
     ownerId: owner.id,
-    toCorrect,
-    setCorrected,
+    ...useCorrection(view, outbox.state.entries, session.draft),
     isReady: asked !== null && session.draft !== undefined && morning.draft !== undefined,
     view,
     clock,

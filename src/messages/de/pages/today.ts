@@ -28,6 +28,7 @@ export const words = {
   'today.changes-only': 'Was sich geändert hat',
   'today.messages-earlier': 'Nachrichten aus der Zeit vor diesem Plan',
   'today.messages': 'Von Ihrer Praxis',
+  'today.appointment': 'Nächster Termin: {when}',
   'today.message-from': '{name}, {date}',
   'today.cautions': 'Denken Sie daran',
   'today.flag-told':

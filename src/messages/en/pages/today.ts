@@ -25,6 +25,7 @@ export const words = {
   'today.changes-only': 'What changed',
   'today.messages-earlier': 'Messages from before this plan',
   'today.messages': 'From your clinic',
+  'today.appointment': 'Next appointment: {when}',
   'today.message-from': '{name}, {date}',
   'today.cautions': 'Keep in mind',
   'today.flag-told':

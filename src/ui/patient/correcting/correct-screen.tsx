@@ -71,6 +71,31 @@ const Sent = ({ entry, view, arrivalOf, onHome }: CorrectScreenProps & { readonl
   );
 };
 
+interface ListProps {
+  readonly sent: SentSession;
+  readonly entry: SessionEntry;
+  readonly onStep: (step: string) => void;
+  readonly onSend: () => void;
+}
+
+/** Nothing is sent before something was changed. */
+const AnswerList = ({ sent, entry, onStep, onSend }: ListProps) => {
+  const isChanged = placesOf(entry).some((one) => answerAt(entry, one) !== answerAt(sent.entry, one));
+  return (
+    <div className="stack">
+      <PageHeading>{t('correct.title')}</PageHeading>
+      <p>{t('correct.about')}</p>
+      {isChanged ? (
+        <Button isLarge isWide onClick={onSend}>
+          {t('correct.send')}
+        </Button>
+      ) : null}
+      <AnswerRows rows={correctionRows(entry, sent.titles)} onChange={onStep} />
+      <WaysBack />
+    </div>
+  );
+};
+
 export const CorrectScreen = (props: CorrectScreenProps) => {
   const { ownerId, step, clock, enteredAs, onStep, onSave } = props;
   // What was sent is read once: a page that is refreshed meanwhile changes nothing here.
@@ -81,46 +106,28 @@ export const CorrectScreen = (props: CorrectScreenProps) => {
     newest,
     ({ of }) => of === sent.entry.entryId,
   );
-  if (saved) return <Sent {...props} entry={saved} />;
   const entry = draft.state?.entry ?? sent.entry;
-  const place = placesOf(entry).find((one) => stepOf(one) === step);
-  if (place)
-    return (
-      <div className="step">
-        <AnswerQuestion
-          key={step}
-          place={place}
-          entry={entry}
-          sentAnswer={answerAt(sent.entry, place)}
-          titles={sent.titles}
-          onAnswer={(answer) => {
-            draft.begin({ of: sent.entry.entryId, entry: putRight(entry, place, answer) });
-            onStep('');
-          }}
-        />
-      </div>
-    );
-  const isChanged = placesOf(entry).some((one) => answerAt(entry, one) !== answerAt(sent.entry, one));
   const send = async () => {
-    const amended = amending(sent, entry, {
-      entryId: crypto.randomUUID(),
-      now: Math.round(clock()),
-      enteredAs,
-    });
+    const now = Math.round(clock());
+    const amended = amending(sent, entry, { entryId: crypto.randomUUID(), now, enteredAs });
     if (await onSave(amended)) draft.release();
     setSaved(amended);
   };
+  if (saved) return <Sent {...props} entry={saved} />;
+  const place = placesOf(entry).find((one) => stepOf(one) === step);
+  if (!place) return <AnswerList {...{ sent, entry, onStep }} onSend={() => void send()} />;
   return (
-    <div className="stack">
-      <PageHeading>{t('correct.title')}</PageHeading>
-      <p>{t('correct.about')}</p>
-      {isChanged ? (
-        <Button isLarge isWide onClick={() => void send()}>
-          {t('correct.send')}
-        </Button>
-      ) : null}
-      <AnswerRows rows={correctionRows(entry, sent.titles)} onChange={onStep} />
-      <WaysBack />
+    <div className="step">
+      <AnswerQuestion
+        key={step}
+        {...{ place, entry }}
+        sentAnswer={answerAt(sent.entry, place)}
+        titles={sent.titles}
+        onAnswer={(answer) => {
+          draft.begin({ of: sent.entry.entryId, entry: putRight(entry, place, answer) });
+          onStep('');
+        }}
+      />
     </div>
   );
 };

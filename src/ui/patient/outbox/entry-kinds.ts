@@ -1,4 +1,6 @@
 /** What a phone sends, and a message among it. */
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
+
 export type EntryKind = 'session' | 'morning' | 'two-hours' | 'message';
 
 /** To the clinic; it carries no answers. */
@@ -8,3 +10,5 @@ export interface MessageEntry {
   readonly text: string;
   readonly redFlags: null;
 }
+
+export type Entry = SessionEntry | MorningEntry | TwoHoursEntry | MessageEntry;

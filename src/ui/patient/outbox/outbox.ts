@@ -3,11 +3,8 @@
  * An entry leaves the waiting line only by the server's answer; sending it twice is harmless, since
  * its id was made here and the server keeps one record of it.
  */
-import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import type { Encrypted } from '../phone/encrypt-entry.ts';
-import type { EntryKind, MessageEntry } from './entry-kinds.ts';
-
-export type Entry = SessionEntry | MorningEntry | TwoHoursEntry | MessageEntry;
+import type { Entry, EntryKind } from './entry-kinds.ts';
 
 export interface Saved {
   readonly entryId: string;

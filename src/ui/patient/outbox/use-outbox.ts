@@ -3,10 +3,9 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { canEncrypt, encryptEntry } from '../phone/encrypt-entry.ts';
 import { entriesUnder, entryKey, phoneStore } from '../phone/phone-store.ts';
-import type { EntryKind } from './entry-kinds.ts';
+import type { Entry, EntryKind } from './entry-kinds.ts';
 import {
   type Effect,
-  type Entry,
   emptyOutbox,
   type Outbox,
   type OutboxEvent,

@@ -91,6 +91,21 @@ const Running = ({ since, ...props }: TodayPageProps & { readonly since: number 
 const hasOpenQuestion = ({ view, state }: TodayPageProps): boolean =>
   view.questionsWait || state.isMorningDue || state.twoHoursOf !== null || state.lateMorning !== null;
 
+/** Beside a question that is open nothing says that all is done. */
+const SessionSent = (props: TodayPageProps) => (
+  <Notice title={t('today.sent-title')}>
+    <p>
+      {t(props.state.session === 'sent' ? 'today.sent' : 'today.sent-here')}{' '}
+      {hasOpenQuestion(props) ? null : t('today.no-more')}
+    </p>
+    {props.onCorrect ? (
+      <Button tone="quiet" onClick={props.onCorrect}>
+        {t('today.correct')}
+      </Button>
+    ) : null}
+  </Notice>
+);
+
 const Start = (props: TodayPageProps) => {
   const { view, isReady, onStart } = props;
   const { isMorningDue, session, hasReportedFlag } = props.state;
@@ -103,21 +118,7 @@ const Start = (props: TodayPageProps) => {
     const text = t('today.flag-told', { clinic: clinic.name, phone: clinic.phone });
     return <RingNotice clinic={clinic} text={text} />;
   }
-  if (session !== 'open') {
-    const text = t(session === 'sent' ? 'today.sent' : 'today.sent-here');
-    // Beside a question that is open nothing says that all is done.
-    return (
-      <Notice title={t('today.sent-title')}>
-        {text}
-        {hasOpenQuestion(props) ? null : ` ${t('today.no-more')}`}{' '}
-        {props.onCorrect ? (
-          <Button tone="quiet" onClick={props.onCorrect}>
-            {t('today.correct')}
-          </Button>
-        ) : null}
-      </Notice>
-    );
-  }
+  if (session !== 'open') return <SessionSent {...props} />;
   if (view.isTooOld) {
     const { name, phone } = view.clinic;
     const date = dayText(view.givenOn ?? view.day);

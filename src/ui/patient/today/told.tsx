@@ -3,7 +3,8 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import type { Text } from '#messages/text.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { RingText } from '#ui/language/ring-text.tsx';
-import { instantDayText } from '#ui/language/text-of-time.ts';
+import { clockTimeText, dayText, instantDayText } from '#ui/language/text-of-time.ts';
+import type { DayView } from '../view-on-day.ts';
 import { t, translate } from '../words.ts';
 
 const Changes = ({ title, changes = [] }: { readonly title: string; readonly changes?: readonly Text[] }) =>
@@ -28,12 +29,25 @@ const MessageList = ({ messages, clinic }: Pick<TodayView, 'messages' | 'clinic'
     </blockquote>
   ));
 
-export const Told = ({ view }: { readonly view: TodayView }) => {
+/** As booked: what was not said of it is left out. On a page kept from before it, an old one is not shown. */
+const Appointment = ({ view: { appointment, clinic, clinicDay } }: { readonly view: DayView }) => {
+  if (!appointment || appointment.day < clinicDay) return null;
+  const { day, time, place } = appointment;
+  const when = [dayText(day), time && clockTimeText(time), place].filter(Boolean).join(', ');
+  return (
+    <p>
+      <RingText text={t('today.appointment', { when })} clinic={clinic} />
+    </p>
+  );
+};
+
+export const Told = ({ view }: { readonly view: DayView }) => {
   const { clinic } = view;
   const present = view.messages.filter(({ isOfEarlierPlan }) => !isOfEarlierPlan);
   const earlier = view.messages.filter(({ isOfEarlierPlan }) => isOfEarlierPlan);
   return (
     <>
+      <Appointment view={view} />
       <Changes title={t('today.changes')} changes={view.changes} />
       <Changes title={t('today.changes-only')} changes={view.changesWithoutWhy} />
       {present.length > 0 ? (
