@@ -7,6 +7,7 @@ import { screeningItems } from '#core/screening/items.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { languages } from '#messages/languages.ts';
 import { asked, limbChoices } from '#messages/screening.ts';
+import { sessionEntry } from '#tests/support/clinic.ts';
 import { begin, onlyCuff, onlyWeight } from '#tests/ui/patient/session-play.ts';
 import { today } from '#tests/ui/patient/views.ts';
 import { SignInForm } from '#ui/account/sign-in/sign-in-form.tsx';
@@ -14,6 +15,8 @@ import { setLanguage, spokenLanguage, t } from '#ui/language/words.ts';
 import { AccessLogList } from '#ui/patient/account/access-log-list.tsx';
 import { EnrolForm } from '#ui/patient/account/enrol-form.tsx';
 import { PinForm } from '#ui/patient/account/pin-form.tsx';
+import { ChangedScreen } from '#ui/patient/changed/changed-screen.tsx';
+import { CorrectScreen } from '#ui/patient/correcting/correct-screen.tsx';
 import { HandoutPage } from '#ui/patient/handout/handout-page.tsx';
 import { HistoryPage } from '#ui/patient/history/history-page.tsx';
 import { beginMorning } from '#ui/patient/morning/morning.ts';
@@ -111,6 +114,57 @@ const morning = (step: string): ReactElement => (
   />
 );
 
+const ofSeldom = {
+  ownerId: 'p',
+  clock,
+  arrivalOf: () => 'kept' as const,
+  onStep: nothing,
+  onSave: async () => true,
+  onHome: nothing,
+};
+const changed = (step: string): ReactElement => (
+  <ChangedScreen {...ofSeldom} {...{ clinic, step }} followedJoints={['left-knee']} hasCuff />
+);
+const worked = sessionEntry({
+  entryId: 's',
+  sets: [
+    {
+      prescriptionId: 'p',
+      itemId: 'i',
+      set: 1,
+      repetitions: 9,
+      loadKg: 2,
+      reserve: null,
+      stopReason: 'none',
+    },
+  ],
+  joints: [
+    {
+      joint: 'left-knee',
+      painBefore: 1,
+      painDuring: 2,
+      painAfter: null,
+      twoHoursState: 'asked',
+      muscleBurn: 3,
+      cuffDiscomfort: 4,
+      gaveWay: false,
+    },
+  ],
+});
+const correcting = (step: string): ReactElement => (
+  <CorrectScreen {...ofSeldom} {...{ view, step }} sent={{ entry: worked, titles: {} }} enteredAs={null} />
+);
+const correctSteps = [
+  '',
+  'set:0',
+  'load:i',
+  'during:left-knee',
+  'gave-way:left-knee',
+  'burn',
+  'cuff',
+  'extra',
+];
+
 const weightSteps = [
   'flags-before',
   'flags-during',
@@ -154,6 +208,10 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
   ...Object.fromEntries(weightSteps.map((step) => [`session ${step}`, () => session(step)])),
   ...Object.fromEntries(cuffSteps.map((step) => [`cuff ${step}`, () => session(step, onlyCuff)])),
   ...Object.fromEntries(morningSteps.map((step) => [`morning ${step}`, () => morning(`${step}:left-knee`)])),
+  ...Object.fromEntries(
+    ['', 'place', 'began', 'words'].map((step) => [`something has changed ${step}`, () => changed(step)]),
+  ),
+  ...Object.fromEntries(correctSteps.map((step) => [`correcting ${step}`, () => correcting(step)])),
   'two hours': () => (
     <TwoHoursScreen
       joints={['right-hip']}

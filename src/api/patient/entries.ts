@@ -11,6 +11,7 @@ import { Problem } from '../errors.ts';
 import { entryKinds, take, told } from '../take-entries.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { takeMessage } from './messages.ts';
+import { takeSign } from './reported-sign.ts';
 
 /** On the patient's own phone types the patient, or somebody the patient has asked to. */
 const byPatientOrCarer = (entry: unknown): void => {
@@ -70,10 +71,11 @@ export const entriesRouter = router({
     }),
 
   send: patientProcedure
-    .input(z.object({ kind: z.enum([...entryKinds, 'message']), entry: z.unknown() }))
+    .input(z.object({ kind: z.enum([...entryKinds, 'message', 'sign']), entry: z.unknown() }))
     .mutation(async ({ ctx: { access, patient }, input: { kind, entry } }) => {
       if (kind === 'message')
         return { stored: await takeMessage(access, patient.id, entry), clockDoubtful: false };
+      if (kind === 'sign') return { stored: await takeSign(access, patient.id, entry), clockDoubtful: false };
       byPatientOrCarer(entry);
       const taken = await access.store.write(async () => {
         const refused = await whyNotSameDay(access, patient.id, kind, entry);

@@ -5,6 +5,7 @@
  */
 import { useCallback, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
+import { Changed } from './changed/changed.tsx';
 import { Correct } from './correcting/correct.tsx';
 import { arrivalOf, dayState } from './day-state.ts';
 import { NotSaved } from './outbox/saved-here.tsx';
@@ -101,6 +102,7 @@ const screens = {
   morning: Morning,
   'two-hours': TwoHours,
   correct: Correct,
+  changed: Changed,
 } as const;
 
 /** Today's page says it among what is saved; the others have it on top. */

@@ -102,7 +102,7 @@ const reachedByBack = (to: Place, { session, morning, isEarlier }: Begun): Place
   // With a cuff on no way back leads from its clock and its stop button.
   if (isCuffRunning(session.draft) && to.screen !== 'session')
     return stayAt({ screen: 'session', step: session.draft.step });
-  if (to.screen === 'correct') return to;
+  if (to.screen === 'correct' || to.screen === 'changed') return to;
   const isOpen =
     (to.screen === 'session' && session.draft?.endedAt === null && !isEarlier) ||
     (to.screen === 'morning' && morning.draft?.endedAt === null);

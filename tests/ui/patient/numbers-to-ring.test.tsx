@@ -8,6 +8,8 @@ import { asked, limbChoices } from '#messages/screening.ts';
 import { asTyped } from '#messages/text.ts';
 import { translate } from '#messages/translate.ts';
 import { RingText, telephone } from '#ui/language/ring-text.tsx';
+import { SentPage } from '#ui/patient/changed/change-pages.tsx';
+import type { ChangePage } from '#ui/patient/changed/use-change.ts';
 import { dayState } from '#ui/patient/day-state.ts';
 import { HandoutPage } from '#ui/patient/handout/handout-page.tsx';
 import { MessageForm } from '#ui/patient/messages/message-form.tsx';
@@ -18,6 +20,7 @@ import { notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
 import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 import { CareAdvice } from '#ui/patient/session/pages/end-pages.tsx';
 import { SessionScreen } from '#ui/patient/session/session-screen.tsx';
+import '#ui/patient/today/seldom-words.ts';
 import { TodayPage } from '#ui/patient/today/today-page.tsx';
 import { viewOnDay } from '#ui/patient/view-on-day.ts';
 import { begin, onlyCuff, onlyWeight } from './session-play.ts';
@@ -82,6 +85,11 @@ const hours = {
   urgentNumber,
   clinicName: clinic.name,
 };
+const toldChange = {
+  change: { told: { noteId: 'n' } },
+  clinic,
+  arrivalOf: () => 'kept',
+} as unknown as ChangePage;
 const message = `Ring us on ${phone}, or on ${urgentNumber}.`;
 
 const care = (flag: 'chest-pain' | 'dark-urine' | 'locked-joint') => (
@@ -127,6 +135,10 @@ const pages: readonly (readonly [string, () => ReactElement])[] = [
   ['care at once', () => care('chest-pain')],
   ['care the same day', () => care('dark-urine')],
   ['care by the clinic', () => care('locked-joint')],
+  [
+    'a change that was told',
+    () => <SentPage {...({ change: { told: { noteId: 'n' } }, clinic, arrivalOf: () => 'kept' } as never)} />,
+  ],
   ['the plan', () => <HandoutPage view={today()} />],
   [
     'messages',

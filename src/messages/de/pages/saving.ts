@@ -24,6 +24,7 @@ export const words = {
   'entry.morning': 'Morgenfragen',
   'entry.two-hours': 'Zwei Stunden danach',
   'entry.message': 'Nachricht',
+  'entry.sign': 'Warnzeichen',
   'entry.at': '{kind}, {time}',
   'entry.waiting': 'Hier gespeichert',
   'entry.stored': 'Bei der Praxis',

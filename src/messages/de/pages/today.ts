@@ -17,6 +17,7 @@ export const words = {
   'today.sent-title': 'Ihr Training ist beendet',
   'today.sent': 'Ihre Praxis hat das Training von heute.',
   'today.no-more': 'Mehr Training ist heute nicht geplant.',
+  'today.changed': 'Etwas hat sich geändert',
   'today.correct': 'Eine Antwort ändern',
   'today.sent-here': 'Es ist auf diesem Telefon gespeichert.',
   'today.rest-title': 'Heute Pause',

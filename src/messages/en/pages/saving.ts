@@ -19,6 +19,7 @@ export const words = {
   'entry.morning': 'Morning check',
   'entry.two-hours': 'Two hours after',
   'entry.message': 'Message',
+  'entry.sign': 'Warning sign',
   'entry.at': '{kind}, {time}',
   'entry.waiting': 'Saved here',
   'entry.stored': 'At the clinic',

@@ -14,6 +14,7 @@ export const words = {
   'today.sent-title': 'Your session is finished',
   'today.sent': 'Your clinic has today’s session.',
   'today.no-more': 'No more training is planned today.',
+  'today.changed': 'Something has changed',
   'today.correct': 'Correct an answer',
   'today.sent-here': 'It is saved on this phone.',
   'today.rest-title': 'Rest today',

@@ -1,7 +1,8 @@
 /** What a phone sends, and a message among it. */
+import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 
-export type EntryKind = 'session' | 'morning' | 'two-hours' | 'message';
+export type EntryKind = 'session' | 'morning' | 'two-hours' | 'message' | 'sign';
 
 /** To the clinic; it carries no answers. */
 export interface MessageEntry {
@@ -11,4 +12,11 @@ export interface MessageEntry {
   readonly redFlags: null;
 }
 
-export type Entry = SessionEntry | MorningEntry | TwoHoursEntry | MessageEntry;
+/** A warning sign told outside a session and a morning check. */
+export interface SignEntry {
+  readonly entryId: string;
+  readonly day: string;
+  readonly redFlags: readonly RedFlag[];
+}
+
+export type Entry = SessionEntry | MorningEntry | TwoHoursEntry | MessageEntry | SignEntry;

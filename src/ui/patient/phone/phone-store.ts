@@ -97,6 +97,13 @@ export const entriesUnder = (ownerId: string): string => `entry:${ownerId}:`;
 export const morningDraftKey = (ownerId: string): string => `morning-draft:${ownerId}`;
 export const asideMorningKey = (ownerId: string): string => `morning-draft:aside:${ownerId}`;
 /** What was begun and not finished, of anybody: every key of a draft starts so. */
-export const draftsUnder = ['draft:', 'morning-draft:', 'message-draft:', 'correction-draft:'] as const;
+export const draftsUnder = [
+  'draft:',
+  'morning-draft:',
+  'message-draft:',
+  'correction-draft:',
+  'change-draft:',
+] as const;
+export const changeKey = (ownerId: string): string => `change-draft:${ownerId}`;
 export const correctionKey = (ownerId: string): string => `correction-draft:${ownerId}`;
 export const messageDraftKey = (ownerId: string): string => `message-draft:${ownerId}`;

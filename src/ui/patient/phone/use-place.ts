@@ -3,7 +3,7 @@
 import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
 
 export interface Place {
-  readonly screen: 'today' | 'session' | 'morning' | 'two-hours' | 'correct';
+  readonly screen: 'today' | 'session' | 'morning' | 'two-hours' | 'correct' | 'changed';
   readonly step: string;
 }
 

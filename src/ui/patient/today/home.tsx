@@ -63,6 +63,7 @@ export const Home = ({ at }: ScreenProps) => {
       onChangeMorning={(entryId) => beginMorning(view.day, entryId)}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       onCorrect={at.seldom && at.toCorrect ? () => go({ screen: 'correct', step: '' }) : undefined}
+      onChanged={at.seldom ? () => go({ screen: 'changed', step: '' }) : undefined}
       notice={
         <>
           {at.isAskedMissing ? <QuestionsMissing /> : null}

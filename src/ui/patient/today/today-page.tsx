@@ -41,6 +41,8 @@ export interface TodayPageProps {
   readonly onTwoHours: () => void;
   /** Opens what was sent today; left out where there is nothing to put right. */
   readonly onCorrect?: () => void;
+  /** Says that something has changed, at any hour; left out until its pages are there. */
+  readonly onChanged?: () => void;
   /** What waits on this phone; stands under the start. */
   readonly children?: ReactNode;
   /** Stands before everything that can be begun. */
@@ -182,6 +184,11 @@ export const TodayPage = (props: TodayPageProps) => {
       <ExerciseList view={view} />
       <Told view={view} />
       <CautionList view={view} />
+      {props.onChanged ? (
+        <Button tone="quiet" onClick={props.onChanged}>
+          {t('today.changed')}
+        </Button>
+      ) : null}
       <MonitoringHours clinic={view.clinic} isFolded>
         <p className="seldom">
           <a href="/messages">{t('write.title')}</a>

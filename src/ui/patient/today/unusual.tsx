@@ -41,10 +41,16 @@ const useKnownAnswers = ({ view, outbox }: DayHandle, refresh: () => void) => {
     outbox.state.entries
       .filter((saved) => saved.kind === kind && saved.day === view.day && saved.status === 'stored')
       .sort((a, b) => b.savedAt - a.savedAt)[0]?.entryId ?? '';
-  const [morning, session] = [newestOf('morning'), newestOf('session')];
+  const [morning, session, sign] = [newestOf('morning'), newestOf('session'), newestOf('sign')];
   const isSessionKnown = session === '' || session === view.sent?.entry.entryId;
-  const unknown =
-    `${morning === view.morning.entryId ? '' : morning} ${isSessionKnown ? '' : session}`.trim();
+  const isSignKnown = (view.knownEntryIds ?? []).includes(sign);
+  const unknown = [
+    morning === view.morning.entryId ? '' : morning,
+    isSessionKnown ? '' : session,
+    isSignKnown ? '' : sign,
+  ]
+    .join(' ')
+    .trim();
   useEffect(() => {
     if (unknown === '' || asked.current === unknown) return;
     asked.current = unknown;
