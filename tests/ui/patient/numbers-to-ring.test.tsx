@@ -135,10 +135,7 @@ const pages: readonly (readonly [string, () => ReactElement])[] = [
   ['care at once', () => care('chest-pain')],
   ['care the same day', () => care('dark-urine')],
   ['care by the clinic', () => care('locked-joint')],
-  [
-    'a change that was told',
-    () => <SentPage {...({ change: { told: { noteId: 'n' } }, clinic, arrivalOf: () => 'kept' } as never)} />,
-  ],
+  ['a change that was told', () => <SentPage {...toldChange} />],
   ['the plan', () => <HandoutPage view={today()} />],
   [
     'messages',

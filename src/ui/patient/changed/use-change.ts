@@ -18,7 +18,7 @@ import {
   slipNote,
 } from './change-draft.ts';
 
-export type ChangeStep = '' | 'confirm' | 'place' | 'began' | 'words';
+type ChangeStep = '' | 'confirm' | 'place' | 'began' | 'words';
 
 export interface ChangedScreenProps {
   readonly ownerId: string;
