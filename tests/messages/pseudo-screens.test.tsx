@@ -154,16 +154,7 @@ const worked = sessionEntry({
 const correcting = (step: string): ReactElement => (
   <CorrectScreen {...ofSeldom} {...{ view, step }} sent={{ entry: worked, titles: {} }} enteredAs={null} />
 );
-const correctSteps = [
-  '',
-  'set:0',
-  'load:i',
-  'during:left-knee',
-  'gave-way:left-knee',
-  'burn',
-  'cuff',
-  'extra',
-];
+const correctSteps = ['', 'set:0', 'during:left-knee', 'gave-way:left-knee', 'burn', 'cuff', 'extra'];
 
 const weightSteps = [
   'flags-before',

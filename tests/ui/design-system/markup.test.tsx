@@ -250,7 +250,7 @@ describe('care advice', () => {
 
   it('names the emergency number first for an emergency, also when a lesser sign was told with it', () => {
     const text = html(['locked-joint', 'chest-pain']);
-    expect(text).toContain('Stop. Call 112 now');
+    expect(text).toContain('Stop. Call <a href="tel:112">112</a> now');
     expect(text.indexOf('tel:112')).toBeLessThan(text.indexOf('tel:01234'));
   });
 
@@ -262,7 +262,9 @@ describe('care advice', () => {
 
   it('says to take the cuff off before anything else when it is on', () => {
     const text = html(['fainting'], true);
-    expect(text.indexOf('First take the cuff or wrap off')).toBeLessThan(text.indexOf('tel:112'));
+    expect(text.indexOf('First take the cuff or wrap off')).toBeLessThan(
+      text.indexOf('<a href="tel:112" class="button'),
+    );
   });
 
   it('says that the wording is still to be approved, and not to wait for the phone to send', () => {
