@@ -70,7 +70,9 @@ export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) =
         <section className="saved stack-close">
           <p aria-live="polite">{stateText(state)}</p>
           {isWaiting && state.isSignedOut ? (
-            <LinkButton href="/sign-in">{t('saved.sign-in')}</LinkButton>
+            <LinkButton href="/sign-in" tone="plain">
+              {t('saved.sign-in')}
+            </LinkButton>
           ) : isWaiting && state.sendingId === null ? (
             <Button tone="plain" onClick={onSend}>
               {t('saved.try-now')}

@@ -17,6 +17,7 @@ import { ContactFirst, RingNotice } from './contact-first.tsx';
 import { CautionList, ExerciseList } from './exercise-list.tsx';
 import { MorningDone } from './morning-done.tsx';
 import { MorningQuestion } from './morning-question.tsx';
+import { LateMorning, TwoHours } from './open-questions.tsx';
 import { Told } from './told.tsx';
 
 export interface TodayPageProps {
@@ -50,31 +51,6 @@ export interface TodayPageProps {
   /** Settings and the like, at the foot. */
   readonly foot?: ReactNode;
 }
-
-const LateMorning = ({ state, isReady, onMorning }: TodayPageProps) => {
-  const { lateMorning } = state;
-  if (lateMorning === null) return null;
-  return (
-    <section className="stack-close">
-      <h2>{t('today.late-title')}</h2>
-      <p>{t('today.late')}</p>
-      <Button tone="plain" disabled={!isReady} onClick={() => onMorning(lateMorning)}>
-        {t('today.late-start')}
-      </Button>
-    </section>
-  );
-};
-
-const TwoHours = ({ state, isReady, onTwoHours }: TodayPageProps) =>
-  state.twoHoursOf !== null ? (
-    <section className="first stack-close">
-      <h2>{t('today.two-hours-title')}</h2>
-      <p>{t('today.two-hours')}</p>
-      <Button isLarge isWide disabled={!isReady} onClick={onTwoHours}>
-        {t('today.two-hours-start')}
-      </Button>
-    </section>
-  ) : null;
 
 const Running = ({ since, ...props }: TodayPageProps & { readonly since: number }) => (
   <section className="first stack-close">
@@ -110,7 +86,7 @@ const SessionSent = (props: TodayPageProps) => (
 
 const Start = (props: TodayPageProps) => {
   const { view, isReady, onStart } = props;
-  const { isMorningDue, session, hasReportedFlag } = props.state;
+  const { isMorningDue, twoHoursOf, session, hasReportedFlag } = props.state;
   // What the clinic knows speaks for itself above; nothing is begun or gone on with under it.
   if (view.isStopped && !hasReportedFlag) return null;
   if (props.runningSince !== null && !hasReportedFlag)
@@ -132,7 +108,7 @@ const Start = (props: TodayPageProps) => {
     <section className="start stack-close">
       {isMorningDue ? null : <PainLimits lookups={view.painLookups} />}
       <Button
-        tone={isMorningDue ? 'plain' : 'primary'}
+        tone={isMorningDue || twoHoursOf !== null ? 'plain' : 'primary'}
         isLarge
         isWide
         disabled={!isReady}
