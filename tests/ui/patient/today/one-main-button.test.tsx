@@ -7,8 +7,8 @@ import { SavedHere } from '#ui/patient/outbox/saved-here.tsx';
 import { EarlierSession } from '#ui/patient/today/earlier-session.tsx';
 import { TodayPage, type TodayPageProps } from '#ui/patient/today/today-page.tsx';
 import { viewOnDay } from '#ui/patient/view-on-day.ts';
-import { begin } from './session-play.ts';
-import { today } from './views.ts';
+import { begin } from '../session-play.ts';
+import { today } from '../views.ts';
 
 const nothing = () => undefined;
 const waiting = { entryId: 'a', kind: 'session', status: 'waiting', savedAt: 0 } as Saved;

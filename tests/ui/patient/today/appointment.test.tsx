@@ -5,7 +5,7 @@ import { everyLanguage } from '#messages/every-language.ts';
 import { setLanguage } from '#ui/language/words.ts';
 import { Told } from '#ui/patient/today/told.tsx';
 import { viewOnDay } from '#ui/patient/view-on-day.ts';
-import { today } from './views.ts';
+import { today } from '../views.ts';
 
 afterEach(() => setLanguage());
 
