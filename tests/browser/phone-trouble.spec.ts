@@ -77,7 +77,7 @@ test('a phone without room says so in the middle of the session, and what it cou
   const context = await unsent(browser, baseURL!);
   const page = await openWithWorker(context);
   const notSaved = page.getByText('This phone cannot keep your answers.');
-  await press(page, 'Easier session today');
+  await press(page, 'Easier session');
   await untilDraftStands(page);
   await noRoomFor(page, 'draft:');
   await answerOne(page);

@@ -60,17 +60,28 @@ const byEnglish = (texts: readonly Text[]): readonly Text[] => [
   ...new Map(texts.map((text) => [text.en, text])).values(),
 ];
 
-/** Changes with the same reasons stand together, and the reasons once after them. */
+/** What is told for the same reasons. */
+interface Group {
+  readonly why: readonly Text[];
+  readonly told: readonly Text[];
+  /** False where all of it is to do the same again. */
+  readonly isChange: boolean;
+}
+
+/** The same change on both sides of the body is said once, and the reasons after all of them. */
+const inOneText = ({ told, why }: Group): Text => joined([...byEnglish(told), ...why], ' ');
+
+/** Changes with the same reasons stand together. */
 const recentChanges = async (
   access: Access,
   given: Given,
-): Promise<Pick<Required<TodayView>, 'changes' | 'changesWithoutWhy'>> => {
+): Promise<Pick<Required<TodayView>, 'changes' | 'changesWithoutWhy' | 'unchanged'>> => {
   const { patientId, written, record } = given;
   const proposals = await newestProposals(access, given);
   const decisions = new Map(
     (await decisionsOf(access, patientId, addDays(access.day, -toldForDays - 1))).map((row) => [row.id, row]),
   );
-  const withWhy = new Map<string, { readonly why: readonly Text[]; readonly told: Text[] }>();
+  const withWhy = new Map<string, Group>();
   const without: Text[] = [];
   for (const { decisionId, changeForPatient } of proposals) {
     const row = decisions.get(decisionId);
@@ -78,15 +89,17 @@ const recentChanges = async (
     const told = doseChangeText(changeForPatient);
     if (why.length > 0) {
       const key = joined(why, ' ').en;
-      const group = withWhy.get(key) ?? { why, told: [] };
-      withWhy.set(key, { why, told: [...group.told, told] });
+      const group = withWhy.get(key) ?? { why, told: [], isChange: false };
+      const isChange = group.isChange || changeForPatient.kind !== 'same';
+      withWhy.set(key, { why, told: [...group.told, told], isChange });
       // To do the same again is no change, and without a reason it is no news.
     } else if (changeForPatient.kind !== 'same') without.push(told);
   }
+  const groups = [...withWhy.values()];
   return {
-    // The same change on both sides of the body is said once.
-    changes: [...withWhy.values()].map(({ told, why }) => joined([...byEnglish(told), ...why], ' ')),
+    changes: groups.filter(({ isChange }) => isChange).map(inOneText),
     changesWithoutWhy: byEnglish(without),
+    unchanged: groups.filter(({ isChange }) => !isChange).map(inOneText),
   };
 };
 
@@ -131,11 +144,12 @@ export const newsOf = async (
   access: Access,
   given: Given,
   consents: Parameters<typeof hasWithdrawnLately>[0],
-): Promise<Pick<TodayView, 'changes' | 'changesWithoutWhy' | 'messages'>> => {
-  const { changes, changesWithoutWhy } = await recentChanges(access, given);
+): Promise<Pick<TodayView, 'changes' | 'changesWithoutWhy' | 'unchanged' | 'messages'>> => {
+  const { changes, changesWithoutWhy, unchanged } = await recentChanges(access, given);
   return {
     changes: [...holdTexts(given.plan, hasWithdrawnLately(consents, access.now)), ...changes],
     changesWithoutWhy,
+    unchanged,
     messages: await newestMessages(access, given.patientId, given.versions),
   };
 };

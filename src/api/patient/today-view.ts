@@ -108,6 +108,8 @@ export interface TodayView {
   readonly changes: readonly Text[];
   /** What changed without a rule holding anything back; absent on a page kept by an earlier release. */
   readonly changesWithoutWhy?: readonly Text[];
+  /** What a rule held where it was, with its reason; absent on a page kept by an earlier release. */
+  readonly unchanged?: readonly Text[];
   readonly messages: readonly {
     readonly text: Text;
     readonly sentName: string;

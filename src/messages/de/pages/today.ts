@@ -26,6 +26,7 @@ export const words = {
   'today.easier-set': 'Heute leichter, wegen Ihrer letzten Antworten.',
   'today.elsewhere': 'Nicht heute: {titles}.',
   'today.changes': 'Was sich geändert hat, und warum',
+  'today.unchanged': 'Gleich wie bisher. Warum?',
   'today.changes-only': 'Was sich geändert hat',
   'today.messages-earlier': 'Nachrichten aus der Zeit vor diesem Plan',
   'today.messages': 'Von Ihrer Praxis',

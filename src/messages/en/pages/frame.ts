@@ -36,7 +36,7 @@ export const words = {
   'frame.handout': 'My plan',
   'ask.given': 'Your answer',
   'hours.not-at-once': 'Not read at once',
-  'hours.emergency': 'In an emergency call {emergency}',
+  'hours.emergency': 'Emergency: {emergency}',
 } as const;
 
 /** How the language writes joints and days comes with the words of every page. */

@@ -66,7 +66,7 @@ export const words = {
   'done.kept':
     'Your answers are saved on this phone. They will be sent to the clinic as soon as there is a signal.',
   'done.signed-out': 'Your answers are saved on this phone. Sign in again to send them.',
-  'done.morning': 'Next question: tomorrow morning.',
+  'done.morning': 'Next: tomorrow morning.',
   'done.two-hours': 'In two hours we ask about your pain once more.',
   'done.dark-urine':
     'Look out for dark brown urine or very bad muscle pain in the next three days. If you have either, ring us the same day.',
@@ -85,10 +85,10 @@ export const words = {
   'usual.other-joint': 'No other joint is worse',
   'usual.relief': 'No extra pain relief',
   'usual.news':
-    'Nothing new since the last session: medicine, illness, fall, operation, days in bed, heart, clot, skin, blood pressure',
+    'Nothing new since last time: medicine, illness, fall, operation, days in bed, heart, clot, skin, blood pressure',
   'usual.news-pregnancy':
-    'Nothing new since the last session: medicine, illness, fall, operation, days in bed, pregnancy, heart, clot, skin, blood pressure',
-  'usual.no-news': 'Nothing new since the last session:',
+    'Nothing new since last time: medicine, illness, fall, operation, days in bed, pregnancy, heart, clot, skin, blood pressure',
+  'usual.no-news': 'Nothing new since last time:',
   'usual.yes': 'Yes, as usual',
   'usual.no': 'No, something is different',
   'right.title': 'Is this right?',

@@ -50,6 +50,13 @@ export const Told = ({ view }: { readonly view: DayView }) => {
       <Appointment view={view} />
       <Changes title={t('today.changes')} changes={view.changes} />
       <Changes title={t('today.changes-only')} changes={view.changesWithoutWhy} />
+      {view.unchanged && view.unchanged.length > 0 ? (
+        <Disclosure summary={t('today.unchanged')}>
+          {view.unchanged.map((text) => (
+            <p key={text.en}>{translate(text)}</p>
+          ))}
+        </Disclosure>
+      ) : null}
       {present.length > 0 ? (
         <section className="stack-close">
           <h2>{t('today.messages')}</h2>
