@@ -2,8 +2,11 @@
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import type { Problem } from '#api/errors.ts';
+import { checked } from '#api/inputs/checked.ts';
 import type { Field } from '#core/calculations/describe.ts';
 import { limitFields } from '#core/episode/care-fields.ts';
+import { ownRule } from '#simulation/kept/kept-trial.ts';
 import { DescriptorFields } from '#ui/clinician/forms/descriptor-fields.tsx';
 import { labelOf, nameInWords } from '#ui/clinician/forms/field-words.ts';
 import { refusedBy } from '#ui/clinician/forms/submit-problems.ts';
@@ -195,6 +198,42 @@ describe('what the server refuses comes back to its field', () => {
       'x-ownedLoadsKg',
       'x-brachialMmhg',
     ]);
+  });
+
+  it.each([
+    [
+      { mostPain: 11 },
+      /^“Highest pain in a session that is still in order”: 0 to 10\. Type .* send again\.$/,
+    ],
+    [
+      { mostPain: -1 },
+      /^“Highest pain in a session that is still in order”: 0 to 10\. Type .* send again\.$/,
+    ],
+    [{ mostPain: 4.5 }, /^Type a whole number for “Highest pain in a session that is still in order”/],
+    [{ mostPain: undefined }, /^Enter “Highest pain in a session that is still in order”\.$/],
+  ])(
+    'a figure of the clinic’s own rule, %o, by the label on the page and with what to do',
+    (changed, text) => {
+      const { fields, usual } = ownRule;
+      const refused = (): unknown => {
+        try {
+          return checked(fields, { ...usual, ...changed });
+        } catch (problem) {
+          return error({ refusals: (problem as Problem).refusals });
+        }
+      };
+      expect(refusedBy(refused(), 'own-', 'own-send', fields).problems).toEqual([
+        { field: 'own-mostPain', text: expect.stringMatching(text) },
+      ]);
+    },
+  );
+
+  it('a field inside another by its own label, and what the form has no field for as it was said', () => {
+    const fields: readonly Field[] = [{ name: 'home', kind: 'record', fields: [{ ...load, max: 50 }] }];
+    const at = (field: string) => [{ field: `input.${field}`, code: 'too-high', reason: 'As it was said.' }];
+    const told = (field: string) => refusedBy(error({ refusals: at(field) }), '', 'send', fields).problems;
+    expect(told('home.loadKg')).toEqual([{ field: 'home.loadKg', text: expect.stringContaining('“Load”') }]);
+    expect(told('other.loadKg')).toEqual([{ field: 'other.loadKg', text: 'As it was said.' }]);
   });
 
   it('an unlikely value is a question and not an error', () => {

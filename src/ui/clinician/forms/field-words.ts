@@ -1,5 +1,5 @@
 /** Labels of descriptor fields and of their options, in the words of the clinic. */
-import type { Field } from '#core/calculations/describe.ts';
+import type { Field, NumberField } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 
 const inSentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -21,6 +21,20 @@ export const labelOf = (field: Field): string => {
   if (field.about) return inSentence(field.about.replace(/\.$/, ''));
   // What is chosen is the exercise; its id is the program's own business.
   return nameInWords(field.name.replace(/(?<=[a-z])Id$/, ''), 'unit' in field ? field.unit : '');
+};
+
+/** "0 to 10", "Up to 30". */
+export const boundsInWords = ({ min, max, exclusiveMin, also }: NumberField): string => {
+  const low = min === undefined ? '' : exclusiveMin ? say('over', { min }) : `${min}`;
+  const range =
+    max === undefined
+      ? low
+        ? say('from', { low })
+        : ''
+      : low
+        ? say('range', { low, high: max })
+        : say('up-to', { max });
+  return [range, also?.length ? say('or', { also: also.join(', ') }) : ''].filter(Boolean).join(', ');
 };
 
 const named: Readonly<Record<string, string>> = {

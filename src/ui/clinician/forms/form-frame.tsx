@@ -48,7 +48,7 @@ export const FormFrame = (props: FormFrameProps) => {
   const [typed, setTyped] = useState<Typed>(props.start ?? {});
   const [isTaken, setTaken] = useState(false);
   const buttonId = `${props.prefix}send`;
-  const submit = useSubmit(props.prefix, buttonId);
+  const submit = useSubmit(props.prefix, buttonId, props.fields);
   const send = async (isConfirmed: boolean) => {
     const { value, problems } = readTyped(props.fields, typed);
     const taken = await submit.send(problems, () => props.send(value, isConfirmed));

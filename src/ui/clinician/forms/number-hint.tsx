@@ -3,20 +3,8 @@ import type { ReactNode } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
 import type { NumberField } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
+import { boundsInWords } from './field-words.ts';
 import { readAs } from './typed-units.ts';
-
-const boundsOf = ({ min, max, exclusiveMin, also }: NumberField): string => {
-  const low = min === undefined ? '' : exclusiveMin ? say('over', { min }) : `${min}`;
-  const range =
-    max === undefined
-      ? low
-        ? say('from', { low })
-        : ''
-      : low
-        ? say('range', { low, high: max })
-        : say('up-to', { max });
-  return [range, also?.length ? say('or', { also: also.join(', ') }) : ''].filter(Boolean).join(', ');
-};
 
 export const NumberHint = (props: {
   readonly field: NumberField;
@@ -27,7 +15,7 @@ export const NumberHint = (props: {
   const read = readAs(props.typed, field.unit);
   return (
     <>
-      {props.hint ?? boundsOf(field)}
+      {props.hint ?? boundsInWords(field)}
       {read === null ? null : (
         <span role="status">
           {' '}

@@ -1,6 +1,9 @@
 /** What the server answered instead of a result, by field, in words a form can show. */
+import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
+import { boundsInWords, labelOf } from './field-words.ts';
+import { askedFor, numberAskedFor } from './typed.ts';
 
 export interface Refused {
   readonly problems: readonly Problem[];
@@ -10,9 +13,15 @@ export interface Refused {
   readonly needsProof?: boolean;
 }
 
+interface RefusedField {
+  readonly field: string;
+  readonly code?: string;
+  readonly reason: string;
+}
+
 interface ProblemData {
   readonly problem?: string | null;
-  readonly refusals?: readonly { readonly field: string; readonly reason: string }[];
+  readonly refusals?: readonly RefusedField[];
   readonly questions?: readonly string[];
 }
 
@@ -29,11 +38,34 @@ export const refusedAt = (error: unknown, field: string): unknown => {
   return Object.assign(new Error(message), { data: { ...data, refusals } });
 };
 
+/** The descriptor at "home.observedSessions"; undefined where the form has none there. */
+const fieldAt = (fields: readonly Field[], path: string): Field | undefined => {
+  const [name = '', ...rest] = path.split('.');
+  const field = fields.find((one) => one.name === name);
+  if (rest.length === 0) return field;
+  return field?.kind === 'record' ? fieldAt(field.fields, rest.join('.')) : undefined;
+};
+
+/** A refusal by the label that stands on the page; the server's own sentence where it says more than bounds. */
+const inWords = ({ code, reason }: RefusedField, field: Field | undefined): string => {
+  if (!field) return reason;
+  if (code === 'missing') return askedFor(field);
+  if (field.kind !== 'number' && field.kind !== 'integer') return reason;
+  if (code === 'wrong-type') return numberAskedFor(field);
+  const isPastBound = code === 'too-low' || code === 'too-high';
+  return isPastBound ? say('type-within', { field: labelOf(field), bounds: boundsInWords(field) }) : reason;
+};
+
 /**
  * Reads an error of a procedure. `prefix` stands before the ids of the form's fields; `fallback` is
- * the id that a problem without a field of its own leads to.
+ * the id that a problem without a field of its own leads to; `fields` are those the form was made from.
  */
-export const refusedBy = (error: unknown, prefix: string, fallback: string): Refused => {
+export const refusedBy = (
+  error: unknown,
+  prefix: string,
+  fallback: string,
+  fields: readonly Field[] = [],
+): Refused => {
   const data = (error as { data?: ProblemData | null } | null)?.data;
   if (!data) return { problems: [{ field: fallback, text: noAnswer }], questions: [] };
   if (data.problem === 'fresh-sign-in') return { problems: [], questions: [], needsProof: true };
@@ -44,10 +76,13 @@ export const refusedBy = (error: unknown, prefix: string, fallback: string): Ref
     return { problems: [{ field: fallback, text }], questions: [] };
   }
   return {
-    problems: refusals.map(({ field, reason }) => ({
-      field: pathOf(field) === '' ? fallback : `${prefix}${pathOf(field)}`,
-      text: reason,
-    })),
+    problems: refusals.map((one) => {
+      const path = pathOf(one.field);
+      return {
+        field: path === '' ? fallback : `${prefix}${path}`,
+        text: inWords(one, fieldAt(fields, path)),
+      };
+    }),
     questions: [],
   };
 };

@@ -23,7 +23,7 @@ const nothing: Found = { problems: [] };
 const found = (value: unknown): Found => ({ value, problems: [] });
 const wrong = (field: string, text: string): Found => ({ problems: [{ field, text }] });
 
-const askedFor = (field: Field): string => {
+export const askedFor = (field: Field): string => {
   const label = `“${labelOf(field)}”`;
   return field.kind === 'enum' || field.kind === 'flag'
     ? say('choose-an-answer', { label })
@@ -38,14 +38,15 @@ const empty = (field: Field, path: string): Found => {
   return mayBeEmpty ? found('') : wrong(path, askedFor(field));
 };
 
+export const numberAskedFor = (field: Field): string =>
+  say(field.kind === 'integer' ? 'type-integer' : 'type-number', { field: labelOf(field) });
+
 const numberAt = (field: Field, path: string, text: string): Found => {
   if (field.also?.includes(text)) return found(text);
   const bare = readNumber(text);
   const unit = field.kind === 'number' ? field.unit : '';
   const value = Number.isNaN(bare) ? readWithUnit(text, unit) : bare;
-  return Number.isNaN(value)
-    ? wrong(path, say(field.kind === 'integer' ? 'type-integer' : 'type-number', { field: labelOf(field) }))
-    : found(value);
+  return Number.isNaN(value) ? wrong(path, numberAskedFor(field)) : found(value);
 };
 
 const rowAt = (row: RecordField, line: string): Record<string, unknown> | null => {

@@ -1,6 +1,7 @@
 'use client';
 /** Sending a form: one at a time, refusals kept beside the fields, nothing typed lost. */
 import { useEffect, useState } from 'react';
+import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { type Refused, refusedBy } from './submit-problems.ts';
@@ -20,7 +21,8 @@ export interface Submit {
   readonly forget: () => void;
 }
 
-export const useSubmit = (prefix: string, fallback: string): Submit => {
+/** `fields` are those the form was made from, where it was. */
+export const useSubmit = (prefix: string, fallback: string, fields: readonly Field[] = []): Submit => {
   const [refused, setRefused] = useState<Refused>(calm);
   const [isBusy, setBusy] = useState(false);
   useEffect(() => {
@@ -42,7 +44,7 @@ export const useSubmit = (prefix: string, fallback: string): Submit => {
       setRefused(calm);
       return true;
     } catch (error) {
-      setRefused(refusedBy(error, prefix, fallback));
+      setRefused(refusedBy(error, prefix, fallback, fields));
       return false;
     } finally {
       setBusy(false);
