@@ -1,7 +1,8 @@
 /**
- * `npm run mutants -- [--count N] [--minutes N] [--seed N]`: makes one small change at a time in a copy of the rules, the
- * dose, the facts and the baseline, and looks whether the engine's own tests notice. Exit 1 where fewer than 95
- * of 100 are noticed that a test could notice, 2 on wrong use.
+ * `npm run mutants -- [--files PART] [--count N] [--minutes N] [--seed N]`: makes one small change at a time in a copy of
+ * the rules, the dose, the facts and the baseline, and looks whether the engine's own tests notice. With a part of
+ * a path it tries every change in the files whose path holds it. Exit 1 where fewer than 95 of 100 are noticed that
+ * a test could notice, 2 on wrong use.
  */
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
@@ -18,14 +19,15 @@ const ownTests = 'tests/core/decision';
 const leastNoticed = 0.95;
 /** Files of tests that take longer are tried one by one, after the others. */
 const quickSeconds = 1;
-const usage = 'Use: npm run mutants -- [--count N] [--minutes N] [--seed N]';
+const usage = 'Use: npm run mutants -- [--files PART] [--count N] [--minutes N] [--seed N]';
 
 const textOf = (file: string): string => readFileSync(inRoot(file), 'utf8');
 
-const drawn = (seed: number, count: number): readonly Mutant[] => {
+const drawn = (part: string, seed: number, count: number): readonly Mutant[] => {
   const random = seeded(seed);
   const all = folders
     .flatMap((folder) => filesUnder(folder, '.ts'))
+    .filter((file) => file.includes(part))
     .flatMap((file) => mutantsOf(file, textOf(file)));
   console.log(`${all.length} mutants in all`);
   return all
@@ -69,14 +71,16 @@ const inWords = (mutant: Mutant): string =>
 
 interface Counts {
   killed: number;
-  survived: number;
+  survivors: string[];
   equivalent: number;
 }
+
+const nothing = (): Counts => ({ killed: 0, survivors: [], equivalent: 0 });
 
 const tryAll = async (mutants: readonly Mutant[], until: number, runner: Runner): Promise<Counts | null> => {
   const tests = filesUnder(ownTests, '.test.ts');
   const [first] = mutants;
-  if (!first) return { killed: 0, survived: 0, equivalent: 0 };
+  if (!first) return nothing();
   const unchanged = { file: first.file, before: textOf(first.file), after: textOf(first.file) };
   const failed = await runner.kill({ ...unchanged, groups: [tests] });
   if (failed) {
@@ -84,7 +88,7 @@ const tryAll = async (mutants: readonly Mutant[], until: number, runner: Runner)
     return null;
   }
   const testsOf = reachedBy(tests);
-  const counts: Counts = { killed: 0, survived: 0, equivalent: 0 };
+  const counts = nothing();
   for (const mutant of mutants) {
     if (Date.now() > until) break;
     const reason = reasonFor(mutant);
@@ -96,32 +100,51 @@ const tryAll = async (mutants: readonly Mutant[], until: number, runner: Runner)
     const before = textOf(mutant.file);
     const groups = groupsFor(mutant.file, testsOf(mutant.file), runner);
     const killedBy = await runner.kill({ file: mutant.file, before, after: mutated(before, mutant), groups });
-    counts[killedBy ? 'killed' : 'survived']++;
-    console.log(
-      `${killedBy ? 'killed   ' : 'SURVIVED '} ${inWords(mutant)}${killedBy ? `   by ${killedBy}` : ''}`,
-    );
+    if (killedBy) counts.killed++;
+    else counts.survivors.push(inWords(mutant));
+    console.log(killedBy ? `killed    ${inWords(mutant)}   by ${killedBy}` : `SURVIVED  ${inWords(mutant)}`);
   }
   return counts;
 };
 
+const report = ({ killed, survivors, equivalent }: Counts): boolean => {
+  const tried = killed + survivors.length;
+  const share = killed / Math.max(1, tried);
+  if (survivors.length > 0) console.log(['Survivors:', ...survivors].join('\n  '));
+  console.log(
+    `${tried} tried, ${killed} killed, ${survivors.length} survived: ${(share * 100).toFixed(1)} % killed, the bar is ${leastNoticed * 100} %; ${equivalent} more make no difference`,
+  );
+  return share >= leastNoticed;
+};
+
+/** The part of a path that is asked for, and the other arguments. */
+const filesAsked = (
+  args: readonly string[],
+): { readonly part: string; readonly others: readonly string[] } => {
+  const at = args.indexOf('--files');
+  const part = args[at + 1];
+  return at < 0 || part === undefined ? { part: '', others: args } : { part, others: args.toSpliced(at, 2) };
+};
+
 export const run = async (args: string[]): Promise<number> => {
-  const options = readNumbers(args, { minutes: 0, seed: 20_260_131, count: 150 });
+  const { part, others } = filesAsked(args);
+  const count = part ? Number.MAX_SAFE_INTEGER : 150;
+  const options = readNumbers(others, { minutes: 0, seed: 20_260_131, count });
   if (!options) {
     console.error(usage);
     return 2;
   }
   const until = options.minutes > 0 ? Date.now() + options.minutes * 60_000 : Number.POSITIVE_INFINITY;
   console.log(`seed ${options.seed}`);
+  const mutants = drawn(part, options.seed, options.count);
+  if (mutants.length === 0) {
+    console.error(`There is nothing to change in files of the engine with "${part}" in their path. ${usage}`);
+    return 2;
+  }
   const runner = await startRunner();
   try {
-    const counts = await tryAll(drawn(options.seed, options.count), until, runner);
-    if (!counts) return 1;
-    const { killed, survived, equivalent } = counts;
-    const share = killed / Math.max(1, killed + survived);
-    console.log(
-      `${killed} killed, ${survived} survived, ${equivalent} make no difference: ${(share * 100).toFixed(1)} % killed`,
-    );
-    return share >= leastNoticed ? 0 : 1;
+    const counts = await tryAll(mutants, until, runner);
+    return counts && report(counts) ? 0 : 1;
   } finally {
     runner.end();
   }

@@ -19,13 +19,8 @@ const stopOrder: readonly StopReason[] = [
   'none',
 ];
 
-const worstStop = (work: readonly ItemWork[]): StopReason => {
-  let worst = stopOrder.length - 1;
-  for (const { sets } of work) {
-    for (const set of sets) worst = Math.min(worst, stopOrder.indexOf(set.stopReason));
-  }
-  return stopOrder[worst]!;
-};
+const worstStop = (work: readonly ItemWork[]): StopReason =>
+  stopOrder.find((reason) => work.some(({ sets }) => sets.some((set) => set.stopReason === reason)))!;
 
 const reserveOf = (work: readonly ItemWork[]): Pick<Facts, 'reserveShortfall' | 'prescribedReserve'> => {
   let reserveShortfall = 0;
@@ -105,7 +100,7 @@ const leastShare = (work: readonly ItemWork[]): number | null => {
   let least: number | null = 100;
   for (const item of work) {
     const share = item.donePercent;
-    if (share !== null && share < 100) least = Math.min(least ?? 100, share);
+    if (share !== null && share < 100) least = Math.min(least ?? share, share);
     else if (share === null && least === 100) least = null;
   }
   return least;
@@ -126,12 +121,9 @@ export const completionFacts = (
   const { session, day } = judged.session;
   const work = workOf(judged.session, joint, index.versions);
   if (work.length === 0) return { ...nothingDone, overdone: mayHaveDoneExtra(session) };
-  const list = index.sessionsOf.get(joint) ?? [];
+  const list = index.sessionsOf.get(joint)!;
   const { place } = judged;
-  let sessionsOnTarget = longestRun;
-  for (const { version } of work) {
-    sessionsOnTarget = Math.min(sessionsOnTarget, runOnTarget(list, place, joint, version, index, instant));
-  }
+  const runs = work.map(({ version }) => runOnTarget(list, place, joint, version, index, instant));
   const before = list[place - 1];
   const twiceADay =
     before !== undefined &&
@@ -141,7 +133,7 @@ export const completionFacts = (
     repetitionsDonePercent: session.clockDoubtful ? null : leastShare(work),
     stopReason: worstStop(work),
     ...reserveOf(work),
-    sessionsOnTarget,
+    sessionsOnTarget: Math.min(...runs),
     overdone: mayHaveDoneExtra(session) || twiceADay || work.some((item) => isOverdone(item, settings)),
   };
 };

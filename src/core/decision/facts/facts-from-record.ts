@@ -18,7 +18,7 @@ import type { Facts } from './facts.ts';
 import {
   baselineFacts,
   effusionFacts,
-  highestPainOf,
+  hadSeverePain,
   otherJointsFlared,
   painFacts,
   stateFacts,
@@ -56,10 +56,8 @@ const extraPainRelief = ({ judged }: EvaluationContext): boolean =>
   (judged.session.session.extraPainRelief !== false ||
     (judged.nextMorning !== null && judged.nextMorning.morning.extraPainRelief !== false));
 
-/** Whether the pain of the session before reached the severe mark. */
 const hadSeverePainBefore = (context: EvaluationContext): boolean =>
-  context.judged.previous !== null &&
-  highestPainOf(context, context.judged.previous) >= context.settings['severe-pain'];
+  context.judged.previous !== null && hadSeverePain(context, context.judged.previous);
 
 /** Written out field by field but for the last: spreading eight objects into one cost more than all the rules together. */
 export const factsSeen = (context: EvaluationContext): Facts => {

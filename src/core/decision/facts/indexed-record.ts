@@ -13,7 +13,7 @@ import type {
   SetRecord,
 } from '#core/record/record.ts';
 
-/** What a session did of one line, against the version it was done at; `line-work.ts` works it out. */
+/** What a session did of one line, against the version it was done at; `item-work.ts` works it out. */
 export interface ItemWork {
   readonly version: PrescriptionVersion;
   /** The dose meant for that day: the prescribed one or the signed easier session. */

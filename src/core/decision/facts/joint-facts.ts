@@ -64,10 +64,8 @@ const usualPainOf = (baseline: Baseline | null, settings: EngineSettingValues): 
     : (baseline?.usualPain ?? null);
 
 /** The top of the usual band in force: usual pain, or up to 2 over it where a clinician widened it. */
-export const topOf = (baseline: Baseline | null, usualPain: number | null): number | null => {
-  const top = baseline?.usualPainTop ?? usualPain;
-  return usualPain === null || top === null ? null : Math.min(usualPain + 2, Math.max(usualPain, top));
-};
+export const topOver = (usualPain: number, baseline: Baseline | null): number =>
+  Math.min(usualPain + 2, Math.max(usualPain, baseline?.usualPainTop ?? usualPain));
 
 export const baselineFacts = ({
   baseline,
@@ -78,7 +76,7 @@ export const baselineFacts = ({
   const usualPain = usualPainOf(baseline, settings);
   return {
     usualPain,
-    usualPainTop: topOf(baseline, usualPain),
+    usualPainTop: usualPain === null ? null : topOver(usualPain, baseline),
     painCeiling: Math.min(7, Math.max(5, baseline?.acceptablePainLimit ?? 5)),
     usualSwelling: baseline?.usualSwelling ?? 'none',
     usualEffusion: baseline?.usualEffusion ?? 'zero',
@@ -90,23 +88,19 @@ export const baselineFacts = ({
   };
 };
 
-export const highestPainOf = (context: EvaluationContext, session: JointSession): number => {
-  const { answers } = session;
-  const next = morningScoreOn(
-    mornings(context.index, context.joint),
-    session.day + 1,
-    context.instant,
-    context.settings,
-  )?.answers.pain;
-  if (!answers || session.session.clockDoubtful) return next ?? -1;
-  const twoHours = typeof answers.painTwoHours === 'number' ? answers.painTwoHours : null;
-  return Math.max(
-    answers.painBefore ?? -1,
-    answers.painDuring ?? -1,
-    answers.painAfter ?? -1,
-    twoHours ?? -1,
-    next ?? -1,
-  );
+/** Whether a session, or the morning after it, told of pain at the severe mark; what was left open says nothing. */
+export const hadSeverePain = (context: EvaluationContext, session: JointSession): boolean => {
+  const { index, joint, instant, settings } = context;
+  const answers = session.session.clockDoubtful ? null : session.answers;
+  const next = morningScoreOn(mornings(index, joint), session.day + 1, instant, settings)?.answers;
+  const scores = [
+    answers?.painBefore,
+    answers?.painDuring,
+    answers?.painAfter,
+    answers?.painTwoHours,
+    next?.pain,
+  ];
+  return scores.some((score) => typeof score === 'number' && score >= settings['severe-pain']);
 };
 
 /** Swelling and stiffness as last told; told before the judged session they speak only where they warn. */
@@ -119,7 +113,7 @@ export const stateFacts = (
 } => {
   const state = jointStateAt(mornings(context.index, context.joint), context.day, context.instant);
   if (!state) return { swelling: null, usualSwelling: null, stiffnessMinutes: null, flareOpen: false };
-  const usualSwelling = state.swellingQuestion === 'more-than-usual' ? 'none' : null;
+  const usualSwelling = state.isAgainstUsual ? 'none' : null;
   const isAfter = context.judged.session === null || state.day > context.judged.session.day;
   if (isAfter) {
     return {
@@ -139,6 +133,8 @@ export const stateFacts = (
   };
 };
 
+const noEffusion = { effusion: 'not-applicable', effusionRun: 0 } as const;
+
 /**
  * The newest knee test, for as long as it holds: once it is older than the clinic allows and the patient has
  * said since then how swollen the joint is, her own answer speaks and the old grade does not. Until she
@@ -151,14 +147,18 @@ export const effusionFacts = ({
   instant,
   settings,
 }: EvaluationContext): Pick<Facts, 'effusion' | 'effusionRun'> => {
-  const list = index.effusionsOf.get(joint) ?? [];
-  const last = countUpTo(list, day, (one) => one.number) - 1;
-  const lastDay = (list[last]?.number ?? day) + settings['effusion-test-days'];
-  if (day > lastDay && hasToldSwellingSince(mornings(index, joint), lastDay, day, instant))
-    return { effusion: 'not-applicable', effusionRun: 0 };
-  let effusionRun = 0;
-  while (last - effusionRun >= 0 && ['2+', '3+'].includes(list[last - effusionRun]!.grade)) effusionRun++;
-  return { effusion: list[last]?.grade ?? 'not-applicable', effusionRun };
+  const all = index.effusionsOf.get(joint) ?? [];
+  const tests = all.slice(
+    0,
+    countUpTo(all, day, (one) => one.number),
+  );
+  const last = tests.at(-1);
+  if (!last) return noEffusion;
+  const lastDay = last.number + settings['effusion-test-days'];
+  const hasRunOut = day > lastDay && hasToldSwellingSince(mornings(index, joint), lastDay, day, instant);
+  if (hasRunOut) return noEffusion;
+  const lastSmall = tests.findLastIndex(({ grade }) => grade !== '2+' && grade !== '3+');
+  return { effusion: last.grade, effusionRun: tests.length - 1 - lastSmall };
 };
 
 export const otherJointsFlared = ({ index, joint, day, instant }: EvaluationContext): number => {

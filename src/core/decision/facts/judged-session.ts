@@ -77,7 +77,7 @@ export const judgedSession = (
 ): Judged => {
   const list = index.sessionsOf.get(joint) ?? none;
   const place = knownBefore(list, countUpTo(list, at.instant, sessionBegan) - 1, at.instant);
-  const session = list[place] ?? null;
+  const session = list[place];
   if (!session) return { place: -1, session: null, previous: null, nextMorning: null, state: 'no-session' };
   const previous = list[knownBefore(list, place - 1, at.instant)] ?? null;
   const nextMorning = morningScoreOn(mornings(index, joint), session.day + 1, at.instant, settings);

@@ -1,5 +1,5 @@
 /** What the morning diary says of a joint at a moment beside its scores: the flare, swelling, stiffness. */
-import type { JointMorningAnswers, SwellingQuestion } from '#core/record/record.ts';
+import type { JointMorningAnswers } from '#core/record/record.ts';
 import { swellings } from '#core/record/record.ts';
 import type { JointMorning } from './indexed-record.ts';
 import { isKnown, morningsUpTo } from './judged-session.ts';
@@ -15,8 +15,7 @@ export interface FlareSpan {
 
 /** The flare that still runs; null without one. A flare ends with an answer of no and never with silence. */
 export const flareAt = (list: readonly JointMorning[], day: number, instant: number): FlareSpan | null => {
-  let last: number | null = null;
-  let first = 0;
+  const days: number[] = [];
   let place = morningsUpTo(list, day) - 1;
   while (place >= 0) {
     const on = list[place]!.day;
@@ -28,11 +27,11 @@ export const flareAt = (list: readonly JointMorning[], day: number, instant: num
     }
     if (flared === false) break;
     if (flared === null) continue;
-    if (last === null) last = on;
-    else if (first - on > bridgedDays + 1) break;
-    first = on;
+    const first = days.at(-1);
+    if (first !== undefined && first - on > bridgedDays + 1) break;
+    days.push(on);
   }
-  return last === null ? null : { first, last };
+  return days.length === 0 ? null : { first: days.at(-1)!, last: days[0]! };
 };
 
 /** Its length runs from its first to its last reported day, so silence does not lengthen it either. */
@@ -44,13 +43,13 @@ export const flareDaysAt = (list: readonly JointMorning[], day: number, instant:
 export interface JointState {
   readonly day: number;
   readonly swelling: JointMorningAnswers['swelling'];
-  /** What the swelling answers. */
-  readonly swellingQuestion: SwellingQuestion;
+  /** The swelling was asked against usual. */
+  readonly isAgainstUsual: boolean;
   readonly stiffnessMinutes: JointMorningAnswers['stiffnessMinutes'];
   readonly flareAnswered: boolean;
 }
 
-type ToldSwelling = Pick<JointState, 'swelling' | 'swellingQuestion'>;
+type ToldSwelling = Pick<JointState, 'swelling' | 'isAgainstUsual'>;
 
 /**
  * Of two answers on one day the one that asks for more caution. Answers to different questions are not
@@ -60,7 +59,7 @@ const worseSwelling = (a: ToldSwelling, b: ToldSwelling): ToldSwelling => {
   if (a.swelling === null || a.swelling === 'not-applicable') return b.swelling === null ? a : b;
   if (b.swelling === null || b.swelling === 'not-applicable') return a;
   const [first, second] = [swellings.indexOf(a.swelling), swellings.indexOf(b.swelling)];
-  if (first === second) return b.swellingQuestion === 'more-than-usual' ? b : a;
+  if (first === second) return b.isAgainstUsual ? b : a;
   return second > first ? b : a;
 };
 
@@ -68,7 +67,7 @@ const longer = (
   a: JointState['stiffnessMinutes'],
   b: JointState['stiffnessMinutes'],
 ): JointState['stiffnessMinutes'] =>
-  typeof a !== 'number' ? (b ?? a) : typeof b === 'number' && b > a ? b : a;
+  typeof a !== 'number' ? (b ?? a) : typeof b === 'number' ? Math.max(a, b) : a;
 
 /** The latest day on or before `day` that tells of the joint; the worse of two answers on one day. */
 export const jointStateAt = (
@@ -84,7 +83,7 @@ export const jointStateAt = (
     const doubtful = one.morning.clockDoubtful;
     const told: ToldSwelling = {
       swelling: doubtful ? null : one.answers.swelling,
-      swellingQuestion: one.answers.swellingQuestion ?? 'absolute',
+      isAgainstUsual: one.answers.swellingQuestion === 'more-than-usual',
     };
     const stiffnessMinutes = doubtful ? null : one.answers.stiffnessMinutes;
     const flareAnswered = !doubtful && one.answers.flare !== null;

@@ -33,7 +33,7 @@ export const redFlagsAt = (
     if (morning.recordedAt <= instant) for (const flag of morning.redFlags ?? []) found.add(flag);
   }
   for (const morning of index.doubtfulMornings) {
-    const isSince = morning.recordedAt >= (judged.session?.began ?? 0);
+    const isSince = morning.recordedAt >= (judged.session?.began ?? Number.NEGATIVE_INFINITY);
     if (isSince && morning.recordedAt <= instant) for (const flag of morning.redFlags ?? []) found.add(flag);
   }
   for (let place = countUpTo(index.sessions, instant, beganOf) - 1; place >= 0; place--) {
@@ -101,14 +101,12 @@ export const gapDaysAt = (index: RecordIndex, { session, previous }: Judged, day
 
 /** Days since the last medicine change or injection of this joint; null = none. */
 export const treatmentChangeDaysAt = (index: RecordIndex, joint: Joint, day: number): number | null => {
-  let least: number | null = null;
-  for (const event of index.record.events) {
-    if (event.kind !== 'medicine-change' && event.kind !== 'joint-injection') continue;
-    if (event.joint !== null && event.joint !== joint) continue;
-    const days = day - dayNumber(event.day);
-    if (days >= 0 && (least === null || days < least)) least = days;
-  }
-  return least;
+  const days = index.record.events
+    .filter(({ kind }) => kind === 'medicine-change' || kind === 'joint-injection')
+    .filter((event) => event.joint === null || event.joint === joint)
+    .map((event) => day - dayNumber(event.day))
+    .filter((since) => since >= 0);
+  return days.length === 0 ? null : Math.min(...days);
 };
 
 /** Days for which an answer on tiredness still speaks. */

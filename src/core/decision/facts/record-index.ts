@@ -21,7 +21,7 @@ import type {
   RecordIndex,
 } from './indexed-record.ts';
 
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+const byText = (a: string, b: string): number => Number(a > b) - Number(a < b);
 
 const add = <K, V>(map: Map<K, V[]>, key: K, value: V): void => {
   const list = map.get(key);
@@ -64,16 +64,21 @@ const sortedSessions = (record: PatientRecord): IndexedSession[] =>
     }))
     .sort((a, b) => a.began - b.began || byText(a.session.id, b.session.id));
 
+const minuteOf = ({ morning }: IndexedMorning): number => morning.localMinute ?? 0;
+
 const sortedMornings = (record: PatientRecord): IndexedMorning[] =>
   record.mornings
     .map((morning) => ({ morning, day: dayNumber(morning.day) }))
     .sort(
       (a, b) =>
         a.day - b.day ||
-        (a.morning.localMinute ?? 0) - (b.morning.localMinute ?? 0) ||
+        minuteOf(a) - minuteOf(b) ||
         a.morning.recordedAt - b.morning.recordedAt ||
         byText(a.morning.id, b.morning.id),
     );
+
+/** A band nobody knows is narrower than any. */
+const topOf = ({ usualPain, usualPainTop }: Baseline): number => usualPainTop ?? usualPain ?? -1;
 
 /** Of two baselines set on one day the narrower stands last and is used. */
 const indexedBaselines = (record: PatientRecord): RecordIndex['baselinesOf'] => {
@@ -83,10 +88,7 @@ const indexedBaselines = (record: PatientRecord): RecordIndex['baselinesOf'] => 
   }
   for (const list of map.values()) {
     list.sort(
-      (a, b) =>
-        a.setDay - b.setDay ||
-        (b.usualPainTop ?? b.usualPain ?? -1) - (a.usualPainTop ?? a.usualPain ?? -1) ||
-        b.acceptablePainLimit - a.acceptablePainLimit,
+      (a, b) => a.setDay - b.setDay || topOf(b) - topOf(a) || b.acceptablePainLimit - a.acceptablePainLimit,
     );
   }
   return map;

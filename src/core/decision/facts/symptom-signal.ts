@@ -8,7 +8,7 @@
 import type { Baseline } from '#core/record/record.ts';
 import { type EngineSettingValues, engineVersionOf } from '../settings.ts';
 import type { JointMorning } from './indexed-record.ts';
-import { topOf } from './joint-facts.ts';
+import { topOver } from './joint-facts.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';
 
 /** Allowance in standard deviations: aims at a shift of one. */
@@ -30,7 +30,7 @@ export const symptomSignal = (
   const target = baseline.usualPain + allowance * sigma;
   const calmMornings =
     engineVersionOf(settings) >= 2 ? settings['signal-calm-mornings'] : Number.POSITIVE_INFINITY;
-  const top = topOf(baseline, baseline.usualPain) ?? baseline.usualPain;
+  const top = topOver(baseline.usualPain, baseline);
   let sum = 0;
   let calm = 0;
   let hasSignalled = false;

@@ -3,7 +3,7 @@
  * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
  */
 import { type Working, worked } from '#core/calculations/working.ts';
-import { topOf } from '#core/decision/facts/joint-facts.ts';
+import { topOver } from '#core/decision/facts/joint-facts.ts';
 import { type EngineSettingValues, engineSettingValues, engineVersionOf } from '#core/decision/settings.ts';
 import type { Baseline } from '#core/record/record.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
@@ -66,7 +66,7 @@ type Mornings = ReturnType<typeof painMornings>;
 /** The mornings after the last row of calm ones, at which the engine's sum fell to 0. In version 1 it never did. */
 const sinceCalm = (all: Mornings, baseline: Baseline, numbers: EngineSettingValues): Mornings => {
   if (engineVersionOf(numbers) < 2) return all;
-  const top = topOf(baseline, baseline.usualPain) ?? 0;
+  const top = baseline.usualPain === null ? 0 : topOver(baseline.usualPain, baseline);
   let calm = 0;
   let from = 0;
   all.forEach(({ pain }, place) => {

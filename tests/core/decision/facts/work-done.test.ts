@@ -44,6 +44,23 @@ describe('sessions on target', () => {
     expect(broken({ recordedAt: instantOn(judgedMorning, 13) })).toBe(4);
   });
 
+  it('one entered at this instant counts, one entered later is passed over', () => {
+    const noon = instantOn(judgedMorning, 12);
+    const entered = (recordedAt: number) => {
+      const [first, second, third] = record().sessions.slice(-3);
+      return factsAt(record({ sessions: [first!, { ...second!, recordedAt }, third!] })).sessionsOnTarget;
+    };
+    expect([noon - 1, noon, noon + 1].map(entered)).toEqual([3, 3, 2]);
+  });
+
+  it('are the fewest among the lines that load the joint', () => {
+    const second = version({ id: 'knee-b', itemId: 'knee-b' });
+    const sessions = trainingDays.map((day, place) =>
+      session(day, {}, {}, place < 7 ? [version()] : [version(), second]),
+    );
+    expect(factsAt(record({ prescriptions: [version(), second], sessions })).sessionsOnTarget).toBe(2);
+  });
+
   it('twice on one day is overdone, and a day apart is not', () => {
     const again = (day: Day) =>
       factsAt({ ...record(), sessions: [...record().sessions, { ...session(day), id: 'z' }] }).overdone;
@@ -118,5 +135,88 @@ describe('sessions on target', () => {
     };
     expect([done(15, 15), done(12, 15), done(15, 12), done(9, 12)]).toEqual([100, 80, 80, 60]);
     expect([done(null, 15), done(null, 12), done(12, null)]).toEqual([null, 80, 80]);
+  });
+});
+
+describe('a line among others that load the joint', () => {
+  const second = version({ id: 'knee-b', itemId: 'knee-b' });
+  const lines = [version(), second];
+  const factsOf = (...sessions: readonly ReturnType<typeof session>[]) =>
+    factsAt(record({ prescriptions: lines, sessions }));
+
+  it('done a second time on one day is overdone, whatever else was done with it', () => {
+    const [one, both] = [[version()], lines].map((by) => session(lastSession, {}, {}, by));
+    expect(factsOf({ ...one!, id: 'a' }, { ...both!, id: 'b' }).overdone).toBe(true);
+    expect(factsOf({ ...both!, id: 'a' }, { ...one!, id: 'b' }).overdone).toBe(true);
+    const other = session(lastSession, {}, {}, [second]);
+    expect(factsOf({ ...one!, id: 'a' }, { ...other, id: 'b' }).overdone).toBe(false);
+  });
+
+  it('done with too much makes the session overdone, whichever line it is', () => {
+    const both = session(lastSession, {}, {}, lines);
+    const loaded = (itemId: string) =>
+      both.sets.map((set) => (set.itemId === itemId ? { ...set, loadKg: 12 } : set));
+    expect(['knee', 'knee-b', 'none'].map((id) => factsOf({ ...both, sets: loaded(id) }).overdone)).toEqual([
+      true,
+      true,
+      false,
+    ]);
+  });
+});
+
+describe('where nothing was done of what loads the joint', () => {
+  const nothing = {
+    repetitionsDonePercent: null,
+    stopReason: 'none',
+    reserveShortfall: 0,
+    prescribedReserve: 0,
+    sessionsOnTarget: 0,
+    overdone: false,
+  };
+
+  it('nothing is said of the work', () => {
+    expect(factsAt(record({ sessions: [] }))).toMatchObject(nothing);
+    expect(factsAt(withSession(record(), session(lastSession, { sets: [] })))).toMatchObject(nothing);
+  });
+
+  it('more done than planned, left open, counts as done from one set of an unknown dose on', () => {
+    const [set] = session(lastSession).sets;
+    const of = (...sets: readonly object[]) =>
+      factsAt(withSession(record(), session(lastSession, { sets: sets as never, didExtra: null })));
+    expect(of({ ...set, prescriptionId: 'gone' })).toMatchObject({ ...nothing, overdone: true });
+    expect(of()).toMatchObject(nothing);
+  });
+});
+
+describe('the share of the work that was done', () => {
+  it('is under 100 with one repetition of many left out', () => {
+    const by = version({ dose: { ...kneeDose, repetitions: { low: 40, high: 40 } } });
+    const one = session(lastSession, {}, {}, [by]);
+    const done = (last: number) => {
+      const sets = one.sets.map((set) => ({ ...set, repetitions: set.set === 3 ? last : 40 }));
+      return factsAt(record({ prescriptions: [by], sessions: [{ ...one, sets }] })).repetitionsDonePercent;
+    };
+    expect(done(40)).toBe(100);
+    // 119 of 3 × 40.
+    expect(done(39)).toBeCloseTo(99.17, 2);
+  });
+
+  it('of a line that is open is not known because another was done in full', () => {
+    const second = version({ id: 'knee-b', itemId: 'knee-b' });
+    const one = session(lastSession, {}, {}, [version(), second]);
+    const sets = one.sets.map((set) => ({ ...set, repetitions: set.itemId === 'knee' ? null : 15 }));
+    const of = record({ prescriptions: [version(), second], sessions: [{ ...one, sets }] });
+    expect(factsAt(of).repetitionsDonePercent).toBeNull();
+  });
+
+  it('with a load heavier than planned a cuff line is overdone, its repetitions ask for no reserve', () => {
+    const by = version({ dose: occlusion });
+    const of = (loadKg: number) => {
+      const one = session(lastSession, {}, {}, [by]);
+      const sets = one.sets.map((set) => ({ ...set, loadKg, reserve: 0, repetitions: 40 }));
+      return factsAt(record({ prescriptions: [by], sessions: [{ ...one, sets }] }));
+    };
+    expect(of(11)).toMatchObject({ overdone: false, reserveShortfall: 0, prescribedReserve: 0 });
+    expect(of(12).overdone).toBe(true);
   });
 });
