@@ -43,7 +43,7 @@ const reasonFor = (mutant: Mutant): string | undefined => {
   const text = textOf(mutant.file);
   const [line, after] = [text, mutated(text, mutant)].map((one) => lineOf(one, mutant));
   return equivalentMutants.find(
-    (one) => one.file === mutant.file && one.line === line && one.mutant === after,
+    (one) => mutant.file.startsWith(one.file) && one.line === line && one.mutant === after,
   )?.reason;
 };
 

@@ -77,14 +77,48 @@ describe('steps a clinician signed for ahead', () => {
     expect(approvalEnd({ ...approval, withdrawnAt: at(1) }, step, 'knee', around())).toBe('withdrawn');
   });
 
-  it('never cover a step over 10 %, one of unknown size, a return, or another line', () => {
-    for (const name of ['over-ten-percent', 'step-size-unknown'] as const) {
+  it('never cover a step over 10 %, one of unknown size, one that loads more joints, a return, or another line', () => {
+    for (const name of [
+      'over-ten-percent',
+      'step-size-unknown',
+      'return-not-step',
+      'loads-more-joints',
+    ] as const) {
       expect(approvalEnd(approval, { ...step, named: [name] }, 'knee', around())).toBe('step-not-covered');
     }
     expect(approvalEnd(approval, { kind: 'return', dose: kneeDose }, 'knee', around())).toBe(
       'step-not-covered',
     );
     expect(approvalEnd(approval, step, 'arm', around())).toBe('other-line');
+  });
+
+  it('end by their own number of steps and days where those are fewer', () => {
+    const steps = (count: number) =>
+      approvalEnd({ ...approval, steps: 2 }, step, 'knee', around({ history: progressed(count) }));
+    expect([1, 2].map(steps)).toEqual([null, 'steps-used']);
+    const days = (ago: number) =>
+      approvalEnd({ ...approval, signedAt: at(ago), days: 14 }, step, 'knee', around());
+    expect([14, 15].map(days)).toEqual([null, 'days-over']);
+  });
+
+  it('end at what came after the signature: a withdrawal by now, a cut after it, a limit from its day on', () => {
+    const withdrawn = (withdrawnAt: number) =>
+      approvalEnd({ ...approval, withdrawnAt }, step, 'knee', around());
+    expect([at(0), at(0) + 1].map(withdrawn)).toEqual(['withdrawn', null]);
+    const eased = (signedAt: number) => {
+      const history = [version({ id: 'v-2', version: 2, signedAt, origin: 'ease-back' })];
+      return approvalEnd(approval, step, 'knee', around({ history }));
+    };
+    expect([at(20), at(20) + 1].map(eased)).toEqual([null, 'eased-back-or-paused']);
+    const limited = (days: number, kind: Limit['kind'] = 'range') => {
+      const from = addDays(judgedMorning, -days);
+      const limits: readonly Limit[] = [
+        { joint: knee, kind, limitKg: null, from, to: null, author: 'surgeon' },
+      ];
+      return approvalEnd(approval, step, 'knee', around({ limits }));
+    };
+    expect([21, 20, 19].map((days) => limited(days))).toEqual([null, 'new-limit', 'new-limit']);
+    expect(limited(19, 'none')).toBeNull();
   });
 
   it('let a step act at once, marked with the approval it leans on', () => {

@@ -1,5 +1,6 @@
 /** Mutants that no test can notice, because nothing that is decided differs; each with its reason. */
 export interface Equivalent {
+  /** A file, or a folder whose files all have the line. */
   readonly file: string;
   /** The line as it stands, and as the mutant has it; blanks at the ends left out. */
   readonly line: string;
@@ -14,10 +15,29 @@ export const equivalentMutants: readonly Equivalent[] = [
     mutant: 'painCeiling: Math.min(7, Math.max(5, baseline?.acceptablePainLimit ?? 4)),',
     reason: 'No limit on record is brought up to 5 by the bound beside it.',
   },
-  ...['0', '2'].map((least) => ({
+  {
+    file: 'src/core/decision/rules/',
+    line: 'since: 1,',
+    mutant: 'since: 0,',
+    reason: 'There is no version of the rules before the first.',
+  },
+  {
+    file: 'src/core/decision/dose/cut-waits.ts',
+    line: 'return isLately && share !== null && share >= nearlyAsMuch - 1e-9;',
+    mutant: 'return isLately && share !== null && share > nearlyAsMuch - 1e-9;',
+    reason: 'The room for rounding is in the bound: no share lies on it.',
+  },
+  ...['> remaining.least - 1e-9 && share <=', '>= remaining.least - 1e-9 && share <'].map((changed) => ({
     file: 'src/core/decision/dose/ease-back.ts',
-    line: '(count) => count >= 1 && isWithinCut(count / repetitions),',
-    mutant: `(count) => count >= ${least} && isWithinCut(count / repetitions),`,
-    reason: 'Neither 0 nor 1 repetition is ever 70 to 80 % of a whole number of them.',
+    line: 'share >= remaining.least - 1e-9 && share <= remaining.most + 1e-9;',
+    mutant: `share ${changed} remaining.most + 1e-9;`,
+    reason: 'The room for rounding is in the bound: no share lies on it.',
   })),
+  {
+    file: 'src/core/decision/dose/ease-back.ts',
+    line: "if (share !== null && share * 100 < settings['ease-floor-percent'] - 1e-9) return same('floor-reached');",
+    mutant:
+      "if (share !== null && share * 100 <= settings['ease-floor-percent'] - 1e-9) return same('floor-reached');",
+    reason: 'The room for rounding is in the bound: no share lies on it.',
+  },
 ];

@@ -13,7 +13,10 @@ import { engineSettingValues, isOnSinceVersion2 } from '../settings.ts';
 import { baselineWindowDays, lowerMedian } from './propose-baseline.ts';
 import { painLimitOver } from './propose-pain-limit.ts';
 
-/** What a baseline that is no longer true becomes today; null where usual pain stays or cannot follow. */
+/**
+ * What a baseline that enough mornings have shown to be no longer true becomes today; null where usual pain stays
+ * or cannot follow.
+ */
 export const tightenedBaseline = (
   record: PatientRecord,
   joint: Joint,
@@ -32,15 +35,14 @@ export const tightenedBaseline = (
     settings,
   );
   const usualPain = lowerMedian(scores);
-  if (scores.length < settings['baseline-mornings'] || usualPain === null) return null;
-  if (usualPain >= inForce.usualPain) return null;
+  if (usualPain === null || usualPain >= inForce.usualPain) return null;
   const { provisional: _told, riseAcknowledged: _acknowledged, ...kept } = inForce;
-  const width = (inForce.usualPainTop ?? inForce.usualPain) - inForce.usualPain;
   const limit = painLimitOver(usualPain, settings['ceiling-over-usual']);
   return {
     ...kept,
     usualPain,
-    usualPainTop: inForce.usualPainTop === null ? null : usualPain + width,
+    usualPainTop:
+      inForce.usualPainTop === null ? null : usualPain + (inForce.usualPainTop - inForce.usualPain),
     acceptablePainLimit: Math.min(inForce.acceptablePainLimit, limit),
     setOn: at.day,
     tightenedFrom: inForce.tightenedFrom ?? inForce.setOn,

@@ -46,7 +46,7 @@ const isConfirmed = ({ record, at, settings }: CutQuestion, joint: Joint): boole
   const { index, day, instant } = context;
   const after: boolean[] = [];
   for (const one of (index.sessionsOf.get(joint) ?? []).toReversed()) {
-    if (one.began > instant || one.session.recordedAt > instant) continue;
+    if (one.session.recordedAt > instant) continue;
     if (after.length === lookedAt.sessions || day - one.day > lookedAt.days) break;
     const answers = morningScoreOn(mornings(index, joint), one.day + 1, instant, settings)?.answers;
     // A morning in a flare speaks of the flare.

@@ -42,18 +42,14 @@ const isWithinCut = (share: number): boolean =>
 /** The whole number of repetitions nearest to the wanted share that stays inside the bounds of a cut. */
 const fewerRepetitions = (repetitions: number, share: number): number | null => {
   const wanted = repetitions * share;
-  const fitting = [Math.floor(wanted), Math.ceil(wanted)].filter(
-    (count) => count >= 1 && isWithinCut(count / repetitions),
-  );
-  return fitting.sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted) || a - b)[0] ?? null;
+  // Of two as near the smaller stays first.
+  const fitting = [Math.floor(wanted), Math.ceil(wanted)].filter((count) => isWithinCut(count / repetitions));
+  return fitting.sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted))[0] ?? null;
 };
 
 const cutScheme = (dose: OcclusionDose, share: number): OcclusionDose | null => {
   const shorter = dose.scheme.slice(0, -1);
-  if (
-    shorter.length > 0 &&
-    isWithinCut(repetitionsAsked({ ...dose, scheme: shorter }) / repetitionsAsked(dose))
-  ) {
+  if (isWithinCut(repetitionsAsked({ ...dose, scheme: shorter }) / repetitionsAsked(dose))) {
     return { ...dose, scheme: shorter, sets: shorter.length };
   }
   const scheme = dose.scheme.map((repetitions) => Math.max(1, Math.floor(repetitions * share)));
@@ -65,7 +61,7 @@ const cutScheme = (dose: OcclusionDose, share: number): OcclusionDose | null => 
 const cutVolume = (dose: Dose, percent: number): Dose | null => {
   const share = 1 - percent / 100;
   if (dose.method === 'occlusion') return cutScheme(dose, share);
-  if (dose.sets > 1 && isWithinCut((dose.sets - 1) / dose.sets)) return { ...dose, sets: dose.sets - 1 };
+  if (isWithinCut((dose.sets - 1) / dose.sets)) return { ...dose, sets: dose.sets - 1 };
   const low = fewerRepetitions(dose.repetitions.low, share);
   if (low === null) return null;
   // The top falls with the floor: someone working near failure would otherwise do as many as before.
@@ -94,8 +90,8 @@ const oneStepDown = (dose: Dose, context: EaseContext): Dose | null => {
   return { ...dose, exerciseId, effectiveLoadKg, side: easier.side ?? dose.side };
 };
 
-const previousVersion = ({ history, version }: EaseContext): PrescriptionVersion | null =>
-  history.filter((one) => one.version < version.version).at(-1) ?? null;
+const previousVersion = ({ history, version }: EaseContext): PrescriptionVersion | undefined =>
+  history.findLast((one) => one.version < version.version);
 
 /** The dose before a fresh step, where that step is what raised it. */
 const stepBack = (context: EaseContext): Dose | null => {
@@ -105,15 +101,15 @@ const stepBack = (context: EaseContext): Dose | null => {
   const before = previousVersion(context);
   const share = before && shareOf(before.dose, version.dose);
   // A step in load starts the repetitions again, so the dose before it can ask for more in all.
-  return before && share !== null && share < 1 ? before.dose : null;
+  return before && typeof share === 'number' && share < 1 ? before.dose : null;
 };
 
 const withheldCut = (context: EaseContext): CutWithheld | null => {
-  const lastCut = context.history.filter((one) => one.origin === 'ease-back').at(-1);
+  const lastCut = context.history.findLast((one) => one.origin === 'ease-back');
   if (!lastCut) return null;
   const since = context.instant - lastCut.signedAt;
   if (since < context.settings['cut-interval-days'] * dayMilliseconds) return 'cut-this-week';
-  if (context.flareDays >= 1 && since <= context.flareDays * dayMilliseconds) return 'cut-this-flare';
+  if (since <= context.flareDays * dayMilliseconds) return 'cut-this-flare';
   const began = context.flareEnded;
   if (began !== null && Math.floor(lastCut.signedAt / dayMilliseconds) >= began) return 'cut-last-flare';
   return null;

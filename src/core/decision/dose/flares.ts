@@ -1,7 +1,6 @@
 /** Flares beside the cuts made in them: whether a cut fell in one, and since when one runs or ran until lately. */
 import type { Joint } from '#core/exercises/joints.ts';
 import type { PatientRecord } from '#core/record/record.ts';
-import { dayMilliseconds } from '#core/time/day.ts';
 import { mornings } from '../facts/judged-session.ts';
 import { flareAt } from '../facts/morning-facts.ts';
 import { indexRecord } from '../facts/record-index.ts';
@@ -18,9 +17,12 @@ const flareBeganOn = (
   return began.length === 0 ? null : Math.min(...began);
 };
 
-/** Whether one of the joints was in a reported flare when something was made or signed, as known then. */
+/**
+ * Whether one of the joints was in a reported flare when something was made or signed, as known then. What was known
+ * bounds it and no day does: an instant does not say which day it was where the patient is.
+ */
 export const wasInFlare = (record: PatientRecord, joints: readonly Joint[], instant: number): boolean =>
-  flareBeganOn(record, joints, Math.floor(instant / dayMilliseconds), instant) !== null;
+  flareBeganOn(record, joints, Number.POSITIVE_INFINITY, instant) !== null;
 
 /**
  * First day number of the flare that ended in the last `days` days; null without one, and while one runs. A
@@ -33,10 +35,9 @@ export const flareEndedSince = (
   instant: number,
   days: number,
 ): number | null => {
-  if (flareBeganOn(record, joints, day, instant) !== null) return null;
-  for (let back = 1; back <= days; back++) {
+  for (let back = 0; back <= days; back++) {
     const began = flareBeganOn(record, joints, day - back, instant);
-    if (began !== null) return began;
+    if (began !== null) return back === 0 ? null : began;
   }
   return null;
 };

@@ -116,7 +116,7 @@ const fitsUnderCap = (dose: OcclusionDose): boolean =>
 
 /** One set nearer to the signed scheme by a step of repetitions; the first set that lags is filled first. */
 const towardScheme = (dose: OcclusionDose, target: readonly number[], by: number): OcclusionDose | null => {
-  const set = dose.scheme.findIndex((repetitions, place) => repetitions < (target[place] ?? 0));
+  const set = target.slice(0, dose.scheme.length).findIndex((wanted, place) => dose.scheme[place]! < wanted);
   if (set < 0) return null;
   const scheme = dose.scheme.map((repetitions, place) =>
     place === set ? Math.min(target[set]!, repetitions + by) : repetitions,

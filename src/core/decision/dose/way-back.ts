@@ -47,7 +47,7 @@ const halfWayBanded = (dose: Banded, target: Banded): Banded | null => {
 const halfWayScheme = (dose: OcclusionDose, target: OcclusionDose): OcclusionDose | null => {
   const length = halfWay(dose.scheme.length, target.scheme.length);
   const scheme = target.scheme
-    .slice(0, Math.max(length, dose.scheme.length))
+    .slice(0, length)
     .map((wanted, place) => halfWay(dose.scheme[place] ?? 0, wanted));
   const kept = dose.scheme.slice(scheme.length);
   const whole = [...scheme, ...kept];

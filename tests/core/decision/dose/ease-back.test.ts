@@ -153,3 +153,67 @@ describe('half of what was tolerated', () => {
     expect(at(13)).toMatchObject({ kind: 'same', withheld: 'floor-reached', worklist: ['floor-reached'] });
   });
 });
+
+describe('of several versions', () => {
+  const stepped = (
+    versionNumber: number,
+    low: number,
+    signedDaysAgo: number,
+    origin: 'progress' | 'ease-back',
+  ) =>
+    version({
+      id: `knee-${versionNumber}`,
+      version: versionNumber,
+      dose: { ...kneeDose, repetitions: { low, high: 20 } },
+      signedAt: daysAgo(signedDaysAgo),
+      origin,
+    });
+
+  it('a fresh step goes back to the one directly before it', () => {
+    const history = [
+      version({ signedAt: daysAgo(60) }),
+      stepped(2, 17, 30, 'progress'),
+      stepped(3, 19, 5, 'progress'),
+    ];
+    const present = history.at(-1)!;
+    expect(cut(present.dose, { ...free, version: present, history }).dose).toEqual(history[1]!.dose);
+  });
+
+  it('the last cut counts for the week', () => {
+    const cuts = (last: number) => {
+      const history = [
+        version({ signedAt: daysAgo(60) }),
+        stepped(2, 17, 40, 'ease-back'),
+        stepped(3, 16, last, 'ease-back'),
+      ];
+      const present = history.at(-1)!;
+      return cut(present.dose, { ...free, version: present, history }).withheld;
+    };
+    expect([6, 7].map(cuts)).toEqual(['cut-this-week', undefined]);
+  });
+
+  it('a step from a dose it cannot be compared with is cut, not taken back', () => {
+    const unknown = { ...variation, effectiveLoadKg: null };
+    const history = [
+      version({ dose: { ...unknown, exerciseId: 'standing-push' }, signedAt: daysAgo(60) }),
+      version({ id: 'knee-2', version: 2, dose: unknown, signedAt: daysAgo(5), origin: 'progress' }),
+    ];
+    const present = history[1]!;
+    const { dose } = cut(unknown, { ...free, version: present, history });
+    expect(dose).toMatchObject({ exerciseId: unknown.exerciseId, repetitions: { low: 11 } });
+  });
+});
+
+it('the only lighter load owned is taken where repetitions leave nothing to take', () => {
+  const least = { ...kneeDose, repetitions: { low: 2, high: 2 } };
+  expect(cut(least, { ...free, ownedLoadsKg: [9, 10] }).dose).toEqual({ ...least, loadKg: 9 });
+});
+
+it('half of what was tolerated is counted to the repetition: 75 of 150 are left, 75 of 151 are not', () => {
+  const at = (tolerated: number) =>
+    cut(
+      { ...kneeDose, repetitions: { low: 100, high: 100 } },
+      { floorDose: { ...kneeDose, repetitions: { low: tolerated, high: tolerated } } },
+    ).kind;
+  expect([150, 151].map(at)).toEqual(['ease-back', 'same']);
+});

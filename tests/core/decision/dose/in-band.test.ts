@@ -151,3 +151,18 @@ describe('after a cut', () => {
     expect(ask(versions, flareOn([9]))).toBe('awaits-signature');
   });
 });
+
+it('a step over the top of the band a clinician last wrote waits', () => {
+  const wider = { ...top, repetitions: { low: 17, high: 25 } };
+  const levels = (high: number) => [
+    version({ signedAt: daysAgo(60) }),
+    version({
+      id: 'knee-2',
+      version: 2,
+      dose: { ...wider, repetitions: { low: 17, high } },
+      signedAt: daysAgo(40),
+      origin: 'progress' as const,
+    }),
+  ];
+  expect([20, 25].map((high) => ask(levels(high)))).toEqual(['acts-at-once', 'awaits-signature']);
+});

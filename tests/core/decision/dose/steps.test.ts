@@ -169,3 +169,41 @@ describe('more of a cuff scheme', () => {
     expect(at([30, 15], {}, { capSeconds: 299 }).dose).toMatchObject({ sets: 2, loadKg: 11 });
   });
 });
+
+describe('the top of the range of loads', () => {
+  const low = { ...kneeDose, repetitions: { low: 20, high: 20 } };
+
+  it('of low load is half of the maximum: 11 of 22 kg, and not of 21.9', () => {
+    const at = (oneRepMaxKg: number) => stepLowLoad({ ...low, oneRepMaxKg }, context()).dose;
+    expect([22, 21.9].map(at)).toMatchObject([
+      { loadKg: 11, sets: 3 },
+      { loadKg: 10, sets: 4 },
+    ]);
+  });
+
+  // 20 to 40 % of the maximum: Patterson et al. 2019, Front Physiol 10:533, table 1 (from memory).
+  it('under a cuff is 40 % of the maximum: 11 of 27.5 kg, and not of 27.4', () => {
+    const at = (oneRepMaxKg: number | null) =>
+      stepOcclusion({ ...occlusion, oneRepMaxKg }, occlusion.scheme, context({ signed: occlusion }));
+    expect(at(27.5)).toMatchObject({ kind: 'step', dose: { loadKg: 11 } });
+    expect(at(27.4)).toMatchObject({ kind: 'same', worklist: ['nothing-left-to-step'] });
+    expect(at(null)).toMatchObject({ kind: 'same', worklist: ['one-rep-max-missing'] });
+  });
+
+  it('further than 10 % off is taken by name once there are four sets', () => {
+    const at = (sets: number) => stepLowLoad({ ...low, sets }, context({ ownedLoadsKg: [10, 12] }));
+    expect(at(3)).toMatchObject({ dose: { loadKg: 10, sets: 4 } });
+    expect(at(4)).toMatchObject({
+      dose: { loadKg: 12, sets: 4 },
+      named: ['over-ten-percent', 'repetitions-start-again'],
+    });
+  });
+});
+
+it('a cuff scheme longer than the signed one is not shortened, nor filled up', () => {
+  const dose = { ...occlusion, scheme: [30, 15, 1], sets: 3 };
+  expect(stepOcclusion(dose, [30, 15], context({ signed: occlusion })).dose).toMatchObject({
+    scheme: [30, 15, 1],
+    loadKg: 11,
+  });
+});

@@ -103,3 +103,20 @@ describe('a dose is tolerated', () => {
     expect([83, 84, 85].map(back)).toEqual([83, 84, undefined]);
   });
 });
+
+describe('a first session', () => {
+  it('is tolerated like any other, of one set as well', () => {
+    expect(toleratedBack(record({ sessions: [session(lastSession)] }))).toBe(1);
+    const one = version({ dose: { ...kneeDose, sets: 1 } });
+    const done = session(lastSession, {}, {}, [one]);
+    const of = record({ prescriptions: [one], sessions: [{ ...done, sets: done.sets.slice(0, 1) }] });
+    expect(toleratedBack(of)).toBe(1);
+  });
+
+  it('counts from the instant it is known', () => {
+    const { instant } = noonOf(judgedMorning);
+    const at = (recordedAt: number) =>
+      toleratedBack(record({ sessions: [session(lastSession, { recordedAt })] }));
+    expect([instant, instant + 1].map(at)).toEqual([1, undefined]);
+  });
+});

@@ -95,3 +95,18 @@ describe('the easier session beside a dose', () => {
     expect(easierSession(signed, variation, { ...variation, sets: 1 }, true)).toEqual(signed);
   });
 });
+
+describe('the smallest doses', () => {
+  it('are compared like any other: one repetition, and loads of 1 kg and less', () => {
+    const one = { ...kneeDose, sets: 1, repetitions: { low: 1, high: 1 } };
+    expect(shareOf({ ...one, sets: 2 }, one)).toBe(2);
+    const loads = [1, 0.5].map((loadKg) => shareOf(kneeDose, { ...kneeDose, loadKg }));
+    expect(loads).toEqual([10, 20]);
+  });
+
+  it('have a percent from 1 kg or one set on', () => {
+    const [load] = changesBetween({ ...kneeDose, loadKg: 1 }, { ...kneeDose, loadKg: 2 });
+    const [sets] = changesBetween({ ...kneeDose, sets: 1 }, { ...kneeDose, sets: 2 });
+    expect([load?.percent, sets?.percent]).toEqual([100, 100]);
+  });
+});

@@ -128,3 +128,24 @@ describe('the dose under half of which no cut goes', () => {
     expect(at([{ dose: few, day: 90 }, other])).toBe(few);
   });
 });
+
+describe('a tolerated dose that asks for no more than the present one', () => {
+  it('is passed over, though it is later than one that does', () => {
+    const present = { ...kneeDose, repetitions: { low: 10, high: 14 } };
+    const more = { dose: kneeDose, day: 80 };
+    const back = (dose: typeof kneeDose) =>
+      returnStep(present, [more, { dose, day: 90 }], 100, 95, owned, engineDefaults)?.dose;
+    const expected = halfWayTo(present, kneeDose, owned);
+    // Two sets of 15 are as much as three of 10; two of 14 are less.
+    for (const low of [15, 14])
+      expect(back({ ...kneeDose, sets: 2, repetitions: { low, high: 20 } })).toEqual(expected);
+    expect(back({ ...kneeDose, sets: 2, repetitions: { low: 20, high: 20 } })).not.toEqual(expected);
+  });
+});
+
+it('a set that comes back to a cuff scheme begins at half of it: 8 of 16', () => {
+  const target = { ...occlusion, scheme: [20, 16, 16], sets: 3 };
+  expect(halfWayTo({ ...occlusion, scheme: [20, 16], sets: 2 }, target, owned)).toMatchObject({
+    scheme: [20, 16, 8],
+  });
+});
