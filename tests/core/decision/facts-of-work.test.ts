@@ -74,8 +74,10 @@ describe('work, adherence and breaks', () => {
       return kneeFacts(withSession(record(), { ...one, sets: one.sets.map((set) => ({ ...set, loadKg })) }))
         .overdone;
     };
-    expect([10, 11, 11.5].map(loaded)).toEqual([false, false, true]);
+    expect([10, 11, 11.005, 11.5].map(loaded)).toEqual([false, false, true, true]);
     const one = session(lastSession, {}, {}, both);
+    const first = one.sets.map((set, place) => (place === 0 ? { ...set, loadKg: 12 } : set));
+    expect(kneeFacts(withSession(record(), { ...one, sets: first })).overdone).toBe(true);
     const extra = { ...one, sets: [...one.sets, { ...one.sets[0]!, set: 4 }] };
     expect(kneeFacts(withSession(record(), extra)).overdone).toBe(true);
     expect(

@@ -40,4 +40,35 @@ export const equivalentMutants: readonly Equivalent[] = [
       "if (share !== null && share * 100 <= settings['ease-floor-percent'] - 1e-9) return same('floor-reached');",
     reason: 'The room for rounding is in the bound: no share lies on it.',
   },
+  {
+    file: 'src/core/decision/facts/completion-facts.ts',
+    line: 'return sets.some((set) => set.repetitions !== null && set.repetitions > most);',
+    mutant: 'return sets.some((set) => set.repetitions !== null && set.repetitions >= most);',
+    reason: 'The room for rounding is in the bound: no count lies on it.',
+  },
+  {
+    file: 'src/core/decision/facts/completion-facts.ts',
+    line: 'return sets.length > dose.sets || sets.some((set) => set.loadKg !== null && set.loadKg > limit);',
+    mutant:
+      'return sets.length > dose.sets || sets.some((set) => set.loadKg !== null && set.loadKg >= limit);',
+    reason: 'The room for rounding is in the bound: no load of whole grams lies on it.',
+  },
+  {
+    file: 'src/core/decision/facts/completion-facts.ts',
+    line: 'reserveShortfall = Math.max(reserveShortfall, dose.reserve - (set.reserve ?? 0));',
+    mutant: 'reserveShortfall = Math.max(reserveShortfall, dose.reserve - ((set.reserve)));',
+    reason: 'Null counts as 0 in a subtraction; the type checker refuses it.',
+  },
+  {
+    file: 'src/core/decision/facts/evaluation-context.ts',
+    line: 'return known.slice(Math.max(0, from)).find((one) => one.usualPain !== null)?.usualPain ?? null;',
+    mutant: 'return (known.slice(Math.max(0, from)).find((one) => one.usualPain !== null)?.usualPain);',
+    reason: 'Where none of them has a usual pain the one in force has none either, and there is no rise.',
+  },
+  {
+    file: 'src/core/decision/facts/facts-from-record.ts',
+    line: 'const diary = diaryFacts(context, baselineValues.usualPainTop ?? 0);',
+    mutant: 'const diary = diaryFacts(context, (baselineValues.usualPainTop));',
+    reason: 'Null counts as 0 in an addition; the type checker refuses it.',
+  },
 ];

@@ -11,7 +11,7 @@ const copied = ['src', 'tests', 'demo-clinic', 'package.json', 'tsconfig.json'];
 
 export interface Runner {
   /** The first test that failed, "no end" where none came to one; null where all passed. */
-  readonly kill: (trial: Trial) => Promise<string | null>;
+  readonly kill: (trial: Omit<Trial, 'secondsOf'>) => Promise<string | null>;
   /** Seconds each file of tests took when nothing was changed. */
   readonly secondsOf: () => Readonly<Record<string, number>>;
   readonly end: () => void;
@@ -38,7 +38,7 @@ export const startRunner = async (): Promise<Runner> => {
   const scratch = scratchCopy();
   let child = await started(scratch);
   let seconds: Readonly<Record<string, number>> = {};
-  const answerOf = (trial: Trial): Promise<string | null | undefined> =>
+  const answerOf = (trial: Omit<Trial, 'secondsOf'>): Promise<string | null | undefined> =>
     new Promise((resolve) => {
       let timer: NodeJS.Timeout | undefined;
       const done = (killedBy: string | null | undefined) => {
@@ -54,7 +54,8 @@ export const startRunner = async (): Promise<Runner> => {
         done(told.killedBy);
       });
       child.on('exit', () => done(undefined));
-      child.send(trial);
+      // A new process knows no times: without them it would wait far too long for a mutant without end.
+      child.send({ ...trial, secondsOf: seconds });
     });
   return {
     kill: async (trial) => {

@@ -12,6 +12,8 @@ export interface Trial {
   readonly after: string;
   /** Groups of tests, tried one after the other until one fails. */
   readonly groups: readonly (readonly string[])[];
+  /** Seconds each file took when nothing was changed, as far as known. */
+  readonly secondsOf: Readonly<Record<string, number>>;
 }
 
 export type Told =
@@ -64,7 +66,8 @@ const replace = (file: string, text: string): void => {
   vitest.invalidateFile(place);
 };
 
-process.on('message', async ({ file, before, after, groups }: Trial) => {
+process.on('message', async ({ file, before, after, groups, secondsOf }: Trial) => {
+  for (const [test, seconds] of Object.entries(secondsOf)) usual.set(test, seconds);
   replace(file, after);
   let killedBy: string | null = null;
   for (const group of groups) killedBy ??= await firstFailure(group);

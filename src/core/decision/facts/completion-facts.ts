@@ -26,7 +26,7 @@ const reserveOf = (work: readonly ItemWork[]): Pick<Facts, 'reserveShortfall' | 
   let reserveShortfall = 0;
   let prescribedReserve = 0;
   for (const { dose, sets } of work) {
-    if (dose.method === 'occlusion' || dose.reserve < 1) continue;
+    if (dose.method === 'occlusion') continue;
     prescribedReserve = Math.max(prescribedReserve, dose.reserve);
     for (const set of sets) {
       // Not said is read as no repetition left: unknown never progresses.

@@ -1,5 +1,6 @@
 /** A usual pain that mornings have outgrown: it follows them since version 2, or waits for a clinician. */
 import { describe, expect, it } from 'vitest';
+import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
 import { renewedBaseline } from '#core/decision/baseline/renew.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
@@ -75,4 +76,8 @@ describe('a baseline that follows better mornings', () => {
     expect(follows(two, { ...high, correctedPending: true })).toBeNull();
     expect(follows(two, { ...high, usualPain: null, usualPainTop: null })).toBeNull();
   });
+});
+
+it('a joint without a baseline has none that is due for review', () => {
+  expect(isBaselineDueForReview(record({ baselines: [] }), knee, noonOf(judgedMorning))).toBe(false);
 });

@@ -174,6 +174,8 @@ describe('more repetitions than planned', () => {
   it('are more than a fifth over the top of the band in one set', () => {
     // The band ends at 20: a fifth more is 24.
     expect([23, 24, 25].map((count) => overdone(count))).toEqual([false, false, true]);
+    const long = { ...kneeDose, repetitions: { low: 15, high: 500 } };
+    expect([600, 601].map((count) => overdone(count, {}, long))).toEqual([false, true]);
     expect(overdone(null)).toBe(false);
     expect(overdone(25, { 'engine-version': 1 })).toBe(false);
     expect([22, 23].map((count) => overdone(count, { 'overdone-repetitions': 10 }))).toEqual([false, true]);

@@ -152,6 +152,15 @@ describe('a line among others that load the joint', () => {
     expect(factsOf({ ...one!, id: 'a' }, { ...other, id: 'b' }).overdone).toBe(false);
   });
 
+  it('stopped early stops the session, whichever line it is', () => {
+    const both = session(lastSession, {}, {}, lines);
+    const stopped = (itemId: string) =>
+      both.sets.map((set) => (set.itemId === itemId ? { ...set, stopReason: 'joint-pain' as const } : set));
+    expect(
+      ['knee', 'knee-b', 'none'].map((id) => factsOf({ ...both, sets: stopped(id) }).stopReason),
+    ).toEqual(['joint-pain', 'joint-pain', 'none']);
+  });
+
   it('done with too much makes the session overdone, whichever line it is', () => {
     const both = session(lastSession, {}, {}, lines);
     const loaded = (itemId: string) =>
