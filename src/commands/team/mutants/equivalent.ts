@@ -71,4 +71,30 @@ export const equivalentMutants: readonly Equivalent[] = [
     mutant: 'const diary = diaryFacts(context, (baselineValues.usualPainTop));',
     reason: 'Null counts as 0 in an addition; the type checker refuses it.',
   },
+  {
+    file: 'src/core/decision/facts/item-work.ts',
+    line: "dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : 0;",
+    mutant:
+      "dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? (-1)) : set <= dose.sets ? dose.repetitions.low : 0;",
+    reason: 'What was done of a set never counts as less than none.',
+  },
+  {
+    file: 'src/core/decision/facts/item-work.ts',
+    line: "dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : 0;",
+    mutant:
+      "dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : (-1);",
+    reason: 'What was done of a set never counts as less than none.',
+  },
+  {
+    file: 'src/core/decision/facts/item-work.ts',
+    line: 'credit.set(one.set, Math.max(credit.get(one.set) ?? 0, done));',
+    mutant: 'credit.set(one.set, Math.max(credit.get(one.set) ?? (-1), done));',
+    reason: 'What was done of a set never counts as less than none.',
+  },
+  {
+    file: 'src/core/decision/facts/joint-facts.ts',
+    line: 'Math.min(usualPain + 2, Math.max(usualPain, baseline?.usualPainTop ?? usualPain));',
+    mutant: 'Math.min(usualPain + 2, Math.max(usualPain, (baseline?.usualPainTop)));',
+    reason: 'Null counts as 0 in a maximum, which is never over usual pain; the type checker refuses it.',
+  },
 ];

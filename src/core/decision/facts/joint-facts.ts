@@ -16,7 +16,7 @@ const laterMorning = (context: EvaluationContext): Facts['painLaterMorning'] => 
   const { index, joint, day, instant, settings, judged } = context;
   const { session, nextMorning } = judged;
   if (!isOnSinceVersion2('later-morning-days', settings) || !session) return 'not-applicable';
-  if ((nextMorning?.answers.pain ?? null) !== null) return 'not-applicable';
+  if (typeof nextMorning?.answers.pain === 'number') return 'not-applicable';
   return laterMorningPain(mornings(index, joint), session.day, day, instant, settings);
 };
 
@@ -155,8 +155,7 @@ export const effusionFacts = ({
   const last = tests.at(-1);
   if (!last) return noEffusion;
   const lastDay = last.number + settings['effusion-test-days'];
-  const hasRunOut = day > lastDay && hasToldSwellingSince(mornings(index, joint), lastDay, day, instant);
-  if (hasRunOut) return noEffusion;
+  if (hasToldSwellingSince(mornings(index, joint), lastDay, day, instant)) return noEffusion;
   const lastSmall = tests.findLastIndex(({ grade }) => grade !== '2+' && grade !== '3+');
   return { effusion: last.grade, effusionRun: tests.length - 1 - lastSmall };
 };

@@ -91,6 +91,12 @@ describe('a later morning', () => {
     expect(factsAt(withMornings(leftOut), third, settings).painLaterMorning).toBe('not-applicable');
   });
 
+  it('speaks where there is no next morning at all, as where its pain was left open', () => {
+    const of = withMornings(leftOut);
+    const without = { ...of, mornings: of.mornings.filter(({ day }) => day !== first) };
+    expect(factsAt(without, third, { 'later-morning-days': 2 }).painLaterMorning).toBe(4);
+  });
+
   it('is the first one answered within the days the clinic set', () => {
     expect([1, 2, 3].map((after) => later(leftOut, after, 2))).toEqual([null, 4, 4]);
     const twoLeftOut = { ...leftOut, [second]: null };

@@ -21,13 +21,14 @@ interface Done {
   readonly loadKg?: number | null;
 }
 
-const percentOf = (dose: Dose, done: readonly Done[]) => {
+const factsOf = (dose: Dose, done: readonly Done[]) => {
   const by = version({ dose });
   const one = session(lastSession, {}, {}, [by]);
   const sets = done.map((set) => ({ ...one.sets[0]!, ...set }));
   const of = record({ prescriptions: [by], sessions: [{ ...one, sets }] });
-  return factsFor(of, knee, noonOf(judgedMorning)).repetitionsDonePercent;
+  return factsFor(of, knee, noonOf(judgedMorning));
 };
+const percentOf = (dose: Dose, done: readonly Done[]) => factsOf(dose, done).repetitionsDonePercent;
 const numbered = (...repetitions: readonly (number | null)[]): readonly Done[] =>
   repetitions.map((count, place) => ({ set: place + 1, repetitions: count }));
 
@@ -65,7 +66,10 @@ describe('the share of what was asked', () => {
   });
 
   it('is all of it where nothing was asked, and none of it where a single repetition was left out', () => {
-    expect(percentOf({ ...kneeDose, sets: 0 }, numbered(15))).toBe(100);
+    expect(factsOf({ ...kneeDose, sets: 0 }, numbered(15))).toMatchObject({
+      repetitionsDonePercent: 100,
+      sessionsOnTarget: 1,
+    });
     const one = { ...kneeDose, sets: 1, repetitions: { low: 1, high: 1 } };
     expect([1, 0].map((count) => percentOf(one, numbered(count)))).toEqual([100, 0]);
   });

@@ -1,7 +1,7 @@
 /** Facts of one joint where its baseline, its answers or its tests are not there, and at their edges. */
 import { describe, expect, it } from 'vitest';
 import { factsFor } from '#core/decision/facts/facts-from-record.ts';
-import type { Effusion, JointMorningAnswers, PatientRecord } from '#core/record/record.ts';
+import type { Baseline, Effusion, JointMorningAnswers, PatientRecord } from '#core/record/record.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import {
   baseline,
@@ -47,6 +47,11 @@ describe('without a baseline', () => {
       factsAt(withMorning(record({ baselines: [] }), morning(lastSession, { pain }))).previousMorningOverTop;
     expect([0, 1].map(of)).toEqual([false, true]);
   });
+});
+
+it('the usual swelling, effusion and stiffness are those of the baseline', () => {
+  const usual = { usualSwelling: 'slight', usualEffusion: 'trace', usualStiffnessMinutes: 30 } as const;
+  expect(factsAt(record({ baselines: [baseline(usual)] }))).toMatchObject(usual);
 });
 
 describe('the usual band', () => {
@@ -195,14 +200,11 @@ it('other joints in flare are counted, each once, and the quiet ones are not', (
 });
 
 it('the rise is counted from a usual pain a clinician acknowledged, also where a later plan began after it', () => {
-  const [first, later] = [
-    baseline({ usualPain: 2, usualPainTop: 2, riseAcknowledged: true }),
-    baseline({ usualPain: 5, usualPainTop: 5, setOn: addDays(firstMonday, 5) }),
-  ];
-  const of = (acknowledged: boolean) =>
+  const later = baseline({ usualPain: 5, usualPainTop: 5, setOn: addDays(firstMonday, 5) });
+  const of = (changed: Partial<Baseline>) =>
     factsAt({
-      ...record({ baselines: [{ ...first, riseAcknowledged: acknowledged }, later] }),
+      ...record({ baselines: [baseline({ usualPain: 2, usualPainTop: 2, ...changed }), later] }),
       planBeganOn: addDays(firstMonday, 6),
     }).usualPainRise;
-  expect([true, false].map(of)).toEqual([3, 0]);
+  expect([of({ riseAcknowledged: true }), of({})]).toEqual([3, 0]);
 });
