@@ -97,4 +97,86 @@ export const equivalentMutants: readonly Equivalent[] = [
     mutant: 'Math.min(usualPain + 2, Math.max(usualPain, (baseline?.usualPainTop)));',
     reason: 'Null counts as 0 in a maximum, which is never over usual pain; the type checker refuses it.',
   },
+  {
+    file: 'src/core/decision/facts/patient-facts.ts',
+    line: 'if (on < from - 1 && !session.clockDoubtful) break;',
+    mutant: 'if (on < from - 2 && !session.clockDoubtful) break;',
+    reason: 'It looks a day further back; what lies before the first day is passed over there.',
+  },
+  {
+    file: 'src/core/decision/facts/record-index.ts',
+    line: 'const byText = (a: string, b: string): number => Number(a > b) - Number(a < b);',
+    mutant: 'const byText = (a: string, b: string): number => Number(a >= b) - Number(a < b);',
+    reason: 'No two entries have one id.',
+  },
+  {
+    file: 'src/core/decision/facts/record-index.ts',
+    line: 'const byText = (a: string, b: string): number => Number(a > b) - Number(a < b);',
+    mutant: 'const byText = (a: string, b: string): number => Number(a > b) - Number(a <= b);',
+    reason: 'No two entries have one id.',
+  },
+  {
+    file: 'src/core/decision/facts/record-index.ts',
+    line: 'const minuteOf = ({ morning }: IndexedMorning): number => morning.localMinute ?? 0;',
+    mutant: 'const minuteOf = ({ morning }: IndexedMorning): number => morning.localMinute ?? 1;',
+    reason:
+      'No morning of any clinic begins at midnight, so none told within it stands beside one told then.',
+  },
+  {
+    file: 'src/core/decision/facts/record-index.ts',
+    line: 'const minuteOf = ({ morning }: IndexedMorning): number => morning.localMinute ?? 0;',
+    mutant: 'const minuteOf = ({ morning }: IndexedMorning): number => morning.localMinute ?? (-1);',
+    reason:
+      'No morning of any clinic begins at midnight, so none told within it stands beside one told then.',
+  },
+  {
+    file: 'src/core/decision/facts/record-index.ts',
+    line: 'const topOf = ({ usualPain, usualPainTop }: Baseline): number => usualPainTop ?? usualPain ?? -1;',
+    mutant:
+      'const topOf = ({ usualPain, usualPainTop }: Baseline): number => usualPainTop ?? usualPain ?? -2;',
+    reason: 'Any number under 0 stands under every top.',
+  },
+  {
+    file: 'src/core/decision/facts/record-index.ts',
+    line: 'const answers = indexed.session.joints.find((one) => one.joint === joint) ?? null;',
+    mutant: 'const answers = (indexed.session.joints.find((one) => one.joint === joint));',
+    reason: 'Whoever reads it asks only whether there are answers; the type checker refuses it.',
+  },
+  {
+    file: 'src/core/decision/dose/volume.ts',
+    line: "if (badDay.method === 'occlusion' && dose.method === 'occlusion') {",
+    mutant: "if (badDay.method === 'occlusion' || dose.method === 'occlusion') {",
+    reason: 'Both have one method by then; the second asks for the type checker alone.',
+  },
+  {
+    file: 'src/core/decision/dose/volume.ts',
+    line: "if (badDay.method === 'low-load' && dose.method === 'low-load') {",
+    mutant: "if (badDay.method === 'low-load' || dose.method === 'low-load') {",
+    reason: 'Both have one method by then; the second asks for the type checker alone.',
+  },
+  {
+    file: 'src/core/decision/dose/volume.ts',
+    line: "if (badDay.method === 'variation' && dose.method === 'variation') {",
+    mutant: "if (badDay.method === 'variation' || dose.method === 'variation') {",
+    reason: 'Both have one method by then; the second asks for the type checker alone.',
+  },
+  {
+    file: 'src/core/decision/dose/way-back.ts',
+    line: 'const share = (dose: Dose): number => shareOf(dose, present) ?? Number.NEGATIVE_INFINITY;',
+    mutant: 'const share = (dose: Dose): number => (shareOf(dose, present));',
+    reason: 'Null counts as 0 in a subtraction, and every known share is more; the type checker refuses it.',
+  },
+  {
+    file: 'src/core/decision/dose/way-back.ts',
+    line: 'const halfWay = (from: number, to: number): number => from + Math.ceil(Math.max(0, to - from) / 2);',
+    mutant:
+      'const halfWay = (from: number, to: number): number => from + Math.ceil(Math.max((-1), to - from) / 2);',
+    reason: 'Half of one less than none, rounded up, is none.',
+  },
+  {
+    file: 'src/core/decision/dose/way-back.ts',
+    line: "return day - one.day <= settings['return-within-days'] && share !== null && share > 1 + 1e-9;",
+    mutant: "return day - one.day <= settings['return-within-days'] && share !== null && share >= 1 + 1e-9;",
+    reason: 'The room for rounding is in the bound: no share lies on it.',
+  },
 ];

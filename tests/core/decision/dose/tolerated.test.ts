@@ -120,3 +120,18 @@ describe('a first session', () => {
     expect([instant, instant + 1].map(at)).toEqual([1, undefined]);
   });
 });
+
+it('a session is judged on the morning after it: tiredness told six days before that still counts, seven days before not', () => {
+  const tired = (daysBack: number) =>
+    toleratedBack(
+      record({
+        baselines: [baseline({ usualFatigue: 2 })],
+        mornings: record().mornings.map((one) => ({
+          ...one,
+          fatigue: one.day === addDays(judgedMorning, -daysBack) ? 9 : ('not-applicable' as const),
+        })),
+      }),
+    );
+  expect(tired(7)).toBe(1);
+  expect(tired(6)).toBe(8);
+});

@@ -87,6 +87,12 @@ describe('the easier session beside a dose', () => {
     expect(easierSession(variation, variation, added, false)).toEqual(variation);
   });
 
+  it('in another exercise stays as it was signed', () => {
+    const other = { ...kneeDose, exerciseId: 'another' };
+    const less = { ...kneeDose, sets: 2, loadKg: 9 };
+    expect(easierSession(other, kneeDose, less, true)).toEqual(other);
+  });
+
   it('follows a step down to another exercise; a step up leaves it where it is signed', () => {
     expect(easierSession(variation, variation, named, true)).toEqual(named);
     expect(easierSession(variation, variation, named, false)).toEqual(variation);

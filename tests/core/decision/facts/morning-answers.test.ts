@@ -140,6 +140,12 @@ describe('the slow-rise signal', () => {
     expect([1, 2].map((usualPainTop) => risen(calm, { usualPainTop }))).toEqual([true, false]);
   });
 
+  it('is put out after seven of them from the first on, not after six', () => {
+    // Inside a band up to 3 each still adds 1.5.
+    const of = (count: number) => risen(rows(...Array(count).fill(3)), { usualPainTop: 3 });
+    expect([2, 6, 7].map(of)).toEqual([false, true, false]);
+  });
+
   it('is put out by calm mornings in a row alone: one over the band begins the row anew', () => {
     expect(risen(rows(9, 9, 1, 1, 1, 2, 1, 1, 1, 1, 1, 1))).toBe(true);
     expect(risen(rows(9, 9, 1, 1, 1, 2, 1, 1, 1, 1, 1, 1, 1))).toBe(false);

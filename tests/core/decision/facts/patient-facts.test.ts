@@ -55,6 +55,15 @@ describe('warning signs', () => {
     expect(factsAt(of).redFlags).toEqual(['fainting']);
   });
 
+  it('are read from the only session there is, and left open with a doubtful clock they say nothing', () => {
+    const of = (redFlags: SessionRecord['redFlags']) =>
+      record({ sessions: [session(lastSession, { redFlags })] });
+    expect([factsAt(of(['fainting'])).redFlags, factsAt(of([])).redFlags]).toEqual([['fainting'], []]);
+    const silent = morning('2020-01-01', {}, { clockDoubtful: true, redFlags: null, recordedAt: noon });
+    const quiet = of([]);
+    expect(factsAt({ ...quiet, mornings: [...quiet.mornings, silent] }).redFlags).toEqual([]);
+  });
+
   it('are open where the clock of the session is in doubt', () => {
     const doubtful = session(lastSession, { clockDoubtful: true });
     expect(factsAt(withSession(record(), doubtful)).redFlags).toBeNull();
@@ -68,6 +77,13 @@ describe('giving way', () => {
     const of = (sets: SessionRecord['sets']) =>
       factsAt(withSession(record(), session(lastSession, { sets }, { gaveWay: null }))).gaveWay;
     expect([of([]), of([set!])]).toEqual([false, true]);
+  });
+
+  it('is a warning sign with a fall, and with no other event of the day', () => {
+    const gave = withSession(record(), session(lastSession, {}, { gaveWay: true }));
+    const flags = (kind: 'fall' | 'illness') =>
+      factsAt({ ...gave, events: [{ day: lastSession, kind, joint: null }] }).redFlags;
+    expect([flags('fall'), flags('illness')]).toEqual([['fall-with-injury'], []]);
   });
 
   it('is none of a joint that was not asked about', () => {
