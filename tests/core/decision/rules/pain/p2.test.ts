@@ -1,3 +1,6 @@
+import { expect, it } from 'vitest';
+import { rulesOf } from '#core/decision/rules/table.ts';
+import { engineDefaults } from '#core/decision/settings.ts';
 import { describeRule } from '../thresholds.ts';
 
 describeRule('P2', {
@@ -25,4 +28,11 @@ describeRule('P2', {
     versions: [1],
     cases: [[{ painNextMorning: null, painLaterMorning: 6 }, false]],
   },
+});
+
+it('its words name the limits a clinician may set: 5, 6 and 7', () => {
+  const words = rulesOf(2)
+    .find(({ id }) => id === 'P2')
+    ?.threshold(engineDefaults);
+  expect(words).toMatch(/ limit, 5 unless a clinician set 6 or 7$/);
 });
