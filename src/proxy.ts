@@ -32,5 +32,7 @@ export const proxy = (request: NextRequest) => {
 };
 
 export const config = {
-  matcher: ['/((?!api/|_next/static|_next/image|healthz|readyz|metrics|sw.js|demo/clock|icon|manifest).*)'],
+  matcher: [
+    '/((?!api/|_next/static|_next/image|healthz|readyz|metrics|sw.js|demo/clock|icon|apple-icon|manifest).*)',
+  ],
 };

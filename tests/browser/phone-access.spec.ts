@@ -191,3 +191,20 @@ test('another language and pounds: the whole page follows, also without signal',
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Hallo');
   await context.close();
 });
+
+test('the icons that the manifest and the head name are there without a sign-in', async ({
+  page,
+  baseURL,
+}) => {
+  await page.goto('/sign-in');
+  const address = (await page.locator('link[rel="manifest"]').getAttribute('href'))!;
+  const manifest = await (await page.request.get(address)).json();
+  const touch = (await page.locator('link[rel="apple-touch-icon"]').getAttribute('href'))!;
+  const icons: string[] = [...manifest.icons.map(({ src }: { src: string }) => src), touch];
+  expect(icons).toHaveLength(5);
+  for (const icon of icons) {
+    const answer = await page.request.get(new URL(icon, baseURL).href);
+    expect([icon, answer.status()]).toEqual([icon, 200]);
+    expect(answer.headers()['content-type']).toMatch(/^image\/(?:png|svg\+xml)/);
+  }
+});
