@@ -5,6 +5,7 @@
 import type { Metadata, Viewport } from 'next';
 import { headers } from 'next/headers';
 import type { ReactNode } from 'react';
+import { textSizeScript } from '#ui/design-system/text-size.ts';
 import './globals.css';
 
 export const metadata: Metadata = {
@@ -27,9 +28,15 @@ export const viewport: Viewport = {
 const RootLayout = async ({ children }: { readonly children: ReactNode }) => {
   const nonce = (await headers()).get('x-nonce') ?? undefined;
   return (
-    <html lang="en" dir="ltr">
-      {/* The widget library reads the nonce here for the one style element it writes. */}
-      <head>{nonce ? <meta property="csp-nonce" nonce={nonce} /> : null}</head>
+    // Its script below may have set the size of the text before React looks.
+    <html lang="en" dir="ltr" suppressHydrationWarning>
+      <head>
+        {/* The widget library reads the nonce here for the one style element it writes. */}
+        {nonce ? <meta property="csp-nonce" nonce={nonce} /> : null}
+        <script nonce={nonce} suppressHydrationWarning>
+          {textSizeScript}
+        </script>
+      </head>
       <body>{children}</body>
     </html>
   );

@@ -6,6 +6,7 @@ import { pages as german } from '#messages/de/pages.ts';
 import type { PlainWordKey } from '#ui/language/words.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
+import { overflowOf } from './looks/looks.ts';
 import { lookOnce } from './looks/phone-looks.ts';
 import { expectAccessible, watched } from './support.ts';
 
@@ -178,10 +179,10 @@ test('another language and pounds: the whole page follows, also without signal',
   const context = await phoneOf(browser, baseURL!, 'patient-7');
   const page = await openWithWorker(context);
   await page.getByText('More', { exact: true }).click();
-  await page.getByText('Language and weights').click();
+  await page.getByText('Language, text size, weights').click();
   await page.getByLabel('Pounds (lb)').check();
   await page.getByText('More', { exact: true }).click();
-  await page.getByText('Language and weights').click();
+  await page.getByText('Language, text size, weights').click();
   await page.getByLabel('Deutsch').check();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Hallo');
   await expect(page.locator('html')).toHaveAttribute('lang', 'de');
@@ -189,6 +190,35 @@ test('another language and pounds: the whole page follows, also without signal',
   await context.setOffline(true);
   await page.reload();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Hallo');
+  await context.close();
+});
+
+test('the text is as large as chosen on the phone: at once, after a reload without signal before anything is shown, and nothing is wider than the window', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-7');
+  const page = await openWithWorker(context);
+  const rootSize = () => page.evaluate(() => getComputedStyle(document.documentElement).fontSize);
+  expect(await rootSize()).toBe('16px');
+  await page.getByText('More', { exact: true }).click();
+  await page.getByText('Language, text size, weights').click();
+  await page.getByLabel('Largest', { exact: true }).check();
+  expect(await rootSize()).toBe('32px');
+  expect(await overflowOf(page)).toBe(0);
+  await context.setOffline(true);
+  // What React has not touched yet is what the first paint shows.
+  await page.addInitScript(() => {
+    new MutationObserver((_, observer) => {
+      if (!document.querySelector('.frame-patient')) return;
+      (window as { firstSize?: string }).firstSize = getComputedStyle(document.documentElement).fontSize;
+      observer.disconnect();
+    }).observe(document, { childList: true, subtree: true });
+  });
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  expect(await page.evaluate(() => (window as { firstSize?: string }).firstSize)).toBe('32px');
+  expect(await rootSize()).toBe('32px');
   await context.close();
 });
 

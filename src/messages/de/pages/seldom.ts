@@ -1,7 +1,7 @@
 import type { words as english } from '#messages/en/pages/seldom.ts';
 import type { Same } from '#messages/sentence.ts';
 
-/** Answers typed by somebody else; language, units, and how a clock says that it is over, in German. */
+/** Answers typed by somebody else; language, size of the text, units, and how a clock says that it is over, in German. */
 export const words = {
   'entered.title': 'Jemand anderes trägt die Antworten ein',
   'entered.about': 'Tragen Sie ein, was die Person Ihnen sagt. Was sie nicht weiß, lassen Sie offen.',
@@ -14,10 +14,15 @@ export const words = {
   'entered.go': 'Für die Person eintragen',
   'entered.now': 'Die Antworten trägt ein: {who}',
   'entered.stop': 'Ich trage wieder selbst ein',
-  'preferences.title': 'Sprache und Gewichte',
+  'preferences.title': 'Sprache, Schriftgröße, Gewichte',
   'preferences.language': 'Sprache',
   'preferences.clinic-words':
     'Was Ihre Praxis selbst schreibt, bleibt in ihrer Sprache. Die deutsche Übersetzung hat noch niemand geprüft.',
+  'preferences.text': 'Schriftgröße',
+  'preferences.text-as-browser': 'Wie auf Ihrem Telefon eingestellt',
+  'preferences.text-larger': 'Größer',
+  'preferences.text-larger-still': 'Noch größer',
+  'preferences.text-largest': 'Am größten',
   'preferences.unit': 'Gewichte in',
   'preferences.kg': 'Kilogramm (kg)',
   'preferences.lb': 'Pfund (lb, englisch)',

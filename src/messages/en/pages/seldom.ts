@@ -1,4 +1,4 @@
-/** Answers typed by somebody else; language, units, and how a clock says that it is over. */
+/** Answers typed by somebody else; language, size of the text, units, and how a clock says that it is over. */
 export const words = {
   'entered.title': 'Somebody else types the answers',
   'entered.about': 'Enter what the patient tells you. Leave blank what the patient doesn’t know.',
@@ -11,10 +11,15 @@ export const words = {
   'entered.go': 'Type for the patient',
   'entered.now': 'Answers are typed by: {who}',
   'entered.stop': 'The patient types again',
-  'preferences.title': 'Language and weights',
+  'preferences.title': 'Language, text size, weights',
   'preferences.language': 'Language',
   'preferences.clinic-words':
     'What your clinic writes itself stays in its language. Nobody has checked this translation yet.',
+  'preferences.text': 'Text size',
+  'preferences.text-as-browser': 'As your phone is set',
+  'preferences.text-larger': 'Larger',
+  'preferences.text-larger-still': 'Larger still',
+  'preferences.text-largest': 'Largest',
   'preferences.unit': 'Weights in',
   'preferences.kg': 'Kilograms (kg)',
   'preferences.lb': 'Pounds (lb)',

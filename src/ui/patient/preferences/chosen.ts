@@ -1,6 +1,7 @@
-/** What a person chose on this phone: language, unit, sound. Kept in cookies, so that the server's first page agrees. */
+/** What a person chose on this phone: language, unit, size of the text, sound. Kept in cookies, so that the server's first page agrees. */
 
 import { type LanguageTag, languages } from '#messages/languages.ts';
+import { textSizeCookie } from '#ui/design-system/text-size.ts';
 import type { WeightUnit } from '#ui/language/weight-text.ts';
 
 export const sounds = ['none', 'buzz', 'tone'] as const;
@@ -15,6 +16,7 @@ export const cookieNames = {
   language: 'loadgate-language',
   unit: 'loadgate-unit',
   sound: 'loadgate-sound',
+  text: textSizeCookie,
 } as const;
 
 /** The first language somebody asks for that there is; a region counts for nothing. English without one. */
