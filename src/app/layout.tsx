@@ -5,7 +5,7 @@
 import type { Metadata, Viewport } from 'next';
 import { headers } from 'next/headers';
 import type { ReactNode } from 'react';
-import { textSizeScript } from '#ui/design-system/text-size.ts';
+import { textSizeScript } from '#ui/language/text-size.ts';
 import './globals.css';
 
 export const metadata: Metadata = {

@@ -6,7 +6,6 @@ import { pages as german } from '#messages/de/pages.ts';
 import type { PlainWordKey } from '#ui/language/words.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
-import { overflowOf } from './looks/looks.ts';
 import { lookOnce } from './looks/phone-looks.ts';
 import { expectAccessible, watched } from './support.ts';
 
@@ -191,50 +190,4 @@ test('another language and pounds: the whole page follows, also without signal',
   await page.reload();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Hallo');
   await context.close();
-});
-
-test('the text is as large as chosen on the phone: at once, after a reload without signal before anything is shown, and nothing is wider than the window', async ({
-  browser,
-  baseURL,
-}) => {
-  const context = await phoneOf(browser, baseURL!, 'patient-7');
-  const page = await openWithWorker(context);
-  const rootSize = () => page.evaluate(() => getComputedStyle(document.documentElement).fontSize);
-  expect(await rootSize()).toBe('16px');
-  await page.getByText('More', { exact: true }).click();
-  await page.getByText('Language, text size, weights').click();
-  await page.getByLabel('Largest', { exact: true }).check();
-  expect(await rootSize()).toBe('32px');
-  expect(await overflowOf(page)).toBe(0);
-  await context.setOffline(true);
-  // What React has not touched yet is what the first paint shows.
-  await page.addInitScript(() => {
-    new MutationObserver((_, observer) => {
-      if (!document.querySelector('.frame-patient')) return;
-      (window as { firstSize?: string }).firstSize = getComputedStyle(document.documentElement).fontSize;
-      observer.disconnect();
-    }).observe(document, { childList: true, subtree: true });
-  });
-  await page.reload();
-  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  expect(await page.evaluate(() => (window as { firstSize?: string }).firstSize)).toBe('32px');
-  expect(await rootSize()).toBe('32px');
-  await context.close();
-});
-
-test('the icons that the manifest and the head name are there without a sign-in', async ({
-  page,
-  baseURL,
-}) => {
-  await page.goto('/sign-in');
-  const address = (await page.locator('link[rel="manifest"]').getAttribute('href'))!;
-  const manifest = await (await page.request.get(address)).json();
-  const touch = (await page.locator('link[rel="apple-touch-icon"]').getAttribute('href'))!;
-  const icons: string[] = [...manifest.icons.map(({ src }: { src: string }) => src), touch];
-  expect(icons).toHaveLength(5);
-  for (const icon of icons) {
-    const answer = await page.request.get(new URL(icon, baseURL).href);
-    expect([icon, answer.status()]).toEqual([icon, 200]);
-    expect(answer.headers()['content-type']).toMatch(/^image\/(?:png|svg\+xml)/);
-  }
 });

@@ -3,6 +3,9 @@ import type { Same } from '#messages/sentence.ts';
 
 /** Questions before and after a session, and the end of one, in German. */
 export const words = {
+  'aloud.read': 'Vorlesen',
+  'aloud.stop': 'Nicht weiter vorlesen',
+  'aloud.unheard': 'Das Telefon konnte die Seite nicht vorlesen.',
   'scale.burn-low': 'kein Brennen',
   'scale.burn-high': 'stärkstes Brennen',
   'scale.cuff-low': 'gar nicht',

@@ -30,6 +30,13 @@ export const words = {
   'preferences.sound-none': 'Nur anzeigen',
   'preferences.sound-buzz': 'Vibrieren',
   'preferences.sound-tone': 'Vibrieren und Ton',
+  'preferences.aloud': 'Vorlesen',
+  'preferences.aloud-hint':
+    'Ein Knopf oben auf jeder Seite liest sie Ihnen vor, mit einer Stimme des Telefons selbst.',
+  'preferences.aloud-no': 'Kein Knopf',
+  'preferences.aloud-yes': 'Knopf anzeigen',
+  'preferences.aloud-none':
+    'Dieses Telefon hat keine eigene deutsche Stimme. Deshalb kann keine Seite vorgelesen werden.',
   'earlier.title': {
     by: 'count',
     one: 'Vom {date}: 1 Satz gemacht',

@@ -1,5 +1,8 @@
 /** Questions before and after a session, and the end of one. */
 export const words = {
+  'aloud.read': 'Read aloud',
+  'aloud.stop': 'Stop reading',
+  'aloud.unheard': 'This phone could not read the page aloud.',
   'scale.burn-low': 'no burn',
   'scale.burn-high': 'strongest burn',
   'scale.cuff-low': 'no bother',

@@ -27,6 +27,12 @@ export const words = {
   'preferences.sound-none': 'Show it only',
   'preferences.sound-buzz': 'Buzz',
   'preferences.sound-tone': 'Buzz and sound',
+  'preferences.aloud': 'Read aloud',
+  'preferences.aloud-hint':
+    'A button at the top of each page reads it to you, with a voice of the phone itself.',
+  'preferences.aloud-no': 'No button',
+  'preferences.aloud-yes': 'Show the button',
+  'preferences.aloud-none': 'This phone has no voice of its own in English, so no page can be read aloud.',
   'earlier.title': {
     by: 'count',
     one: 'From {date}: 1 set done',

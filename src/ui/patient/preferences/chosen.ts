@@ -1,7 +1,7 @@
-/** What a person chose on this phone: language, unit, size of the text, sound. Kept in cookies, so that the server's first page agrees. */
+/** What a person chose on this phone: language, unit, size of the text, sound, reading aloud. Kept in cookies, so that the server's first page agrees. */
 
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { textSizeCookie } from '#ui/design-system/text-size.ts';
+import { textSizeCookie } from '#ui/language/text-size.ts';
 import type { WeightUnit } from '#ui/language/weight-text.ts';
 
 export const sounds = ['none', 'buzz', 'tone'] as const;
@@ -17,6 +17,7 @@ export const cookieNames = {
   unit: 'loadgate-unit',
   sound: 'loadgate-sound',
   text: textSizeCookie,
+  aloud: 'loadgate-aloud',
 } as const;
 
 /** The first language somebody asks for that there is; a region counts for nothing. English without one. */
@@ -61,5 +62,8 @@ export const choose = (name: keyof typeof cookieNames, value: string): void => {
   // biome-ignore lint/suspicious/noDocumentCookie: the store for cookies is not in every browser a patient has.
   document.cookie = `${cookieNames[name]}=${value}; path=/; max-age=${yearSeconds}; samesite=lax`;
 };
+
+/** What is off until somebody wants it. */
+export const isChosen = (name: 'aloud'): boolean => cookie(cookieNames[name]) === 'yes';
 
 export const chosenSound = (): Sound => sounds.find((sound) => sound === cookie(cookieNames.sound)) ?? 'buzz';

@@ -1,21 +1,21 @@
 'use client';
-/** Language, size of the text, unit of weight, and how a clock says that it is over. */
+/** Language, size of the text, unit of weight, how a clock says that it is over, and what is read aloud. */
 import { useEffect, useState } from 'react';
 import { languages } from '#messages/languages.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
-import { type TextSize, textSizes, writeIn, writtenIn } from '#ui/design-system/text-size.ts';
 import { t } from '#ui/language/words.ts';
 import { type Chosen, choose, chosenHere, chosenSound, type Sound, sounds } from './chosen.ts';
+import { ReadingAloud } from './reading-aloud.tsx';
+import { SizeOfText } from './size-of-text.tsx';
 
 interface Preferences extends Chosen {
   readonly sound: Sound;
-  readonly text: TextSize;
 }
 
 export const Preferences = () => {
   const [now, setNow] = useState<Preferences | null>(null);
-  useEffect(() => setNow({ ...chosenHere(), sound: chosenSound(), text: writtenIn() }), []);
+  useEffect(() => setNow({ ...chosenHere(), sound: chosenSound() }), []);
   const take = (name: 'language' | 'unit', value: string) => {
     choose(name, value);
     // Every sentence changes, so the page begins anew; what was answered stands in the phone's store.
@@ -24,11 +24,6 @@ export const Preferences = () => {
   const takeSound = (sound: Sound) => {
     choose('sound', sound);
     setNow((before) => (before ? { ...before, sound } : before));
-  };
-  const takeText = (text: TextSize) => {
-    choose('text', text);
-    writeIn(text);
-    setNow((before) => (before ? { ...before, text } : before));
   };
   return (
     <Disclosure summary={t('preferences.title')}>
@@ -40,13 +35,7 @@ export const Preferences = () => {
         chosen={now?.language ?? null}
         onChoose={(value) => take('language', value)}
       />
-      <RadioGroup<TextSize>
-        name="text"
-        legend={t('preferences.text')}
-        options={textSizes.map((value) => ({ value, label: t(`preferences.text-${value}`) }))}
-        chosen={now?.text ?? null}
-        onChoose={takeText}
-      />
+      <SizeOfText />
       <RadioGroup
         name="unit"
         legend={t('preferences.unit')}
@@ -61,6 +50,7 @@ export const Preferences = () => {
         chosen={now?.sound ?? null}
         onChoose={takeSound}
       />
+      <ReadingAloud />
     </Disclosure>
   );
 };

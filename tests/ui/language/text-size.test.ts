@@ -2,13 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { runInNewContext } from 'node:vm';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import {
-  textSizeCookie,
-  textSizeScript,
-  textSizes,
-  writeIn,
-  writtenIn,
-} from '#ui/design-system/text-size.ts';
+import { textSizeCookie, textSizeScript, textSizes, writeIn, writtenIn } from '#ui/language/text-size.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 
 /** A document element, as far as it is used. */

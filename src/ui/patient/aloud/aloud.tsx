@@ -1,0 +1,18 @@
+'use client';
+/** Reading aloud is fetched only where it was chosen; a phone that cannot have it goes on without. */
+import { lazy, Suspense } from 'react';
+import { isChosen } from '../preferences/chosen.ts';
+import type { ReadAloudProps } from './read-aloud.tsx';
+
+const Fetched = lazy(() =>
+  import('./read-aloud.tsx')
+    .then((file) => ({ default: file.ReadAloud }))
+    .catch(() => ({ default: () => null })),
+);
+
+export const Aloud = (props: ReadAloudProps) =>
+  isChosen('aloud') ? (
+    <Suspense fallback={null}>
+      <Fetched {...props} />
+    </Suspense>
+  ) : null;

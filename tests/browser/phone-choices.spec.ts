@@ -1,0 +1,98 @@
+/** What is chosen on the phone: the size of the text, reading aloud; and the icon of its start screen. */
+import { expect, type Page, test } from '@playwright/test';
+import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
+import { headingOf } from '#commands/team/phone-sequences/walk.ts';
+import { overflowOf } from './looks/looks.ts';
+
+const press = (page: Page, name: string) => page.getByRole('button', { name }).first().click();
+
+const openPreferences = async (page: Page) => {
+  await page.getByText('More', { exact: true }).click();
+  await page.getByText('Language, text size, weights').click();
+};
+
+test('the text is as large as chosen on the phone: at once, after a reload without signal before anything is shown, and nothing is wider than the window', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-7');
+  const page = await openWithWorker(context);
+  const rootSize = () => page.evaluate(() => getComputedStyle(document.documentElement).fontSize);
+  expect(await rootSize()).toBe('16px');
+  await openPreferences(page);
+  await page.getByLabel('Largest', { exact: true }).check();
+  expect(await rootSize()).toBe('32px');
+  expect(await overflowOf(page)).toBe(0);
+  await context.setOffline(true);
+  // What React has not touched yet is what the first paint shows.
+  await page.addInitScript(() => {
+    new MutationObserver((_, observer) => {
+      if (!document.querySelector('.frame-patient')) return;
+      (window as { firstSize?: string }).firstSize = getComputedStyle(document.documentElement).fontSize;
+      observer.disconnect();
+    }).observe(document, { childList: true, subtree: true });
+  });
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  expect(await page.evaluate(() => (window as { firstSize?: string }).firstSize)).toBe('32px');
+  expect(await rootSize()).toBe('32px');
+  await context.close();
+});
+
+/** A browser's own speech that keeps what it is told; the machine of the tests has no voice. */
+const speechOf = (lang: string) => `
+  window.heard = [];
+  const voices = [{ lang: '${lang}', name: 'own', voiceURI: 'own', default: true, localService: true }];
+  Object.defineProperty(window, 'speechSynthesis', { value: {
+    getVoices: () => voices, addEventListener() {}, removeEventListener() {},
+    speak(one) { window.heard.push(one.text); }, cancel() { window.heard.push('—'); },
+  } });
+  window.SpeechSynthesisUtterance = class { constructor(text) { this.text = text; } };
+`;
+
+test('a page is read aloud where it was chosen, and leaving it stops the reading; without a voice it is not offered', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-7');
+  await context.addInitScript(speechOf('en-IE'));
+  const page = await openWithWorker(context);
+  const heard = () => page.evaluate(() => (window as unknown as { heard: string[] }).heard);
+  await expect(page.getByRole('button', { name: 'Read aloud' })).toHaveCount(0);
+  await openPreferences(page);
+  await page.getByLabel('Show the button').check();
+  await page.reload();
+  await press(page, 'Start the session');
+  const heading = await headingOf(page);
+  await press(page, 'Read aloud');
+  expect(await heard()).toContain(heading);
+  await expect(page.getByRole('button', { name: 'Stop reading' })).toBeVisible();
+  await page.goBack();
+  await expect(page.getByRole('button', { name: 'Read aloud' })).toBeVisible();
+  expect((await heard()).at(-1)).toBe('—');
+  await context.close();
+  const silent = await phoneOf(browser, baseURL!, 'patient-7');
+  await silent.addInitScript(speechOf('de-DE'));
+  const english = await openWithWorker(silent);
+  await openPreferences(english);
+  await expect(english.getByText('This phone has no voice of its own in English')).toBeVisible();
+  await expect(english.getByLabel('Show the button')).toHaveCount(0);
+  await silent.close();
+});
+
+test('the icons that the manifest and the head name are there without a sign-in', async ({
+  page,
+  baseURL,
+}) => {
+  await page.goto('/sign-in');
+  const address = (await page.locator('link[rel="manifest"]').getAttribute('href'))!;
+  const manifest = await (await page.request.get(address)).json();
+  const touch = (await page.locator('link[rel="apple-touch-icon"]').getAttribute('href'))!;
+  const icons: string[] = [...manifest.icons.map(({ src }: { src: string }) => src), touch];
+  expect(icons).toHaveLength(5);
+  for (const icon of icons) {
+    const answer = await page.request.get(new URL(icon, baseURL).href);
+    expect([icon, answer.status()]).toEqual([icon, 200]);
+    expect(answer.headers()['content-type']).toMatch(/^image\/(?:png|svg\+xml)/);
+  }
+});
