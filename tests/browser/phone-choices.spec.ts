@@ -1,7 +1,8 @@
 /** What is chosen on the phone: the size of the text, reading aloud; and the icon of its start screen. */
 import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
-import { headingOf } from '#commands/team/phone-sequences/walk.ts';
+import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
+import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { overflowOf } from './looks/looks.ts';
 
 const press = (page: Page, name: string) => page.getByRole('button', { name }).first().click();
@@ -78,6 +79,34 @@ test('a page is read aloud where it was chosen, and leaving it stops the reading
   await expect(english.getByText('This phone has no voice of its own in English')).toBeVisible();
   await expect(english.getByLabel('Show the button')).toHaveCount(0);
   await silent.close();
+});
+
+test('by ear: a set is told, begun and counted, its one large button takes a third of the window, and the end of the time with a cuff is said', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-4');
+  // Not sent: other tests begin the session of this day too.
+  await context.route('**/api/entries', (route) => route.abort());
+  await context.addInitScript(speechOf('en-IE'));
+  await context.addCookies([{ name: cookieNames.byEar, value: 'yes', url: baseURL! }]);
+  const page = await openWithWorker(context);
+  const heard = () => page.evaluate(() => (window as unknown as { heard: string[] }).heard);
+  await press(page, 'Start the session');
+  while (!/Set 1 of/.test(await headingOf(page))) await answerOne(page);
+  await expect.poll(heard).toContain('Set 1 of 4. 30 times. Get ready.');
+  await expect.poll(heard, { timeout: 20_000 }).toContain('Start.');
+  await expect.poll(heard, { timeout: 20_000 }).toContain('1');
+  const { height } = (await page.getByRole('button', { name: /^As planned/ }).boundingBox())!;
+  expect(height / page.viewportSize()!.height).toBeGreaterThan(0.32);
+  await page.evaluate((passed) => {
+    const [now, counted] = [Date.now.bind(Date), performance.now.bind(performance)];
+    Date.now = () => now() + passed;
+    performance.now = () => counted() + passed;
+  }, 11 * 60_000);
+  await expect.poll(heard).toContain('The time is up. Take it off now, even if you have not finished.');
+  await expect(page.getByRole('button', { name: 'It is off' })).toBeVisible();
+  await context.close();
 });
 
 test('the icons that the manifest and the head name are there without a sign-in', async ({

@@ -37,6 +37,12 @@ export const words = {
   'preferences.aloud-yes': 'Knopf anzeigen',
   'preferences.aloud-none':
     'Dieses Telefon hat keine eigene deutsche Stimme. Deshalb kann keine Seite vorgelesen werden.',
+  'preferences.ear': 'Trainieren nach Gehör',
+  'preferences.ear-hint':
+    'Das Telefon zählt im Takt Ihres Plans. Es sagt, wenn eine Pause oder die Zeit mit der Manschette um ist. Nach einem Satz drücken Sie einen großen Knopf.',
+  'preferences.ear-notes': 'Es hat keine eigene deutsche Stimme: Sie hören Töne statt Worten.',
+  'preferences.ear-no': 'Aus',
+  'preferences.ear-yes': 'Ein',
   'earlier.title': {
     by: 'count',
     one: 'Vom {date}: 1 Satz gemacht',

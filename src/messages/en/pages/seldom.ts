@@ -33,6 +33,12 @@ export const words = {
   'preferences.aloud-no': 'No button',
   'preferences.aloud-yes': 'Show the button',
   'preferences.aloud-none': 'This phone has no voice of its own in English, so no page can be read aloud.',
+  'preferences.ear': 'Exercise by ear',
+  'preferences.ear-hint':
+    'The phone counts in the time of your plan. It says when a rest or the time with a cuff is over. After a set you press one large button.',
+  'preferences.ear-notes': 'It has no voice of its own in English: you hear notes instead.',
+  'preferences.ear-no': 'Off',
+  'preferences.ear-yes': 'On',
   'earlier.title': {
     by: 'count',
     one: 'From {date}: 1 set done',

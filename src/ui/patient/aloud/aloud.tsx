@@ -1,7 +1,7 @@
 'use client';
 /** Reading aloud is fetched only where it was chosen; a phone that cannot have it goes on without. */
 import { lazy, Suspense } from 'react';
-import { isChosen } from '../preferences/chosen.ts';
+import { useChosen } from '../preferences/use-chosen.ts';
 import type { ReadAloudProps } from './read-aloud.tsx';
 
 const Fetched = lazy(() =>
@@ -11,7 +11,7 @@ const Fetched = lazy(() =>
 );
 
 export const Aloud = (props: ReadAloudProps) =>
-  isChosen('aloud') ? (
+  useChosen('aloud') ? (
     <Suspense fallback={null}>
       <Fetched {...props} />
     </Suspense>

@@ -2,6 +2,7 @@
 /** The time now, refreshed each second and whenever the page is seen again after sleep. */
 import { useEffect, useState } from 'react';
 import { chosenSound } from '../preferences/chosen.ts';
+import { playNotes } from './notes.ts';
 
 export const useNow = (clock: () => number, isRunning = true): number => {
   const [now, setNow] = useState(clock);
@@ -41,29 +42,11 @@ export const useScreenAwake = (isWanted: boolean) => {
   }, [isWanted]);
 };
 
-/** Two short notes; made here, so that nothing has to be loaded. A browser that wants a touch first stays silent. */
-const playNotes = () => {
-  const sound = new AudioContext();
-  for (const [pitch, at] of [
-    [660, 0],
-    [880, 0.25],
-  ] as const) {
-    const note = sound.createOscillator();
-    const volume = sound.createGain();
-    volume.gain.value = 0.2;
-    note.frequency.value = pitch;
-    note.connect(volume).connect(sound.destination);
-    note.start(sound.currentTime + at);
-    note.stop(sound.currentTime + at + 0.2);
-    if (at > 0) note.onended = () => void sound.close();
-  }
-};
-
 /** A buzz, and a sound where it was chosen, when something falls due. What is due is always shown as well. */
 export const useBuzz = (isDue: boolean) => {
   useEffect(() => {
     const sound = isDue ? chosenSound() : 'none';
     if (sound !== 'none' && 'vibrate' in navigator) navigator.vibrate([400, 200, 400]);
-    if (sound === 'tone') playNotes();
+    if (sound === 'tone') playNotes([660, 880]);
   }, [isDue]);
 };

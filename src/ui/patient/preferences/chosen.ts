@@ -1,4 +1,4 @@
-/** What a person chose on this phone: language, unit, size of the text, sound, reading aloud. Kept in cookies, so that the server's first page agrees. */
+/** What a person chose on this phone: language, unit, size of the text, sound, what is heard. Kept in cookies, so that the server's first page agrees. */
 
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { textSizeCookie } from '#ui/language/text-size.ts';
@@ -18,6 +18,7 @@ export const cookieNames = {
   sound: 'loadgate-sound',
   text: textSizeCookie,
   aloud: 'loadgate-aloud',
+  byEar: 'loadgate-by-ear',
 } as const;
 
 /** The first language somebody asks for that there is; a region counts for nothing. English without one. */
@@ -64,6 +65,8 @@ export const choose = (name: keyof typeof cookieNames, value: string): void => {
 };
 
 /** What is off until somebody wants it. */
-export const isChosen = (name: 'aloud'): boolean => cookie(cookieNames[name]) === 'yes';
+export type OnOrOffName = 'aloud' | 'byEar';
+
+export const isChosen = (name: OnOrOffName): boolean => cookie(cookieNames[name]) === 'yes';
 
 export const chosenSound = (): Sound => sounds.find((sound) => sound === cookie(cookieNames.sound)) ?? 'buzz';

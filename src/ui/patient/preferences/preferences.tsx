@@ -1,10 +1,11 @@
 'use client';
-/** Language, size of the text, unit of weight, how a clock says that it is over, and what is read aloud. */
+/** Language, size of the text, unit of weight, how a clock says that it is over, and what is heard. */
 import { useEffect, useState } from 'react';
 import { languages } from '#messages/languages.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { t } from '#ui/language/words.ts';
+import { ByEarChoice } from './by-ear-choice.tsx';
 import { type Chosen, choose, chosenHere, chosenSound, type Sound, sounds } from './chosen.ts';
 import { ReadingAloud } from './reading-aloud.tsx';
 import { SizeOfText } from './size-of-text.tsx';
@@ -51,6 +52,7 @@ export const Preferences = () => {
         onChoose={takeSound}
       />
       <ReadingAloud />
+      <ByEarChoice />
     </Disclosure>
   );
 };

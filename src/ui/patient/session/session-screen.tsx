@@ -8,6 +8,7 @@ import type { Arrival } from '../day-state.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
 import '../asked-words.ts';
+import { ByEar } from '../by-ear/by-ear.tsx';
 import { t } from '../words.ts';
 import { useAboveKeyboard } from './above-keyboard.ts';
 import type { SessionDraft } from './draft.ts';
@@ -140,9 +141,9 @@ const CuffBar = ({
   );
 };
 
-export const SessionScreen = (props: SessionScreenProps) => {
-  const { draft, clinic, hasCuff, asksPregnancy, clock: wall, send } = props;
-  const clock = useSteadyClock(wall, draft.entryId);
+/** `clock` never runs back; `wall` is the time of day that is told. */
+const Shown = (props: SessionScreenProps & { readonly wall: () => number }) => {
+  const { draft, clinic, hasCuff, asksPregnancy, clock, wall, send } = props;
   const isOver = draft.endedAt !== null;
   useScreenAwake(!isOver);
   const cuffIndex = draft.items.findIndex(isCuffOn);
@@ -174,5 +175,15 @@ export const SessionScreen = (props: SessionScreenProps) => {
         <CuffBar draft={draft} index={cuffIndex} clock={clock} wall={wall} send={send} />
       ) : null}
     </div>
+  );
+};
+
+export const SessionScreen = (props: SessionScreenProps) => {
+  const clock = useSteadyClock(props.clock, props.draft.entryId);
+  return (
+    <>
+      {props.draft.endedAt === null ? <ByEar draft={props.draft} clock={clock} /> : null}
+      <Shown {...props} wall={props.clock} clock={clock} />
+    </>
   );
 };

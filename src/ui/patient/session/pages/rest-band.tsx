@@ -1,7 +1,8 @@
 /** The rest after a set, by the clock on the wall; it goes on while the phone sleeps. */
 import { timeText } from '#ui/language/text-of-time.ts';
 import { t } from '#ui/patient/words.ts';
-import { type ItemDraft, setOf } from '../draft.ts';
+import type { ItemDraft } from '../draft.ts';
+import { restEndsAt } from '../rest-end.ts';
 import { ClockBand } from './clock-band.tsx';
 
 export interface RestBandProps {
@@ -11,11 +12,9 @@ export interface RestBandProps {
   readonly clock: () => number;
 }
 
-/** Nothing after the last set, and before the first. */
 export const RestBand = ({ item, set, clock }: RestBandProps) => {
-  const { finishedAt } = setOf(item, set);
-  if (set < 1 || set >= item.dose.sets || finishedAt === null) return null;
-  const endsAt = finishedAt + item.dose.restSeconds * 1000;
+  const endsAt = restEndsAt(item, set);
+  if (endsAt === null) return null;
   return (
     <ClockBand
       endsAt={endsAt}

@@ -1,0 +1,10 @@
+'use client';
+/** Whether something that is off until it is wanted was chosen; off on the server, which reads no choice of it. */
+import { useEffect, useState } from 'react';
+import { isChosen, type OnOrOffName } from './chosen.ts';
+
+export const useChosen = (name: OnOrOffName): boolean => {
+  const [isOn, setOn] = useState(false);
+  useEffect(() => setOn(isChosen(name)), [name]);
+  return isOn;
+};
