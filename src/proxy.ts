@@ -10,6 +10,8 @@ const policy = (nonce: string, isDevelopment: boolean) =>
     "style-src-attr 'unsafe-inline'",
     "img-src 'self' data:",
     "font-src 'self'",
+    // The alarm at the end of a cuff's time is a sound file made in the page.
+    "media-src 'self' blob:",
     "connect-src 'self'",
     "manifest-src 'self'",
     "worker-src 'self'",

@@ -1,5 +1,5 @@
-/** What is chosen on the phone: the size of the text, reading aloud; and the icon of its start screen. */
-import { expect, type Page, test } from '@playwright/test';
+/** What is chosen and heard on the phone: size of the text, reading aloud, by ear, a cuff's alarm; and its icons. */
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
 import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
@@ -107,6 +107,52 @@ test('by ear: a set is told, begun and counted, its one large button takes a thi
   await expect.poll(heard).toContain('The time is up. Take it off now, even if you have not finished.');
   await expect(page.getByRole('button', { name: 'It is off' })).toBeVisible();
   await context.close();
+});
+
+/** Notes what is played; a phone that refuses takes nothing. */
+const playing = (refuses: boolean) => `
+  window.played = [];
+  const play = HTMLMediaElement.prototype.play;
+  HTMLMediaElement.prototype.play = function () {
+    window.played.push(this);
+    return ${refuses} ? Promise.reject(new DOMException('', 'NotAllowedError')) : play.call(this);
+  };
+`;
+
+const atCuff = async (context: BrowserContext): Promise<Page> => {
+  await context.route('**/api/entries', (route) => route.abort());
+  const page = await openWithWorker(context);
+  await press(page, 'Start the session');
+  while (!/Put the cuff on/.test(await headingOf(page))) await answerOne(page);
+  return page;
+};
+
+test('before a cuff goes on the page says whether the phone plays its alarm; a file as long as the time runs from the press that it is on until it is off', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-4');
+  await context.addInitScript(playing(false));
+  const page = await atCuff(context);
+  await expect(page.getByText('When the time is up this phone plays an alarm')).toBeVisible();
+  await press(page, 'It is on. Start the clock');
+  const last = () =>
+    page.evaluate(() => {
+      const { paused, duration } = (window as unknown as { played: HTMLAudioElement[] }).played.at(-1)!;
+      return { paused, seconds: Math.round(duration) };
+    });
+  // Ten minutes by its dose, and a minute of alarm.
+  await expect.poll(last).toEqual({ paused: false, seconds: 660 });
+  await press(page, 'Take it off now');
+  await press(page, 'It is off');
+  await expect.poll(last).toEqual({ paused: true, seconds: 660 });
+  await context.close();
+  const silent = await phoneOf(browser, baseURL!, 'patient-4');
+  await silent.addInitScript(playing(true));
+  const told = await atCuff(silent);
+  await expect(told.getByText(/First set a kitchen timer to 10\s+minutes/)).toBeVisible();
+  await expect(told.getByText('This phone can’t play an alarm.')).toBeVisible();
+  await silent.close();
 });
 
 test('the icons that the manifest and the head name are there without a sign-in', async ({

@@ -27,6 +27,7 @@ export const words = {
   'preferences.kg': 'Kilogramm (kg)',
   'preferences.lb': 'Pfund (lb, englisch)',
   'preferences.sound': 'Wenn eine Pause oder die Zeit mit der Manschette um ist',
+  'preferences.sound-hint': 'Mit Manschette ertönt auch ein Alarm, außer Sie wählen „Nur anzeigen“.',
   'preferences.sound-none': 'Nur anzeigen',
   'preferences.sound-buzz': 'Vibrieren',
   'preferences.sound-tone': 'Vibrieren und Ton',

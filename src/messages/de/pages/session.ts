@@ -94,6 +94,14 @@ export const words = {
       'Vergleichen Sie Zehennägel und Fußsohle mit dem anderen Fuß. Etwas röter oder dunkler ist in Ordnung. Blasser, grau, bläulich oder fleckig ist falsch: abnehmen.',
   },
   'cuff.on': 'Sie ist dran. Uhr starten',
+  'cuff.alarm-can':
+    'Ist die Zeit um, spielt dieses Telefon einen Alarm: Stellen Sie es laut. Bei gesperrtem Bildschirm stellen Sie auch eine Küchenuhr.',
+  'cuff.alarm-hear': 'Alarm anhören',
+  'cuff.timer-first': 'Stellen Sie zuerst eine Küchenuhr auf {time}',
+  'cuff.alarm-cannot':
+    'Dieses Telefon kann keinen Alarm spielen. Küchenuhr oder Telefon: Sobald das erste davon anzeigt, dass die Zeit um ist, nehmen Sie die Manschette ab.',
+  'cuff.alarm-silent':
+    'Sie haben gewählt, dass dieses Telefon keinen Ton macht. Küchenuhr oder Telefon: Sobald das erste davon anzeigt, dass die Zeit um ist, nehmen Sie die Manschette ab.',
   'cuff.not-now': 'Diese Übung auslassen',
   'cuff.clock': 'Zeit mit der Manschette',
   'cuff.off-by': 'Spätestens um {time} ab',

@@ -24,6 +24,7 @@ export const words = {
   'preferences.kg': 'Kilograms (kg)',
   'preferences.lb': 'Pounds (lb)',
   'preferences.sound': 'When a rest or the time with a cuff is over',
+  'preferences.sound-hint': 'With a cuff on, an alarm sounds as well, unless you choose “Show it only”.',
   'preferences.sound-none': 'Show it only',
   'preferences.sound-buzz': 'Buzz',
   'preferences.sound-tone': 'Buzz and sound',

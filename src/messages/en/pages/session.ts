@@ -79,6 +79,14 @@ export const words = {
       'Compare your toenails and sole with the other foot. A little redder or darker is fine. Paler, grey, bluish or patchy is wrong: take it off.',
   },
   'cuff.on': 'It is on. Start the clock',
+  'cuff.alarm-can':
+    'When the time is up this phone plays an alarm: turn its volume up. With the screen locked, set a kitchen timer too.',
+  'cuff.alarm-hear': 'Hear the alarm',
+  'cuff.timer-first': 'First set a kitchen timer to {time}',
+  'cuff.alarm-cannot':
+    'This phone can’t play an alarm. Timer or phone: whichever says first that the time is up, take the cuff off.',
+  'cuff.alarm-silent':
+    'You chose that this phone makes no sound. Timer or phone: whichever says first that the time is up, take the cuff off.',
   'cuff.not-now': 'Leave this exercise out',
   'cuff.clock': 'Time with the cuff on',
   'cuff.off-by': 'Off by {time} at the latest',

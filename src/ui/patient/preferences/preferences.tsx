@@ -47,6 +47,7 @@ export const Preferences = () => {
       <RadioGroup<Sound>
         name="sound"
         legend={t('preferences.sound')}
+        hint={t('preferences.sound-hint')}
         options={sounds.map((value) => ({ value, label: t(`preferences.sound-${value}`) }))}
         chosen={now?.sound ?? null}
         onChoose={takeSound}

@@ -4,6 +4,7 @@ import type { ComponentType } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { clockText, timeText } from '#ui/language/text-of-time.ts';
+import { useCuffAlarm } from '../cuff-alarm/use-cuff-alarm.ts';
 import type { Arrival } from '../day-state.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
@@ -148,11 +149,12 @@ const Shown = (props: SessionScreenProps & { readonly wall: () => number }) => {
   useScreenAwake(!isOver);
   const cuffIndex = draft.items.findIndex(isCuffOn);
   const now = useNow(clock, cuffIndex >= 0 && !isOver);
+  const isUp = !isOver && cuffIndex >= 0 && isTimeUp(draft.items[cuffIndex]!, now);
+  useCuffAlarm(draft, clock, isUp);
   const { name, joint, item, set } = partsOf(draft.step);
   if (isOver) return draft.stoppedByFlag ? <CarePage {...props} /> : <DonePage {...props} />;
   const shown = { draft, clinic, hasCuff, asksPregnancy };
   const page = { ...shown, joint: joint as Joint, item, set, send, clock };
-  const isUp = cuffIndex >= 0 && isTimeUp(draft.items[cuffIndex]!, now);
   // A list of warning signs may be finished; everything else waits until the cuff is off.
   if (isUp && name !== 'flags-now' && name !== 'confirm') return <CuffOffPage {...page} item={cuffIndex} />;
   const Page = pages[name];

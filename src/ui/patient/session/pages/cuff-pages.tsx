@@ -6,6 +6,8 @@ import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { lengthText } from '#ui/language/text-of-time.ts';
+import { AlarmBefore } from '#ui/patient/cuff-alarm/alarm-told.tsx';
+import { alarmFor } from '#ui/patient/cuff-alarm/use-cuff-alarm.ts';
 import { useBuzz, useNow } from '#ui/patient/phone/use-now.ts';
 import { t, translate } from '#ui/patient/words.ts';
 import type { ItemDraft } from '../draft.ts';
@@ -46,6 +48,7 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
     return <BesidePage title={translate(item.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
   const { cuff, limb, side } = dose;
   const start = () => {
+    alarmFor(item, clock());
     send({ type: 'cuff-on', item: index, now: clock() });
     send({ type: 'next' });
   };
@@ -66,9 +69,17 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
         {dose.pulseShown ? <li>{t('cuff.pulse', { where: limb })}</li> : null}
       </ul>
       <Notice tone="care" title={t('cuff.alone')} />
-      <Button isLarge isWide onClick={isCuffOn(item) ? () => send({ type: 'next' }) : start}>
-        {t(isCuffOn(item) ? 'ask.continue' : 'cuff.on')}
-      </Button>
+      {isCuffOn(item) ? (
+        <Button isLarge isWide onClick={() => send({ type: 'next' })}>
+          {t('ask.continue')}
+        </Button>
+      ) : (
+        <AlarmBefore seconds={dose.capSeconds}>
+          <Button isLarge isWide onClick={start}>
+            {t('cuff.on')}
+          </Button>
+        </AlarmBefore>
+      )}
       {isBegun ? null : (
         <Button tone="quiet" onClick={leaveOut}>
           {t('cuff.not-now')}

@@ -5,6 +5,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { alarmFor } from '#ui/patient/cuff-alarm/use-cuff-alarm.ts';
 import { Drawn, Steps } from '#ui/patient/figures/how-to.tsx';
 import { t, translate } from '#ui/patient/words.ts';
 import { type ItemDraft, setOf, targetOf } from '../draft.ts';
@@ -41,14 +42,21 @@ const Heading = ({ item, set }: { readonly item: ItemDraft; readonly set: number
   <PageHeading caption={translate(item.title)}>{t('set.caption', { set, of: item.dose.sets })}</PageHeading>
 );
 
-const CuffUpPage = ({ draft, item: index, set, send, clock }: PageProps) => (
-  <div className="stack">
-    <Heading item={draft.items[index]!} set={set} />
-    <Button isLarge isWide onClick={() => send({ type: 'cuff-on', item: index, now: clock() })}>
-      {t('cuff.up')}
-    </Button>
-  </div>
-);
+const CuffUpPage = ({ draft, item: index, set, send, clock }: PageProps) => {
+  const item = draft.items[index]!;
+  const isUp = () => {
+    alarmFor(item, clock());
+    send({ type: 'cuff-on', item: index, now: clock() });
+  };
+  return (
+    <div className="stack">
+      <Heading item={item} set={set} />
+      <Button isLarge isWide onClick={isUp}>
+        {t('cuff.up')}
+      </Button>
+    </div>
+  );
+};
 
 const Pulse = ({ item, set }: { readonly item: ItemDraft; readonly set: number }) =>
   set > 1 && item.dose.method === 'occlusion' && item.dose.pulseShown && isCuffOn(item) ? (
