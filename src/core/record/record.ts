@@ -17,7 +17,6 @@ import type { JointMorningAnswers } from './morning-questions.ts';
 export {
   type JointMorningAnswers,
   type Swelling,
-  type SwellingQuestion,
   swellings,
 } from './morning-questions.ts';
 
