@@ -37,6 +37,21 @@ const BesidePage = (props: {
   </div>
 );
 
+/** Where, how tight, how long, and what the limb may look and feel like. */
+const HowOn = ({ dose: { cuff, limb, side, capSeconds, pulseShown } }: { readonly dose: OcclusionDose }) => (
+  <ul>
+    <li>{t(`cuff.where-${limb}`, { side })}</li>
+    <li>
+      {cuff.kind === 'pneumatic'
+        ? t('cuff.pressure', { mmhg: cuff.pressureMmhg })
+        : t('cuff.tightness', { tightness: cuff.tightness })}
+    </li>
+    <li>{t('cuff.longest', { time: lengthText(capSeconds) })}</li>
+    <li>{t('cuff.colour', { where: limb })}</li>
+    {pulseShown ? <li>{t('cuff.pulse', { where: limb })}</li> : null}
+  </ul>
+);
+
 export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
   const item = draft.items[index]!;
   const dose = occlusionOf(item);
@@ -46,7 +61,6 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
   const isBegun = isCuffOn(item) || item.sets.length > 0;
   if (dose.supervised && !isBeside && !isBegun)
     return <BesidePage title={translate(item.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
-  const { cuff, limb, side } = dose;
   const start = () => {
     alarmFor(item, clock());
     send({ type: 'cuff-on', item: index, now: clock() });
@@ -55,19 +69,9 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
   return (
     <div className="stack">
       <PageHeading caption={translate(item.title)}>
-        {t(cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
+        {t(dose.cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
       </PageHeading>
-      <ul>
-        <li>{t(`cuff.where-${limb}`, { side })}</li>
-        <li>
-          {cuff.kind === 'pneumatic'
-            ? t('cuff.pressure', { mmhg: cuff.pressureMmhg })
-            : t('cuff.tightness', { tightness: cuff.tightness })}
-        </li>
-        <li>{t('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
-        <li>{t('cuff.colour', { where: limb })}</li>
-        {dose.pulseShown ? <li>{t('cuff.pulse', { where: limb })}</li> : null}
-      </ul>
+      <HowOn dose={dose} />
       <Notice tone="care" title={t('cuff.alone')} />
       {isCuffOn(item) ? (
         <Button isLarge isWide onClick={() => send({ type: 'next' })}>
