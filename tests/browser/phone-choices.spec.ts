@@ -62,7 +62,7 @@ test('a page is read aloud where it was chosen, and leaving it stops the reading
   await expect(page.getByRole('button', { name: 'Read aloud' })).toHaveCount(0);
   await openPreferences(page);
   await page.getByLabel('Show the button').check();
-  await page.reload();
+  await expect(page.getByRole('button', { name: 'Read aloud' })).toBeVisible();
   await press(page, 'Start the session');
   const heading = await headingOf(page);
   await press(page, 'Read aloud');

@@ -59,9 +59,13 @@ export const chosenHere = (): Chosen => chosenFrom(cookie, navigator.languages);
 
 const yearSeconds = 365 * 24 * 3600;
 
+/** Heard by what shows a choice elsewhere on the page. */
+export const chosenEvent = 'loadgate-chosen';
+
 export const choose = (name: keyof typeof cookieNames, value: string): void => {
   // biome-ignore lint/suspicious/noDocumentCookie: the store for cookies is not in every browser a patient has.
   document.cookie = `${cookieNames[name]}=${value}; path=/; max-age=${yearSeconds}; samesite=lax`;
+  window.dispatchEvent(new Event(chosenEvent));
 };
 
 /** What is off until somebody wants it. */

@@ -1,6 +1,7 @@
 /** The size of the text that was chosen on this phone, before the page is painted. */
 import { readFileSync } from 'node:fs';
 import { runInNewContext } from 'node:vm';
+import { renderToStaticMarkup } from 'react-dom/server';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { textSizeCookie, textSizeScript, textSizes, writeIn, writtenIn } from '#ui/language/text-size.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
@@ -48,6 +49,12 @@ describe('the size of the text', () => {
     expect(afterScript(`${textSizeCookie}=as-browser`)).toBeNull();
     expect(afterScript(`${textSizeCookie}=largest-of-all`)).toBeNull();
     expect(afterScript(`not-${textSizeCookie}=largest`)).toBeNull();
+  });
+
+  it('stands in the head as it was written: the server changes no sign of it', () => {
+    expect(renderToStaticMarkup(<script>{textSizeScript}</script>)).toBe(
+      `<script>${textSizeScript}</script>`,
+    );
   });
 
   it('is kept under the cookie the head reads', () => {
