@@ -120,13 +120,13 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const isLocked = tabLock.isLocked === true;
   const [enteredAs, setEnteredAs] = useState<Carer | null>(null);
   const outbox = useOutbox(owner, clock);
-  const session = useSession(view, owner, isLocked, clock, outbox.save);
-  const morning = useMorning(view, owner, isLocked, clock, outbox.save);
+  const pages = useAskedPages();
+  const { asked } = pages;
+  const session = useSession(view, owner, isLocked, clock, outbox.save, asked);
+  const morning = useMorning(view, owner, isLocked, clock, outbox.save, asked);
   const isEarlier = session.draft ? isOfEarlierDay(session.draft, phoneDay(clock()), clock()) : false;
   const onBack = (to: Place): Place => reachedByBack(to, { session, morning, isEarlier });
   const at = usePlace(onBack);
-  const pages = useAskedPages();
-  const { asked } = pages;
   useSteps(at, 'session', session.draft?.step);
   useSteps(at, 'morning', morning.draft?.step);
   useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null && right.isMeasured, isEarlier });
@@ -138,7 +138,12 @@ export const useDay = (given: TodayView, owner: Owner) => {
   return {
     ...pages,
     ownerId: owner.id,
-    ...useCorrection(view, outbox.state.entries, session.draft),
+    ...useCorrection({
+      view,
+      entries: outbox.state.entries,
+      draft: session.draft,
+      entryOf: asked?.sessionEntryOf,
+    }),
     isReady: asked !== null && session.draft !== undefined && morning.draft !== undefined,
     view,
     clock,

@@ -90,12 +90,16 @@ describe('the answers that can be put right', () => {
 
 describe('the session that can be opened', () => {
   const view = { day: '2026-03-09', clinicDay: '2026-03-09', sent: null };
-  const known = { view, entries: [], draft: done, corrected: null };
+  const known = { view, entries: [], draft: done, corrected: null, entryOf: sessionEntryOf };
   const saved = (more: Partial<Saved>): Saved =>
     ({ entryId: 'b', kind: 'session', day: '2026-03-09', status: 'waiting', savedAt: 0, ...more }) as Saved;
 
   it('is known to this page at once, also without signal', () => {
     expect(sessionToCorrect(known)?.entry).toMatchObject({ entryId: 'entry-1', sets: [{ repetitions: 15 }] });
+  });
+
+  it('is none of this page until the pages that ask are there', () => {
+    expect(sessionToCorrect({ ...known, entryOf: undefined })).toBeNull();
   });
 
   it('is the one the clinic has, once this page does not know it any more', () => {

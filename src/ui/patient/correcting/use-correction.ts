@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { SentSession } from '#api/patient/today-view.ts';
 import { type Known, sessionToCorrect } from './sent-session.ts';
 
-export const useCorrection = (view: Known['view'], entries: Known['entries'], draft: Known['draft']) => {
+export const useCorrection = (known: Omit<Known, 'corrected'>) => {
   const [corrected, setCorrected] = useState<SentSession | null>(null);
-  return { toCorrect: sessionToCorrect({ view, entries, draft, corrected }), setCorrected };
+  return { toCorrect: sessionToCorrect({ ...known, corrected }), setCorrected };
 };

@@ -7,11 +7,13 @@ import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, removeOwn, writeOwn } from '../phone/own-store.ts';
 import { asideMorningKey, morningDraftKey } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
-import { asksShort } from '../session/begin.ts';
-import { beginMorning, type MorningEvent, morningReducer } from './morning.ts';
+import { asksShort } from '../session/doable.ts';
+import type { AskedPages } from '../use-asked-pages.ts';
+import type { MorningEvent } from './morning.ts';
 import type { MorningDraft } from './morning-draft.ts';
-import { morningEntryOf } from './morning-entry.ts';
-import { takenUp } from './two-mornings.ts';
+
+/** Until the pages with the questions are there nothing is answered. */
+const unchanged = (draft: MorningDraft): MorningDraft => draft;
 
 const isReadable = (draft: MorningDraft): boolean => draft.shape === 1;
 
@@ -61,26 +63,29 @@ export const useMorning = (
   isLocked: boolean,
   clock: () => number,
   save: OutboxHandle['save'],
+  asked: AskedPages | null,
 ): MorningHandle => {
   const saved = useSavedReducer<MorningDraft, MorningEvent>(
     { ownerId, key: morningDraftKey(ownerId), isLocked },
-    morningReducer,
+    asked?.morningReducer ?? unchanged,
     isReadable,
   );
   const { state: draft, dispatch, begin: put, isSaved, release } = saved;
   const aside = useAside(ownerId);
   useEffect(() => {
-    if (!draft || draft.endedAt === null) return;
-    void save('morning', morningEntryOf(draft, clock())).then((isStored) => isStored && release());
-  }, [draft, save, release, clock]);
+    if (!asked || !draft || draft.endedAt === null) return;
+    void save('morning', asked.morningEntryOf(draft, clock())).then((isStored) => isStored && release());
+  }, [asked, draft, save, release, clock]);
   const begin = useCallback<MorningHandle['begin']>(
     (day, asksUrine, enteredAs, amends = null) => {
-      const taken = takenUp(day, draft, aside.held.current);
+      // Nothing can be begun before they are there: the buttons wait for them.
+      if (!asked) throw new Error('A morning check is begun before its pages are there.');
+      const taken = asked.takenUp(day, draft, aside.held.current);
       if (taken.running !== null && taken.running === draft) return draft;
       aside.keep(taken.aside);
       const begun =
         taken.running ??
-        beginMorning({
+        asked.beginMorning({
           entryId: crypto.randomUUID(),
           ownerId,
           day,
@@ -97,7 +102,7 @@ export const useMorning = (
       put(begun);
       return begun;
     },
-    [draft, view, ownerId, put, aside],
+    [asked, draft, view, ownerId, put, aside],
   );
   return { draft, send: dispatch, begin, isSaved };
 };

@@ -1,6 +1,7 @@
 /** The draft a session starts from: the doses of today, and not one answer. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
+import { asksShort, doableToday } from './doable.ts';
 import type { ItemDraft, SessionDraft } from './draft.ts';
 import { stepsOf } from './steps.ts';
 
@@ -14,14 +15,6 @@ export interface Beginning {
   readonly isEasierSession: boolean;
   readonly enteredAs?: Carer | null;
 }
-
-/** Exercises that are on today's list: planned, and not at rest. */
-export const doableToday = (view: TodayView): readonly TodayExercise[] =>
-  view.exercises.filter((one) => one.planned && (one.today === 'as-planned' || one.today === 'bad-day'));
-
-/** The short question about warning signs may stand in place of the list on this day. */
-export const asksShort = ({ day, shortSignsUntil }: Pick<TodayView, 'day' | 'shortSignsUntil'>): boolean =>
-  shortSignsUntil != null && day <= shortSignsUntil;
 
 const itemOf = (exercise: TodayExercise, isEasierDay: boolean): ItemDraft => {
   const isEasierSession = isEasierDay || exercise.today === 'bad-day';

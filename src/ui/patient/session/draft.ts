@@ -171,3 +171,6 @@ export const signsOf = ({ dose, signs }: ItemDraft, isLater: boolean): readonly 
   dose.method === 'occlusion'
     ? signsAsked(dose).filter((sign) => !(isLater && signs?.[sign] === 'not-shown'))
     : [];
+
+/** Work was done in at least one set. */
+export const didWork = (draft: SessionDraft): boolean => draft.items.some((item) => item.sets.length > 0);

@@ -5,10 +5,11 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { LimbCheck, SignAnswer } from '#core/prescribing/occlusion/limb-check.ts';
 import type { SessionEntry } from '#core/record/entries.ts';
 import { entryFormat } from '#core/record/entries.ts';
-import { higherScore } from './away.ts';
+import { higherScore } from './asked-again.ts';
 import {
   allFlags,
   asksReason,
+  didWork,
   type ItemDraft,
   type LimbAnswer,
   type LimbAnswers,
@@ -20,7 +21,7 @@ import {
   signsOf,
 } from './draft.ts';
 import { signFormOf } from './sign-form.ts';
-import { asksLoad, didWork, reachedSets } from './steps.ts';
+import { asksLoad, reachedSets } from './steps.ts';
 
 /** "I don't know" and no answer are alike to the engine: missing. */
 export const known = <V extends number | boolean | string>(

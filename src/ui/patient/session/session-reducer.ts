@@ -1,12 +1,13 @@
 /** One session: events in, the next draft out. Pure, so that a reload replays to the same page. */
-import { isAskedAgain, isOfEarlierDay, resumed } from './away.ts';
+import { isAskedAgain, resumed } from './asked-again.ts';
+import { isOfEarlierDay } from './away.ts';
 import { forward, withItem } from './change.ts';
 import { cuffReducer } from './cuff-reducer.ts';
-import type { FlagsWhen, SessionDraft } from './draft.ts';
+import { didWork, type FlagsWhen, type SessionDraft } from './draft.ts';
 import type { SessionEvent } from './events.ts';
 import { withOffers } from './offers.ts';
 import { setReducer } from './set-reducer.ts';
-import { afterSteps, didWork, nextStep, stepsOf } from './steps.ts';
+import { afterSteps, nextStep, stepsOf } from './steps.ts';
 
 /** A step is entered only when it belongs to the session as answered so far; what is asked again is not passed by. */
 const goTo = (draft: SessionDraft, step: string): SessionDraft =>
@@ -14,10 +15,7 @@ const goTo = (draft: SessionDraft, step: string): SessionDraft =>
     ? { ...draft, step, isChanging: false, toConfirm: null }
     : draft;
 
-const flagField = { before: 'flagsBefore', during: 'flagsDuring', now: 'flagsNow' } as const satisfies Record<
-  FlagsWhen,
-  keyof SessionDraft
->;
+const flagField = { before: 'flagsBefore', during: 'flagsDuring', now: 'flagsNow' } as const;
 
 const backFromList = (draft: SessionDraft): SessionDraft => ({
   ...draft,
@@ -108,8 +106,8 @@ const lighter = (draft: SessionDraft): SessionDraft => ({
   kind: didWork(draft) ? draft.kind : 'bad-day',
   items: draft.items.map((item) => {
     if (item.sets.length > 0 || item.restrictions.length > 0) return item;
-    const eased = { dose: item.badDay, isEasierSession: true };
-    return { ...item, ...eased, planned: eased };
+    const planned = { dose: item.badDay, isEasierSession: true };
+    return { ...item, ...planned, planned };
   }),
 });
 

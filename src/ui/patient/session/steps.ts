@@ -84,9 +84,6 @@ const itemSteps = (draft: SessionDraft, item: ItemDraft, index: number): readonl
     : [stepAt('item', index), ...setSteps(draft, item, index)];
 };
 
-/** Work was done in at least one set. */
-export const didWork = (draft: SessionDraft): boolean => draft.items.some((item) => item.sets.length > 0);
-
 const isEased = (item: ItemDraft): boolean => item.isEasierSession && !item.planned.isEasierSession;
 
 /** Something is told between the questions and the exercises: news, less work, or none. */

@@ -6,12 +6,14 @@ import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { draftKey } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
+import type { AskedPages } from '../use-asked-pages.ts';
 import { phoneDay } from '../view-on-day.ts';
-import { beginSession } from './begin.ts';
 import type { SessionDraft } from './draft.ts';
-import { sessionEntryOf } from './entry.ts';
 import type { SessionEvent } from './events.ts';
-import { type Timed, timedReducer } from './session-reducer.ts';
+import type { Timed } from './session-reducer.ts';
+
+/** Until the pages with the questions are there nothing is answered. */
+const unchanged = (draft: SessionDraft): SessionDraft => draft;
 
 const isReadable = (draft: SessionDraft): boolean => draft.shape === 1;
 
@@ -40,22 +42,25 @@ export const useSession = (
   isLocked: boolean,
   clock: () => number,
   save: OutboxHandle['save'],
+  asked: AskedPages | null,
 ): SessionHandle => {
   const saved = useSavedReducer<SessionDraft, Timed>(
     { ownerId, key: draftKey(ownerId), isLocked },
-    timedReducer,
+    asked?.timedReducer ?? unchanged,
     isReadable,
   );
   const { state: draft, dispatch, begin: put, isSaved, release, drop } = saved;
   useEffect(() => {
     // Also after a crash between the end and the keeping: the entry has one id, so it is kept once.
-    if (!draft || draft.endedAt === null) return;
+    if (!asked || !draft || draft.endedAt === null) return;
     // The draft goes once the entry stands in the store: a crash between the two, or no room, loses neither.
-    void save('session', sessionEntryOf(draft, clock())).then((isStored) => isStored && release());
-  }, [draft, save, release, clock]);
+    void save('session', asked.sessionEntryOf(draft, clock())).then((isStored) => isStored && release());
+  }, [asked, draft, save, release, clock]);
   const begin = useCallback(
     (isEasierSession: boolean, enteredAs: Carer | null) => {
-      const begun = beginSession({
+      // Nothing can be begun before they are there: the buttons wait for them.
+      if (!asked) throw new Error('A session is begun before its pages are there.');
+      const begun = asked.beginSession({
         view,
         ownerId,
         entryId: crypto.randomUUID(),
@@ -68,7 +73,7 @@ export const useSession = (
       put(begun);
       return begun;
     },
-    [view, ownerId, clock, put],
+    [asked, view, ownerId, clock, put],
   );
   const send = useCallback(
     (event: SessionEvent) => {
@@ -78,6 +83,6 @@ export const useSession = (
     },
     [dispatch, clock],
   );
-  useLookedAt(draft !== undefined, send);
+  useLookedAt(asked !== null && draft !== undefined, send);
   return { draft, send, begin, isSaved, drop };
 };

@@ -2,7 +2,7 @@
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
-import { doableToday } from '../session/begin.ts';
+import { doableToday } from '../session/doable.ts';
 import { t, translate } from '../words.ts';
 
 const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {

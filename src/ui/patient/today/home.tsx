@@ -3,8 +3,7 @@
 import { type DayState, dayState } from '../day-state.ts';
 import { SavedHere } from '../outbox/saved-here.tsx';
 import { useNow } from '../phone/use-now.ts';
-import type { Score } from '../session/draft.ts';
-import { didWork } from '../session/steps.ts';
+import { didWork, type Score } from '../session/draft.ts';
 import type { DayHandle } from '../use-day.ts';
 import { Elsewhere } from './elsewhere.tsx';
 import { More } from './more.tsx';

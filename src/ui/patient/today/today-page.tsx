@@ -9,7 +9,7 @@ import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, timeText } from '#ui/language/text-of-time.ts';
 import type { DayState } from '../day-state.ts';
 import { PainLimits } from '../questions/pain-limit.tsx';
-import { doableToday } from '../session/begin.ts';
+import { doableToday } from '../session/doable.ts';
 import type { Score } from '../session/draft.ts';
 import type { DayView } from '../view-on-day.ts';
 import { t } from '../words.ts';

@@ -9,9 +9,9 @@ import { weightText } from '#ui/language/weight-text.ts';
 import { Drawn, Steps } from '#ui/patient/figures/how-to.tsx';
 import { t, translate } from '#ui/patient/words.ts';
 import { PainLimits } from '../../questions/pain-limit.tsx';
-import { type ItemDraft, plannedLoadKg } from '../draft.ts';
+import { didWork, type ItemDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
-import { asksLoad, didWork } from '../steps.ts';
+import { asksLoad } from '../steps.ts';
 import { OtherWeight } from './other-weight.tsx';
 import type { PageProps } from './page-props.ts';
 
