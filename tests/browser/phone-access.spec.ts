@@ -179,7 +179,8 @@ test('another language and pounds: the whole page follows, also without signal',
   const page = await openWithWorker(context);
   await page.getByText('More', { exact: true }).click();
   await page.getByText('Language, text size, weights').click();
-  await page.getByLabel('Pounds (lb)').check();
+  // Every sentence changes with it, so the page begins anew.
+  await Promise.all([page.waitForEvent('load'), page.getByLabel('Pounds (lb)').click()]);
   await page.getByText('More', { exact: true }).click();
   await page.getByText('Language, text size, weights').click();
   await page.getByLabel('Deutsch').check();

@@ -55,7 +55,7 @@ test('a page is read aloud where it was chosen, and leaving it stops the reading
   browser,
   baseURL,
 }) => {
-  const context = await phoneOf(browser, baseURL!, 'patient-7');
+  const context = await phoneOf(browser, baseURL!, 'patient-5');
   await context.addInitScript(speechOf('en-IE'));
   const page = await openWithWorker(context);
   const heard = () => page.evaluate(() => (window as unknown as { heard: string[] }).heard);
@@ -72,7 +72,7 @@ test('a page is read aloud where it was chosen, and leaving it stops the reading
   await expect(page.getByRole('button', { name: 'Read aloud' })).toBeVisible();
   expect((await heard()).at(-1)).toBe('—');
   await context.close();
-  const silent = await phoneOf(browser, baseURL!, 'patient-7');
+  const silent = await phoneOf(browser, baseURL!, 'patient-5');
   await silent.addInitScript(speechOf('de-DE'));
   const english = await openWithWorker(silent);
   await openPreferences(english);

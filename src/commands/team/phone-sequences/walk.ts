@@ -71,7 +71,7 @@ const ways: readonly Way[] = [
 export const headingOf = async (page: Page): Promise<string> =>
   ((await page.locator('main h1').first().textContent()) ?? '').replace(/\s+/g, ' ');
 
-const isEnd = (heading: string): boolean => /Done|is done\.$|Hello |^Stop/.test(heading);
+const isEnd = (heading: string): boolean => /Done|done\.$|Hello |^Stop/.test(heading);
 
 /** One answer; the heading it was given to, or null where the page asks nothing more. */
 export const answerOne = async (page: Page, answers: Answers = calm): Promise<string | null> => {

@@ -17,14 +17,20 @@ const SeldomNeeded = lazy(() =>
 export const More = ({ who, onChoose }: EnteredByProps) => {
   const [isOpened, setOpened] = useState(false);
   const isShown = isOpened || who !== null;
+  // One that was opened before its script had come has told nobody.
+  const wasOpen = (box: HTMLElement | null) => {
+    if (box?.querySelector('details')?.open) setOpened(true);
+  };
   return (
-    <Disclosure summary={t('today.more')} isOpen={isShown} onOpen={() => setOpened(true)}>
-      {isShown ? (
-        <Suspense fallback={null}>
-          <SeldomNeeded who={who} onChoose={onChoose} />
-        </Suspense>
-      ) : null}
-      <SeldomLinks />
-    </Disclosure>
+    <div ref={wasOpen}>
+      <Disclosure summary={t('today.more')} isOpen={isShown} onOpen={() => setOpened(true)}>
+        {isShown ? (
+          <Suspense fallback={null}>
+            <SeldomNeeded who={who} onChoose={onChoose} />
+          </Suspense>
+        ) : null}
+        <SeldomLinks />
+      </Disclosure>
+    </div>
   );
 };

@@ -50,7 +50,7 @@ export const Told = ({ view }: { readonly view: DayView }) => {
       <Appointment view={view} />
       <Changes title={t('today.changes')} changes={view.changes} />
       <Changes title={t('today.changes-only')} changes={view.changesWithoutWhy} />
-      {view.unchanged && view.unchanged.length > 0 ? (
+      {view.exercises.length > 0 && view.unchanged && view.unchanged.length > 0 ? (
         <Disclosure summary={t('today.unchanged')}>
           {view.unchanged.map((text) => (
             <p key={text.en}>{translate(text)}</p>
