@@ -183,7 +183,7 @@ test('another language and pounds: the whole page follows, also without signal',
   await Promise.all([page.waitForEvent('load'), page.getByLabel('Pounds (lb)').click()]);
   await page.getByText('More', { exact: true }).click();
   await page.getByText('Language, text size, weights').click();
-  await page.getByLabel('Deutsch').check();
+  await Promise.all([page.waitForEvent('load'), page.getByLabel('Deutsch').click()]);
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Hallo');
   await expect(page.locator('html')).toHaveAttribute('lang', 'de');
   await expectAccessible(page, 'today in German');
