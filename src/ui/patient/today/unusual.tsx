@@ -1,7 +1,7 @@
 'use client';
 /** What few days need of today's page, fetched when it is wanted. */
 import { useRouter } from 'next/navigation';
-import { lazy, Suspense, useEffect, useRef } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import type { EntryKind } from '../outbox/entry-kinds.ts';
 import { lastAnswerAt } from '../session/away.ts';
 import type { SessionDraft } from '../session/draft.ts';
@@ -31,12 +31,28 @@ export const Earlier = ({ at: { session }, draft }: AtDay & { readonly draft: Se
   </Suspense>
 );
 
+const askedKey = 'loadgate-asked-for';
+
+/**
+ * Once in this tab, also over a reload: where the server cannot be reached the page is loaded anew instead, and
+ * would otherwise be so again and again.
+ */
+const wasAskedFor = (answers: string): boolean => {
+  try {
+    const before = window.sessionStorage.getItem(askedKey);
+    window.sessionStorage.setItem(askedKey, answers);
+    return before === answers;
+  } catch {
+    // Without it nothing keeps what was asked; the page stands as it is.
+    return true;
+  }
+};
+
 /**
  * Answers of this phone the page does not know of yet may stand beside those of another, and a session may have
  * changed the plan: the page is asked for once more.
  */
 const useKnownAnswers = ({ view, outbox }: DayHandle, refresh: () => void) => {
-  const asked = useRef('');
   const newestOf = (kind: EntryKind): string =>
     outbox.state.entries
       .filter((saved) => saved.kind === kind && saved.day === view.day && saved.status === 'stored')
@@ -51,11 +67,11 @@ const useKnownAnswers = ({ view, outbox }: DayHandle, refresh: () => void) => {
   ]
     .join(' ')
     .trim();
+  const { isOnline } = outbox.state;
   useEffect(() => {
-    if (unknown === '' || asked.current === unknown) return;
-    asked.current = unknown;
+    if (unknown === '' || !isOnline || !navigator.onLine || wasAskedFor(unknown)) return;
     refresh();
-  }, [unknown, refresh]);
+  }, [unknown, isOnline, refresh]);
 };
 
 export const Unusual = ({ at, state, onMorning }: AtDay & Pick<ExceptionsProps, 'state' | 'onMorning'>) => {
