@@ -99,6 +99,18 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     expect(rules).toContain('P5');
   });
 
+  it('tells what a rule held where it was apart from what changed, with its reason', async () => {
+    await work.signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    await work.didSession(evening, { before: 2, during: 3, after: 2 });
+    await work.answeredMorning(evening + 13 * 3_600_000, 4);
+    const view = await work.patientAt(evening + day).patient.today.get();
+    expect([view.changes, view.changesWithoutWhy]).toEqual([[], []]);
+    expect(view.unchanged).toEqual([
+      { en: expect.stringMatching(/do the same again\. The joint was sorer/), de: expect.any(String) },
+    ]);
+  });
+
   it('tells the clinician which single answers would have changed a decision, and nobody of another’s', async () => {
     await work.signed();
     const evening = Date.parse('2026-03-02T18:00:00Z');

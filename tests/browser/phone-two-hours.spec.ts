@@ -6,7 +6,7 @@ import { sessionsOf, storedTwice } from '#commands/team/phone-sequences/stored.t
 import { answerAll, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { lookAt } from './looks/phone-looks.ts';
 import { twoHoursOf } from './stored-answers.ts';
-import { moveClock, signedIn, watched } from './support.ts';
+import { clockOff, moveClock, signedIn, watched } from './support.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const who = 'patient-5';
@@ -41,13 +41,6 @@ const askTwoHours = async (browser: Browser, baseURL: string) => {
   await context.close();
 };
 
-/** The phone's clock moves on, in this page and after each reload. */
-const laterBy = (page: Page, ms: number) =>
-  page.addInitScript((by) => {
-    const now = Date.now.bind(Date);
-    Date.now = () => now() + by;
-  }, ms);
-
 test('the pain two hours later is asked, answered by keyboard without signal, and reaches the clinic once', async ({
   browser,
   baseURL,
@@ -66,7 +59,7 @@ test('the pain two hours later is asked, answered by keyboard without signal, an
   await press(page, 'Back to today');
   await expect(page.getByRole('button', { name: 'Answer it now' })).toHaveCount(0);
   await context.setOffline(true);
-  await laterBy(page, 2 * 3_600_000 + 60_000);
+  await clockOff(page, 2 * 3_600_000 + 60_000);
   await page.reload();
   await untilReady(page);
   await page.getByRole('button', { name: 'Answer it now' }).focus();

@@ -60,3 +60,10 @@ export const watched = (page: Page): readonly string[] => {
 /** The newest answer stands on the phone: sealing and keeping it take a moment after the tap. */
 export const untilSaved = (page: Page): Promise<unknown> =>
   page.waitForSelector('html[data-draft="written"]', { state: 'attached' });
+
+/** Pages opened from now on read a clock that is off by so much more. */
+export const clockOff = (page: Page, ms: number): Promise<unknown> =>
+  page.addInitScript((by) => {
+    const now = Date.now.bind(Date);
+    Date.now = () => now() + by;
+  }, ms);

@@ -78,9 +78,9 @@ const recentChanges = async (
 ): Promise<Pick<Required<TodayView>, 'changes' | 'changesWithoutWhy' | 'unchanged'>> => {
   const { patientId, written, record } = given;
   const proposals = await newestProposals(access, given);
-  const decisions = new Map(
-    (await decisionsOf(access, patientId, addDays(access.day, -toldForDays - 1))).map((row) => [row.id, row]),
-  );
+  const made =
+    proposals.length === 0 ? [] : await decisionsOf(access, patientId, addDays(access.day, -toldForDays - 1));
+  const decisions = new Map(made.map((row) => [row.id, row]));
   const withWhy = new Map<string, Group>();
   const without: Text[] = [];
   for (const { decisionId, changeForPatient } of proposals) {

@@ -8,9 +8,10 @@ import type { TodayView } from './today-view.ts';
 export const sentView = async (
   access: Access,
   patientId: string,
+  zone: string,
   written: readonly Pick<Prescription, 'id' | 'dose'>[],
 ): Promise<Pick<TodayView, 'sent'>> => {
-  const entry = await sentToday(access, patientId);
+  const entry = await sentToday(access, patientId, zone);
   if (!entry) return { sent: null };
   const named = written.filter(({ id }) => entry.sets.some(({ prescriptionId }) => prescriptionId === id));
   return {

@@ -133,7 +133,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
       versions,
     }),
     ...recorded(access.day, sessions, mornings),
-    ...(await sentView(access, patient.id, written)),
+    ...(await sentView(access, patient.id, clinic.zone, written)),
     ...(await appointmentView(access, patient.id, clinic.zone)),
     ...(await dangerView(access, patient.id, plan, clinic)),
     ...(await newsOf(access, { patientId: patient.id, plan, record, versions, written }, care.consents)),

@@ -15,7 +15,7 @@ import { moveClock, type OwnServer, ownServer } from './phone-sequences/own-serv
 import { pin, pinPhoneOf } from './phone-sequences/pin-phone.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
 import { forgetSoak, type SoakProgress, saveSoak, soakedSoFar } from './phone-sequences/soak-progress.ts';
-import { sessionsOf, storedTwice } from './phone-sequences/stored.ts';
+import { patientOf, sessionsOf, storedTwice } from './phone-sequences/stored.ts';
 
 const usage = 'Use: npm run soak -- [--sequences N] [--minutes N] [--seed N]';
 /** People of the demo clinic with a session to do; the last has a cuff. */
@@ -36,7 +36,7 @@ const openBrowser = async (): Promise<Browser> => {
 
 const playOne = async (browser: Browser, server: OwnServer, who: string, run: SoakProgress) => {
   const seed = run.nextSeed++;
-  const context = await pinPhoneOf(browser, server, who);
+  const context = await pinPhoneOf(browser, server.address, patientOf(server.file, who));
   const phone = { browser, context, pin, second: () => phoneOf(browser, server.address, who) };
   try {
     const before = sessionsOf(server.file, who).length;

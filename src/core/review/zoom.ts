@@ -25,9 +25,18 @@ export const rangeWithin = (
   return { from, to: clamp(wanted.to, addDays(from, least), chart.today) };
 };
 
+const within =
+  ({ from, to }: DateRange) =>
+  ({ day }: { readonly day: Day }): boolean =>
+    day >= from && day <= to;
+
+/** The days of a range with something on them. */
+export const daysWithin = ({ days }: Pick<ReviewChart, 'days'>, range: DateRange): ReviewChart['days'] =>
+  days.filter(within(range));
+
 export const zoomed = (chart: ReviewChart, { from, to }: DateRange): ReviewChart => {
   if (from <= chart.since && to >= chart.today) return chart;
-  const isWithin = ({ day }: { readonly day: Day }): boolean => day >= from && day <= to;
+  const isWithin = within({ from, to });
   const loads = chart.loads.filter(isWithin);
   const known = loads.flatMap((load) => (load.value === null ? [] : [load.value]));
   return {
@@ -44,7 +53,7 @@ export const zoomed = (chart: ReviewChart, { from, to }: DateRange): ReviewChart
       return [first > 0 ? [{ ...segment[first - 1]!, day: from }, ...inside] : inside];
     }),
     pains: chart.pains.filter(isWithin),
-    markers: chart.markers.filter((marker) => marker.day >= from && marker.day <= to),
+    markers: chart.markers.filter(isWithin),
     gaps: chart.gaps.flatMap((gap) =>
       gap.to < from || gap.from > to
         ? []
@@ -56,6 +65,6 @@ export const zoomed = (chart: ReviewChart, { from, to }: DateRange): ReviewChart
         : [{ ...span, from: span.from < from ? from : span.from, to: span.to > to ? to : span.to }],
     ),
     ticks: ticksOf(from, to),
-    days: chart.days.filter(isWithin),
+    days: daysWithin(chart, { from, to }),
   };
 };

@@ -1,5 +1,5 @@
 /** Sessions read back as they were sent: for the patient, who may put right what she sent today, and beside a correction. */
-import { and, asc, eq, gte, sql } from 'drizzle-orm';
+import { and, asc, eq, gte, inArray, isNotNull, or, sql } from 'drizzle-orm';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { SessionEntry } from '#core/record/entries.ts';
@@ -8,7 +8,6 @@ import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
-import { clinicOf } from '../patients/people.ts';
 import { sessionJoint, setLog, trainingSession } from '../schema/schema.ts';
 
 const sessionsSince = patientQuery((db) =>
@@ -19,18 +18,24 @@ const sessionsSince = patientQuery((db) =>
     .orderBy(asc(trainingSession.arrivedAt)),
 );
 
-const amendingSince = patientQuery((db) =>
-  db
-    .select({ entryId: trainingSession.entryId, amends: trainingSession.amends })
+/** Sessions that were put right and those they stand for; of all the others nothing is read. */
+const correctedSince = patientQuery((db) => {
+  const replaced = db
+    .select({ entryId: trainingSession.amends })
+    .from(trainingSession)
+    .where(and(ofPatient(trainingSession), isNotNull(trainingSession.amends)));
+  return db
+    .select()
     .from(trainingSession)
     .where(
       and(
         ofPatient(trainingSession),
         gte(trainingSession.day, sql.placeholder('since')),
-        sql`${trainingSession.amends} IS NOT NULL`,
+        or(isNotNull(trainingSession.amends), inArray(trainingSession.entryId, replaced)),
       ),
-    ),
-);
+    )
+    .orderBy(asc(trainingSession.arrivedAt));
+});
 
 const setsOf = patientQuery((db) =>
   db
@@ -105,13 +110,16 @@ const isOwn = ({ enteredAs }: Row): boolean => enteredAs === null || carers.some
  * The newest session sent today from a patient's phone that stands; null where none was. One with a warning sign is
  * not opened again by the patient: about it somebody rings.
  */
-export const sentToday = async (access: Access, patientId: string): Promise<SessionEntry | null> => {
+export const sentToday = async (
+  access: Access,
+  patientId: string,
+  zone: string,
+): Promise<SessionEntry | null> => {
   const rows = await sessionsSince(access, patientId, { since: access.day });
   const amended = new Set(rows.map(({ amends }) => amends));
   const newest = rows.findLast(({ entryId, day }) => day === access.day && !amended.has(entryId));
   if (!newest || !isOwn(newest) || newest.kind === 'test') return null;
   if (newest.stoppedByFlag || (newest.redFlags?.length ?? 0) > 0) return null;
-  const zone = (await clinicOf(access.store, access.clinicId))?.zone ?? 'UTC';
   return dayAt(newest.arrivedAt, zone) === access.day ? entryOf(access, patientId, newest) : null;
 };
 
@@ -127,8 +135,7 @@ export const correctedSessions = async (
   patientId: string,
   since: Day,
 ): Promise<readonly CorrectedSession[]> => {
-  if ((await amendingSince(access, patientId, { since })).length === 0) return [];
-  const rows = await sessionsSince(access, patientId, { since });
+  const rows = await correctedSince(access, patientId, { since });
   const pairs = rows.flatMap((after) => {
     const before = rows.find(({ entryId }) => entryId === after.amends);
     return before ? [{ before, after }] : [];

@@ -117,7 +117,7 @@ export const PatientApp = ({ view, ownerId, clinicKey }: PatientAppProps) => {
   return (
     <>
       {isUnkept(at) ? <NotSaved /> : null}
-      {at.asked ? <at.asked.Aloud page={`${at.place.screen} ${at.place.step}`} /> : null}
+      {at.asked ? <at.asked.Aloud page={at.page} /> : null}
       <Screen at={at} />
     </>
   );

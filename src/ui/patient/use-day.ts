@@ -131,12 +131,14 @@ export const useDay = (given: TodayView, owner: Owner) => {
   useSteps(at, 'morning', morning.draft?.step);
   useReturn(at.go, session.draft, morning.draft, { hasPages: asked !== null && right.isMeasured, isEarlier });
   useWayHome(at, isEarlier && at.place.screen === 'session');
+  /** Changes with each page. */
   const page = `${at.place.screen} ${at.place.step}`;
   useNewPage(page);
   useHeadingFocus(page);
   usePausedUpdates(at.place.screen !== 'today');
   return {
     ...pages,
+    page,
     ownerId: owner.id,
     ...useCorrection({
       view,

@@ -5,7 +5,8 @@ import type { Store } from '#data/database/store.ts';
 import { start, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 import { workingPatient } from '#tests/support/working-patient.ts';
-import { noteEntry, noteOf, nothingSaid, signEntry } from '#ui/patient/changed/change-draft.ts';
+import { noteOf, nothingSaid, signEntry } from '#ui/patient/changed/change-draft.ts';
+import { messageEntry } from '#ui/patient/outbox/entry-kinds.ts';
 import '#ui/patient/words.ts';
 import '#ui/patient/asked-words.ts';
 import '#ui/patient/today/seldom-words.ts';
@@ -61,7 +62,7 @@ describe('a warning sign told at any hour', () => {
 describe('a change without a warning sign', () => {
   it('is a dated note of the patient among the messages, and a line of the worklist', async () => {
     const text = noteOf({ ...nothingSaid, place: 'right-knee', began: 'yesterday', text: 'It clicks.' });
-    expect((await send('message', noteEntry({ entryId: randomUUID(), day }, text))).stored).toBe('stored');
+    expect((await send('message', messageEntry({ entryId: randomUUID(), day }, text))).stored).toBe('stored');
     const { patientMessages } = await work.clinicianAt(start).clinician.review.get({ patientId });
     expect(patientMessages).toEqual([
       expect.objectContaining({

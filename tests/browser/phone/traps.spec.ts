@@ -1,18 +1,12 @@
 /** What used to trap somebody on the phone: sessions of another day, signing out, a wrong clock, a lost message. */
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { newPhone, openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequences/sequence.ts';
+import { pin, pinPhoneOf } from '#commands/team/phone-sequences/pin-phone.ts';
+import { openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequences/sequence.ts';
 import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { expectAccessible, signedIn, untilSaved, watched } from '../support.ts';
+import { clockOff, expectAccessible, untilSaved, watched } from '../support.ts';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const hour = 3_600_000;
-
-/** Pages opened from now on read a clock that is off by so much. */
-const clockOff = (page: Page, by: number) =>
-  page.addInitScript((ms) => {
-    const now = Date.now.bind(Date);
-    Date.now = () => now() + ms;
-  }, by);
 
 /** A phone whose answers stay on it: other tests begin the session of this day too. */
 const unsent = async (browser: Browser, baseURL: string): Promise<BrowserContext> => {
@@ -118,23 +112,7 @@ test('signing out asks where something is unfinished, and without signal locks t
   browser,
   baseURL,
 }) => {
-  const office = await browser.newContext({ baseURL: baseURL! });
-  await signedIn(office, baseURL!, 'clinician');
-  const origin = { origin: baseURL! };
-  const invited = await office.request.post('/api/trpc/clinician.phones.invite', {
-    data: { patientId: 'occlusion-cleared' },
-    headers: origin,
-  });
-  const { code } = (await invited.json()).result.data;
-  await office.close();
-  const context = await newPhone(browser, baseURL!);
-  for (const [path, data] of [
-    ['accept', { code }],
-    ['choose-pin', { pin: '480263' }],
-  ] as const) {
-    const answer = await context.request.post(`/api/auth/phone/${path}`, { data, headers: origin });
-    expect(answer.status()).toBe(200);
-  }
+  const context = await pinPhoneOf(browser, baseURL!, 'occlusion-cleared');
   const page = await openWithWorker(context);
   await expect(page.getByRole('navigation').getByRole('button', { name: 'Sign out' })).toHaveCount(0);
   await untilReady(page);
@@ -157,7 +135,7 @@ test('signing out asks where something is unfinished, and without signal locks t
   // Address and passphrase are asked only where somebody asks for them.
   await page.goto('/sign-in');
   await page.waitForURL('**/pin');
-  await page.getByLabel('PIN').fill('480263');
+  await page.getByLabel('PIN').fill(pin);
   await press(page, 'Open');
   await page.waitForURL('**/today');
   await expect(page.getByRole('button', { name: 'Continue your session' })).toBeVisible();

@@ -24,6 +24,11 @@ export const entriesIn = (table: 'training_session' | 'morning') =>
 export const sessionsOf = (file: string, who: string): readonly StoredEntry[] =>
   read<StoredEntry>(file, entriesIn('training_session'), `${who}@demo.invalid`);
 
+export const patientOf = (file: string, who: string): string => {
+  const asked = 'SELECT patient_id AS id FROM auth_user WHERE email = ?';
+  return read<{ id: string }>(file, asked, `${who}@demo.invalid`)[0]!.id;
+};
+
 /** Entries of one person that stand more than once, and entries kept as conflicts. */
 export const storedTwice = (file: string): number =>
   read<{ count: number }>(

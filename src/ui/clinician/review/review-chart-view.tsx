@@ -4,7 +4,7 @@ import dynamic from 'next/dynamic';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import type { DayDetail } from '#core/review/day-detail.ts';
 import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
-import { type DateRange, zoomed } from '#core/review/zoom.ts';
+import { type DateRange, daysWithin, zoomed } from '#core/review/zoom.ts';
 import { dayFromNumber, dayNumber } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/review.ts';
 import { CursorDay } from './chart/chart-cursor.tsx';
@@ -45,7 +45,7 @@ export const ReviewChartView = ({ chart, address }: ReviewChartViewProps) => {
   const drawn = useDeferredValue(range);
   const shown = useMemo(() => zoomed(chart, drawn), [chart, drawn]);
   // The buttons go by the range asked for, so that a press before the drawing has followed is not lost.
-  const days = useMemo(() => zoomed(chart, range).days, [chart, range]);
+  const days = useMemo(() => daysWithin(chart, range), [chart, range]);
   const details = useMemo(() => new Map(shown.days.map((detail) => [detail.day, detail])), [shown]);
   const onMarker = useCallback((marker: DecisionMarker) => setDetail(ofMarker(marker, chart.today)), [chart]);
   const onDay = useCallback(

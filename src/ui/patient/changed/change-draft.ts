@@ -2,7 +2,7 @@
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { type Joint, joints } from '#core/exercises/joints.ts';
 import { t } from '#ui/language/words.ts';
-import type { MessageEntry, SignEntry } from '../outbox/entry-kinds.ts';
+import type { SignEntry } from '../outbox/entry-kinds.ts';
 
 export const bodyAreas = ['head', 'chest', 'belly', 'back', 'arm', 'hand', 'leg', 'foot', 'body'] as const;
 type BodyArea = (typeof bodyAreas)[number];
@@ -61,13 +61,6 @@ interface Sending {
   readonly entryId: string;
   readonly day: string;
 }
-
-export const noteEntry = ({ entryId, day }: Sending, text: string): MessageEntry => ({
-  entryId,
-  day,
-  text,
-  redFlags: null,
-});
 
 export const signEntry = ({ entryId, day }: Sending, redFlags: readonly RedFlag[]): SignEntry => ({
   entryId,

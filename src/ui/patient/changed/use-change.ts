@@ -4,19 +4,11 @@ import { useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Arrival } from '../day-state.ts';
-import type { Entry, EntryKind } from '../outbox/entry-kinds.ts';
+import { type Entry, type EntryKind, messageEntry } from '../outbox/entry-kinds.ts';
 import { changeKey } from '../phone/phone-store.ts';
-import { useSavedReducer } from '../phone/use-saved-reducer.ts';
+import { useSavedValue } from '../phone/use-saved-reducer.ts';
 import { phoneDay } from '../view-on-day.ts';
-import {
-  type ChangeDraft,
-  isNothing,
-  noteEntry,
-  noteOf,
-  nothingSaid,
-  signEntry,
-  slipNote,
-} from './change-draft.ts';
+import { type ChangeDraft, isNothing, noteOf, nothingSaid, signEntry, slipNote } from './change-draft.ts';
 
 type ChangeStep = '' | 'confirm' | 'place' | 'began' | 'words';
 
@@ -42,14 +34,10 @@ interface Told {
   readonly noteId: string | null;
 }
 
-const newest = (_: ChangeDraft, next: ChangeDraft): ChangeDraft => next;
-
 export const useChange = ({ ownerId, clock, onSave, onStep }: ChangedScreenProps) => {
   const [told, setTold] = useState<Told>({ flags: [], signId: null, noteId: null });
-  const saved = useSavedReducer<ChangeDraft, ChangeDraft>(
-    { ownerId, key: changeKey(ownerId), isLocked: true },
-    newest,
-    (draft) => Array.isArray(draft.ticked),
+  const saved = useSavedValue<ChangeDraft>({ ownerId, key: changeKey(ownerId) }, (draft) =>
+    Array.isArray(draft.ticked),
   );
   const draft = saved.state ?? nothingSaid;
   const say = (more: Partial<ChangeDraft>) => {
@@ -63,7 +51,7 @@ export const useChange = ({ ownerId, clock, onSave, onStep }: ChangedScreenProps
     const at = sending();
     say({ ticked: [] });
     if (isSlip) {
-      void onSave('message', noteEntry(at, slipNote(draft.ticked)));
+      void onSave('message', messageEntry(at, slipNote(draft.ticked)));
       return onStep('place');
     }
     void onSave('sign', signEntry(at, draft.ticked));
@@ -71,7 +59,7 @@ export const useChange = ({ ownerId, clock, onSave, onStep }: ChangedScreenProps
   };
   const send = async () => {
     const at = sending();
-    if (await onSave('message', noteEntry(at, noteOf(draft)))) saved.drop();
+    if (await onSave('message', messageEntry(at, noteOf(draft)))) saved.drop();
     setTold({ ...told, noteId: at.entryId });
   };
   return { told, draft, isReady: saved.state !== undefined, say, confirm, send };

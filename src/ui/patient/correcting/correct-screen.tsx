@@ -11,7 +11,7 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { t } from '#ui/language/words.ts';
 import type { Arrival } from '../day-state.ts';
 import { correctionKey } from '../phone/phone-store.ts';
-import { useSavedReducer } from '../phone/use-saved-reducer.ts';
+import { useSavedValue } from '../phone/use-saved-reducer.ts';
 import { WaysBack } from '../questions/answer-page.tsx';
 import { AnswerRows } from '../questions/check-list.tsx';
 import { overLimit } from '../session/left-out.ts';
@@ -21,6 +21,7 @@ import { correctionRows } from './answers-in-rows.ts';
 import { amending, answerAt, placesOf, putRight, stepOf } from './correction.ts';
 
 export interface CorrectScreenProps {
+  /** As it was when the page was opened: one that is refreshed meanwhile changes nothing here. */
   readonly sent: SentSession;
   readonly ownerId: string;
   readonly view: Pick<TodayView, 'clinic' | 'painLookups' | 'exercises'>;
@@ -40,8 +41,6 @@ interface Begun {
   readonly of: string;
   readonly entry: SessionEntry;
 }
-
-const newest = (_: Begun, next: Begun): Begun => next;
 
 const Sent = ({ entry, view, arrivalOf, onHome }: CorrectScreenProps & { readonly entry: SessionEntry }) => {
   const hurt = entry.joints.flatMap(({ joint, painDuring, painAfter }) =>
@@ -97,13 +96,10 @@ const AnswerList = ({ sent, entry, onStep, onSend }: ListProps) => {
 };
 
 export const CorrectScreen = (props: CorrectScreenProps) => {
-  const { ownerId, step, clock, enteredAs, onStep, onSave } = props;
-  // What was sent is read once: a page that is refreshed meanwhile changes nothing here.
-  const [sent] = useState(props.sent);
+  const { sent, ownerId, step, clock, enteredAs, onStep, onSave } = props;
   const [saved, setSaved] = useState<SessionEntry | null>(null);
-  const draft = useSavedReducer<Begun, Begun>(
-    { ownerId, key: correctionKey(ownerId), isLocked: true },
-    newest,
+  const draft = useSavedValue<Begun>(
+    { ownerId, key: correctionKey(ownerId) },
     ({ of }) => of === sent.entry.entryId,
   );
   const entry = draft.state?.entry ?? sent.entry;

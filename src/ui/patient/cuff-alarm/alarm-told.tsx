@@ -32,19 +32,20 @@ export interface AlarmBeforeProps extends Pick<AlarmToldProps, 'seconds'> {
   readonly children: ReactNode;
 }
 
+const stateOf = (can: boolean): AlarmState => (can ? 'can' : 'cannot');
+
 export const AlarmBefore = ({ seconds, children }: AlarmBeforeProps) => {
   const [state, setState] = useState<AlarmState>('trying');
-  const tell = (can: boolean) => setState(can ? 'can' : 'cannot');
   useEffect(() => {
     if (chosenSound() === 'none') setState('silent');
-    else void tryAlarm().then((can) => setState(can ? 'can' : 'cannot'));
+    else void tryAlarm().then((can) => setState(stateOf(can)));
   }, []);
   return (
     <>
       <AlarmTold state={state} seconds={seconds} />
       {children}
       {state === 'silent' ? null : (
-        <Button tone="quiet" onClick={() => void hearAlarm().then(tell)}>
+        <Button tone="quiet" onClick={() => void hearAlarm().then((can) => setState(stateOf(can)))}>
           {t('cuff.alarm-hear')}
         </Button>
       )}

@@ -1,29 +1,16 @@
 /** How to do an exercise: drawn, and in steps. The drawings come when one is shown. */
-import { lazy, Suspense } from 'react';
-import type { WorkedSide } from '#core/exercises/exercise.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import type { Text } from '#messages/text.ts';
 import { translate } from '#ui/language/words.ts';
+import { fetchedPart } from '../phone/fetched.tsx';
 
 /** A drawing that cannot be had leaves the steps, which say the same. */
-const Figure = lazy(() =>
-  import('./exercise-figure.tsx')
-    .then(({ ExerciseFigure }) => ({ default: ExerciseFigure }))
-    .catch(() => ({ default: () => null })),
-);
+const Figure = fetchedPart(() => import('./exercise-figure.tsx').then((file) => file.ExerciseFigure));
 
-export interface DrawnProps {
-  readonly exerciseId: string;
-  /** The side it is prescribed for; left out, the right side is drawn. */
-  readonly side?: WorkedSide | undefined;
-  readonly hasCuff?: boolean | undefined;
-}
-
-/** Keeps its room while it comes, so that nothing under it moves away from a thumb. */
-export const Drawn = (props: DrawnProps) => (
+/** As prescribed: its side, and the cuff. Keeps its room while it comes, so that nothing under it moves away from a thumb. */
+export const Drawn = ({ dose: { exerciseId, side, method } }: { readonly dose: Dose }) => (
   <div className="drawn">
-    <Suspense fallback={null}>
-      <Figure {...props} />
-    </Suspense>
+    <Figure exerciseId={exerciseId} side={side} hasCuff={method === 'occlusion'} />
   </div>
 );
 

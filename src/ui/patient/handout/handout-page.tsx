@@ -36,11 +36,7 @@ const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
         <p>{t('handout.easier', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}</p>
       </>
     )}
-    <Drawn
-      exerciseId={exercise.dose.exerciseId}
-      side={exercise.dose.side}
-      hasCuff={exercise.dose.method === 'occlusion'}
-    />
+    <Drawn dose={exercise.dose} />
     <Steps instructions={exercise.instructions} />
     {exercise.signedName ? <p className="soft">{t('dose.signed', { name: exercise.signedName })}</p> : null}
   </li>

@@ -1,12 +1,12 @@
 'use client';
 /** A message being typed, kept on this phone until it is sent; it goes the way of every entry, also without signal. */
 import { useCallback } from 'react';
+import { messageEntry } from '../outbox/entry-kinds.ts';
 import { type OutboxHandle, type Owner, useOutbox } from '../outbox/use-outbox.ts';
 import { messageDraftKey } from '../phone/phone-store.ts';
-import { useSavedReducer } from '../phone/use-saved-reducer.ts';
+import { useSavedValue } from '../phone/use-saved-reducer.ts';
 import { phoneDay } from '../view-on-day.ts';
 
-const newest = (_: string, text: string): string => text;
 const isText = (value: unknown): value is string => typeof value === 'string';
 
 export interface MessageHandle {
@@ -21,16 +21,12 @@ export interface MessageHandle {
 
 export const useMessage = (owner: Owner, clock: () => number): MessageHandle => {
   const outbox = useOutbox(owner, clock);
-  const draft = useSavedReducer<string, string>(
-    { ownerId: owner.id, key: messageDraftKey(owner.id), isLocked: true },
-    newest,
-    isText,
-  );
+  const draft = useSavedValue<string>({ ownerId: owner.id, key: messageDraftKey(owner.id) }, isText);
   const { state, begin, drop } = draft;
   const { save } = outbox;
   const text = state ?? '';
   const send = useCallback(async () => {
-    const entry = { entryId: crypto.randomUUID(), day: phoneDay(clock()), text, redFlags: null };
+    const entry = messageEntry({ entryId: crypto.randomUUID(), day: phoneDay(clock()) }, text);
     const isKept = await save('message', entry);
     if (isKept) drop();
     return isKept;

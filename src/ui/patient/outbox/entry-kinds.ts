@@ -12,6 +12,11 @@ export interface MessageEntry {
   readonly redFlags: null;
 }
 
+export const messageEntry = (
+  { entryId, day }: Pick<MessageEntry, 'entryId' | 'day'>,
+  text: string,
+): MessageEntry => ({ entryId, day, text, redFlags: null });
+
 /** A warning sign told outside a session and a morning check. */
 export interface SignEntry {
   readonly entryId: string;

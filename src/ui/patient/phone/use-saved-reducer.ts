@@ -96,3 +96,11 @@ export const useSavedReducer = <S, E>(
   }, [release]);
   return { state, dispatch, begin: put, isSaved, release, drop };
 };
+
+const newest = <S>(_: S, next: S): S => next;
+
+/** The same for a value that is typed or chosen and of which the newest counts. */
+export const useSavedValue = <S>(
+  place: { readonly ownerId: string; readonly key: string },
+  isReadable: (value: S) => boolean,
+): SavedState<S, S> => useSavedReducer<S, S>({ ...place, isLocked: true }, newest, isReadable);

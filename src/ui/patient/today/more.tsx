@@ -1,17 +1,13 @@
 'use client';
 /** What is opened seldom: who types, language and weights, consents, who looked, the own sign-in. Its scripts come when it is opened. */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { EnteredByProps } from '../entered-by.tsx';
+import { fetchedPart } from '../phone/fetched.tsx';
 import { t } from '../words.ts';
 import { SeldomLinks } from './visit-links.tsx';
 
-/** Where they cannot be had the page does without: nothing of the day hangs on them. */
-const SeldomNeeded = lazy(() =>
-  import('./seldom-needed.tsx')
-    .then((file) => ({ default: file.SeldomNeeded }))
-    .catch(() => ({ default: () => null })),
-);
+const SeldomNeeded = fetchedPart(() => import('./seldom-needed.tsx').then((file) => file.SeldomNeeded));
 
 /** Open from the start while somebody else types: whose answers these are is never folded away. */
 export const More = ({ who, onChoose }: EnteredByProps) => {
@@ -24,11 +20,7 @@ export const More = ({ who, onChoose }: EnteredByProps) => {
   return (
     <div ref={wasOpen}>
       <Disclosure summary={t('today.more')} isOpen={isShown} onOpen={() => setOpened(true)}>
-        {isShown ? (
-          <Suspense fallback={null}>
-            <SeldomNeeded who={who} onChoose={onChoose} />
-          </Suspense>
-        ) : null}
+        {isShown ? <SeldomNeeded who={who} onChoose={onChoose} /> : null}
         <SeldomLinks />
       </Disclosure>
     </div>

@@ -59,7 +59,7 @@ export const DonePage = (props: EndProps) => {
   return (
     <div className="stack">
       <DoneBody {...props} />
-      <section className="stack-close">{usedCuff(draft) ? <p>{t('done.dark-urine')}</p> : null}</section>
+      {usedCuff(draft) ? <p>{t('done.dark-urine')}</p> : null}
       <Button isLarge isWide onClick={onHome}>
         {t('frame.home')}
       </Button>

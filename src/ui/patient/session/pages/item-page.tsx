@@ -133,11 +133,7 @@ export const ItemPage = ({ draft, item: index, send }: PageProps) => {
       <PageHeading caption={t('session.caption', { number, of: draft.items.length })}>
         {translate(item.title)}
       </PageHeading>
-      <Drawn
-        exerciseId={item.dose.exerciseId}
-        side={item.dose.side}
-        hasCuff={item.dose.method === 'occlusion'}
-      />
+      <Drawn dose={item.dose} />
       <PainLimits lookups={draft.painLookups.filter(({ joint }) => item.joints.includes(joint))} />
       <Dose item={item} />
       <Start item={item} onTake={take} />

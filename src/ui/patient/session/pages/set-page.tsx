@@ -96,11 +96,10 @@ const Ways = ({ item, set, onCount, onOther, onStop }: WaysProps) => {
 
 /** The movement drawn, how often, and how near to the end. */
 const Wanted = ({ item, set }: { readonly item: ItemDraft; readonly set: number }) => {
-  const { exerciseId, side, method } = item.dose;
   const effort = effortText(item);
   return (
     <>
-      <Drawn exerciseId={exerciseId} side={side} hasCuff={method === 'occlusion'} />
+      <Drawn dose={item.dose} />
       <div>
         <p className="set-target figure">{targetText(item, set)}</p>
         {effort ? <p>{effort}</p> : null}
