@@ -68,6 +68,9 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await page.keyboard.press('Enter');
   await tabTo(page, '.decision .respond input[type="radio"]');
   await page.keyboard.press('Space');
+  // On to "hold", as the reason says: a pause would take this day's session from the walks on her phone.
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
   await tabTo(page, '.decision .respond textarea');
   await page.keyboard.type('Stairs went badly; hold for a week.');
   await tabTo(page, '.decision .respond input[id$="until"]');
