@@ -3,7 +3,8 @@
  *
  * Three things stand before the newest decision. A pause stays until a clinician has overruled it:
  * later good answers do not lift it. An override holds until its last day. A pause for a rule the
- * clinician had not seen when overruling is a new danger and stands before the override.
+ * clinician had not seen when overruling is a new danger and stands before the override; what another
+ * such rule leaves of today, and the contact it asks for, stand beside the override while they are newest.
  *
  * Warning signs are not decided on here: a sign has a life of its own (`danger/`), which no later answer
  * and no override ends. What else a decision with a sign found stands here as it was found, at most a hold.
@@ -133,10 +134,14 @@ const overrideOn = (
   return holding.sort((a, b) => a.answer.answeredAt - b.answer.answeredAt).at(-1) ?? null;
 };
 
+const unseenReasons = (row: MadeDecision, { of }: Override): Answers['reasons'] => {
+  const seen = new Set(of.reasons.map(({ rule }) => rule));
+  return row.reasons.filter(({ rule }) => !seen.has(rule));
+};
+
 /** Whether a decision pauses for a rule that the overruled one did not show. */
 const isNewDanger = (row: MadeDecision, override: Override): boolean => {
-  const seen = new Set(override.of.reasons.map((reason) => reason.rule));
-  return row.reasons.some((reason) => reason.effect.decision === 'pause' && !seen.has(reason.rule));
+  return unseenReasons(row, override).some(({ effect }) => effect.decision === 'pause');
 };
 
 const overridden = (override: Override): DecisionInForce => {
@@ -152,6 +157,15 @@ const overridden = (override: Override): DecisionInForce => {
   };
 };
 
+/** What the newest decision leaves of today for rules that the overruled one did not show. */
+const besideOverride = (override: Override, newest: MadeDecision): DecisionInForce => {
+  const held = overridden(override);
+  if (newest.evaluatedAt <= override.answer.answeredAt) return held;
+  const unseen = unseenReasons(newest, override).map(({ effect }) => effect);
+  const { today, contact } = mostCautious([...unseen, { today: held.today, contact: held.contact }]);
+  return { ...held, today, contact };
+};
+
 const inForceOf = (
   all: readonly MadeDecision[],
   answers: readonly ClinicianAnswer[],
@@ -164,7 +178,7 @@ const inForceOf = (
   if (pause && isPauseLater && (!override || isNewDanger(pause, override))) {
     return asMade(pause, pause.id === made.at(-1)!.id ? 'engine' : 'open-pause');
   }
-  return override ? overridden(override) : sinceAmended(made, answers);
+  return override ? besideOverride(override, made.at(-1)!) : sinceAmended(made, answers);
 };
 
 /** Decisions oldest first; every open pause must be among them, however old. */

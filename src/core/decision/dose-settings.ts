@@ -1,5 +1,6 @@
 /** Numbers no source fixes for what follows a decision: the size of steps, the way down, the way back. */
 import type { ClinicSetting } from '../sources/clinic-setting.ts';
+import { largeStepPercent } from './dose/volume.ts';
 
 const days = { unit: 'd', whole: true } as const;
 const count = { unit: '1', whole: true } as const;
@@ -55,8 +56,8 @@ export const doseSettings = [
     title: 'Largest rise of load in one step without saying so',
     unit: '%',
     min: 2,
-    max: 10,
-    default: 10,
+    max: largeStepPercent,
+    default: largeStepPercent,
     why: 'Ten per cent is the largest step the plan takes unnamed.',
   },
   {

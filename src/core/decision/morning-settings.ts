@@ -89,8 +89,8 @@ export const morningSettings = [
     why: 'Common practice, no source. The proposal lies from 5 to 7 and a clinician may lower it.',
   },
   {
-    id: 'morning-at-once',
-    title: 'Points over usual the next morning that ease the dose back at once',
+    id: 'ease-back-rise',
+    title: 'Points over usual that ease the dose back after a single such morning',
     ...count,
     min: 2,
     max: 3,

@@ -122,6 +122,20 @@ describe('what stands for a joint', () => {
     });
   });
 
+  it('lets what a rule unseen at the override leaves of today stand beside it, while it is newest', () => {
+    const flare = { today: 'rest-this-joint', contact: 'same-day' } as const;
+    const newer = (rule: string, at: number): MadeDecision => ({
+      ...made('b', 'ease-back', at, []),
+      reasons: [{ ...reason(rule, 'ease-back'), effect: { decision: 'ease-back', ...flare } }],
+    });
+    const held = [override('a', 'hold', '2026-03-12')];
+    const standing = (...later: readonly MadeDecision[]) => knee([made('a', 'ease-back', 1), ...later], held);
+    expect(standing(newer('F1', 101))).toMatchObject({ decision: 'hold', from: 'clinician', ...flare });
+    // Seen when overruling, made before the answer, or no longer the newest.
+    for (const later of [[newer('P2', 101)], [newer('F1', 100)], [newer('F1', 101), made('c', 'hold', 102)]])
+      expect(standing(...later)).toMatchObject({ decision: 'hold', today: 'as-planned', contact: 'none' });
+  });
+
   it('takes the newest of two overrides', () => {
     const answers = [override('a', 'ease-back', '2026-03-12', 100), override('a', 'hold', '2026-03-12', 101)];
     expect(knee([made('a', 'progress', 1)], answers)?.decision).toBe('hold');

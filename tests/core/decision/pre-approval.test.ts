@@ -18,6 +18,7 @@ describe('steps a clinician signed for ahead', () => {
     id: 'a-1',
     itemId: 'knee',
     signedAt: at(20),
+    signedDay: addDays(judgedMorning, -20),
     signedBy: 'clinician-1',
     steps: 3,
     days: 28,
@@ -119,6 +120,19 @@ describe('steps a clinician signed for ahead', () => {
     };
     expect([21, 20, 19].map((days) => limited(days))).toEqual([null, 'new-limit', 'new-limit']);
     expect(limited(19, 'none')).toBeNull();
+  });
+
+  it('signed on an evening whose day in UTC is the next one end at a limit from the clinic’s day on', () => {
+    // 20:00 on a wall five hours behind UTC, as in New York in winter, is 01:00 of the next day in UTC.
+    const evening = { ...approval, signedAt: instantOn(addDays(judgedMorning, -19), 1) };
+    const limited = (days: number) => {
+      const from = addDays(judgedMorning, -days);
+      const limits: readonly Limit[] = [
+        { joint: knee, kind: 'range', limitKg: null, from, to: null, author: 'surgeon' },
+      ];
+      return approvalEnd(evening, step, 'knee', around({ limits }));
+    };
+    expect([21, 20, 19].map(limited)).toEqual([null, 'new-limit', 'new-limit']);
   });
 
   it('let a step act at once, marked with the approval it leans on', () => {

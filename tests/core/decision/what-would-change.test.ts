@@ -116,7 +116,7 @@ const disagreements = (told: Facts, settings: SettingValues, limit: number): rea
 const someSettings = (random: Seeded): SettingValues => ({
   ...engineDefaults,
   'engine-version': random.chance(0.3) ? 1 : 2,
-  'morning-at-once': random.pick([2, 3, 4]),
+  'ease-back-rise': random.pick([2, 3, 4]),
   'gap-days': random.pick([14, 21, 28]),
 });
 
@@ -177,7 +177,7 @@ describe('what would have changed a decision', () => {
         ({ fact, answers }) => fact === 'painNextMorning' && answers.decision === 'ease-back',
       )?.to;
     expect(easedFrom({ ...engineDefaults, 'engine-version': 1 })).toEqual({ low: 3, high: 5 });
-    expect(easedFrom({ ...engineDefaults, 'morning-at-once': 4 })).toEqual({ low: 5, high: 5 });
+    expect(easedFrom({ ...engineDefaults, 'ease-back-rise': 4 })).toEqual({ low: 5, high: 5 });
   });
 
   it('says nothing of a version nobody knows, nor where the answers are not those that were given', () => {

@@ -6,7 +6,7 @@
 
 import type { Limit } from '#core/record/limit.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
-import { dayMilliseconds, dayNumber } from '#core/time/day.ts';
+import { type Day, dayMilliseconds, dayNumber } from '#core/time/day.ts';
 import type { DecisionWord } from '../answers.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { Candidate } from './proposal.ts';
@@ -15,6 +15,8 @@ export interface PreApproval {
   readonly id: string;
   readonly itemId: string;
   readonly signedAt: number;
+  /** The clinic's civil day of it. */
+  readonly signedDay: Day;
   readonly signedBy: string;
   readonly steps: number;
   readonly days: number;
@@ -62,8 +64,7 @@ export const approvalEnd = (
   if (taken >= Math.min(approval.steps, settings['pre-approval-steps'])) return 'steps-used';
   const days = Math.min(approval.days, settings['pre-approval-days']);
   if (instant - approval.signedAt > days * dayMilliseconds) return 'days-over';
-  const signedDay = Math.floor(approval.signedAt / dayMilliseconds);
-  if (context.limits.some((limit) => limit.kind !== 'none' && limitBeganAfter(limit, signedDay))) {
+  if (context.limits.some((limit) => limit.kind !== 'none' && limitBeganSince(limit, approval.signedDay))) {
     return 'new-limit';
   }
   if (context.screeningUntil === null || context.screeningUntil < day) return 'screening-expired';
@@ -73,4 +74,5 @@ export const approvalEnd = (
 };
 
 /** From the day of signing on, so that a limit of the same day ends it too. */
-const limitBeganAfter = (limit: Limit, signedDay: number): boolean => dayNumber(limit.from) >= signedDay;
+const limitBeganSince = (limit: Limit, signedDay: Day): boolean =>
+  dayNumber(limit.from) >= dayNumber(signedDay);

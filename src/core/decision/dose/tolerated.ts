@@ -1,15 +1,20 @@
-/** Which doses of a line the joints tolerated: a full session at it, judged the morning after, with no complaint. */
+/**
+ * Which doses of a line the joints tolerated: a full session at it, judged the morning after, with no complaint of
+ * any rule, of the session itself as well. `src/core/review/dose/morning-answer.ts` asks less, of the morning alone,
+ * and calls it "at usual": what was tolerated was never over usual, and what was at usual need not be tolerated.
+ */
 
 import type { Joint } from '#core/exercises/joints.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
-import { dayFromNumber, dayNumber } from '#core/time/day.ts';
+import { dayNumber } from '#core/time/day.ts';
 import { decide } from '../decide.ts';
 import { countUpTo } from '../facts/count-up-to.ts';
 import { factsFor } from '../facts/facts-from-record.ts';
 import type { IndexedSession } from '../facts/indexed-record.ts';
 import { wasEasier } from '../facts/item-work.ts';
-import { judgedSession, type Moment, morningScoreOn, mornings } from '../facts/judged-session.ts';
+import type { Moment } from '../facts/judged-session.ts';
+import { morningAfter } from '../facts/morning-after.ts';
 import { indexRecord } from '../facts/record-index.ts';
 import type { RuleId } from '../rules/table.ts';
 import { engineSettingValues } from '../settings.ts';
@@ -40,12 +45,8 @@ const isTolerated = (
   const settings = engineSettingValues(settingValues);
   const index = indexRecord(record);
   return joints.every((joint) => {
-    const next = morningScoreOn(mornings(index, joint), indexed.day + 1, at.instant, settings);
-    if (!next) return false;
-    const instant = Math.max(next.morning.recordedAt, indexed.session.recordedAt, indexed.began);
-    const then = { instant, day: dayFromNumber(indexed.day + 1) };
-    // Entered so late that another session is judged by then: no word on this one.
-    if (judgedSession(index, joint, then, settings).session?.session !== indexed.session) return false;
+    const then = morningAfter(index, indexed, joint, at.instant, settings);
+    if (typeof then === 'string') return false;
     const { reasons } = decide(factsFor(record, joint, then, settings), settings);
     return reasons.every((reason) => silentOnTolerance.has(reason.rule));
   });

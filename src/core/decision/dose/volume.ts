@@ -1,6 +1,9 @@
 /** How much a dose is: repetitions asked times the load moved, so that two doses can be compared. */
 import type { Dose } from '#core/prescribing/dose.ts';
 
+/** A rise of load over so many percent is a large step and named as one: common practice, no source. */
+export const largeStepPercent = 10;
+
 /** Repetitions asked in one session: the floor of the band for each set, or the scheme. */
 export const repetitionsAsked = (dose: Dose): number =>
   dose.method === 'occlusion'
@@ -33,6 +36,23 @@ export const shareOf = (dose: Dose, reference: Dose): number | null => {
     return (repetitions * load) / referenceLoad;
   if (dose.exerciseId !== reference.exerciseId) return null;
   return prescribedLoadKg(dose) === prescribedLoadKg(reference) ? repetitions : null;
+};
+
+interface OrderedDose {
+  readonly itemId: string;
+  readonly version: number;
+  readonly dose: Dose;
+}
+
+/** Signed versions, oldest first, each with its dose as a share of the first signed one of its prescription item. */
+export const withShareOfFirst = <V extends OrderedDose>(
+  signed: readonly V[],
+): readonly (V & { readonly share: number | null })[] => {
+  const ordered = signed.toSorted((a, b) => a.version - b.version);
+  return ordered.map((one) => {
+    const first = ordered.find(({ itemId }) => itemId === one.itemId)!;
+    return { ...one, share: shareOf(one.dose, first.dose) };
+  });
 };
 
 export interface DoseChange {

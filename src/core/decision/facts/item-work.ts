@@ -5,7 +5,7 @@ import type { PrescriptionVersion, SessionRecord, SetRecord } from '#core/record
 import { prescribedLoadKg } from '../dose/volume.ts';
 import type { ItemWork, JointSession } from './indexed-record.ts';
 
-const floorOfSet = (dose: Dose, set: number): number =>
+export const floorOfSet = (dose: Dose, set: number): number =>
   dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : 0;
 
 /**

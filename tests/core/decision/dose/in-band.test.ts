@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { DoseQuestion } from '#core/decision/next-dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
-import { dayNumber } from '#core/time/day.ts';
+import { addDays, dayNumber } from '#core/time/day.ts';
 import { atTop, daysAgo, occlusion, propose, today, top, variation } from '../propose.ts';
 import { lastSession, morning, record, session, version } from '../small-record.ts';
 
@@ -105,6 +105,7 @@ describe('a step inside the signed band', () => {
       id: 'a',
       itemId: 'knee',
       signedAt: daysAgo(1),
+      signedDay: addDays(today, -1),
       signedBy: 'A',
       steps: 3,
       days: 28,

@@ -1,6 +1,6 @@
 /** How much a dose is against another, and what differs between two. Figures worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { changesBetween, easierSession, shareOf } from '#core/decision/dose/volume.ts';
+import { changesBetween, easierSession, shareOf, withShareOfFirst } from '#core/decision/dose/volume.ts';
 import { occlusion, variation } from '../propose.ts';
 import { kneeDose } from '../small-record.ts';
 
@@ -100,6 +100,23 @@ describe('the easier session beside a dose', () => {
     expect(easierSession(signed, variation, named, true)).toEqual(signed);
     expect(easierSession(signed, variation, { ...variation, sets: 1 }, true)).toEqual(signed);
   });
+});
+
+it('signed versions are told against the first of their own exercise, in whatever order they come', () => {
+  const heavier = { ...kneeDose, loadKg: 12 };
+  const rows = [
+    { itemId: 'knee', version: 2, dose: heavier },
+    { itemId: 'step', version: 1, dose: variation },
+    { itemId: 'knee', version: 1, dose: kneeDose },
+    { itemId: 'step', version: 2, dose: unnamed },
+  ];
+  const shares = withShareOfFirst(rows).map(({ itemId, version, share }) => [itemId, version, share]);
+  expect(shares).toEqual([
+    ['step', 1, 1],
+    ['knee', 1, 1],
+    ['knee', 2, 1.2],
+    ['step', 2, null],
+  ]);
 });
 
 describe('the smallest doses', () => {

@@ -56,8 +56,8 @@ describe('the sentence', () => {
   it('says that it was left out and that the dose stays, and accuses nobody', () => {
     for (const rule of rules) {
       const { en, de } = leftOutText(rule);
-      expect(en).toMatch(/^You left out .*, so same dose\.$/);
-      expect(de).toMatch(/^Sie haben offengelassen, .*\. Darum bleibt die Dosis gleich\.$/);
+      expect(en).toMatch(/^You left out .*, so your dose stays the same\.$/);
+      expect(de).toMatch(/^Sie haben offengelassen, .*\. Darum bleibt Ihr Training gleich\.$/);
       expect(`${en} ${de}`).not.toMatch(/missed|failed|forgot|versäumt|vergessen|should have|müssen/i);
       expect(ruleText(rule).en).not.toBe(en);
     }

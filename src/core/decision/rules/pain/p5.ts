@@ -17,11 +17,11 @@ export const p5 = {
   effect: { decision: 'ease-back' },
   isSilentWithoutUsual: true,
   condition: (facts, { top }, settings) =>
-    nextOrLaterReaches(facts, top + settings['morning-at-once']) ||
+    nextOrLaterReaches(facts, top + settings['ease-back-rise']) ||
     (nextOrLaterReaches(facts, top + repeatedRise) && facts.twoOverBefore),
   observes: ['painNextMorning', 'painLaterMorning', 'usualPainTop', 'twoOverBefore'],
   threshold: (settings) =>
-    `next or later morning ${settings['morning-at-once']} over the top of usual pain, or ${repeatedRise} over it as on one of the two mornings before the session`,
+    `next or later morning ${settings['ease-back-rise']} over the top of usual pain, or ${repeatedRise} over it as on one of the two mornings before the session`,
   restsOn: 'source',
   citations: [
     {
@@ -41,7 +41,7 @@ export const p5 = {
       remark: 'A rise of 2 exceeds the error in knee osteoarthritis; that it has to come twice is a choice.',
     },
   ],
-  settings: ['morning-at-once'],
+  settings: ['ease-back-rise'],
   upTo: {
     1: {
       isSilentWithoutUsual: false,
