@@ -1,6 +1,6 @@
 /** Effusion of the knee over the course of care; it is graded, and so is no measurement with a figure. */
 import { worked } from '#core/calculations/working.ts';
-import type { EffusionRecord } from '#core/record/record.ts';
+import { type EffusionRecord, effusions } from '#core/record/record.ts';
 import { kneeEffusionChangeRow } from '../change/knee-effusion-change.ts';
 import { nothingToCompare, type OutcomeLine, withoutNorm } from './judgement.ts';
 
@@ -21,14 +21,25 @@ const effusionChange = (own: readonly EffusionRecord[]): OutcomeLine['change'] =
   };
 };
 
-export const effusionLines = (effusions: readonly EffusionRecord[]): readonly OutcomeLine[] =>
-  [...new Set(effusions.map((row) => row.joint))].map((joint) => {
-    const own = effusions.filter((row) => row.joint === joint);
+export const effusionLines = (found: readonly EffusionRecord[]): readonly OutcomeLine[] =>
+  [...new Set(found.map((row) => row.joint))].map((joint) => {
+    const own = found.filter((row) => row.joint === joint);
     return {
       key: `effusion ${joint}`,
       kind: 'effusion',
       title: `Effusion, ${joint.replace('-', ' ')}`,
       readings: own.map(({ day, grade }) => ({ day, text: grade })),
+      drawn: {
+        courses: [
+          { name: null, points: own.map(({ day, grade }) => ({ day, figure: effusions.indexOf(grade) })) },
+        ],
+        unit: '',
+        grades: effusions,
+        // Raters differ by one grade.
+        error: 1,
+        cut: null,
+        better: 'lower',
+      },
       norm: withoutNorm('Grades zero, trace, 1+, 2+, 3+; act on the grade itself.'),
       change: effusionChange(own),
     };

@@ -6,6 +6,8 @@ import type { Working } from '#core/calculations/working.ts';
 import type { Day } from '#core/time/day.ts';
 import type { JudgedChange } from '../change/change-beyond-error.ts';
 
+import type { Drawn } from './drawn.ts';
+
 type Verdict = 'better' | 'worse' | 'within-error' | 'not-judged';
 
 export interface Judgement {
@@ -25,6 +27,7 @@ export interface OutcomeLine {
   readonly kind: string;
   /** Oldest first. */
   readonly readings: readonly Reading[];
+  readonly drawn: Drawn;
   readonly norm: Judgement;
   readonly change: Judgement & {
     readonly verdict: Verdict;

@@ -1,4 +1,5 @@
 /** Measurements as the course of care reads them, and the lines of those that are told alike. */
+import type { Figure, HowDrawn } from './drawn.ts';
 import { type Judgement, nothingToCompare, type OutcomeLine } from './judgement.ts';
 
 export type Measured<M> = M & { readonly recordedBy: string };
@@ -27,6 +28,10 @@ export interface CourseBySubject<R> {
   /** The newest row against a norm or cut. */
   readonly norm: (row: Measured<R>, person: Person) => Judgement;
   readonly change: (first: Measured<R>, last: Measured<R>) => OutcomeLine['change'];
+  /** null = no figure comes of this row. */
+  readonly drawnAt: (row: R) => Figure | null;
+  /** By the first and the newest row, which are one where it was measured once. */
+  readonly drawn: (first: Measured<R>, last: Measured<R>, person: Person) => HowDrawn;
 }
 
 /** Lines of a measure whose rows are read together. */
@@ -51,11 +56,20 @@ export const linesBySubject = <R extends { readonly day: string }>(
   const { subject: subjectOf = () => '', title = () => told.title, reading = told.inWords } = course;
   const groups = new Map<string, Measured<R>[]>();
   for (const row of rows) groups.set(subjectOf(row), [...(groups.get(subjectOf(row)) ?? []), row]);
+  const pointsOf = (own: readonly Measured<R>[]) =>
+    own.flatMap((row) => {
+      const figure = course.drawnAt(row);
+      return figure === null ? [] : [{ day: row.day, figure }];
+    });
   return [...groups].map(([subject, own]) => ({
     key: subject === '' ? told.kind : `${told.kind} ${subject}`,
     kind: told.kind,
     title: title(subject),
     readings: own.map((row) => ({ day: row.day, text: reading(row) })),
+    drawn: {
+      courses: [{ name: null, points: pointsOf(own) }],
+      ...course.drawn(own[0]!, own.at(-1)!, person),
+    },
     norm: course.norm(own.at(-1)!, person),
     change: own.length < 2 ? nothingToCompare : course.change(own[0]!, own.at(-1)!),
   }));

@@ -12,6 +12,7 @@ import { worked } from '#core/calculations/working.ts';
 import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import { ageYears } from '#core/time/day.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
+import type { HowDrawn } from '../course/drawn.ts';
 import {
   changeWords,
   type Judgement,
@@ -118,6 +119,15 @@ const norm = ({ day, stands }: Stood, { sex, birthDay }: Person): Judgement => {
   };
 };
 
+/** The cut of the newest age holds for the picture. */
+const drawn = (_first: Stood, { day, stands }: Stood, { sex, birthDay }: Person): HowDrawn => {
+  const told = sex === null ? null : chairStandNorm({ sex, ageYears: ageYears(birthDay, day), stands });
+  const cut = told?.ok
+    ? { at: told.result.threshold, words: `under ${told.result.threshold}: below average` }
+    : null;
+  return { unit: 'stands', error: minimalDetectableStands, cut, better: 'higher' };
+};
+
 const change = (first: Stood, last: Stood): OutcomeLine['change'] => {
   const { working, outcome } = worked(chairStandChangeRow, { before: first.stands, after: last.stands });
   if (!outcome.ok) return nothingToCompare;
@@ -136,6 +146,6 @@ export const chairStand = measure({
   figure: (row) => row.stands,
   farFromLast: { percent: 60, figures: (row) => [{ value: row.stands, unit: 'stands' }] },
   inWords: (row) => `${row.stands} stands`,
-  course: { area: 'function', norm, change },
+  course: { area: 'function', norm, change, drawnAt: (row) => row.stands, drawn },
   calculations: [chairStandNormRow, chairStandChangeRow],
 });

@@ -59,6 +59,13 @@ export const grip = measure({
     subject: (row) => row.side,
     title: (subject) => `Grip strength, ${subject}`,
     norm,
+    drawnAt: (row) => row.forceKg,
+    drawn: (_first, _last, { sex }) => ({
+      unit: 'kg',
+      error: null,
+      cut: sex === null ? null : { at: lowUnderKg[sex], words: `under ${lowUnderKg[sex]} kg: low` },
+      better: 'higher',
+    }),
     change: (first, last) =>
       unjudged(last.forceKg - first.forceKg, ' kg', 'No error of measuring grip is on file.'),
   },

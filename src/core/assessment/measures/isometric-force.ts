@@ -19,6 +19,8 @@ export const isometricForce = measure({
     subject: (row) => `${row.site}, ${row.side}`,
     title: (subject) => `Isometric force: ${subject}`,
     norm: () => withoutNorm('No norm is on file; each person is compared with themselves.'),
+    drawnAt: (row) => row.forceN,
+    drawn: () => ({ unit: 'N', error: null, cut: null, better: 'higher' }),
     change: (first, last) =>
       unjudged(last.forceN - first.forceN, ' N', 'No error of measuring force is on file.'),
   },

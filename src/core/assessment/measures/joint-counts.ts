@@ -31,6 +31,20 @@ const lines = (rows: readonly Counted[]): readonly OutcomeLine[] => {
         day,
         text: outcome.ok ? `${amount(outcome.result.score)}, ${outcome.result.band}` : 'not worked out',
       })),
+      drawn: {
+        courses: [
+          {
+            name: null,
+            points: scored.flatMap(({ day, outcome }) =>
+              outcome.ok ? [{ day, figure: outcome.result.score }] : [],
+            ),
+          },
+        ],
+        unit: '',
+        error: null,
+        cut: null,
+        better: 'lower',
+      },
       norm: {
         sentence: `${amount(last.score)} is ${last.band}: remission up to 2.8, low to 10, moderate to 22. For rheumatoid arthritis.`,
         workings: [scored.at(-1)!.working],

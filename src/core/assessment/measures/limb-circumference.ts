@@ -98,6 +98,8 @@ export const limbCircumference = measure({
     reading: (row) => `${figure(row.circumferenceCm)} cm`,
     norm: () => withoutNorm('There is no norm; compare with the other side, measured at the same place.'),
     change,
+    drawnAt: (row) => row.circumferenceCm,
+    drawn: () => ({ unit: 'cm', error: minimalDetectableCm, cut: null, better: null }),
   },
   calculations: [girthChangeRow],
 });

@@ -10,6 +10,7 @@ import { answer, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
 import type { Day } from '#core/time/day.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
+import { coursesByName } from '../course/drawn.ts';
 import {
   amount,
   changeWords,
@@ -90,17 +91,27 @@ interface Rated {
   readonly day: Day;
   readonly activity: string;
   readonly score: number;
+  /** Rated on the patient's own phone. */
+  readonly answeredAtHome?: boolean;
 }
 
-const activitiesByDay = (rows: readonly Rated[]): readonly (readonly [Day, Scores])[] => {
-  const days = new Map<Day, Map<string, number>>();
+type RatedOnDay = ReadonlyMap<string, Rated>;
+
+const activitiesByDay = (rows: readonly Rated[]): readonly (readonly [Day, RatedOnDay])[] => {
+  const days = new Map<Day, Map<string, Rated>>();
   for (const row of rows) {
-    const day = days.get(row.day) ?? new Map<string, number>();
-    day.set(row.activity, row.score);
+    const day = days.get(row.day) ?? new Map<string, Rated>();
+    day.set(row.activity, row);
     days.set(row.day, day);
   }
   return [...days].sort(([a], [b]) => (a < b ? -1 : 1));
 };
+
+const scoresOf = (rated: RatedOnDay): Scores =>
+  new Map([...rated].map(([activity, { score }]) => [activity, score]));
+
+const ratedInWords = ({ activity, score, answeredAtHome }: Rated): string =>
+  `${activity} ${score}${answeredAtHome ? ' (answered at home)' : ''}`;
 
 const [fewest, most] = [3, 5];
 const isWhole = (scores: Scores): boolean => scores.size >= fewest && scores.size <= most;
@@ -151,12 +162,22 @@ const lines = (rows: readonly Rated[]): readonly OutcomeLine[] => {
       key: 'patient-chosen-activity',
       kind: 'patient-chosen-activity',
       title: 'Activities chosen by the patient',
-      readings: days.map(([day, scores]) => ({
+      readings: days.map(([day, rated]) => ({
         day,
-        text: [...scores].map(([activity, score]) => `${activity} ${score}`).join(', '),
+        text: [...rated.values()].map(ratedInWords).join(', '),
       })),
-      norm: meanOf(last[1]),
-      change: days.length < 2 ? nothingToCompare : activityChange(first[1], last[1]),
+      drawn: {
+        // The error of one activity holds for each.
+        courses: coursesByName(
+          rows.map(({ activity, day, score }) => ({ name: activity, day, figure: score })),
+        ),
+        unit: 'points',
+        error: minimalDetectable.single,
+        cut: null,
+        better: 'higher',
+      },
+      norm: meanOf(scoresOf(last[1])),
+      change: days.length < 2 ? nothingToCompare : activityChange(scoresOf(first[1]), scoresOf(last[1])),
     },
   ];
 };

@@ -67,5 +67,11 @@ export const repetitionsToFailure = measure({
     title: (subject) => `Strength test: ${subject}`,
     norm,
     change,
+    drawnAt: (row) => {
+      const range = rangeOf(row);
+      return range && { low: range.low, high: range.high };
+    },
+    // The range is what the equations disagree by; the error from day to day is not on file.
+    drawn: () => ({ unit: 'kg', error: null, cut: null, better: 'higher' }),
   },
 });

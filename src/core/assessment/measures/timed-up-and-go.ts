@@ -10,6 +10,7 @@ import { worked } from '#core/calculations/working.ts';
 import { answer } from '#core/outcome.ts';
 import { figure } from '#core/review/plain-words.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
+import type { HowDrawn } from '../course/drawn.ts';
 import {
   changeWords,
   type Judgement,
@@ -85,8 +86,17 @@ const norm = ({ seconds }: Walk): Judgement => {
   };
 };
 
+const raterOf = (first: Walk, last: Walk) => (first.recordedBy === last.recordedBy ? 'same' : 'other');
+
+const drawn = (first: Walk, last: Walk): HowDrawn => ({
+  unit: 's',
+  error: minimalDetectableSeconds[raterOf(first, last)],
+  cut: { at: fallRiskFromSeconds, words: `fall-risk cut: ${fallRiskFromSeconds} s or more` },
+  better: 'lower',
+});
+
 const change = (first: Walk, last: Walk): OutcomeLine['change'] => {
-  const rater = first.recordedBy === last.recordedBy ? 'same' : 'other';
+  const rater = raterOf(first, last);
   const { working, outcome } = worked(timedUpAndGoChangeRow, {
     beforeSeconds: first.seconds,
     afterSeconds: last.seconds,
@@ -113,6 +123,8 @@ export const timedUpAndGo = measure({
     area: 'function',
     norm,
     change,
+    drawnAt: (row) => row.seconds,
+    drawn,
   },
   calculations: [timedUpAndGoRow, timedUpAndGoChangeRow],
 });
