@@ -2,7 +2,7 @@
 
 import type { Method } from '../prescribing/methods.ts';
 import type { Exercise, JointDemand, WorkedSide } from './exercise.ts';
-import { type Joint, jointsOn, type Side } from './joints.ts';
+import { type Joint, jointsOn, type Side, sides } from './joints.ts';
 import { armAndHand } from './regions/arm-and-hand.ts';
 import { back } from './regions/back.ts';
 import { bridges } from './regions/bridges.ts';
@@ -43,15 +43,30 @@ const sideOfDemand = (demand: JointDemand, exercise: Exercise, side: WorkedSide)
   return demand.of === 'other' ? opposite[side] : side;
 };
 
+const jointsOf = (
+  exerciseId: string,
+  side: WorkedSide,
+  isMeant: (demand: JointDemand) => boolean,
+): readonly Joint[] => {
+  const exercise = byId.get(exerciseId);
+  if (!exercise) throw new RangeError(`No exercise "${exerciseId}" in the catalogue.`);
+  const found = exercise.loads
+    .filter(isMeant)
+    .flatMap((demand) => jointsOn(demand.joint, sideOfDemand(demand, exercise, side)));
+  return [...new Set(found)];
+};
+
 /**
  * Every joint the exercise loads when prescribed for a side, main or carried: all of them are gated.
  * Exercises that use both limbs load both sides whatever side is named.
  */
-export const jointsLoaded = (exerciseId: string, side: WorkedSide): readonly Joint[] => {
-  const exercise = byId.get(exerciseId);
-  if (!exercise) throw new RangeError(`No exercise "${exerciseId}" in the catalogue.`);
-  const found = exercise.loads.flatMap((demand) =>
-    jointsOn(demand.joint, sideOfDemand(demand, exercise, side)),
-  );
-  return [...new Set(found)];
-};
+export const jointsLoaded = (exerciseId: string, side: WorkedSide): readonly Joint[] =>
+  jointsOf(exerciseId, side, () => true);
+
+/** The joints an exercise is about when prescribed for a side. */
+export const mainJoints = (exerciseId: string, side: WorkedSide): readonly Joint[] =>
+  jointsOf(exerciseId, side, ({ share }) => share === 'main');
+
+/** The sides an exercise is prescribed for: one after the other, or both limbs together. */
+export const workedSides = ({ limbsAtOnce }: Pick<Exercise, 'limbsAtOnce'>): readonly WorkedSide[] =>
+  limbsAtOnce === 'both' ? ['both'] : sides;

@@ -28,15 +28,19 @@ export const equipmentKinds: readonly string[] = [
   .filter((thing) => thing !== 'none')
   .sort();
 
-export const hasEquipmentFor = (
-  exerciseId: string,
-  owned: { readonly equipment: readonly string[]; readonly loadsKg: readonly number[] },
-): boolean => {
-  const exercise = exerciseById(exerciseId);
-  if (!exercise) return false;
-  return exercise.equipment.every((need) => {
-    if (need === 'none') return true;
-    const { thing, kg } = parts(need);
-    return owned.equipment.includes(thing) && (kg === null || owned.loadsKg.includes(kg));
-  });
+interface Owned {
+  readonly equipment: readonly string[];
+  readonly loadsKg: readonly number[];
+}
+
+const isOwned = (need: string, owned: Owned): boolean => {
+  const { thing, kg } = parts(need);
+  return owned.equipment.includes(thing) && (kg === null || owned.loadsKg.includes(kg));
 };
+
+/** What an exercise of the catalogue needs and is not owned, in its words: "ankle weight, 1 kg". */
+export const equipmentMissing = (exerciseId: string, owned: Owned): readonly string[] =>
+  (exerciseById(exerciseId)?.equipment ?? []).filter((need) => need !== 'none' && !isOwned(need, owned));
+
+export const hasEquipmentFor = (exerciseId: string, owned: Owned): boolean =>
+  exerciseById(exerciseId) !== undefined && equipmentMissing(exerciseId, owned).length === 0;

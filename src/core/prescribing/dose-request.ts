@@ -48,6 +48,16 @@ export const lowLoadRequestFields = [
     about: 'Known one-repetition maximum',
   },
   {
+    name: 'loadKg',
+    kind: 'number',
+    unit: 'kg',
+    min: 0,
+    max: 200,
+    exclusiveMin: true,
+    optional: true,
+    about: 'Load',
+  },
+  {
     name: 'percent',
     kind: 'number',
     unit: '%',

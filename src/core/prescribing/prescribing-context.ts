@@ -10,6 +10,7 @@ import { screeningSettings } from '../screening/settings.ts';
 import type { ClinicSetting, SettingValues } from '../sources/clinic-setting.ts';
 import { defaultsOf } from '../sources/clinic-setting.ts';
 import type { Day } from '../time/day.ts';
+import type { Dose } from './dose.ts';
 import type { LowLoadRequest } from './dose-request.ts';
 import { strengthSettings } from './low-load/settings.ts';
 import { occlusionSettings } from './occlusion/settings.ts';
@@ -32,6 +33,8 @@ export interface PrescribingContext {
   readonly consents: readonly ConsentRow[];
   /** Occlusion at home as recorded per limb. */
   readonly home: HomeFacts;
+  /** Doses signed and in force. */
+  readonly inForce: readonly Dose[];
 }
 
 export interface Line {
@@ -64,7 +67,7 @@ export const withDefaults = (own: SettingValues): SettingValues => ({
 
 /** The newest repetitions to failure of an exercise and side. */
 export const newestTest = (
-  context: PrescribingContext,
+  context: Pick<PrescribingContext, 'measurements'>,
   request: Pick<LowLoadRequest, 'exerciseId' | 'side'>,
 ) =>
   context.measurements

@@ -16,11 +16,12 @@ import { badDayDose, badDayWarnings, type LowLoadWork } from './bad-day-dose.ts'
 import { doubleProgressionCitations } from './double-progression.ts';
 import { type Estimate, estimateMaximum } from './low-load-estimate.ts';
 import { defersToClinician, evidenceLimits, floorReason, lowLoadCitations } from './low-load-evidence.ts';
-import { type LowLoadInput, lowLoadConflicts, lowLoadInput } from './low-load-input.ts';
+import { lowLoadConflicts, lowLoadInput } from './low-load-input.ts';
 import { type ChosenLoad, chooseLoad, type Rounding } from './low-load-load.ts';
 import { lowLoadWarnings } from './low-load-warnings.ts';
 import { workLines, workOf } from './low-load-work.ts';
 import { strengthSettings } from './settings.ts';
+import type { WithTypedLoad } from './typed-load.ts';
 
 export interface LowLoadProposal<D = LowLoadWork> {
   readonly dose: D;
@@ -42,7 +43,7 @@ const ownSettings = (settings: SettingValues): SettingValues =>
 const fixedNotes: readonly Note[] = [floorReason, longSetReserve, evidenceLimits, defersToClinician];
 
 export const lowLoadWork = (
-  input: LowLoadInput,
+  input: WithTypedLoad,
   clinicSettings: SettingValues,
   rounding: Rounding = 'as-asked',
 ): Outcome<LowLoadProposal> => {
@@ -80,7 +81,7 @@ export const lowLoadWork = (
 /** The same for one exercise and side, as the record keeps a dose. */
 export const proposeLowLoadDose = (
   on: Pick<LowLoadDose, 'exerciseId' | 'side'>,
-  input: LowLoadInput,
+  input: WithTypedLoad,
   settings: SettingValues,
 ): Outcome<LowLoadProposal<LowLoadDose>> => {
   const outcome = lowLoadWork(input, settings, 'nearest-in-band');

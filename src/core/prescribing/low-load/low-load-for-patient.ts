@@ -6,12 +6,36 @@ import type { LowLoadDose } from '../dose.ts';
 import type { LowLoadRequest } from '../dose-request.ts';
 import { type DosedOutcome, newestTest, type PrescribingContext } from '../prescribing-context.ts';
 import { proposeLowLoadDose } from './low-load-dose.ts';
+import { notOwnedInWords } from './owned-load.ts';
+import type { WithTypedLoad } from './typed-load.ts';
+
+/** The load a clinician typed, beside the one signed and in force for the same exercise and side. */
+const typedOf = (
+  { inForce }: PrescribingContext,
+  { loadKg, exerciseId, side }: LowLoadRequest,
+): Pick<WithTypedLoad, 'typed'> => {
+  if (loadKg === undefined) return {};
+  const loads = inForce.flatMap((dose) =>
+    dose.method === 'low-load' && dose.exerciseId === exerciseId && dose.side === side ? dose.loadKg : [],
+  );
+  return { typed: { loadKg, inForceKg: loads.length > 0 ? Math.max(...loads) : null } };
+};
+
+/** What is left of the request once the load, the maximum and the exercise are read. */
+const workAsked = ({
+  method: _method,
+  exerciseId: _exercise,
+  side: _side,
+  knownOneRepMaxKg: _maximum,
+  loadKg: _load,
+  ...work
+}: LowLoadRequest) => work;
 
 export const dosedLowLoad = (
   context: PrescribingContext,
   request: LowLoadRequest,
 ): DosedOutcome<LowLoadDose> => {
-  const { method: _method, exerciseId, side, knownOneRepMaxKg, ...rest } = request;
+  const { exerciseId, side, knownOneRepMaxKg, loadKg } = request;
   const test = newestTest(context, request);
   if (knownOneRepMaxKg === undefined && !test) {
     return refuse(
@@ -36,11 +60,14 @@ export const dosedLowLoad = (
       `Nothing the patient owns lies within the limit of ${limitKg} kg that stands for a joint.`,
     );
   }
+  const unowned = loadKg === undefined ? null : notOwnedInWords(loadKg, context.ownedLoadsKg);
+  if (unowned) return refuse('loadKg', 'not-listed', unowned);
   const from =
     knownOneRepMaxKg === undefined
       ? { test: { loadKg: test!.loadKg, repetitions: test!.repetitions } }
       : { knownOneRepMaxKg };
-  const input = { ...rest, ...from, availableKg: allowedKg, ageYears: context.ageYears };
+  const own = { availableKg: allowedKg, ageYears: context.ageYears };
+  const input = { ...workAsked(request), ...from, ...own, ...typedOf(context, request) };
   const outcome = proposeLowLoadDose({ exerciseId, side }, input, context.settings);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working, warnings } = outcome.result;

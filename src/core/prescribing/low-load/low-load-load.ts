@@ -13,6 +13,7 @@ import { nextOwnedLoad } from './load-step.ts';
 import type { Estimate } from './low-load-estimate.ts';
 import type { LowLoadInput } from './low-load-input.ts';
 import { isInBand } from './percent-band.ts';
+import { type Target, typedTarget, type WithTypedLoad } from './typed-load.ts';
 
 export interface ChosenLoad {
   readonly loadKg: number;
@@ -25,13 +26,9 @@ export interface ChosenLoad {
   readonly working: readonly WorkingLine[];
 }
 
-interface Target {
-  readonly targetKg: number;
-  readonly line: WorkingLine;
-}
-
-/** Percent chosen, inside the clinic's bounds; the tested load where there is no maximum. */
-const targetOf = (input: LowLoadInput, estimate: Estimate, settings: SettingValues): Outcome<Target> => {
+/** Percent chosen, inside the clinic's bounds; the tested load where there is no maximum; or the load typed. */
+const targetOf = (input: WithTypedLoad, estimate: Estimate, settings: SettingValues): Outcome<Target> => {
+  if (input.typed) return typedTarget(input, input.typed, estimate, settings);
   if (estimate.oneRepMaxKg === null) {
     const targetKg = input.test?.loadKg ?? Number.NaN;
     const how = 'The tested load, since no maximum is known.';
@@ -102,13 +99,15 @@ const allTooHeavy = (
 export type Rounding = 'as-asked' | 'nearest-in-band';
 
 const rounded = (
-  input: LowLoadInput,
+  input: WithTypedLoad,
   { oneRepMaxKg }: Estimate,
   on: { readonly targetKg: number; readonly usableKg: readonly number[] },
   settings: SettingValues,
   rounding: Rounding,
 ) => {
   const { targetKg, usableKg } = on;
+  // A load typed is owned, or was refused.
+  if (input.typed) return roundLoad({ targetKg, availableKg: usableKg });
   const inBand =
     rounding === 'nearest-in-band' && input.neverAbove === undefined && oneRepMaxKg !== null
       ? usableKg.filter((kg) => isInBand((kg / oneRepMaxKg) * 100, settings))
@@ -119,7 +118,7 @@ const rounded = (
 };
 
 export const chooseLoad = (
-  input: LowLoadInput,
+  input: WithTypedLoad,
   estimate: Estimate,
   settings: SettingValues,
   rounding: Rounding = 'as-asked',

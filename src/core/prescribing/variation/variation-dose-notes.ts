@@ -46,7 +46,7 @@ const fitNotes = ({ fit, movedDown }: NoteContext): readonly Note[] => {
       return [
         {
           code: 'start-not-tested',
-          text: 'Nobody has tried this rung yet. Watch one set; start where it ends in the band with the reserve asked.',
+          text: 'No test of this level is on record. Watch one set; start where it ends in the band with the reserve asked.',
         },
       ];
     case 'too-hard':

@@ -82,7 +82,7 @@ const workLines = ({ input, dose }: WorkingContext): readonly VariationWorkingLi
 
 const startLine = ({ input, dose, fit }: WorkingContext): VariationWorkingLine => {
   const { tested } = input;
-  if (!tested) return { text: 'Start: not tried yet.', support: 'common-practice' };
+  if (!tested) return { text: 'Start: no test of this level is on record.', support: 'common-practice' };
   const { low, high } = dose.repetitions;
   return {
     text:

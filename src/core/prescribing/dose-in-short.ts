@@ -1,0 +1,31 @@
+/** A dose as a clinician jots it down: "3 × 12–15, 4.5 kg"; of a step only what is new where that is enough. */
+import { changesBetween, prescribedLoadKg } from '../decision/dose/volume.ts';
+import { exerciseTitle } from '../exercises/catalogue.ts';
+import type { Dose } from './dose.ts';
+
+const kilograms = (kg: number): string => `${Math.round(kg * 100) / 100} kg`;
+
+const repetitionsInShort = (dose: Dose): string => {
+  if (dose.method === 'occlusion') return dose.scheme.join(' / ');
+  const { low, high } = dose.repetitions;
+  return low === high ? `${low}` : `${low}–${high}`;
+};
+
+/** "3 × 23–25", or the scheme of work with a cuff. */
+export const setsInShort = (dose: Dose): string =>
+  dose.method === 'occlusion' ? repetitionsInShort(dose) : `${dose.sets} × ${repetitionsInShort(dose)}`;
+
+/** The load where there is one to pick up. */
+export const doseInShort = (dose: Dose): string =>
+  [setsInShort(dose), ...(prescribedLoadKg(dose) > 0 ? [kilograms(prescribedLoadKg(dose))] : [])].join(', ');
+
+/** Beside the dose before it: "× 13" where the repetitions alone are new. */
+export const stepInShort = (before: Dose | null, dose: Dose): string => {
+  if (before === null) return doseInShort(dose);
+  const changed = changesBetween(before, dose).map(({ variable }) => variable);
+  if (changed.includes('rung')) return `${exerciseTitle(dose.exerciseId)}, ${doseInShort(dose)}`;
+  const isRepetitionsAlone = changed.length === 1 && changed[0] === 'repetitions';
+  return isRepetitionsAlone && dose.method !== 'occlusion'
+    ? `× ${repetitionsInShort(dose)}`
+    : doseInShort(dose);
+};
