@@ -1,9 +1,9 @@
 /** What stands on one day of the picture, in words: everything its marks stand for, and by whose hand. */
 import type { Day } from '../time/day.ts';
 import { hasMissing, highestPain, type SessionPain } from './joint-answers.ts';
-import { measureTitles, type SessionLoad } from './load-of-session.ts';
-import { dayInWords, withUnit } from './plain-words.ts';
-import type { ReviewRow, ReviewSeries, ThresholdSpan } from './series.ts';
+import { measuredInWords, measureTitles, type SessionLoad } from './load-of-session.ts';
+import { dayInWords } from './plain-words.ts';
+import { type ReviewRow, type ReviewSeries, topOn } from './series.ts';
 import { swellingText } from './table.ts';
 
 /** Names the series does not hold. */
@@ -29,9 +29,9 @@ const corrected = (amended: boolean): string => (amended ? ', corrected later' :
 
 const kinds = { full: '', 'bad-day': ' (easier session)', test: ' (a test)' } as const;
 
-const loadText = (load: SessionLoad, { measure, unit }: ReviewSeries): string => {
+const loadText = (load: SessionLoad, { measure }: ReviewSeries): string => {
   const name = measureTitles[measure].title.toLowerCase();
-  const figure = load.value === null ? 'not known' : withUnit(load.value, unit);
+  const figure = load.value === null ? 'not known' : measuredInWords(load.value, measure);
   return `${name} ${figure}${kinds[load.kind]}${corrected(load.amended)}`;
 };
 
@@ -77,11 +77,11 @@ const morningLine = ({ morning }: ReviewRow): readonly string[] =>
       ]
     : [];
 
-const thresholdLine = (day: Day, spans: readonly ThresholdSpan[], today: Day): readonly string[] => {
-  const span = spans.findLast((one) => one.from <= day && day <= one.to);
+const thresholdLine = (day: Day, series: ReviewSeries): readonly string[] => {
+  const span = topOn(series, day);
   return span
     ? [
-        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not set'}, acceptable pain limit ${span.painCeiling}, set by ${span.setBy} on ${dayInWords(span.setOn, today)}.`,
+        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not set'}, acceptable pain limit ${span.painCeiling}, set by ${span.setBy} on ${dayInWords(span.setOn, series.today)}.`,
       ]
     : ['No baseline was set on that day.'];
 };
@@ -95,7 +95,7 @@ export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: ChartName
     ...painLine(row),
     ...morningLine(row),
     ...(names.corrections?.get(row.day) ?? []),
-    ...thresholdLine(row.day, series.thresholds, series.today),
+    ...thresholdLine(row.day, series),
     ...versionLine(row, names),
     ...(row.decision && names.answers?.has(row.decision.id) ? [names.answers.get(row.decision.id)!] : []),
   ].map(unasked),

@@ -3,41 +3,70 @@
  * given makes the figure unknown: a sum over what was given would read as less work done.
  */
 import { exertionFromReserve } from '../assessment/strength/reserve-scale.ts';
+import { wasEasier } from '../decision/facts/item-work.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import { restrictionSeconds } from '../prescribing/occlusion/restriction-time.ts';
 import type { PrescriptionVersion, SessionRecord, SetRecord } from '../record/record.ts';
 import type { Day } from '../time/day.ts';
+import { doseDone, firstDoseOf } from './dose/dose-done.ts';
+import { shareInWords, withUnit } from './plain-words.ts';
 
-const loadMeasures = ['load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'] as const;
+const loadMeasures = ['dose', 'load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'] as const;
 export type LoadMeasure = (typeof loadMeasures)[number];
 
-export const measureTitles: Readonly<Record<LoadMeasure, { readonly title: string; readonly unit: string }>> =
-  {
-    load: { title: 'Load', unit: 'kg' },
-    volume: { title: 'Load × repetitions', unit: 'kg' },
-    repetitions: { title: 'Repetitions', unit: '' },
-    sets: { title: 'Sets', unit: '' },
-    effort: { title: 'Effort of the hardest set, 0 to 10', unit: '' },
-    restriction: { title: 'Time under restriction', unit: 'min' },
-  };
+interface MeasureTitle {
+  readonly title: string;
+  readonly unit: string;
+  /** What the figure is measured against, where a title alone leaves it open. */
+  readonly against?: string;
+  /** Why a session may have no figure, where it is not for a count or a load left out alone. */
+  readonly unknown?: string;
+}
+
+export const measureTitles: Readonly<Record<LoadMeasure, MeasureTitle>> = {
+  dose: {
+    title: 'Dose',
+    unit: '',
+    against: 'first signed = 1.00',
+    unknown:
+      'a count or a load was not given, it was a test, or it cannot be compared with the first signed dose',
+  },
+  load: { title: 'Load', unit: 'kg' },
+  volume: { title: 'Load × repetitions', unit: 'kg' },
+  repetitions: { title: 'Repetitions', unit: '' },
+  sets: { title: 'Sets', unit: '' },
+  effort: { title: 'Effort of the hardest set, 0 to 10', unit: '' },
+  restriction: { title: 'Time under restriction', unit: 'min' },
+};
+
+/** A figure of a measure as it is said everywhere: "1.17", "4.5 kg". */
+export const measuredInWords = (value: number, measure: LoadMeasure): string =>
+  measure === 'dose' ? shareInWords(value) : withUnit(value, measureTitles[measure].unit);
+
+/** "Load, kg"; "Dose, first signed = 1.00". */
+export const measureInFull = (measure: LoadMeasure): string => {
+  const { title, unit, against } = measureTitles[measure];
+  return [title, against ?? unit].filter(Boolean).join(', ');
+};
 
 /** Measures that mean something for a method; the first is shown unless another is chosen. */
 export const measuresOf = (dose: Dose): readonly LoadMeasure[] => {
   switch (dose.method) {
     case 'low-load':
-      return ['load', 'volume', 'repetitions', 'sets', 'effort'];
+      return ['dose', 'load', 'volume', 'repetitions', 'sets', 'effort'];
     case 'variation':
       return dose.effectiveLoadKg === null
-        ? ['repetitions', 'sets', 'effort']
-        : ['load', 'repetitions', 'sets', 'effort'];
+        ? ['dose', 'repetitions', 'sets', 'effort']
+        : ['dose', 'load', 'repetitions', 'sets', 'effort'];
     case 'occlusion':
-      return ['load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'];
+      return ['dose', 'load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'];
   }
 };
 
 export interface SessionLoad {
   readonly day: Day;
   readonly sessionId: string;
+  /** Of this exercise: one alone may have been done as the easier session. */
   readonly kind: SessionRecord['kind'];
   /** null = the session was done and the figure cannot be told. */
   readonly value: number | null;
@@ -87,8 +116,19 @@ const effortOf = ({ reserve }: SetRecord): number | null => {
   return outcome?.ok ? outcome.result.exertionHigh : null;
 };
 
+/** Rounded, so that a hair of a quotient is no step. */
+const shareOfFirst = (
+  session: SessionRecord,
+  itemId: string,
+  versions: ReadonlyMap<string, PrescriptionVersion>,
+): number | null => {
+  const own = [...versions.values()].filter((version) => version.itemId === itemId);
+  const share = doseDone(session, itemId, versions, firstDoseOf(own))?.share ?? null;
+  return share === null ? null : Math.round(share * 1e4) / 1e4;
+};
+
 const figureOf = (
-  measure: LoadMeasure,
+  measure: Exclude<LoadMeasure, 'dose'>,
   sets: readonly SetRecord[],
   doses: readonly (Dose | null)[],
 ): number | null => {
@@ -114,6 +154,9 @@ const figureOf = (
   }
 };
 
+const kindOf = (session: SessionRecord, sets: readonly SetRecord[]): SessionRecord['kind'] =>
+  session.kind === 'test' ? 'test' : wasEasier(session, sets) ? 'bad-day' : 'full';
+
 /** The session's figure for one prescribed exercise; null when the session held none of it. */
 export const loadOfSession = (
   session: SessionRecord,
@@ -127,8 +170,8 @@ export const loadOfSession = (
   return {
     day: session.day,
     sessionId: session.id,
-    kind: session.kind,
-    value: figureOf(measure, sets, doses),
+    kind: kindOf(session, sets),
+    value: measure === 'dose' ? shareOfFirst(session, itemId, versions) : figureOf(measure, sets, doses),
     version: versions.get(sets[0]!.prescriptionId)?.version ?? null,
     amended: session.amended === true,
   };

@@ -21,6 +21,9 @@ export const figure = (value: number): string => String(Math.round(value * 10) /
 export const withUnit = (value: number, unit: string): string =>
   unit === '' ? figure(value) : `${figure(value)} ${unit}`;
 
+/** Of the first signed dose: "1.00", "1.17". */
+export const shareInWords = (share: number): string => share.toFixed(2);
+
 /** "1 session", "3 sessions". */
 export const counted = (count: number, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 ? one : many}`;

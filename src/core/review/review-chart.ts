@@ -5,27 +5,25 @@
 import type { DecisionWord } from '../decision/answers.ts';
 import { explainToClinician } from '../decision/explain.ts';
 import { addDays, type Day, daysBetween } from '../time/day.ts';
+import { type LoadMark, loadMark, type PainMark, painMarks } from './answer-marks.ts';
+import {
+  type LinePoint,
+  type LoadRange,
+  loadRange,
+  type StepMark,
+  staircase,
+  stepMarks,
+} from './chart-steps.ts';
 import { type ChartNames, type DayDetail, dayDetail } from './day-detail.ts';
-import { hasMissing, highestPain } from './joint-answers.ts';
-import { measureTitles, type SessionLoad } from './load-of-session.ts';
+import type { DoseCourse } from './dose/dose-course.ts';
+import type { LoadMeasure, SessionLoad } from './load-of-session.ts';
 import { dayInWords } from './plain-words.ts';
-import type { LoadGap, ReviewRow, ReviewSeries, ThresholdSpan } from './series.ts';
+import type { LoadGap, ReviewSeries, ThresholdSpan } from './series.ts';
 
-export interface LoadMark {
-  readonly day: Day;
-  readonly value: number | null;
-  readonly kind: SessionLoad['kind'];
-  /** The entry was corrected after it was sent. */
-  readonly amended: boolean;
-}
-
-export interface PainMark {
-  readonly day: Day;
-  readonly of: 'morning' | 'session';
-  /** null = due and not given. */
-  readonly value: number | null;
-  readonly flare: boolean;
-  readonly amended: boolean;
+interface FlareSpan {
+  readonly from: Day;
+  readonly to: Day;
+  readonly mornings: number;
 }
 
 export interface DecisionMarker {
@@ -40,19 +38,27 @@ export interface DecisionMarker {
   readonly answered: string | null;
 }
 
-export interface ReviewChart {
+/** The answers of one joint over some days. */
+export interface JointMarks {
   readonly since: Day;
   readonly today: Day;
-  readonly title: string;
-  readonly unit: string;
-  /** Height of the load panel: the first round figure that holds every load. */
-  readonly loadTop: number;
-  readonly loadLine: readonly (readonly LoadMark[])[];
-  readonly loads: readonly LoadMark[];
   readonly pains: readonly PainMark[];
-  readonly markers: readonly DecisionMarker[];
-  readonly gaps: readonly LoadGap[];
+  /** Where the pain ends: the worst that was given, or the limit where it lies deeper. */
+  readonly painFoot: number;
   readonly thresholds: readonly ThresholdSpan[];
+}
+
+export interface ReviewChart extends JointMarks {
+  readonly measure: LoadMeasure;
+  /** Lowest and highest figure there is: no part of the axis stands empty. */
+  readonly loadRange: LoadRange;
+  readonly loadLine: readonly (readonly LinePoint[])[];
+  /** Doses that were in force; empty where another measure is shown. */
+  readonly steps: readonly StepMark[];
+  readonly loads: readonly LoadMark[];
+  readonly markers: readonly DecisionMarker[];
+  readonly flares: readonly FlareSpan[];
+  readonly gaps: readonly LoadGap[];
   readonly ticks: readonly { readonly day: Day; readonly label: string }[];
   /** What stands on each day with something on it, in words. */
   readonly days: readonly DayDetail[];
@@ -78,47 +84,52 @@ export const ticksOf = (since: Day, today: Day): ReviewChart['ticks'] => {
   }));
 };
 
-/** 1, 2 or 5 times a power of ten, so that the axis ends on a figure one can read. */
-export const roundTop = (highest: number): number => {
-  if (!(highest > 0)) return 1;
-  const power = 10 ** Math.floor(Math.log10(highest));
-  const tops = [1, 1.5, 2, 3, 4, 5, 6, 8, 10];
-  return (tops.find((top) => top * power >= highest - 1e-9) ?? 10) * power;
+const pointsOf = (segment: readonly SessionLoad[]): readonly LinePoint[] =>
+  segment.flatMap(({ day, value }) => (value === null ? [] : [{ day, value }]));
+
+/** Mornings of a flare that follow each other day by day. */
+const flareSpans = (pains: readonly PainMark[]): readonly FlareSpan[] => {
+  const spans: FlareSpan[] = [];
+  for (const { day, flare } of pains) {
+    if (!flare) continue;
+    const open = spans.at(-1);
+    if (open && daysBetween(open.to, day) <= 1)
+      spans[spans.length - 1] = { ...open, to: day, mornings: open.mornings + 1 };
+    else spans.push({ from: day, to: day, mornings: 1 });
+  }
+  return spans;
 };
 
-const loadMark = ({ day, value, kind, amended }: SessionLoad): LoadMark => ({ day, value, kind, amended });
+const leastFoot = 2;
 
-const painMarks = ({ day, pains, morning }: ReviewRow): readonly PainMark[] => [
-  ...pains.flatMap((pain): readonly PainMark[] => {
-    const value = highestPain(pain);
-    const mark = { day, of: 'session', flare: false, amended: pain.amended } as const;
-    const given: readonly PainMark[] = value === null ? [] : [{ ...mark, value }];
-    return hasMissing(pain) ? [...given, { ...mark, value: null }] : given;
-  }),
-  ...(morning && morning.pain !== 'not-asked'
-    ? [
-        {
-          day,
-          of: 'morning' as const,
-          value: morning.pain === 'missing' ? null : morning.pain,
-          flare: morning.flare === true,
-          amended: morning.amended,
-        },
-      ]
-    : []),
-];
+export const jointMarksOf = (series: ReviewSeries): JointMarks => {
+  const { since, today, thresholds } = series;
+  const pains = series.rows.flatMap((row) => painMarks(series, row));
+  const deepest = [...pains.map(({ value }) => value ?? 0), ...thresholds.map((span) => span.painCeiling)];
+  return { since, today, pains, painFoot: Math.max(leastFoot, ...deepest), thresholds };
+};
 
-export const reviewChartOf = (series: ReviewSeries, names: ChartNames = {}): ReviewChart => {
-  const known = series.loads.flatMap((load) => (load.value === null ? [] : [load.value]));
+/** `course` of the exercise shown; it is drawn where the dose is the measure. */
+export const reviewChartOf = (
+  series: ReviewSeries,
+  names: ChartNames = {},
+  course: Pick<DoseCourse, 'steps'> | null | undefined = null,
+): ReviewChart => {
+  const { measure } = series;
+  const answers = jointMarksOf(series);
+  const { since, today } = answers;
+  const steps = measure === 'dose' && course ? stepMarks(course.steps, series) : [];
+  const shares = steps.flatMap(({ share }) => share ?? []);
   return {
-    since: series.since,
-    today: series.today,
-    title: measureTitles[series.measure].title,
-    unit: series.unit,
-    loadTop: roundTop(Math.max(0, ...known)),
-    loadLine: series.loadLine.map((segment) => segment.map(loadMark)),
+    ...answers,
+    measure,
+    loadRange: loadRange(
+      [...series.loads.map(({ value }) => value), ...shares],
+      shares.length > 0 ? Math.min(...shares) : null,
+    ),
+    loadLine: steps.length > 0 ? staircase(steps, today) : series.loadLine.map(pointsOf),
+    steps,
     loads: series.loads.map(loadMark),
-    pains: series.rows.flatMap(painMarks),
     markers: series.markers.map(({ first, last, count }) => ({
       id: first.id,
       day: first.day,
@@ -128,9 +139,9 @@ export const reviewChartOf = (series: ReviewSeries, names: ChartNames = {}): Rev
       reasons: first.reasons.map(explainToClinician),
       answered: names.answers?.get(first.id) ?? null,
     })),
+    flares: flareSpans(answers.pains),
     gaps: series.gaps,
-    thresholds: series.thresholds,
-    ticks: ticksOf(series.since, series.today),
+    ticks: ticksOf(since, today),
     days: series.rows.map((row) => dayDetail(row, series, names)),
   };
 };

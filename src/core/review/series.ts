@@ -7,8 +7,14 @@ import type { Baseline, PatientRecord } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import { addDays, type Day, daysBetween } from '../time/day.ts';
 import { type DecisionRun, decisionRuns, type ReviewDecision, settledDecisions } from './decision-markers.ts';
-import { type MorningAnswers, morningsByDay, type SessionPain, sessionPain } from './joint-answers.ts';
-import { type LoadMeasure, loadOfSession, measureTitles, type SessionLoad } from './load-of-session.ts';
+import {
+  type Answered,
+  type MorningAnswers,
+  morningsByDay,
+  type SessionPain,
+  sessionPain,
+} from './joint-answers.ts';
+import { type LoadMeasure, loadOfSession, type SessionLoad } from './load-of-session.ts';
 import { reviewSettingOf } from './settings.ts';
 
 export interface ReviewRow<D extends ReviewDecision = ReviewDecision> {
@@ -43,7 +49,6 @@ export interface ReviewSeries<D extends ReviewDecision = ReviewDecision> {
   readonly today: Day;
   readonly joint: Joint;
   readonly measure: LoadMeasure;
-  readonly unit: string;
   /** Days on which something was done, answered, due or decided; oldest first. */
   readonly rows: readonly ReviewRow<D>[];
   readonly loads: readonly SessionLoad[];
@@ -111,6 +116,20 @@ const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today:
   });
 };
 
+/** The thresholds in force on a day; null = none were set by then. */
+export const topOn = ({ thresholds }: Pick<ReviewSeries, 'thresholds'>, day: Day): ThresholdSpan | null =>
+  thresholds.findLast((span) => span.from <= day && day <= span.to) ?? null;
+
+/** Points of pain over the top of usual of that day; null = not over it, not given, or usual pain was not set. */
+export const overUsualOn = (
+  series: Pick<ReviewSeries, 'thresholds'>,
+  day: Day,
+  pain: Answered,
+): number | null => {
+  const top = topOn(series, day)?.usualPainTop ?? null;
+  return typeof pain === 'number' && top !== null && pain > top ? pain - top : null;
+};
+
 export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>): ReviewSeries<D> => {
   const { record, joint, itemId, measure, since, today } = wanted;
   const gapDays = wanted.gapDays ?? reviewSettingOf(wanted.settings, 'review-gap-days');
@@ -141,7 +160,6 @@ export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>):
     today,
     joint,
     measure,
-    unit: measureTitles[measure].unit,
     rows,
     loads,
     loadLine: loadLineOf(loads, gaps),

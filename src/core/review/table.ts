@@ -1,8 +1,8 @@
 /** The rows of the series as text, for the table that can be read, copied and printed. */
 import { type JointQuestion, morningQuestions, type QuestionId } from '../record/morning-questions.ts';
 import type { Answered, MorningAnswers, SessionPain } from './joint-answers.ts';
-import { measureTitles, type SessionLoad } from './load-of-session.ts';
-import { figure, swellingInWords } from './plain-words.ts';
+import { type LoadMeasure, measureInFull, type SessionLoad } from './load-of-session.ts';
+import { figure, shareInWords, swellingInWords } from './plain-words.ts';
 import type { ReviewRow, ReviewSeries } from './series.ts';
 
 export interface ReviewTableRow extends Readonly<Record<QuestionId, string>> {
@@ -22,7 +22,9 @@ const kindWords = { full: 'full', 'bad-day': 'easier', test: 'test' } as const;
 const answerText = (value: Answered | boolean | string): string =>
   value === 'not-asked' ? 'not asked' : typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
 
-const loadText = ({ value }: SessionLoad): string => (value === null ? 'not known' : figure(value));
+/** Without its unit, which stands at the head of the column. */
+const loadText = ({ value }: SessionLoad, measure: LoadMeasure): string =>
+  value === null ? 'not known' : measure === 'dose' ? shareInWords(value) : figure(value);
 
 const several = <T>(values: readonly T[], text: (value: T) => string): string => values.map(text).join('; ');
 
@@ -51,10 +53,13 @@ const morningTexts = (morning: MorningAnswers | null) =>
     morningQuestions.map((question) => [question.id, morning ? morningText(question, morning) : '']),
   ) as Readonly<Record<QuestionId, string>>;
 
-const rowText = ({ day, loads, pains, morning, decision }: ReviewRow): ReviewTableRow => ({
+const rowText = (
+  { day, loads, pains, morning, decision }: ReviewRow,
+  { measure }: ReviewSeries,
+): ReviewTableRow => ({
   day,
   session: several(loads, (load) => kindWords[load.kind]) || (pains.length > 0 ? 'other exercises' : ''),
-  load: several(loads, loadText),
+  load: several(loads, (load) => loadText(load, measure)),
   version: several(loads, (load) => (load.version === null ? 'not known' : String(load.version))),
   ...painTexts(pains),
   ...morningTexts(morning),
@@ -63,16 +68,16 @@ const rowText = ({ day, loads, pains, morning, decision }: ReviewRow): ReviewTab
 
 /** One line for each day on which something was done, answered, due or decided; newest first. */
 export const reviewTable = (series: ReviewSeries): readonly ReviewTableRow[] =>
-  [...series.rows].reverse().map(rowText);
+  [...series.rows].reverse().map((row) => rowText(row, series));
 
 export const reviewColumns = (
-  series: Pick<ReviewSeries, 'measure' | 'unit'>,
+  series: Pick<ReviewSeries, 'measure'>,
 ): readonly { readonly key: keyof ReviewTableRow; readonly title: string; readonly isNumber?: boolean }[] => [
   { key: 'day', title: 'Day' },
   { key: 'session', title: 'Session' },
   {
     key: 'load',
-    title: `${measureTitles[series.measure].title}${series.unit ? `, ${series.unit}` : ''}`,
+    title: measureInFull(series.measure),
     isNumber: true,
   },
   { key: 'version', title: 'Version', isNumber: true },

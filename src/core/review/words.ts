@@ -5,9 +5,9 @@
 import { decisions } from '../decision/answers.ts';
 import { type Day, daysBetween } from '../time/day.ts';
 import { type Answered, hasMissing, highestPain } from './joint-answers.ts';
-import { measureTitles } from './load-of-session.ts';
-import { counted, dayInWords, figure, jointInWords, listed, withUnit } from './plain-words.ts';
-import type { ReviewSeries } from './series.ts';
+import { measuredInWords, measureTitles } from './load-of-session.ts';
+import { counted, dayInWords, figure, jointInWords, listed } from './plain-words.ts';
+import { overUsualOn, type ReviewSeries, topOn } from './series.ts';
 
 const range = (values: readonly number[]): string => {
   const [low, high] = [Math.min(...values), Math.max(...values)];
@@ -39,9 +39,11 @@ const stepsOf = (values: readonly number[]) => ({
   down: values.filter((value, place) => place > 0 && value < values[place - 1]!).length,
 });
 
-const loadSentences = ({ loads, measure, unit, today }: ReviewSeries): readonly string[] => {
+const loadSentences = ({ loads, measure, today }: ReviewSeries): readonly string[] => {
   if (loads.length === 0) return [];
-  const name = measureTitles[measure].title;
+  const { title, against } = measureTitles[measure];
+  const name = against ? `${title} (${against})` : title;
+  const said = (value: number) => measuredInWords(value, measure);
   const known = loads.flatMap((load) =>
     load.value === null || load.kind !== 'full' ? [] : [{ day: load.day, value: load.value }],
   );
@@ -51,15 +53,15 @@ const loadSentences = ({ loads, measure, unit, today }: ReviewSeries): readonly 
   if (!first || !last) sentences.push(`${name} is not known for any full session.`);
   else if (known.length === 1) {
     sentences.push(
-      `${name} is known for one full session: ${withUnit(first.value, unit)} on ${dayInWords(first.day, today)}.`,
+      `${name} is known for one full session: ${said(first.value)} on ${dayInWords(first.day, today)}.`,
     );
   } else {
     const steps = stepsOf(known.map((load) => load.value));
-    const where = `${withUnit(first.value, unit)} on ${dayInWords(first.day, today)}`;
-    const end = `${withUnit(last.value, unit)} on ${dayInWords(last.day, today)}`;
+    const where = `${said(first.value)} on ${dayInWords(first.day, today)}`;
+    const end = `${said(last.value)} on ${dayInWords(last.day, today)}`;
     sentences.push(
       steps.up + steps.down === 0
-        ? `${name} stayed at ${withUnit(first.value, unit)} in full sessions.`
+        ? `${name} stayed at ${said(first.value)} in full sessions.`
         : `${name} in full sessions went from ${where} to ${end}: ${counted(steps.up, 'step')} up, ${steps.down} down.`,
     );
   }
@@ -68,7 +70,7 @@ const loadSentences = ({ loads, measure, unit, today }: ReviewSeries): readonly 
       `${name} cannot be told for ${counted(unknown.length, 'session')} (${daysOf(
         unknown.map((load) => load.day),
         today,
-      )}): a count or a load was not given.`,
+      )}): ${measureTitles[measure].unknown ?? 'a count or a load was not given'}.`,
     );
   }
   return sentences;
@@ -87,9 +89,6 @@ const gapSentence = ({ gaps, today }: ReviewSeries): readonly string[] => {
 const given = (values: readonly Answered[]): readonly number[] =>
   values.filter((value): value is number => typeof value === 'number');
 
-const topOn = (series: ReviewSeries, day: Day) =>
-  series.thresholds.findLast((span) => span.from <= day && day <= span.to) ?? null;
-
 const morningSentences = (series: ReviewSeries): readonly string[] => {
   const joint = jointInWords(series.joint);
   const rows = series.rows.flatMap(({ day, morning }) => (morning ? [{ day, morning }] : []));
@@ -101,10 +100,7 @@ const morningSentences = (series: ReviewSeries): readonly string[] => {
       series.today,
     )})`;
   const missing = rows.filter((row) => row.morning.pain === 'missing');
-  const over = rows.filter(({ day, morning }) => {
-    const top = topOn(series, day)?.usualPainTop;
-    return typeof morning.pain === 'number' && typeof top === 'number' && morning.pain > top;
-  });
+  const over = rows.filter(({ day, morning }) => overUsualOn(series, day, morning.pain) !== null);
   const flares = rows.filter((row) => row.morning.flare === true);
   const sentences = [
     pains.length === 0

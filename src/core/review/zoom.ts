@@ -1,6 +1,7 @@
 /** A range of the picture, from two weeks on; what lies outside is left out and nothing is drawn anew. */
-import { addDays, type Day, daysBetween } from '../time/day.ts';
-import { type ReviewChart, roundTop, ticksOf } from './review-chart.ts';
+import { addDays, type Day, daysBetween, earlierDay } from '../time/day.ts';
+import { type LinePoint, stepsWithin } from './chart-steps.ts';
+import { type ReviewChart, ticksOf } from './review-chart.ts';
 
 export const shortestRange = 14;
 
@@ -34,36 +35,51 @@ const within =
 export const daysWithin = ({ days }: Pick<ReviewChart, 'days'>, range: DateRange): ReviewChart['days'] =>
   days.filter(within(range));
 
+const spansWithin = <S extends DateRange>(spans: readonly S[], { from, to }: DateRange): readonly S[] =>
+  spans.flatMap((span) =>
+    span.to < from || span.from > to
+      ? []
+      : [{ ...span, from: span.from < from ? from : span.from, to: span.to > to ? to : span.to }],
+  );
+
+/** First day on which there is anything to draw; null = none. */
+export const firstDrawn = ({ days, steps }: Pick<ReviewChart, 'days' | 'steps'>): Day | null => {
+  const [day, step] = [days[0]?.day ?? null, steps[0]?.from ?? null];
+  return day === null || step === null ? (day ?? step) : earlierDay(day, step);
+};
+
+/** What held when the range began and when it ends is carried to its edges. */
+const lineWithin = (segment: readonly LinePoint[], range: DateRange): readonly LinePoint[] => {
+  const before = segment.findLast(({ day }) => day < range.from);
+  const inside = segment.filter(within(range));
+  const goesOn = segment.some(({ day }) => day > range.to);
+  const begun =
+    before && (inside.length > 0 || goesOn) ? [{ ...before, day: range.from }, ...inside] : inside;
+  const last = begun.at(-1);
+  return goesOn && last ? [...begun, { ...last, day: range.to }] : begun;
+};
+
+/** The heights stay those of the whole, so that a step keeps its height while a range is looked at. */
 export const zoomed = (chart: ReviewChart, { from, to }: DateRange): ReviewChart => {
   if (from <= chart.since && to >= chart.today) return chart;
   const isWithin = within({ from, to });
-  const loads = chart.loads.filter(isWithin);
-  const known = loads.flatMap((load) => (load.value === null ? [] : [load.value]));
   return {
     ...chart,
     since: from,
     today: to,
-    loadTop: roundTop(Math.max(0, ...known)),
-    loads,
-    // The step that began before the range still holds in it, so one mark before is kept.
+    loads: chart.loads.filter(isWithin),
     loadLine: chart.loadLine.flatMap((segment) => {
-      const first = segment.findIndex(isWithin);
-      const inside = segment.filter(isWithin);
-      if (inside.length === 0) return [];
-      return [first > 0 ? [{ ...segment[first - 1]!, day: from }, ...inside] : inside];
+      const inside = lineWithin(segment, { from, to });
+      return inside.length > 0 ? [inside] : [];
     }),
+    steps: stepsWithin(chart.steps, { since: from, today: to }).map((step) =>
+      step.from < from ? { ...step, from, isEarlier: true } : step,
+    ),
     pains: chart.pains.filter(isWithin),
     markers: chart.markers.filter(isWithin),
-    gaps: chart.gaps.flatMap((gap) =>
-      gap.to < from || gap.from > to
-        ? []
-        : [{ ...gap, from: gap.from < from ? from : gap.from, to: gap.to > to ? to : gap.to }],
-    ),
-    thresholds: chart.thresholds.flatMap((span) =>
-      span.to < from || span.from > to
-        ? []
-        : [{ ...span, from: span.from < from ? from : span.from, to: span.to > to ? to : span.to }],
-    ),
+    gaps: spansWithin(chart.gaps, { from, to }),
+    flares: spansWithin(chart.flares, { from, to }),
+    thresholds: spansWithin(chart.thresholds, { from, to }),
     ticks: ticksOf(from, to),
     days: daysWithin(chart, { from, to }),
   };

@@ -1,6 +1,6 @@
 /** The marks of the picture: every logged figure once, missing ones as marks without height, labels that fit. */
 import { describe, expect, it } from 'vitest';
-import { axisDays, reviewChartOf, roundTop } from '#core/review/review-chart.ts';
+import { axisDays, reviewChartOf } from '#core/review/review-chart.ts';
 import { addDays } from '#core/time/day.ts';
 import { decision, morning, series, session } from './builders.ts';
 
@@ -11,28 +11,15 @@ describe('the axis', () => {
     expect(labels.length).toBeLessThanOrEqual(6);
     expect(labels.at(-1)).toBe('2026-03-31');
   });
-
-  it.each([
-    [0, 1],
-    [0.9, 1],
-    [1, 1],
-    [4, 4],
-    [4.5, 5],
-    [160, 200],
-    [1000, 1000],
-    [1001, 1500],
-  ])('a highest load of %d ends the load panel at %d', (highest, top) => {
-    expect(roundTop(highest)).toBeCloseTo(top, 9);
-  });
 });
 
 describe('the marks', () => {
   it('an answer that was due and not given is a mark without height', () => {
     const seen = series({ sessions: [session('2026-03-10', { during: null })] });
     expect(reviewChartOf(seen).pains).toEqual([
-      { day: '2026-03-10', of: 'session', value: 2, flare: false, amended: false },
-      { day: '2026-03-10', of: 'session', value: null, flare: false, amended: false },
-      { day: '2026-03-11', of: 'morning', value: null, flare: false, amended: false },
+      { day: '2026-03-10', of: 'session', value: 2 },
+      { day: '2026-03-10', of: 'session', value: null },
+      { day: '2026-03-11', of: 'morning', value: null },
     ]);
   });
 
@@ -41,8 +28,8 @@ describe('the marks', () => {
       sessions: [session('2026-03-10'), session('2026-03-12', { kg: null, kind: 'bad-day' })],
     });
     expect(reviewChartOf(seen).loads).toEqual([
-      { day: '2026-03-10', value: 4, kind: 'full', amended: false },
-      { day: '2026-03-12', value: null, kind: 'bad-day', amended: false },
+      { day: '2026-03-10', value: 4, kind: 'full' },
+      { day: '2026-03-12', value: null, kind: 'bad-day' },
     ]);
   });
 

@@ -47,8 +47,13 @@ describe('load', () => {
       session('2026-03-12', { kg: null, kind: 'bad-day' }),
     ];
     expect(series({ prescriptions, sessions }).loads.map((load) => load.value)).toEqual([21, 12]);
-    expect(measuresOf(variation)).toEqual(['load', 'repetitions', 'sets', 'effort']);
-    expect(measuresOf({ ...variation, effectiveLoadKg: null })).toEqual(['repetitions', 'sets', 'effort']);
+    expect(measuresOf(variation)).toEqual(['dose', 'load', 'repetitions', 'sets', 'effort']);
+    expect(measuresOf({ ...variation, effectiveLoadKg: null })).toEqual([
+      'dose',
+      'repetitions',
+      'sets',
+      'effort',
+    ]);
   });
 
   it('time under restriction counts the rests of a cuff that stays up: 60 × 3 s and one rest of 30 s', () => {
