@@ -16,8 +16,15 @@ export const correctionSubjects = [
   'effusion-test',
   'clearance',
   'supervised-session',
+  'home-answers',
+  'contact',
 ] as const;
 export type CorrectionSubject = (typeof correctionSubjects)[number];
+
+/** What the patient said: it is struck out, and only the patient says it anew. */
+export type StruckOutOnly = Extract<CorrectionSubject, 'home-answers'>;
+export const isStruckOutOnly = (subject: CorrectionSubject): subject is StruckOutOnly =>
+  subject === 'home-answers';
 
 /** Measurements by which screening closes a method, or by which a cuff is filled. */
 const boundingKinds: readonly Measurement['kind'][] = [
@@ -26,8 +33,17 @@ const boundingKinds: readonly Measurement['kind'][] = [
   'limb-occlusion-pressure',
 ];
 
-/** What bounds nothing, or only opens: left out it is stricter at once, and a new one opens as any first entry. */
-const neverBounding: readonly CorrectionSubject[] = ['goal', 'clearance', 'supervised-session'];
+/**
+ * What bounds nothing, or only opens: left out it is stricter at once, and a new one opens as any first entry.
+ * Without the contact that ended it a warning sign is open again.
+ */
+const neverBounding: readonly CorrectionSubject[] = [
+  'goal',
+  'clearance',
+  'supervised-session',
+  'home-answers',
+  'contact',
+];
 
 /** Whether a correction waits until a clinician has seen the plan it leads to; `kind` is that of a measurement. */
 export const waitsToBeSeen = (subject: CorrectionSubject, kind: string | null): boolean => {

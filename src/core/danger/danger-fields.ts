@@ -11,6 +11,9 @@ const text = <const N extends string>(name: N, maxLength: number, about: string)
 const textOrNull = <const N extends string>(name: N, maxLength: number, about: string) =>
   ({ name, kind: 'text', minLength: 1, maxLength, nullable: true, about }) as const;
 
+/** Most characters of what was found, and of what was advised. */
+export const longestFinding = 500;
+
 /** A sign told by telephone, from the same list as on the phone. */
 export const signFields = [
   {
@@ -41,8 +44,8 @@ export const contactFields = [
     of: { name: 'decision', kind: 'text', maxLength: 64 },
   },
   { name: 'reached', kind: 'enum', values: reached, about: 'Reached' },
-  textOrNull('found', 500, 'Found'),
-  textOrNull('advised', 500, 'Advised'),
+  textOrNull('found', longestFinding, 'Found'),
+  textOrNull('advised', longestFinding, 'Advised'),
   textOrNull('referredTo', 200, 'Referred to'),
   {
     name: 'againInHours',

@@ -9,7 +9,7 @@
 
 import { isOverCeiling, type LimitInForce, limitsInForce, loadCeilingKg } from '../decision/dose/limits.ts';
 import { prescribedLoadKg } from '../decision/dose/volume.ts';
-import { exerciseById, exercises, jointsLoaded } from '../exercises/catalogue.ts';
+import { exerciseById, exercises, jointsLoaded, workedSides } from '../exercises/catalogue.ts';
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
 import { type Joint, type JointName, jointNameOf, joints } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
@@ -148,9 +148,9 @@ export interface LimitedExercise {
 
 /** Exercises and sides of the catalogue that a limit touches; all others are as they were. */
 export const limitedExercises = (all: readonly Limit[], today: Day): readonly LimitedExercise[] =>
-  exercises.flatMap(({ id, limbsAtOnce }) => {
-    const worked: readonly WorkedSide[] = limbsAtOnce === 'both' ? ['both'] : ['left', 'right'];
-    return worked.flatMap((side) => {
+  exercises.flatMap((exercise) => {
+    const { id } = exercise;
+    return workedSides(exercise).flatMap((side) => {
       const { limits, limitKg, contraindications } = limitsFor(all, id, side, today);
       const isBounded = contraindications.length > 0 || Number.isFinite(limitKg);
       return limits.length > 0 && isBounded

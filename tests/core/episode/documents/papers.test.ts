@@ -183,7 +183,7 @@ describe('the letter', () => {
 describe('the sheet for the patient', () => {
   it('shows what was in force with its easier session, and nothing that had ended before', () => {
     expect(sheet()).toContain(
-      '\n3 sets of 15 to 25; with 4 kg; right side; 90 seconds rest between sets.\n3 times a week.\nThe easier session, for a bad day: 2 sets of 15 to 25; with 4 kg;',
+      '\n3 sets of 15 to 25 repetitions; with 4 kg; right side; 90 seconds rest between sets.\n3 times a week.\nThe easier session, for a bad day: 2 sets of 15 to 25 repetitions; with 4 kg;',
     );
     expect(sheet()).toContain('Straighten the knee, sitting');
     expect(sheet({ lines: [{ ...item, atEnd: false }] })).not.toContain('Straighten the knee');
