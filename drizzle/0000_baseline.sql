@@ -35,10 +35,12 @@ CREATE TABLE `device` (
 	`enrolled_at` integer NOT NULL,
 	`last_used_at` integer,
 	`ended_at` integer,
+	`ended_by` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`user_id`) REFERENCES `auth_user`(`id`) ON UPDATE no action ON DELETE cascade,
-	CONSTRAINT "device_attempts" CHECK("device"."wrong_attempts" BETWEEN 0 AND 5)
+	CONSTRAINT "device_attempts" CHECK("device"."wrong_attempts" BETWEEN 0 AND 5),
+	CONSTRAINT "device_ended" CHECK(("device"."ended_at" IS NULL) = ("device"."ended_by" IS NULL))
 );
 --> statement-breakpoint
 CREATE INDEX `device_by_patient` ON `device` (`patient_id`,`enrolled_at`);--> statement-breakpoint
@@ -525,8 +527,10 @@ CREATE TABLE `measurement` (
 	`value` text NOT NULL,
 	`figure` real NOT NULL,
 	`confirmed` integer NOT NULL,
+	`home_answers_id` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`home_answers_id`) REFERENCES `home_answers`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "measurement_figure" CHECK("measurement"."figure" >= 0),
 	CONSTRAINT "measurement_day" CHECK("measurement"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
 	CONSTRAINT "measurement_limb" CHECK(json_extract("measurement"."value", '$.limb') IS NULL OR json_extract("measurement"."value", '$.limb') IN ('arm', 'leg')),
@@ -634,7 +638,7 @@ CREATE TABLE `correction` (
 	`corrected_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test', 'clearance', 'supervised-session')),
+	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test', 'clearance', 'supervised-session', 'home-answers', 'contact')),
 	CONSTRAINT "correction_reason" CHECK(length(trim("correction"."reason")) BETWEEN 1 AND 300),
 	CONSTRAINT "correction_other" CHECK("correction"."replaced_by_id" IS NULL OR "correction"."replaced_by_id" <> "correction"."subject_id")
 );
@@ -820,6 +824,7 @@ CREATE TABLE `pre_approval` (
 	`steps` integer NOT NULL,
 	`days` integer NOT NULL,
 	`signed_at` integer NOT NULL,
+	`signed_day` text NOT NULL,
 	`signed_by` text NOT NULL,
 	`signed_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
@@ -1227,6 +1232,83 @@ CREATE TABLE `patient_merge` (
 CREATE UNIQUE INDEX `patient_merge_version` ON `patient_merge` (`patient_id`,`version`);--> statement-breakpoint
 CREATE INDEX `patient_merge_by_clinic` ON `patient_merge` (`clinic_id`,`patient_id`);--> statement-breakpoint
 CREATE INDEX `patient_merge_by_shown` ON `patient_merge` (`clinic_id`,`into_id`,`patient_id`,`version`);--> statement-breakpoint
+CREATE TABLE `home_answers` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`home_questions_id` text NOT NULL,
+	`entry_id` text NOT NULL,
+	`digest` text NOT NULL,
+	`version` integer,
+	`day` text NOT NULL,
+	`answers` text NOT NULL,
+	`entered_as` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`home_questions_id`) REFERENCES `home_questions`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "home_answers_day" CHECK("home_answers"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "home_answers_entered_as" CHECK("home_answers"."entered_as" IS NULL OR "home_answers"."entered_as" IN ('relative', 'friend', 'paid-carer', 'clinic-from-paper', 'clinic-by-phone'))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `home_answers_entry` ON `home_answers` (`clinic_id`,`patient_id`,`entry_id`);--> statement-breakpoint
+CREATE INDEX `home_answers_by_patient` ON `home_answers` (`clinic_id`,`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `home_questions` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`questionnaire_id` text,
+	`from_day` text NOT NULL,
+	`every_days` integer NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "home_questions_day" CHECK("home_questions"."from_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "home_questions_every" CHECK("home_questions"."every_days" BETWEEN 7 AND 84)
+);
+--> statement-breakpoint
+CREATE INDEX `home_questions_by_patient` ON `home_questions` (`clinic_id`,`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `home_questions_end` (
+	`home_questions_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`patient_id` text NOT NULL,
+	FOREIGN KEY (`home_questions_id`) REFERENCES `home_questions`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `questionnaire_retirement` (
+	`questionnaire_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `questionnaire_version` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`questionnaire_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`title` text NOT NULL,
+	`questions` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "questionnaire_version_title" CHECK(length(trim("questionnaire_version"."title")) BETWEEN 1 AND 80),
+	CONSTRAINT "questionnaire_version_questions" CHECK(json_array_length("questionnaire_version"."questions") BETWEEN 1 AND 12)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `questionnaire_version_number` ON `questionnaire_version` (`clinic_id`,`questionnaire_id`,`version`);--> statement-breakpoint
 CREATE TABLE `goal_step` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1291,6 +1373,28 @@ CREATE TABLE `review_booking` (
 );
 --> statement-breakpoint
 CREATE INDEX `review_booking_by_patient` ON `review_booking` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `dose_handed_over` (
+	`prescription_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`handed_at` integer NOT NULL,
+	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `signature_withdrawal` (
+	`prescription_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`withdrawn_at` integer NOT NULL,
+	`withdrawn_by` text NOT NULL,
+	`withdrawn_name` text NOT NULL,
+	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
 CREATE TABLE `worklist_item` (
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
@@ -1332,11 +1436,19 @@ CREATE TABLE `worklist_item_action` (
 	`done_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "worklist_item_action_act" CHECK("worklist_item_action"."act" IN ('acknowledge', 'assign', 'snooze', 'unsnooze')),
+	CONSTRAINT "worklist_item_action_act" CHECK("worklist_item_action"."act" IN ('acknowledge', 'unacknowledge', 'assign', 'unassign', 'snooze', 'unsnooze')),
 	CONSTRAINT "worklist_item_action_snooze" CHECK(("worklist_item_action"."act" = 'snooze') = ("worklist_item_action"."until" IS NOT NULL))
 );
 --> statement-breakpoint
-CREATE INDEX `worklist_item_action_by_patient` ON `worklist_item_action` (`patient_id`,`done_at`);
+CREATE INDEX `worklist_item_action_by_patient` ON `worklist_item_action` (`patient_id`,`done_at`);--> statement-breakpoint
+CREATE TABLE `worklist_strip` (
+	`patient_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`facts` text NOT NULL,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+
 --> statement-breakpoint
 CREATE TRIGGER audit_no_delete BEFORE DELETE ON audit WHEN OLD.sequence > coalesce((SELECT max(last_sequence) FROM audit_segment WHERE clinic_id = OLD.clinic_id), 0) BEGIN SELECT RAISE(ABORT, 'audit is append-only'); END;
 --> statement-breakpoint
@@ -1406,6 +1518,10 @@ CREATE TRIGGER decision_response_no_delete BEFORE DELETE ON decision_response BE
 --> statement-breakpoint
 CREATE TRIGGER decision_response_no_update BEFORE UPDATE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER dose_handed_over_no_delete BEFORE DELETE ON dose_handed_over BEGIN SELECT RAISE(ABORT, 'dose_handed_over is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER dose_handed_over_no_update BEFORE UPDATE ON dose_handed_over BEGIN SELECT RAISE(ABORT, 'dose_handed_over is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER effusion_test_no_delete BEFORE DELETE ON effusion_test BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER effusion_test_no_update BEFORE UPDATE ON effusion_test BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
@@ -1430,9 +1546,21 @@ CREATE TRIGGER goal_step_no_delete BEFORE DELETE ON goal_step BEGIN SELECT RAISE
 --> statement-breakpoint
 CREATE TRIGGER goal_step_no_update BEFORE UPDATE ON goal_step BEGIN SELECT RAISE(ABORT, 'goal_step is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER home_answers_no_delete BEFORE DELETE ON home_answers BEGIN SELECT RAISE(ABORT, 'home_answers is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_answers_no_update BEFORE UPDATE ON home_answers BEGIN SELECT RAISE(ABORT, 'home_answers is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER home_check_no_delete BEFORE DELETE ON home_check BEGIN SELECT RAISE(ABORT, 'home_check is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_check_no_update BEFORE UPDATE ON home_check BEGIN SELECT RAISE(ABORT, 'home_check is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_questions_end_no_delete BEFORE DELETE ON home_questions_end BEGIN SELECT RAISE(ABORT, 'home_questions_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_questions_end_no_update BEFORE UPDATE ON home_questions_end BEGIN SELECT RAISE(ABORT, 'home_questions_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_questions_no_delete BEFORE DELETE ON home_questions BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_questions_no_update BEFORE UPDATE ON home_questions BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER measurement_no_delete BEFORE DELETE ON measurement BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
 --> statement-breakpoint
@@ -1514,6 +1642,14 @@ CREATE TRIGGER proposal_no_delete BEFORE DELETE ON proposal BEGIN SELECT RAISE(A
 --> statement-breakpoint
 CREATE TRIGGER proposal_no_update BEFORE UPDATE ON proposal BEGIN SELECT RAISE(ABORT, 'proposal is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER questionnaire_retirement_no_delete BEFORE DELETE ON questionnaire_retirement BEGIN SELECT RAISE(ABORT, 'questionnaire_retirement is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER questionnaire_retirement_no_update BEFORE UPDATE ON questionnaire_retirement BEGIN SELECT RAISE(ABORT, 'questionnaire_retirement is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER questionnaire_version_no_delete BEFORE DELETE ON questionnaire_version BEGIN SELECT RAISE(ABORT, 'questionnaire_version is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER questionnaire_version_no_update BEFORE UPDATE ON questionnaire_version BEGIN SELECT RAISE(ABORT, 'questionnaire_version is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER record_file_no_delete BEFORE DELETE ON record_file BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER record_file_no_update BEFORE UPDATE ON record_file BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
@@ -1541,6 +1677,10 @@ CREATE TRIGGER short_signs_approval_no_update BEFORE UPDATE ON short_signs_appro
 CREATE TRIGGER signature_no_delete BEFORE DELETE ON signature BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER signature_no_update BEFORE UPDATE ON signature BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER signature_withdrawal_no_delete BEFORE DELETE ON signature_withdrawal BEGIN SELECT RAISE(ABORT, 'signature_withdrawal is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER signature_withdrawal_no_update BEFORE UPDATE ON signature_withdrawal BEGIN SELECT RAISE(ABORT, 'signature_withdrawal is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER supervised_session_no_delete BEFORE DELETE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
 --> statement-breakpoint

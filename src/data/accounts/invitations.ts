@@ -8,7 +8,7 @@ import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
-import { authSession, device, invitation } from '../schema/schema.ts';
+import { invitation } from '../schema/schema.ts';
 import { randomCode } from './passphrase.ts';
 
 /** Typed by sore fingers: small letters, spaces and the letters that stand for a digit are taken. */
@@ -97,52 +97,5 @@ export const withdrawInvitation = (access: Access, patientId: string, id: string
       .returning({ id: invitation.id });
     if (withdrawn.length === 0) return false;
     await auditWrite(tx, access, 'invitation-withdrawn', { subjectId: id, patientId });
-    return true;
-  });
-
-export interface Phone {
-  readonly id: string;
-  readonly enrolledAt: number;
-  readonly lastUsedAt: number | null;
-  readonly state: 'in-use' | 'no-pin-yet' | 'too-many-tries' | 'ended';
-}
-
-export const phonesOf = async (access: Access, patientId: string): Promise<readonly Phone[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(device)
-    .where(and(eq(device.clinicId, access.clinicId), eq(device.patientId, patientId)))
-    .orderBy(desc(device.enrolledAt));
-  return rows.map((row) => ({
-    id: row.id,
-    enrolledAt: row.enrolledAt,
-    lastUsedAt: row.lastUsedAt,
-    state: row.endedAt
-      ? 'ended'
-      : row.wrongAttempts >= 5
-        ? 'too-many-tries'
-        : row.pinHash
-          ? 'in-use'
-          : 'no-pin-yet',
-  }));
-};
-
-/** A phone that was lost: its PIN opens nothing any more and its sign-ins end. */
-export const endPhone = (access: Access, patientId: string, id: string): Promise<boolean> =>
-  access.store.write(async (tx) => {
-    const own = and(
-      eq(device.clinicId, access.clinicId),
-      eq(device.patientId, patientId),
-      eq(device.id, id),
-      isNull(device.endedAt),
-    );
-    const ended = await tx
-      .update(device)
-      .set({ endedAt: Date.now() })
-      .where(own)
-      .returning({ id: device.id });
-    if (ended.length === 0) return false;
-    await tx.delete(authSession).where(eq(authSession.deviceId, id));
-    await auditWrite(tx, access, 'phone-ended', { subjectId: id, patientId });
     return true;
   });

@@ -4,24 +4,17 @@
  * does not let anybody try PINs.
  */
 import { createHash, randomBytes, randomUUID, timingSafeEqual } from 'node:crypto';
-import { and, eq, gt, isNull, lt, sql } from 'drizzle-orm';
-import { appendAudit } from '../audit/audit.ts';
+import { and, desc, eq, gt, isNull } from 'drizzle-orm';
+import type { Access } from '../access.ts';
+import { appendAudit, auditWrite } from '../audit/audit.ts';
 import type { Db } from '../database/connection.ts';
 import type { Store } from '../database/store.ts';
 import { clinicIds, clinicOf } from '../patients/people.ts';
-import { authUser, device, invitation, patientIdentity } from '../schema/schema.ts';
+import { authSession, authUser, device, invitation, patientIdentity } from '../schema/schema.ts';
 import { codeSeal } from './invitations.ts';
-import { hashed, matches } from './passphrase.ts';
 
-/** Wrong tries after which only a new invitation helps. */
-const pinAttempts = 5;
-
-/** Six digits, and not those tried first by whoever finds the phone. */
-export const isGoodPin = (pin: string): boolean => {
-  if (!/^\d{6}$/.test(pin) || new Set(pin).size < 3) return false;
-  const steps = new Set([...pin].slice(1).map((digit, place) => Number(digit) - Number(pin[place])));
-  return steps.size > 1;
-};
+/** Wrong tries of a PIN after which only a new invitation helps. */
+export const pinAttempts = 5;
 
 /** What phones need of the running product. */
 export interface PhoneContext {
@@ -129,54 +122,54 @@ export const clinicBeforeSignIn = async (store: Store, cookie: string | null) =>
 
 export type KnownPhone = NonNullable<Awaited<ReturnType<typeof phoneOf>>>;
 
-/** Chosen once, directly after enrolling; a forgotten PIN needs a new invitation. */
-export const choosePin = async (context: PhoneContext, phone: KnownPhone, pin: string): Promise<boolean> => {
-  const pinHash = await hashed(`${phone.secret}:${pin}`);
-  const { clinicId, patientId, userId: actorId, id } = phone;
-  return context.store.write(async (tx) => {
-    const set = await tx
-      .update(device)
-      .set({ pinHash, lastUsedAt: Date.now() })
-      .where(and(eq(device.id, id), isNull(device.pinHash)))
-      .returning({ id: device.id });
-    if (set.length === 0) return false;
-    const acting = { ...context, clinicId, actorId };
-    await appendAudit(tx, acting, { act: 'sign-in', subject: 'pin-chosen', subjectId: id, patientId });
-    return true;
-  });
+export interface Phone {
+  readonly id: string;
+  readonly enrolledAt: number;
+  /** When its PIN last opened it; null = no PIN was chosen yet. */
+  readonly lastUsedAt: number | null;
+  readonly state: 'in-use' | 'no-pin-yet' | 'too-many-tries';
+  /** By whom; null = it was not ended. */
+  readonly ended: { readonly at: number; readonly by: 'patient' | 'clinic' } | null;
+}
+
+const stateOf = ({ wrongAttempts, pinHash }: typeof device.$inferSelect): Phone['state'] => {
+  if (wrongAttempts >= pinAttempts) return 'too-many-tries';
+  return pinHash ? 'in-use' : 'no-pin-yet';
 };
 
-export type PinAnswer =
-  | { readonly is: 'right' }
-  | { readonly is: 'wrong'; readonly left: number }
-  | { readonly is: 'too-many-tries' };
+const ofPatient = (access: Access, patientId: string) =>
+  and(eq(device.clinicId, access.clinicId), eq(device.patientId, patientId));
 
-/** A try is counted before it is checked, so that many at once are still five. */
-export const tryPin = async (context: PhoneContext, phone: KnownPhone, pin: string): Promise<PinAnswer> => {
-  const { clinicId, patientId, userId: actorId, id, pinHash } = phone;
-  const acting = { ...context, clinicId, actorId };
-  const [counted] = await context.store.write((tx) =>
-    tx
-      .update(device)
-      .set({ wrongAttempts: sql`${device.wrongAttempts} + 1` })
-      .where(and(eq(device.id, id), isNull(device.endedAt), lt(device.wrongAttempts, pinAttempts)))
-      .returning({ wrongAttempts: device.wrongAttempts }),
-  );
-  if (!counted || !pinHash) return { is: 'too-many-tries' };
-  const isRight = await matches(pinHash, `${phone.secret}:${pin}`);
-  return context.store.write(async (tx): Promise<PinAnswer> => {
-    const left = pinAttempts - counted.wrongAttempts;
-    const subject = isRight ? 'phone-opened' : 'wrong-pin';
-    const act = isRight ? 'sign-in' : 'refused';
-    await appendAudit(tx, acting, {
-      act,
-      subject,
-      subjectId: id,
-      patientId,
-      detail: isRight ? {} : { left },
-    });
-    if (!isRight) return left > 0 ? { is: 'wrong', left } : { is: 'too-many-tries' };
-    await tx.update(device).set({ wrongAttempts: 0, lastUsedAt: Date.now() }).where(eq(device.id, id));
-    return { is: 'right' };
-  });
+/** The newest first, ended ones too. */
+export const phonesOf = async (access: Access, patientId: string): Promise<readonly Phone[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(device)
+    .where(ofPatient(access, patientId))
+    .orderBy(desc(device.enrolledAt));
+  return rows.map((row) => ({
+    id: row.id,
+    enrolledAt: row.enrolledAt,
+    lastUsedAt: row.lastUsedAt,
+    state: stateOf(row),
+    ended: row.endedAt && row.endedBy ? { at: row.endedAt, by: row.endedBy } : null,
+  }));
 };
+
+/** A phone that was lost: its PIN opens nothing any more and its sign-ins end. */
+export const endPhone = (
+  access: Access,
+  patientId: string,
+  id: string,
+  by: 'patient' | 'clinic',
+): Promise<'ended' | 'ended-before' | 'unknown'> =>
+  access.store.write(async (tx) => {
+    const own = and(ofPatient(access, patientId), eq(device.id, id));
+    const [phone] = await tx.select().from(device).where(own);
+    if (!phone) return 'unknown';
+    if (phone.endedAt) return 'ended-before';
+    await tx.update(device).set({ endedAt: Date.now(), endedBy: by }).where(own);
+    await tx.delete(authSession).where(eq(authSession.deviceId, id));
+    await auditWrite(tx, access, 'phone-ended', { subjectId: id, patientId, detail: { by } });
+    return 'ended';
+  });

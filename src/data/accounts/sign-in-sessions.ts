@@ -1,7 +1,7 @@
 /** A person's own open sign-ins: listed, ended, and proved anew. */
 import { and, desc, eq, gt } from 'drizzle-orm';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Acting, appendAudit } from '../audit/audit.ts';
 import { authAccount, authSession, authUser, clinic } from '../schema/schema.ts';
 import { requiresTwoFactor } from './staff.ts';
 
@@ -49,7 +49,7 @@ export const endSignInSessions = (access: Access, sessionId: string | null): Pro
   });
 
 /** Passphrase or PIN was given again in this session. */
-export const noteProof = (access: Access, sessionId: string): Promise<void> =>
+export const noteProof = (access: Acting, sessionId: string): Promise<void> =>
   access.store.write(async (tx) => {
     await tx
       .update(authSession)

@@ -19,6 +19,8 @@ export type RecordedMeasurement = Measurement & {
   readonly recordedAt: number;
   readonly recordedBy: string;
   readonly confirmed: boolean;
+  /** Read from answers the patient gave at home. */
+  readonly answeredAtHome: boolean;
 };
 
 const measurementRows = patientQuery((db) =>
@@ -29,27 +31,35 @@ const measurementRows = patientQuery((db) =>
     .orderBy(asc(measurement.day), asc(measurement.recordedAt)),
 );
 
-/** All of them as recorded, oldest first, those entered in error as well. */
-export const measurementsOnRecord = async (
-  access: Access,
-  patientId: string,
-): Promise<readonly RecordedMeasurement[]> => {
-  const rows = await measurementRows(access, patientId);
-  return rows.map((row) => ({
+type MeasurementRow = Awaited<ReturnType<typeof measurementRows>>[number];
+
+const recordedFrom = (rows: readonly MeasurementRow[]): readonly RecordedMeasurement[] =>
+  rows.map((row) => ({
     ...row.value,
     id: row.id,
     recordedAt: row.recordedAt,
     recordedBy: row.recordedBy,
     confirmed: row.confirmed,
+    answeredAtHome: row.homeAnswersId !== null,
   }));
-};
 
-/** Oldest first, as corrected. */
+/** All of them as recorded, oldest first, those entered in error as well. */
+export const measurementsOnRecord = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedMeasurement[]> => recordedFrom(await measurementRows(access, patientId));
+
+/** Oldest first, as corrected; with answers given at home that were struck out goes what was read from them. */
 export const measurementsOf = async (
   access: Access,
   patientId: string,
-): Promise<readonly RecordedMeasurement[]> =>
-  asCorrected(await measurementsOnRecord(access, patientId), await correctionIndexFor(access, patientId));
+): Promise<readonly RecordedMeasurement[]> => {
+  const index = await correctionIndexFor(access, patientId);
+  const rows = (await measurementRows(access, patientId)).filter(
+    ({ homeAnswersId }) => homeAnswersId === null || index.stateOf(homeAnswersId) === 'stands',
+  );
+  return asCorrected(recordedFrom(rows), index);
+};
 
 /** What a dose may rest on: beside the measurements as corrected those whose correction waits, and every reading. */
 export const measurementsInForce = async (access: Access, patientId: string) => {
@@ -63,6 +73,8 @@ export const recordMeasurement = (
   patientId: string,
   row: Measurement,
   confirmed: boolean,
+  /** Answers given at home that it is read from. */
+  homeAnswersId: string | null = null,
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
@@ -74,6 +86,7 @@ export const recordMeasurement = (
       value: row,
       figure: measureOf(row.kind).figure(row),
       confirmed,
+      homeAnswersId,
     });
     changed(access, patientId);
     await auditWrite(tx, access, 'measurement', { subjectId: id, patientId, detail: { kind: row.kind } });

@@ -3,8 +3,10 @@ import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { goalStepsOnRecord } from '../assessment/goals.ts';
+import { homeAnswersOnRecord } from '../assessment/home-answers.ts';
 import { measurementsOnRecord } from '../assessment/measurements.ts';
 import { dayAt } from '../civil-time.ts';
+import { contactsOnRecord } from '../danger/danger-record.ts';
 import { eventsOnRecord } from '../episode/care-events.ts';
 import { supervisedOnRecord } from '../episode/home-eligibility.ts';
 import { limitsOnRecord } from '../episode/limits-and-pre-approvals.ts';
@@ -28,7 +30,7 @@ type Read = (access: Access, patientId: string) => Promise<readonly EnteredRow[]
 
 const measurements: Read = async (access, patientId) =>
   (await measurementsOnRecord(access, patientId)).map(
-    ({ id, recordedAt, recordedBy: _, confirmed: __, ...entered }) => ({
+    ({ id, recordedAt, recordedBy: _, confirmed: __, answeredAtHome: ___, ...entered }) => ({
       id,
       recordedAt,
       day: entered.day,
@@ -131,6 +133,27 @@ const supervisedSessions: Read = async (access, patientId) =>
     }),
   );
 
+const homeAnswerSets: Read = async (access, patientId) =>
+  (await homeAnswersOnRecord(access, patientId)).map(({ id, recordedAt, day, answers }) => ({
+    id,
+    recordedAt,
+    day,
+    joint: null,
+    entered: { answers },
+  }));
+const hourMs = 3_600_000;
+
+const contacts: Read = async (access, patientId) => {
+  const zone = (await clinicOf(access.store, access.clinicId))?.zone ?? 'UTC';
+  return (await contactsOnRecord(access, patientId)).map(({ id, at, by: _, nextAt, ...entered }) => ({
+    id,
+    recordedAt: at,
+    day: dayAt(at, zone),
+    joint: null,
+    entered: { ...entered, againInHours: nextAt === null ? null : Math.round((nextAt - at) / hourMs) },
+  }));
+};
+
 const readers: Readonly<Record<CorrectionSubject, Read>> = {
   measurement: measurements,
   screening: screenings,
@@ -141,6 +164,8 @@ const readers: Readonly<Record<CorrectionSubject, Read>> = {
   'effusion-test': effusionTests,
   clearance: clearances,
   'supervised-session': supervisedSessions,
+  'home-answers': homeAnswerSets,
+  contact: contacts,
 };
 
 export const enteredOf = (

@@ -1,8 +1,10 @@
 /** Danger as recorded of one patient, in the form the core reads. */
 import { and, asc, sql } from 'drizzle-orm';
+import { asCorrected } from '#core/corrections/correction.ts';
 import type { ContactAttempt, DangerRecord } from '#core/danger/danger.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from '../access.ts';
+import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { contactAttempt, pause, pauseResumption, warningSign, worklistItemAction } from '../schema/schema.ts';
 
@@ -43,8 +45,11 @@ const resumptionRows = patientQuery((db) =>
     .orderBy(asc(pauseResumption.recordedAt)),
 );
 
-/** Oldest first. */
-export const contactsOf = async (access: Access, patientId: string): Promise<readonly ContactAttempt[]> =>
+/** Oldest first, those entered in error among them. */
+export const contactsOnRecord = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly ContactAttempt[]> =>
   (await contactRows(access, patientId)).map((row) => ({
     id: row.id,
     signIds: row.signIds,
@@ -57,6 +62,10 @@ export const contactsOf = async (access: Access, patientId: string): Promise<rea
     referredTo: row.referredTo,
     nextAt: row.nextAt,
   }));
+
+/** As corrected: a contact entered in error has reached nobody and ended nothing. */
+export const contactsOf = async (access: Access, patientId: string): Promise<readonly ContactAttempt[]> =>
+  asCorrected(await contactsOnRecord(access, patientId), await correctionIndexFor(access, patientId));
 
 /** Whoever acknowledged a sign, or took it, has seen it; being given one by somebody else says nothing. */
 export const dangerRecordOf = async (access: Access, patientId: string): Promise<DangerRecord> => {

@@ -1,5 +1,7 @@
 /** What the papers at the end of an episode of care are put together from, read from the record. */
+
 import { limitsInForce } from '#core/decision/dose/limits.ts';
+import { isRest } from '#core/decision/left-of-today.ts';
 import {
   countLog,
   type DocumentDecision,
@@ -54,7 +56,7 @@ const suspendedBy = (item: PlanItem | undefined, pauses: Plan['pauses']): Docume
       reason.code === 'warning-sign' || (reason.code === 'paused' && everything.includes(reason.pauseId)),
   );
   if (isEverything) return 'everything-rests';
-  if (reasons.some(({ today }) => today === 'none' || today === 'rest-this-joint')) return 'joint-rests';
+  if (reasons.some(({ today }) => isRest(today))) return 'joint-rests';
   return reasons.length > 0 ? 'easier-only' : null;
 };
 

@@ -1,5 +1,4 @@
 /** The page for the colleague, read from the record. */
-import { and, asc, eq } from 'drizzle-orm';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
 import {
   ineligibleMethods,
@@ -21,7 +20,7 @@ import type { Patient } from '../patients/people.ts';
 import { planOf } from '../plan/plan-of.ts';
 import { prescribingContextFor } from '../prescribing/prescribing-context.ts';
 import { inForce, type Prescription, prescriptionsOf, unsigned } from '../prescribing/prescriptions.ts';
-import { worklistItem } from '../schema/schema.ts';
+import { itemsDueOf } from '../worklist/worklist.ts';
 import { episodesOf } from './episodes.ts';
 import { limitsOf } from './limits-and-pre-approvals.ts';
 
@@ -38,13 +37,8 @@ const namedDose = ({ id, itemId, dose, signedName, recordedAt }: Prescription) =
 });
 
 const openDangers = async (access: Access, patientId: string) => {
-  const rows = await access.store.read
-    .select()
-    .from(worklistItem)
-    .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)))
-    .orderBy(asc(worklistItem.rank), asc(worklistItem.since));
-  const shows = ({ showsAt }: (typeof rows)[number]) => showsAt === null || showsAt <= access.now;
-  return rows.filter((row) => dangers.includes(row.kind) && shows(row));
+  const rows = await itemsDueOf(access, patientId);
+  return rows.filter((row) => dangers.includes(row.kind));
 };
 
 export const handoverFor = async (access: Access, patient: Patient) => {

@@ -140,6 +140,7 @@ export const preApprovalsOf = async (access: Access, patientId: string): Promise
     id: row.id,
     itemId: row.itemId,
     signedAt: row.signedAt,
+    signedDay: row.signedDay,
     signedBy: row.signedName,
     steps: row.steps,
     days: row.days,
@@ -164,6 +165,7 @@ export const signPreApproval = (
       steps,
       days,
       signedAt: access.now,
+      signedDay: access.day,
       signedBy: access.actorId,
       signedName: access.actorName,
     });

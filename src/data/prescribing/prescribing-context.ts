@@ -13,6 +13,7 @@ import { homeFactsOf } from '../episode/home-eligibility.ts';
 import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
 import type { Patient } from '../patients/people.ts';
 import { clearancesOf, newestScreening, screeningsInForce } from '../screening/screenings.ts';
+import { inForce, prescriptionsOf } from './prescriptions.ts';
 
 export const prescribingContextFor = async (
   access: Access,
@@ -52,5 +53,6 @@ export const prescribingContextFor = async (
     limits: await limitsOf(access, patient.id),
     consents: care.consents,
     home: await homeFactsOf(access, patient.id),
+    inForce: inForce(await prescriptionsOf(access, patient.id)).map(({ dose }) => dose),
   };
 };

@@ -82,6 +82,9 @@ export const carrySignature = (
     });
   });
 
+/** Why an exercise ended that a newly signed one takes the place of. */
+export const replacedReason = 'Replaced by a newly signed prescription.';
+
 export type Signed = 'signed' | 'not-found' | 'already-signed' | 'overtaken' | SigningStopped;
 
 export const signPrescription = (

@@ -1,12 +1,14 @@
 /** Prescriptions as append-only versions, each with its signature and its end. */
-import { asc, eq } from 'drizzle-orm';
+import { and, asc, eq, type SQL, sql } from 'drizzle-orm';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
 import type { Access } from '../access.ts';
-import { ofPatient, patientQuery } from '../database/prepared.ts';
-import { prescription, prescriptionEnd, signature } from '../schema/schema.ts';
+import type { Db } from '../database/connection.ts';
+import { ofClinic, ofPatient, patientQuery, prepared } from '../database/prepared.ts';
+import { doseHandedOver, prescription, prescriptionEnd, signature } from '../schema/schema.ts';
+import { ofSignature } from './signature-withdrawal.ts';
 
 export interface Prescription {
   readonly id: string;
@@ -24,9 +26,11 @@ export interface Prescription {
   readonly signedName: string | null;
   readonly endedAt: number | null;
   readonly endReason: string | null;
+  /** When it was first sent to the patient's phone; null = not yet. */
+  readonly handedAt: number | null;
 }
 
-const versionRows = patientQuery((db) =>
+const versionsWhere = (db: Db, where: SQL) =>
   db
     .select({
       id: prescription.id,
@@ -44,13 +48,49 @@ const versionRows = patientQuery((db) =>
       signedName: signature.signedName,
       endedAt: prescriptionEnd.endedAt,
       endReason: prescriptionEnd.reason,
+      handedAt: doseHandedOver.handedAt,
+      patientId: prescription.patientId,
     })
     .from(prescription)
-    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
+    .leftJoin(signature, ofSignature())
+    .leftJoin(doseHandedOver, eq(doseHandedOver.prescriptionId, prescription.id))
     .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
-    .where(ofPatient(prescription))
-    .orderBy(asc(prescription.recordedAt), asc(prescription.version)),
+    .where(where)
+    .orderBy(asc(prescription.recordedAt), asc(prescription.version));
+
+type VersionRow = Awaited<ReturnType<typeof versionsWhere>>[number];
+
+const prescriptionIn = ({ patientId: _, ...row }: VersionRow): Prescription => ({
+  ...row,
+  joints: row.joints as readonly Joint[],
+});
+
+const versionRows = patientQuery((db) => versionsWhere(db, ofPatient(prescription)));
+
+const versionRowsOfEach = prepared((db) =>
+  versionsWhere(
+    db,
+    and(
+      ofClinic(prescription),
+      sql`${prescription.patientId} IN (SELECT value FROM json_each(${sql.placeholder('ids')}))`,
+    )!,
+  ),
 );
+
+/** Every version of each of these patients, in one query. */
+export const prescriptionsOfEach = async (
+  { store, clinicId }: Access,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, readonly Prescription[]>> => {
+  const rows = await versionRowsOfEach(store.read, { clinicId, ids: JSON.stringify(ids) });
+  const found = new Map<string, Prescription[]>();
+  for (const row of rows) {
+    const known = found.get(row.patientId);
+    if (known) known.push(prescriptionIn(row));
+    else found.set(row.patientId, [prescriptionIn(row)]);
+  }
+  return found;
+};
 
 /** Every version of a patient, oldest first, signed or not. */
 export const prescriptionsOf = async (
@@ -58,7 +98,7 @@ export const prescriptionsOf = async (
   patientId: string,
 ): Promise<readonly Prescription[]> => {
   const rows = await versionRows(access, patientId);
-  return rows.map((row) => ({ ...row, joints: row.joints as readonly Joint[] }));
+  return rows.map(prescriptionIn);
 };
 
 /** The version of each line that the patient follows now: newest signed, not ended. */

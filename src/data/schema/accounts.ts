@@ -71,10 +71,12 @@ export const device = kit.table(
     enrolledAt: kit.instant('enrolled_at'),
     lastUsedAt: kit.instantOrNull('last_used_at'),
     endedAt: kit.instantOrNull('ended_at'),
+    endedBy: kit.wordOrNull('ended_by', ['patient', 'clinic']),
   },
   (t) => [
     kit.index('device_by_patient').on(t.patientId, t.enrolledAt),
     kit.check('device_attempts', sql`${t.wrongAttempts} BETWEEN 0 AND 5`),
+    kit.check('device_ended', sql`(${t.endedAt} IS NULL) = (${t.endedBy} IS NULL)`),
   ],
 );
 

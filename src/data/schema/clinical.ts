@@ -10,6 +10,7 @@ import { effusions } from '#core/record/record.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
+import { homeAnswers } from './questionnaires.ts';
 
 /** Columns every clinical row carries. */
 const owned = () => ({
@@ -68,6 +69,8 @@ export const measurement = kit.appendOnly(
     figure: kit.real('figure'),
     /** A figure far from the last one was confirmed by the person entering it. */
     confirmed: kit.yes('confirmed'),
+    /** Answers given at home that it was read from; null = taken by a clinician. */
+    homeAnswersId: kit.idOrNull('home_answers_id').references(() => homeAnswers.id),
   },
   (t) => [
     kit.index('measurement_by_patient_kind').on(t.patientId, t.kind, t.day),

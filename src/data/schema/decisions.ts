@@ -172,6 +172,8 @@ export const preApproval = kit.appendOnly(
     steps: kit.whole('steps'),
     days: kit.whole('days'),
     signedAt: kit.instant('signed_at'),
+    /** By the clinic's clock. */
+    signedDay: kit.day('signed_day'),
     signedBy: kit.id('signed_by'),
     signedName: kit.text('signed_name'),
   },

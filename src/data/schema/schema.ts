@@ -8,5 +8,7 @@ export * from './danger.ts';
 export * from './decisions.ts';
 export * from './logs.ts';
 export * from './people.ts';
+export * from './questionnaires.ts';
 export * from './review.ts';
+export * from './signatures.ts';
 export * from './worklist.ts';

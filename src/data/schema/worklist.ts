@@ -4,6 +4,7 @@
  */
 import { sql } from 'drizzle-orm';
 import { worklistItemKinds } from '#core/worklist/item.ts';
+import type { StripFacts } from '#core/worklist/strip.ts';
 import { kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
@@ -62,7 +63,25 @@ export const worklistItem = kit.table(
   ],
 );
 
-export const worklistItemActs = ['acknowledge', 'assign', 'snooze', 'unsnooze'] as const;
+/** Four weeks of dose and mornings of each patient, kept on write as the items are. */
+export const worklistStrip = kit.table('worklist_strip', {
+  patientId: kit
+    .id('patient_id')
+    .primaryKey()
+    .references(() => patient.id),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  facts: kit.json<StripFacts>('facts'),
+});
+
+/** `unacknowledge` and `unassign` take back an act of whoever wrote it. */
+export const worklistItemActs = [
+  'acknowledge',
+  'unacknowledge',
+  'assign',
+  'unassign',
+  'snooze',
+  'unsnooze',
+] as const;
 
 export const worklistItemAction = kit.appendOnly(
   'worklist_item_action',

@@ -1,6 +1,6 @@
 /** What a clinician does about an item: acknowledging it, giving it to somebody, snoozing it. */
 import { randomUUID } from 'node:crypto';
-import { and, eq } from 'drizzle-orm';
+import { and, desc, eq, inArray } from 'drizzle-orm';
 import { dangers } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
@@ -53,6 +53,55 @@ export const handleWorklistItem = (access: Access, patientId: string, request: H
       patientId,
       detail: { key: request.key, act: request.act },
     });
+    changed(access, patientId);
+    return 'done';
+  });
+
+const inverse = { acknowledge: 'unacknowledge', assign: 'unassign' } as const;
+
+/**
+ * Takes back what the actor did last about an item, also where that had settled it. That somebody has read of a
+ * danger, or has it, is not taken back: it would begin to wait again as though nobody knew.
+ */
+export const takeBack = (
+  access: Access,
+  patientId: string,
+  { key, act }: { readonly key: string; readonly act: keyof typeof inverse },
+): Promise<Handled> =>
+  access.store.write(async (tx) => {
+    const mine = and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId));
+    const [item] = await tx
+      .select()
+      .from(worklistItem)
+      .where(and(mine, eq(worklistItem.key, key)));
+    if (item && dangers.includes(item.kind)) return 'danger';
+    const [last] = await tx
+      .select()
+      .from(worklistItemAction)
+      .where(
+        and(
+          eq(worklistItemAction.clinicId, access.clinicId),
+          eq(worklistItemAction.patientId, patientId),
+          eq(worklistItemAction.itemKey, key),
+          inArray(worklistItemAction.act, [act, inverse[act]]),
+        ),
+      )
+      .orderBy(desc(worklistItemAction.doneAt))
+      .limit(1);
+    if (last?.act !== act || last.doneBy !== access.actorId) return 'no-such-matter';
+    const id = randomUUID();
+    await tx.insert(worklistItemAction).values({
+      ...last,
+      id,
+      act: inverse[act],
+      assignee: null,
+      assigneeName: null,
+      reason: '',
+      doneAt: access.now,
+      doneName: access.actorName,
+    });
+    const detail = { key, act: inverse[act] };
+    await auditWrite(tx, access, 'worklist-item-action', { subjectId: id, patientId, detail });
     changed(access, patientId);
     return 'done';
   });

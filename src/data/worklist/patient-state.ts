@@ -12,6 +12,7 @@ import { reportedNewsOf } from '../entries/reported-news.ts';
 import { baselinesOf } from '../patients/baselines.ts';
 import { patientOf } from '../patients/people.ts';
 import { planOf } from '../plan/plan-of.ts';
+import { ofSignature } from '../prescribing/signature-withdrawal.ts';
 import { prescription, prescriptionEnd, proposal, signature } from '../schema/schema.ts';
 import { newestScreening } from '../screening/screenings.ts';
 import { careStateOf } from './care-state.ts';
@@ -71,7 +72,7 @@ const versionRows = patientQuery((db) =>
       measuredOn: sql<string | null>`json_extract(${prescription.dose}, '$.cuff.measuredOn')`,
     })
     .from(prescription)
-    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
+    .leftJoin(signature, ofSignature())
     .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
     .where(ofPatient(prescription))
     .orderBy(asc(prescription.version)),

@@ -13,10 +13,13 @@ import { type DueAfter, type DueItem, dangers } from '#core/worklist/item.ts';
 import { worklistSettings } from '#core/worklist/settings.ts';
 import type { Access } from '../access.ts';
 import { settingsOf } from '../clinic/clinic-settings.ts';
+import type { Db } from '../database/connection.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
-import { worklistItem, worklistItemAction } from '../schema/schema.ts';
+import { patient, worklistItem, worklistItemAction, worklistStrip } from '../schema/schema.ts';
+import { itemsOfPatient } from './items-of-patient.ts';
 import { patientStateOf } from './patient-state.ts';
+import { stripFactsOf } from './strip-facts.ts';
 import { patientStates } from './worklist-states.ts';
 
 const dueAfter = (own: SettingValues): DueAfter => {
@@ -37,10 +40,10 @@ const handling = (row: DueItem, actions: readonly Action[]) => {
   const mine = actions.filter((action) => action.itemKey === row.key && action.itemSince === row.since);
   const lastOf = (...acts: readonly Action['act'][]) =>
     mine.filter((action) => acts.includes(action.act)).at(-1) ?? null;
-  const last = (act: Action['act']) => lastOf(act);
-  const assigned = last('assign');
+  const assigned = lastOf('assign', 'unassign');
+  const seen = lastOf('acknowledge', 'unacknowledge');
   return {
-    acknowledgedBy: last('acknowledge')?.doneName ?? null,
+    acknowledgedBy: seen?.act === 'acknowledge' ? seen.doneName : null,
     assignedTo: assigned?.assignee ?? null,
     assignedName: assigned?.assigneeName ?? null,
     snoozedUntil: dangers.includes(row.kind) ? null : (lastOf('snooze', 'unsnooze')?.until ?? null),
@@ -58,10 +61,7 @@ const isHandledElsewhere = (row: DueItem, actions: readonly Action[]): boolean =
   );
 
 const isSettledByAcknowledging = (row: DueItem, actions: readonly Action[]): boolean =>
-  row.untilAcknowledged === true &&
-  actions.some(
-    (action) => action.itemKey === row.key && action.itemSince === row.since && action.act === 'acknowledge',
-  );
+  row.untilAcknowledged === true && handling(row, actions).acknowledgedBy !== null;
 
 export type WorklistItemRow = typeof worklistItem.$inferInsert;
 
@@ -98,13 +98,26 @@ const itemActionRows = patientQuery((db) =>
 const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
   Promise.resolve(itemActionRows(access, patientId));
 
-const currentRows = patientQuery((db) => db.select().from(worklistItem).where(ofPatient(worklistItem)));
-
 /** Most writes change no item; comparing is cheaper than writing the same rows and their indexes again. */
 const isSame = (before: readonly WorklistItemRow[], after: readonly WorklistItemRow[]): boolean => {
   const told = (rows: readonly WorklistItemRow[]) =>
     rows.map((row) => JSON.stringify(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)))).sort();
   return before.length === after.length && told(before).join() === told(after).join();
+};
+
+const currentStrip = patientQuery((db) =>
+  db.select({ facts: worklistStrip.facts }).from(worklistStrip).where(ofPatient(worklistStrip)),
+);
+
+/** Most writes leave the four weeks as they were. */
+const keepStrip = async (tx: Db, access: Access, patientId: string): Promise<void> => {
+  const facts = await stripFactsOf(access, patientId);
+  const [kept] = await currentStrip(access, patientId);
+  if (kept && JSON.stringify(kept.facts) === JSON.stringify(facts)) return;
+  await tx
+    .insert(worklistStrip)
+    .values({ clinicId: access.clinicId, patientId, facts })
+    .onConflictDoUpdate({ target: worklistStrip.patientId, set: { facts } });
 };
 
 /** Works out one patient's items and puts them in place of the old ones. */
@@ -118,7 +131,8 @@ export const refreshWorklistItems = (access: Access, patientId: string): Promise
       worklistItems,
       await actionsOf(access, patientId),
     );
-    if (isSame(await currentRows(access, patientId), rows)) return;
+    await keepStrip(tx, access, patientId);
+    if (isSame(await itemsOfPatient(access, patientId), rows)) return;
     await tx
       .delete(worklistItem)
       .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)));
@@ -151,5 +165,10 @@ export const rebuildWorklist = (access: Access): Promise<number> =>
     await tx.delete(worklistItem).where(eq(worklistItem.clinicId, access.clinicId));
     for (let from = 0; from < rows.length; from += 200)
       await tx.insert(worklistItem).values(rows.slice(from, from + 200));
+    const people = await tx
+      .select({ id: patient.id })
+      .from(patient)
+      .where(eq(patient.clinicId, access.clinicId));
+    for (const { id } of people) await keepStrip(tx, access, id);
     return rows.length;
   });

@@ -2,6 +2,7 @@
 import { asc, eq, sql } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
+import { ofSignature } from '../prescribing/signature-withdrawal.ts';
 import { prescription, prescriptionEnd, signature } from '../schema/schema.ts';
 
 /** Every line's newest version with its signature and end. */
@@ -17,7 +18,7 @@ export const prescriptionRows = (access: Access) =>
       measuredOn: sql<string | null>`json_extract(${prescription.dose}, '$.cuff.measuredOn')`,
     })
     .from(prescription)
-    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
+    .leftJoin(signature, ofSignature())
     .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
     .where(eq(prescription.clinicId, access.clinicId))
     .orderBy(asc(prescription.version));

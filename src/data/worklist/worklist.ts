@@ -1,17 +1,24 @@
 /** Reading the worklist a page at a time. */
 import { and, asc, count, eq, inArray, lte, notExists, or, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
+import type { Day } from '#core/time/day.ts';
 import { dangers, type WorklistItemKind } from '#core/worklist/item.ts';
+import { type StripFacts, stripFactsFrom, stripFrom } from '#core/worklist/strip.ts';
 import type { Access } from '../access.ts';
 import { nestedRows, readEach } from '../database/nested-rows.ts';
+import { mergedWith } from '../patients/merges.ts';
 import { patientsOfSite } from '../patients/patient-sites.ts';
-import { patient, patientIdentity, worklistItem } from '../schema/schema.ts';
+import { patient, patientIdentity, worklistItem, worklistStrip } from '../schema/schema.ts';
 import { byDanger, itemColumnsOf, itemIn, type StoredItem } from './worklist-cells.ts';
 
 export interface WorklistLine {
   readonly patientId: string;
   readonly givenName: string;
   readonly familyName: string;
+  readonly birthDay: Day;
+  readonly phone: string | null;
+  /** null = kept by no write yet. */
+  readonly strip: StripFacts | null;
   /** Most pressing first. */
   readonly worklistItems: readonly StoredItem[];
 }
@@ -65,8 +72,8 @@ const due = (access: Access, filter: Filter, rows: typeof worklistItem = worklis
     openOrDanger(filter.closed, rows),
   );
 
-/** Everything due of a patient the reader may be shown. */
-const everything = ({ closed }: Filter): Filter => ({ kind: null, assignedTo: null, closed });
+/** Everything due of a patient. */
+const everything: Filter = { kind: null, assignedTo: null };
 
 /** The plus keeps it out of the choice of an index: a patient's few items are compared, not a clinic's. */
 const placeOfPatient = (rows: typeof worklistItem) => sql`(+${rows.rank}, +${rows.since}, +${rows.key})`;
@@ -92,7 +99,7 @@ const pageRows = (access: Access, query: WorklistQuery) => {
   const beyond = after
     ? sql`(${worklistItem.rank}, ${worklistItem.since}, ${worklistItem.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`
     : undefined;
-  const ofPatient = sql`${due(access, everything(query), listed)} AND ${eq(listed.patientId, worklistItem.patientId)}`;
+  const ofPatient = sql`${due(access, { ...everything, closed: query.closed }, listed)} AND ${eq(listed.patientId, worklistItem.patientId)}`;
   return read
     .select({
       patientId: worklistItem.patientId,
@@ -100,12 +107,16 @@ const pageRows = (access: Access, query: WorklistQuery) => {
       since: worklistItem.since,
       givenName: patientIdentity.givenName,
       familyName: patientIdentity.familyName,
+      birthDay: patientIdentity.birthDay,
+      phone: patientIdentity.phone,
+      strip: worklistStrip.facts,
       worklistItems: nestedRows(itemColumnsOf(listed), sql`${worklistItem} AS listed`, ofPatient).mapWith(
         readEach(itemIn),
       ),
     })
     .from(worklistItem)
     .innerJoin(patientIdentity, eq(patientIdentity.patientId, worklistItem.patientId))
+    .leftJoin(worklistStrip, eq(worklistStrip.patientId, worklistItem.patientId))
     .where(and(due(access, query), beyond, notExists(moreUrgent)))
     .orderBy(asc(worklistItem.rank), asc(worklistItem.since), asc(worklistItem.patientId))
     .limit(query.limit);
@@ -119,10 +130,10 @@ export const worklistPage = async (
   const { clinicId } = access;
   const last = rows.at(-1);
   return {
-    lines: rows.map(({ patientId, givenName, familyName, worklistItems }) => ({
+    lines: rows.map(({ rank: _, since: __, patientId, worklistItems, strip, ...person }) => ({
       patientId,
-      givenName,
-      familyName,
+      ...person,
+      strip: strip && stripFactsFrom(strip, stripFrom(access.day)),
       worklistItems: [...worklistItems].sort(byDanger).map((row) => ({ clinicId, patientId, ...row })),
     })),
     next:
@@ -130,6 +141,16 @@ export const worklistPage = async (
         ? { rank: last.rank, since: last.since, patientId: last.patientId }
         : null,
   };
+};
+
+/** What waits today for one person, under whichever of the records that were merged, most pressing first. */
+export const itemsDueOf = async (access: Access, patientId: string): Promise<readonly StoredItem[]> => {
+  const patientIds = [patientId, ...(await mergedWith(access, patientId))];
+  const rows = await access.store.read
+    .select()
+    .from(worklistItem)
+    .where(and(due(access, everything), inArray(worklistItem.patientId, patientIds)));
+  return rows.sort(byDanger);
 };
 
 /** How many patients have an item that shows today, and how many patients there are. */

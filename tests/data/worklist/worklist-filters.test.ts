@@ -11,7 +11,7 @@ import { sendPatientMessage } from '#data/messages/patient-messages.ts';
 import { setTeamMember } from '#data/patients/care-team.ts';
 import { setSite } from '#data/patients/patient-sites.ts';
 import { bookReview } from '#data/review/review-bookings.ts';
-import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
+import { handleWorklistItem, takeBack } from '#data/worklist/handle-worklist-item.ts';
 import { worklistPage } from '#data/worklist/worklist.ts';
 import { rebuiltWorklistItems } from '#data/worklist/worklist-items.ts';
 import { asClinician } from '#tests/support/callers.ts';
@@ -130,10 +130,23 @@ describe('a message from a patient', () => {
     expect(await kinds(at(2))).toEqual(['message']);
   });
 
+  const seen = { key: 'message', act: 'acknowledge', until: null, assignee: null, reason: '' } as const;
+
+  it('that was marked as seen waits again once that is taken back by whoever did it, and not twice', async () => {
+    await write(0);
+    await handleWorklistItem(at(0.1), setting.patientId, seen);
+    const back = (access: Access) =>
+      takeBack(access, setting.patientId, { key: 'message', act: 'acknowledge' });
+    expect(await back(accessOf(store, 'a', 'another', at(0.2).now))).toBe('no-such-matter');
+    expect(await back(at(0.2))).toBe('done');
+    expect(await kinds(at(0.3))).toContain('message');
+    expect(await back(at(0.3))).toBe('no-such-matter');
+    expect((await rebuiltWorklistItems(at(0.3))).map(({ kind }) => kind)).toContain('message');
+  });
+
   it('is settled by marking it as seen, and a later one is not', async () => {
     await write(0);
-    const handling = { key: 'message', act: 'acknowledge', until: null, assignee: null, reason: '' } as const;
-    expect(await handleWorklistItem(at(1), setting.patientId, handling)).toBe('done');
+    expect(await handleWorklistItem(at(1), setting.patientId, seen)).toBe('done');
     expect(await kinds(at(1))).toEqual([]);
     await write(3);
     expect(await kinds(at(3))).toEqual(['message']);
