@@ -2,6 +2,7 @@
 import { accountRouter } from './account/account.ts';
 import { adminCareRouter } from './admin/care.ts';
 import { clinicSettingsRouter } from './admin/clinic-settings.ts';
+import { questionnairesRouter } from './admin/questionnaires.ts';
 import { shortSignsRouter } from './admin/short-signs.ts';
 import { sitesRouter } from './admin/sites.ts';
 import { adminStaffRouter } from './admin/staff.ts';
@@ -20,9 +21,10 @@ import { preVisitsRouter } from './clinician/episode/pre-visits.ts';
 import { templatesRouter } from './clinician/episode/templates.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
-import { mergesRouter } from './clinician/merges.ts';
-import { outcomesRouter } from './clinician/outcomes.ts';
-import { peopleRouter } from './clinician/people.ts';
+import { homeQuestionsRouter } from './clinician/outcomes/home-questions.ts';
+import { outcomesRouter } from './clinician/outcomes/outcomes.ts';
+import { mergesRouter } from './clinician/patients/merges.ts';
+import { peopleRouter } from './clinician/patients/people.ts';
 import { phonesRouter } from './clinician/phones.ts';
 import { prescriptionsRouter } from './clinician/prescriptions.ts';
 import { recordFileRouter } from './clinician/record-file.ts';
@@ -36,6 +38,7 @@ import { patientConsentsRouter } from './patient/consents.ts';
 import { entriesRouter } from './patient/entries.ts';
 import { historyRouter } from './patient/history.ts';
 import { patientMessagesRouter } from './patient/messages.ts';
+import { ownPhonesRouter } from './patient/phones.ts';
 import { preVisitRouter } from './patient/previsit.ts';
 import { todayRouter } from './patient/today.ts';
 import { callerFactory, router } from './trpc.ts';
@@ -52,6 +55,7 @@ export const appRouter = router({
     corrections: correctionsRouter,
     bookings: bookingsRouter,
     outcomes: outcomesRouter,
+    homeQuestions: homeQuestionsRouter,
     review: reviewRouter,
     team: teamRouter,
     phones: phonesRouter,
@@ -77,6 +81,7 @@ export const appRouter = router({
     sites: sitesRouter,
     clinicSettings: clinicSettingsRouter,
     care: adminCareRouter,
+    questionnaires: questionnairesRouter,
   }),
   patient: router({
     today: todayRouter,
@@ -85,6 +90,7 @@ export const appRouter = router({
     access: accessRouter,
     consents: patientConsentsRouter,
     messages: patientMessagesRouter,
+    phones: ownPhonesRouter,
     preVisit: preVisitRouter,
   }),
 });

@@ -19,6 +19,7 @@ export interface Row {
   /** The same, who has not chosen an own passphrase yet. */
   readonly bothNotSetUp: Cell;
   readonly patient: Cell;
+  readonly patientAnHourLater: Cell;
   readonly signedOut: Cell;
 }
 
@@ -32,6 +33,7 @@ const ofClinic: Row = {
   bothAnHourLater: 'in',
   bothNotSetUp: 'set-up',
   patient: 'not-yours',
+  patientAnHourLater: 'not-yours',
   signedOut: 'signed-out',
 };
 const ofRecord: Row = { ...ofClinic, clinicianOnStranger: 'not-found', outsideTeam: 'care-team' };
@@ -54,10 +56,16 @@ const ofPatient: Row = {
   both: 'not-yours',
   bothAnHourLater: 'not-yours',
   patient: 'in',
+  patientAnHourLater: 'in',
 };
-const ofPerson: Row = { ...ofStaff, bothNotSetUp: 'in', patient: 'in' };
+const freshPatient: Row = { ...ofPatient, patientAnHourLater: 'fresh-sign-in' };
+const ofPerson: Row = { ...ofStaff, bothNotSetUp: 'in', patient: 'in', patientAnHourLater: 'in' };
 
-const freshPerson: Row = { ...ofPerson, bothAnHourLater: 'fresh-sign-in' };
+const freshPerson: Row = {
+  ...ofPerson,
+  bothAnHourLater: 'fresh-sign-in',
+  patientAnHourLater: 'fresh-sign-in',
+};
 
 export const expected: Readonly<Record<string, Row>> = {
   'account.changePassphrase': ofPerson,
@@ -78,6 +86,9 @@ export const expected: Readonly<Record<string, Row>> = {
   'admin.clinicSettings.list': ofStaff,
   'admin.clinicSettings.preview': ofAdministrator,
   'admin.clinicSettings.save': freshAdministrator,
+  'admin.questionnaires.list': ofAdministrator,
+  'admin.questionnaires.retire': freshAdministrator,
+  'admin.questionnaires.write': freshAdministrator,
   'admin.sites.add': ofAdministrator,
   'admin.sites.close': ofAdministrator,
   'admin.sites.list': ofAdministrator,
@@ -96,6 +107,8 @@ export const expected: Readonly<Record<string, Row>> = {
   'patient.entries.send': ofPatient,
   'patient.history.get': ofPatient,
   'patient.messages.get': ofPatient,
+  'patient.phones.end': freshPatient,
+  'patient.phones.list': ofPatient,
   'patient.preVisit.questions': ofPatient,
   'patient.preVisit.send': ofPatient,
   'patient.today.get': ofPatient,
@@ -128,6 +141,9 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.handover.colleagues': ofRecord,
   'clinician.handover.get': ofRecord,
   'clinician.handover.ownPause': ofRecord,
+  'clinician.homeQuestions.ask': ofRecord,
+  'clinician.homeQuestions.end': ofRecord,
+  'clinician.homeQuestions.get': ofRecord,
   'clinician.measurements.forms': ofRecord,
   'clinician.measurements.list': ofRecord,
   'clinician.measurements.record': ofRecord,
@@ -138,12 +154,14 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.merges.undo': ofRecord,
   'clinician.outcomes.get': ofRecord,
   'clinician.outcomes.setGoal': ofRecord,
+  'clinician.outcomes.signedDays': ofRecord,
   'clinician.danger.get': ofRecord,
   'clinician.danger.pause': ofRecord,
   'clinician.danger.recordContact': ofRecord,
   'clinician.danger.report': ofRecord,
   'clinician.danger.resume': ofRecord,
   'clinician.documents.get': ofRecord,
+  'clinician.people.bar': ofRecord,
   'clinician.people.changeDetails': ofRecord,
   'clinician.people.create': ofClinic,
   'clinician.people.details': ofRecord,
@@ -155,6 +173,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.phones.list': ofRecord,
   'clinician.phones.withdraw': ofRecord,
   'clinician.prescriptions.catalogue': ofRecord,
+  'clinician.prescriptions.choices': ofRecord,
   'clinician.prescriptions.end': ofRecord,
   'clinician.prescriptions.saveDraft': ofRecord,
   'clinician.prescriptions.list': ofRecord,
@@ -171,6 +190,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.review.setBaseline': ofRecord,
   'clinician.review.get': ofRecord,
   'clinician.review.respond': ofRecord,
+  'clinician.review.summary': ofRecord,
   'clinician.review.whatWouldChange': ofRecord,
   'clinician.review.write': ofRecord,
   'clinician.screening.changeAnswers': ofRecord,
@@ -196,6 +216,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.visits.saveFirstVisit': ofRecord,
   'clinician.visits.list': ofRecord,
   'clinician.visits.watch': ofRecord,
+  'clinician.prescriptions.withdrawSignature': ofRecord,
   'clinician.worklist.acknowledge': ofRecord,
   'clinician.worklist.assign': ofRecord,
   'clinician.worklist.filters': ofClinic,
@@ -203,5 +224,6 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.worklist.list': ofClinic,
   'clinician.worklist.snooze': ofRecord,
   'clinician.worklist.take': ofRecord,
+  'clinician.worklist.takeBack': ofRecord,
   'clinician.worklist.unsnooze': ofRecord,
 };

@@ -77,7 +77,7 @@ describe('who may call what', () => {
     for (const line of procedureLines()) {
       const row = expected[line.path]!;
       const roles = (['clinician', 'administrator', 'patient'] as const).filter((role) => row[role] === 'in');
-      const isFresh = row.bothAnHourLater === 'fresh-sign-in';
+      const isFresh = [row.bothAnHourLater, row.patientAnHourLater].includes('fresh-sign-in');
       expect([line.path, line.roles, line.guard.includes('fresh sign-in')]).toEqual([
         line.path,
         roles,
@@ -115,6 +115,11 @@ describe('who may call what', () => {
       bothAnHourLater: await answer(asPerson(clinician, { ...both, provedAt: anHourAgo }), path, own),
       bothNotSetUp: await answer(asPerson(clinician, { ...both, setUp: 'passphrase' }), path, own),
       patient: await answer(asPatient(accessOf(store, 'a', 'patient-user'), patientId), path, own),
+      patientAnHourLater: await answer(
+        asPerson(accessOf(store, 'a', 'patient-user'), { role: 'patient', patientId, provedAt: anHourAgo }),
+        path,
+        own,
+      ),
       signedOut: await answer(signedOut(), path, own),
     };
   };

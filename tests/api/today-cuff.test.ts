@@ -24,6 +24,7 @@ const row = (itemId: string, dose: Dose): Prescription => ({
   signedName: 'N. Derravane',
   endedAt: null,
   endReason: null,
+  handedAt: null,
 });
 
 const shown = (day: string, versions: readonly Prescription[], programmes: readonly Programme[] = []) =>

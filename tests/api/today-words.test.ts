@@ -27,6 +27,7 @@ const sent = (dose: Dose) => {
     signedName: 'N. Derravane',
     endedAt: null,
     endReason: null,
+    handedAt: null,
   };
   const [exercise] = exercisesOn([version], {
     access: { day: '2026-03-09' } as Access,

@@ -109,10 +109,44 @@ describe('the history of a patient', () => {
     const { days } = await work.patientAt(next).patient.history.get();
     const because = days[0]!.decisions.flatMap((decision) => decision.because);
     expect(because.map(({ en }) => en).sort()).toEqual([
-      'You left out how many more you could have done, so same dose.',
-      'You left out whether the joint gave way, so same dose.',
-      'You left out whether you did more than planned, so same dose.',
+      'You left out how many more you could have done, so your dose stays the same.',
+      'You left out whether the joint gave way, so your dose stays the same.',
+      'You left out whether you did more than planned, so your dose stays the same.',
     ]);
     for (const { de } of because) expect(de).toMatch(/^Sie haben offengelassen, /);
+  });
+
+  it.each([
+    [{ stiffnessMinutes: 10, swelling: 'slight' }, {}, {}],
+    [{ stiffnessMinutes: null, swelling: null }, {}, {}],
+    [
+      { stiffnessMinutes: null, swelling: null },
+      { stiffnessState: 'not-applicable', swellingState: 'not-applicable' },
+      { stiffnessMinutes: 'not-applicable', swelling: 'not-applicable' },
+    ],
+  ] as const)('gives stiffness and swelling back as told: %j %j', async (given, state, more) => {
+    const at = start + dayMs;
+    const entry = morningEntry({
+      entryId: 'm',
+      answeredAt: at,
+      sentAt: at,
+      day: dayAt(at, zone),
+      joints: [
+        {
+          joint: 'right-knee',
+          pain: 1,
+          stiffnessState: 'asked',
+          swellingState: 'asked',
+          swellingQuestion: 'more-than-usual',
+          flare: false,
+          ...given,
+          ...state,
+        },
+      ],
+    });
+    await work.patientAt(at).patient.entries.send({ kind: 'morning', entry });
+    const { days } = await work.patientAt(at).patient.history.get();
+    const [answers] = days[0]!.mornings.flatMap(({ joints }) => joints);
+    expect(answers).toMatchObject({ ...given, swellingQuestion: 'more-than-usual', ...more });
   });
 });

@@ -1,6 +1,7 @@
 /** Invitations for a patient, and the phones enrolled by them. */
 import { z } from 'zod';
-import { endPhone, invitationsOf, invite, phonesOf, withdrawInvitation } from '#data/accounts/invitations.ts';
+import { invitationsOf, invite, withdrawInvitation } from '#data/accounts/invitations.ts';
+import { endPhone, phonesOf } from '#data/accounts/phones.ts';
 import { Problem } from '../errors.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
@@ -22,7 +23,8 @@ export const phonesRouter = router({
   }),
 
   endPhone: recordProcedure.input(z.object({ phoneId: id })).mutation(async ({ ctx, input }) => {
-    const ended = await endPhone(ctx.access, ctx.patient.id, input.phoneId);
-    if (!ended) throw new Problem('conflict', 'It was already ended, or belongs to another patient.');
+    const ended = await endPhone(ctx.access, ctx.patient.id, input.phoneId, 'clinic');
+    if (ended !== 'ended')
+      throw new Problem('conflict', 'It was already ended, or belongs to another patient.');
   }),
 });

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { dosesBeforeCorrection } from '#core/corrections/doses-before.ts';
 import { limitedExercises } from '#core/episode/limit-bounds.ts';
 import { exercises, exerciseTitle } from '#core/exercises/catalogue.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import { occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
 import { programmeFields } from '#core/record/staff-fields.ts';
@@ -10,7 +11,12 @@ import type { Access } from '#data/access.ts';
 import { noteRead } from '#data/audit/audit.ts';
 import { correctedMeasurements } from '#data/corrections/corrections.ts';
 import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
-import { addVersion, endPrescription, signPrescription } from '#data/prescribing/prescribing.ts';
+import {
+  addVersion,
+  endPrescription,
+  replacedReason,
+  signPrescription,
+} from '#data/prescribing/prescribing.ts';
 import {
   inForce,
   type Prescription,
@@ -19,10 +25,13 @@ import {
   unsigned,
 } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
+import { type Withdrawal, withdrawSignature } from '#data/prescribing/withdraw-signature.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
+import { exerciseChoices, searchInput } from './exercise-choices.ts';
+import { requireNothingNewer } from './nothing-newer.ts';
 import { propose, requireLikely, requireOpen } from './propose.ts';
 import { signingStoppedText } from './require-signing.ts';
 import { planningValues, saveWeek } from './week.ts';
@@ -33,6 +42,18 @@ const signedText = {
   overtaken: 'There is a newer version. Open that one and sign it.',
   ...signingStoppedText,
 } as const;
+
+const notWithdrawn: Readonly<Record<Exclude<Withdrawal, 'withdrawn'>, string>> = {
+  'not-signed': 'It is not signed, or its signature was withdrawn already. Reload the page.',
+  'signed-by-another':
+    'A colleague signed it. Only whoever signed withdraws a signature; write a new dose, or end it.',
+  overtaken: 'There is a newer version, or it has ended. Nothing was withdrawn; reload the page.',
+  'replaced-another':
+    'This signature ended another prescription, which would not come back. Write a new dose, or end this one.',
+  'handed-over':
+    'The patient’s phone was sent this dose already, so it may have been shown. Write a new dose, or end it.',
+  'session-done': 'A session was done at this dose already. Write a new dose, or end it.',
+};
 
 /** Ends the same exercise in force where the clinician has seen it and said so; asks where not. */
 const replace = async (
@@ -54,10 +75,24 @@ const replace = async (
       },
     );
   }
-  await endPrescription(access, patientId, same.id, 'Replaced by a newly signed prescription.');
+  await endPrescription(access, patientId, same.id, replacedReason);
+};
+
+/** Nothing is kept or signed that is not what was read: what it is worked out from may have changed meanwhile. */
+const requireAsShown = (dose: Dose, shown: unknown): void => {
+  if (shown !== undefined && JSON.stringify(shown) !== JSON.stringify(dose))
+    throw new Problem(
+      'conflict',
+      'The dose is another one than was shown: a measurement, a limit or a load at home changed meanwhile. Nothing was saved. Propose it again.',
+    );
 };
 
 export const prescriptionsRouter = router({
+  /** Exercises by a search: first those a dose can be proposed for now, then the others with why not. */
+  choices: recordProcedure
+    .input(z.object({ search: searchInput.prefault({}) }))
+    .query(({ ctx, input }) => exerciseChoices(ctx.access, ctx.patient, input.search)),
+
   catalogue: recordProcedure.query(async ({ ctx }) => {
     const limits = await limitsOf(ctx.access, ctx.patient.id);
     return { exercises, schemes: occlusionSchemes, limited: limitedExercises(limits, ctx.access.day) };
@@ -91,10 +126,13 @@ export const prescriptionsRouter = router({
         request: z.unknown(),
         itemId: z.string().max(64).optional(),
         confirmed: z.boolean().default(false),
+        /** The dose as it was shown; left out where nobody read one. */
+        shown: z.unknown().optional(),
       }),
     )
     .mutation(async ({ ctx, input }) => {
       const proposed = await propose(ctx.access, ctx.patient, input.request);
+      requireAsShown(proposed.dose, input.shown);
       await requireLikely(ctx.access, ctx.patient, input.request, input.confirmed);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
       if (input.itemId && !known.some((row) => row.itemId === input.itemId)) {
@@ -118,11 +156,13 @@ export const prescriptionsRouter = router({
         prescriptionId: z.string().max(64),
         /** The clinician has seen that the same exercise is in force and ends it by this signature. */
         replace: z.boolean().default(false),
+        readAt: z.number().int().optional(),
       }),
     )
     .mutation(({ ctx, input }) => {
       const { access, patient } = ctx;
       return access.store.write(async () => {
+        await requireNothingNewer(access, patient, input.readAt);
         const versions = await prescriptionsOf(access, patient.id);
         const row = versions.find((version) => version.id === input.prescriptionId);
         if (!row) throw new Problem('not-found', signedText['not-found']);
@@ -133,6 +173,15 @@ export const prescriptionsRouter = router({
           throw new Problem(signed === 'not-found' ? 'not-found' : 'conflict', signedText[signed]);
         return { signedName: access.actorName, signedAt: access.now };
       });
+    }),
+
+  /** By whoever signed, until the phone was sent the dose or a session was done at it; it waits to be signed again. */
+  withdrawSignature: recordProcedure
+    .input(z.object({ prescriptionId: z.string().max(64) }))
+    .mutation(async ({ ctx, input }) => {
+      const answer = await withdrawSignature(ctx.access, ctx.patient.id, input.prescriptionId);
+      if (answer === 'not-found') throw new Problem('not-found', signedText['not-found']);
+      if (answer !== 'withdrawn') throw new Problem('conflict', notWithdrawn[answer]);
     }),
 
   end: recordProcedure

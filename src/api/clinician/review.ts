@@ -4,6 +4,7 @@ import { madeBeforeCorrection } from '#core/corrections/correction.ts';
 import type { DecisionWord } from '#core/decision/answers.ts';
 import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
 import { whatWouldChange } from '#core/decision/what-would-change.ts';
+import { joints } from '#core/exercises/joints.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
 import { answerChanges } from '#core/record/answer-changes.ts';
 import { baselineFields, responseConsistent, responseFields } from '#core/record/staff-fields.ts';
@@ -30,6 +31,8 @@ import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { enter, firstEntry } from './corrections/enter.ts';
+import { doseReview } from './review/dose-review.ts';
+import { clinicDays, summaryProcedure } from './review/summary.ts';
 
 /** Why a decision cannot be overruled now; null where it can. */
 const refusedOverride = (plan: Plan, decision: Decision, instead: DecisionWord | null): string | null => {
@@ -42,7 +45,13 @@ const refusedOverride = (plan: Plan, decision: Decision, instead: DecisionWord |
 
 export const reviewRouter = router({
   get: recordProcedure
-    .input(z.object({ days: z.number().int().min(14).max(1100).default(120) }))
+    .input(
+      z.object({
+        days: z.number().int().min(14).max(1100).default(120),
+        /** The prescribed exercise whose doses are told, and the joint that answers. */
+        dose: z.object({ itemId: z.string().max(64), joint: z.enum(joints) }).optional(),
+      }),
+    )
     .query(async ({ ctx, input }) => {
       const { access, patient } = ctx;
       const since = addDays(access.day, -input.days);
@@ -50,6 +59,8 @@ export const reviewRouter = router({
       const record = await recordOf(access, patient.id, input.days, prescriptions);
       const corrections = await correctionsOf(access, patient.id);
       if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
+      const proposals = await proposalsOf(access, patient.id);
+      const settings = await settingsOf(access);
       return {
         day: access.day,
         since,
@@ -65,7 +76,7 @@ export const reviewRouter = router({
           correctedSince: madeBeforeCorrection(row, corrections),
         })),
         responses: await responsesOf(access, patient.id),
-        proposals: (await proposalsOf(access, patient.id)).map(({ changeForPatient, ...rest }) => ({
+        proposals: proposals.map(({ changeForPatient, ...rest }) => ({
           ...rest,
           toPatient: doseChangeText(changeForPatient).en,
         })),
@@ -74,9 +85,23 @@ export const reviewRouter = router({
         plan: await planOf(access, patient),
         patientMessages: await patientMessagesOf(access, patient.id),
         booking: await bookingOf(access, patient.id),
-        settings: await settingsOf(access),
+        settings,
+        /** null = not asked for. */
+        dose: input.dose
+          ? doseReview({
+              ...input.dose,
+              record,
+              proposals,
+              settings,
+              at: { instant: access.now, day: access.day },
+              dayOf: await clinicDays(access),
+            })
+          : null,
       };
     }),
+
+  /** How the dose in force was answered, the last step, and what is open: facts, and a sentence of each. */
+  summary: summaryProcedure,
 
   /**
    * Which single answers would have changed one decision: worked out for the one that is asked about, and null where

@@ -1,31 +1,87 @@
 /** Who needs a clinician, most pressing first, each line with the fact that put it there. */
 import { z } from 'zod';
-import { type Day, daysBetween, isDay } from '#core/time/day.ts';
+import { dangerSettings } from '#core/danger/settings.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { cautionsNewTo } from '#core/prescribing/proposal-parts.ts';
+import { ageYears, type Day, daysBetween, isDay } from '#core/time/day.ts';
 import { worklistGroups } from '#core/worklist/groups.ts';
 import { worklistItemKinds } from '#core/worklist/item.ts';
-import { sentenceOf } from '#core/worklist/sentences.ts';
+import { type Strip, type StripFacts, stripOf } from '#core/worklist/strip.ts';
+import { figuresOf } from '#core/worklist/strip-words.ts';
 import { colleaguesOf } from '#data/accounts/staff.ts';
 import { digestOfIds, noteRead } from '#data/audit/audit.ts';
+import { settingValue } from '#data/clinic/clinic-settings.ts';
 import { sitesOf } from '#data/clinic/sites.ts';
 import { closedToMe } from '#data/patients/care-team.ts';
-import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
-import { worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
+import { type Handled, handleWorklistItem, takeBack } from '#data/worklist/handle-worklist-item.ts';
+import { newestMessagesOf, type WaitingDose, waitingDosesOf } from '#data/worklist/row-facts.ts';
+import { type WorklistLine, worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
 import type { StoredItem } from '#data/worklist/worklist-cells.ts';
 import { groupLines } from '#data/worklist/worklist-groups.ts';
 import { Problem } from '../errors.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
+import { withPatientWords } from './caution-words.ts';
+import { shownItem } from './worklist-item.ts';
 
-const shown = (row: StoredItem, today: Day) => ({
-  key: row.key,
-  kind: row.kind,
-  sentence: sentenceOf({ kind: row.kind, joint: row.joint as never, facts: row.facts }, today),
-  since: row.since,
-  joint: row.joint,
-  decisionId: row.decisionId,
-  acknowledgedBy: row.acknowledgedBy,
-  assignedTo: row.assignedTo,
-  assignedName: row.assignedName,
+/** What is new about a waiting dose is read before it is signed: its cautions where the one in force has not the same. */
+const shownDose = ({ waiting, inForce }: WaitingDose) => ({
+  prescriptionId: waiting.id,
+  dose: waiting.dose,
+  badDay: waiting.badDay,
+  before: inForce?.dose ?? null,
+  newCautions: withPatientWords({ cautions: cautionsNewTo(waiting.cautions, inForce?.cautions ?? []) })
+    .cautions,
 });
+
+type Items = readonly [StoredItem, ...StoredItem[]];
+
+interface RowShown {
+  readonly age: number | null;
+  readonly phone: string | null;
+  readonly joint: Joint | null;
+  readonly figures: string | null;
+  readonly strip: Strip | null;
+  readonly doses: readonly ReturnType<typeof shownDose>[];
+  readonly message: string | null;
+}
+
+/** Of a record kept to a team the reader is not in, danger is listed and nothing else is shown. */
+const hidden: RowShown = {
+  age: null,
+  phone: null,
+  joint: null,
+  figures: null,
+  strip: null,
+  doses: [],
+  message: null,
+};
+
+const nothingKept: StripFacts = { versions: [], mornings: [], usuals: [] };
+
+const shownRow = (
+  line: WorklistLine,
+  doses: readonly WaitingDose[],
+  message: string | undefined,
+  today: Day,
+): RowShown => {
+  const [first] = line.worklistItems as Items;
+  const about = first.joint as Joint | null;
+  const strip = stripOf({ today, about, ...(line.strip ?? nothingKept) });
+  return {
+    age: ageYears(line.birthDay, today),
+    phone: line.phone,
+    joint: strip.joint,
+    figures: figuresOf(strip, today),
+    strip,
+    doses: doses.map(shownDose),
+    message: message ?? null,
+  };
+};
+
+const withItem = (lines: readonly WorklistLine[], kind: StoredItem['kind']): readonly string[] =>
+  lines.flatMap(({ patientId, worklistItems }) =>
+    worklistItems.some((item) => item.kind === kind) ? patientId : [],
+  );
 
 const cursor = z.object({ rank: z.number().int(), since: z.number().int(), patientId: z.string().max(64) });
 
@@ -59,14 +115,30 @@ export const worklistRouter = router({
       const counts = await worklistCounts(access, query);
       const ids = lines.map((line) => line.patientId);
       noteRead(access, { subject: 'worklist', detail: { count: ids.length, ids: digestOfIds(ids) } });
+      const open = lines.filter(({ patientId }) => !closed.has(patientId));
+      const doses = await waitingDosesOf(access, withItem(open, 'awaiting-signature'));
+      const messages = await newestMessagesOf(access, withItem(open, 'message'));
       return {
         day: access.day,
+        readAt: access.now,
         ...counts,
         closed: closed.size,
         next,
-        lines: lines.map(({ worklistItems, ...line }) => {
-          const [item, ...others] = worklistItems.map((row) => shown(row, access.day));
-          return { ...line, item: item!, others };
+        /** Hours after which a contact that reached nobody is tried again, as proposed. */
+        againHours: await settingValue(access, dangerSettings, 'contact-again-hours'),
+        lines: lines.map((line) => {
+          const { patientId, givenName, familyName, worklistItems } = line;
+          const [item, ...others] = worklistItems.map((row) => shownItem(row, access.day));
+          return {
+            patientId,
+            givenName,
+            familyName,
+            ...(closed.has(patientId)
+              ? hidden
+              : shownRow(line, doses.get(patientId) ?? [], messages.get(patientId), access.day)),
+            item: item!,
+            others,
+          };
         }),
       };
     }),
@@ -135,6 +207,11 @@ export const worklistRouter = router({
       });
     }),
 
+  /** Takes back one's own acknowledging or assigning; both stay on record. Of danger neither is taken back. */
+  takeBack: recordProcedure
+    .input(z.object({ key: z.string().max(200), act: z.enum(['acknowledge', 'assign']) }))
+    .mutation(async ({ ctx, input }) => refuse(await takeBack(ctx.access, ctx.patient.id, input))),
+
   unsnooze: recordProcedure
     .input(z.object({ keys: z.array(z.string().max(200)).min(1).max(60) }))
     .mutation(({ ctx, input }) =>
@@ -175,10 +252,15 @@ export const worklistRouter = router({
     }),
 });
 
-const handled = async (...args: Parameters<typeof handleWorklistItem>): Promise<void> => {
-  const answer = await handleWorklistItem(...args);
+const handled = async (...args: Parameters<typeof handleWorklistItem>): Promise<void> =>
+  refuse(await handleWorklistItem(...args));
+
+const refuse = (answer: Handled): void => {
   if (answer === 'no-such-matter')
     throw new Problem('conflict', 'This item has been settled or has changed. Reload the worklist.');
   if (answer === 'danger')
-    throw new Problem('refused', 'An urgent item cannot be snoozed. Act on it or assign it to a colleague.');
+    throw new Problem(
+      'refused',
+      'An urgent item cannot be snoozed, and that somebody has read of it is not taken back. Act on it or assign it to a colleague.',
+    );
 };

@@ -10,6 +10,7 @@ import { refusalText } from '#messages/refusals.ts';
 import { Problem } from '../errors.ts';
 import { entryKinds, take, told } from '../take-entries.ts';
 import { patientProcedure, router } from '../trpc.ts';
+import { takeHomeAnswers } from './home-answers.ts';
 import { takeMessage } from './messages.ts';
 import { takeSign } from './reported-sign.ts';
 
@@ -71,12 +72,14 @@ export const entriesRouter = router({
     }),
 
   send: patientProcedure
-    .input(z.object({ kind: z.enum([...entryKinds, 'message', 'sign']), entry: z.unknown() }))
+    .input(z.object({ kind: z.enum([...entryKinds, 'message', 'sign', 'home-answers']), entry: z.unknown() }))
     .mutation(async ({ ctx: { access, patient }, input: { kind, entry } }) => {
       if (kind === 'message')
         return { stored: await takeMessage(access, patient.id, entry), clockDoubtful: false };
       if (kind === 'sign') return { stored: await takeSign(access, patient.id, entry), clockDoubtful: false };
       byPatientOrCarer(entry);
+      if (kind === 'home-answers')
+        return { stored: await takeHomeAnswers(access, patient.id, entry), clockDoubtful: false };
       const taken = await access.store.write(async () => {
         const refused = await whyNotSameDay(access, patient.id, kind, entry);
         if (!refused) return { stored: await take(access, patient.id, kind, entry) };

@@ -1,6 +1,7 @@
 /** How it has gone, for the patient: own work and own answers, with what was decided and why in plain words. */
 
 import type { Joint } from '#core/exercises/joints.ts';
+import type { JointMorningAnswers } from '#core/record/morning-questions.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Text } from '#messages/text.ts';
 
@@ -21,11 +22,7 @@ export interface HistoryDay {
     }[];
   }[];
   readonly mornings: readonly {
-    readonly joints: readonly {
-      readonly joint: Joint;
-      readonly pain: number | null;
-      readonly flare: boolean | null;
-    }[];
+    readonly joints: readonly JointMorningAnswers[];
   }[];
   readonly decisions: readonly {
     readonly joint: Joint;

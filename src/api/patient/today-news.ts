@@ -81,16 +81,18 @@ const recentChanges = async (
   const made =
     proposals.length === 0 ? [] : await decisionsOf(access, patientId, addDays(access.day, -toldForDays - 1));
   const decisions = new Map(made.map((row) => [row.id, row]));
+  const todayOf = new Map(given.plan.items.map(({ itemId, today }) => [itemId, today]));
   const withWhy = new Map<string, Group>();
   const without: Text[] = [];
-  for (const { decisionId, changeForPatient } of proposals) {
+  for (const { decisionId, itemId, changeForPatient } of proposals) {
+    const today = todayOf.get(itemId) ?? 'as-planned';
     const row = decisions.get(decisionId);
     const why = row ? reasonsTold(row, record?.sessions ?? [], written) : [];
-    const told = doseChangeText(changeForPatient);
+    const told = doseChangeText(changeForPatient, today);
     if (why.length > 0) {
       const key = joined(why, ' ').en;
       const group = withWhy.get(key) ?? { why, told: [], isChange: false };
-      const isChange = group.isChange || changeForPatient.kind !== 'same';
+      const isChange = group.isChange || today !== 'as-planned' || changeForPatient.kind !== 'same';
       withWhy.set(key, { why, told: [...group.told, told], isChange });
       // To do the same again is no change, and without a reason it is no news.
     } else if (changeForPatient.kind !== 'same') without.push(told);

@@ -1,5 +1,6 @@
 /** What the phone needs for one day: everything, so that the page works on with no signal. */
 
+import type { OwnQuestion } from '#core/assessment/questionnaires/questionnaire.ts';
 import type { Contact, Today } from '#core/decision/answers.ts';
 import type { MorningState } from '#core/decision/morning-window.ts';
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
@@ -21,6 +22,20 @@ export interface MorningTold {
 export interface SentSession {
   readonly entry: SessionEntry;
   readonly titles: Readonly<Record<string, Text | string>>;
+}
+
+/** A question of the clinic's own, or how far an activity goes that the person chose. */
+export type QuestionDue = OwnQuestion | { readonly kind: 'activity'; readonly text: string };
+
+/** What the clinic asks now and then, and is due. */
+export interface QuestionsDue {
+  readonly homeQuestionsId: string;
+  /** As the clinic wrote it; null = the activities the person chose. */
+  readonly title: string | null;
+  readonly version: number | null;
+  readonly questions: readonly QuestionDue[];
+  /** Answers the clinic has of it: this page goes by them, and by no copy on the phone. */
+  readonly knownEntryIds: readonly string[];
 }
 
 export interface TodayView {
@@ -82,6 +97,8 @@ export interface TodayView {
   readonly asksNothing: boolean;
   /** Questions before a visit wait for an answer. */
   readonly questionsWait: boolean;
+  /** What the clinic asks now and then; absent where nothing of it is due. */
+  readonly questionsDue?: readonly QuestionsDue[];
   /** The next appointment as booked; null or absent where none is. */
   readonly appointment?: {
     readonly day: Day;

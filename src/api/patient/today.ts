@@ -22,9 +22,11 @@ import { recordOf } from '#data/patients/record.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
+import { noteHandedOver } from '#data/prescribing/withdraw-signature.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
 import { hoursText } from '#messages/hours.ts';
 import { patientProcedure, router } from '../trpc.ts';
+import { questionsDueView } from './questions-due.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { appointmentView } from './today-appointment.ts';
 import { dangerTexts } from './today-danger.ts';
@@ -97,6 +99,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);
   const versions = inForce(written);
+  await noteHandedOver(access, patient.id, versions);
   const plan = await planOf(access, patient, versions);
   const care = await careAroundOf(access, patient.id, await newestScreening(access, patient.id));
   const programmes = await programmesOf(access, patient.id);
@@ -134,6 +137,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     }),
     ...recorded(access.day, sessions, mornings),
     ...(await sentView(access, patient.id, clinic.zone, written)),
+    ...(await questionsDueView(access, patient.id, plan, isQuiet)),
     ...(await appointmentView(access, patient.id, clinic.zone)),
     ...(await dangerView(access, patient.id, plan, clinic)),
     ...(await newsOf(access, { patientId: patient.id, plan, record, versions, written }, care.consents)),
@@ -141,7 +145,5 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
 };
 
 export const todayRouter = router({
-  get: patientProcedure.query(async ({ ctx }) => {
-    return todayFor(ctx.access, ctx.patient, ctx.clockOffset);
-  }),
+  get: patientProcedure.query(({ ctx }) => todayFor(ctx.access, ctx.patient, ctx.clockOffset)),
 });

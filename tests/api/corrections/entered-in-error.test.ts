@@ -1,6 +1,6 @@
 /** Nothing a clinician enters is beyond correction; the row itself stays, and the decisions made with it. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { correctionSubjects } from '#core/corrections/correction.ts';
+import { correctionSubjects, isStruckOutOnly, type StruckOutOnly } from '#core/corrections/correction.ts';
 import { addDays } from '#core/time/day.ts';
 import { correction } from '#data/schema/schema.ts';
 import { type CareSetting, careSetting, firstDay, limitOn } from '#tests/api/episode/setting.ts';
@@ -44,9 +44,20 @@ const supervised = {
   remark: null,
 };
 
+let signId = '';
+const contactOf = (found: string) => ({
+  signIds: [signId],
+  decisionIds: [],
+  reached: 'patient',
+  found,
+  advised: 'Ring again if it swells.',
+  referredTo: null,
+  againInHours: null,
+});
+
 const patient = () => ({ patientId: at.patientId });
 const firstEntries = async () => {
-  const { measurements, care, outcomes, review, screening, visits } = at.clinician().clinician;
+  const { measurements, care, outcomes, review, screening, visits, danger } = at.clinician().clinician;
   await screening.record({ ...patient(), screening: sheetWith(['hot-joint']) });
   await screening.clear({ ...patient(), clearance });
   await visits.watch({ ...patient(), session: supervised });
@@ -56,9 +67,14 @@ const firstEntries = async () => {
   await outcomes.setGoal({ ...patient(), goal: goal() });
   await review.setBaseline({ ...patient(), baseline: baselineOf() });
   await measurements.recordEffusion({ ...patient(), effusion });
+  const sign = { flags: ['calf-pain-swelling'], joint: null, remark: null };
+  signId = await danger.report({ ...patient(), sign });
+  await danger.recordContact({ ...patient(), contact: contactOf('Calf soft.') });
 };
 
-const inPlace: Readonly<Record<(typeof correctionSubjects)[number], object>> = {
+/** Struck out or replaced; what only the patient says is struck out alone (tests/api/home-questions). */
+const replaceable = correctionSubjects.filter((subject) => !isStruckOutOnly(subject));
+const inPlace: Readonly<Record<Exclude<(typeof correctionSubjects)[number], StruckOutOnly>, object>> = {
   measurement: weight(72),
   screening: sheetWith(['osteoporosis']),
   event: { ...event, kind: 'surgery' },
@@ -68,9 +84,12 @@ const inPlace: Readonly<Record<(typeof correctionSubjects)[number], object>> = {
   'effusion-test': { ...effusion, grade: '1+' },
   clearance: { ...clearance, limb: 'leg' },
   'supervised-session': { ...supervised, side: 'left' },
+  get contact() {
+    return contactOf('Calf soft, no swelling.');
+  },
 };
 
-describe.each(correctionSubjects)('an entry of the kind %s', (subject) => {
+describe.each(replaceable)('an entry of the kind %s', (subject) => {
   it('is replaced or struck out with a reason; it stays on record with who, when and why', async () => {
     await firstEntries();
     const wrong = await own.newest(subject);

@@ -60,6 +60,18 @@ describe('a warning sign told at any hour', () => {
 });
 
 describe('a change without a warning sign', () => {
+  it('that sits in no place reaches the clinic so, apart from one whose place is not known', async () => {
+    for (const place of ['nowhere', 'unknown'] as const) {
+      const text = noteOf({ ...nothingSaid, place, began: 'days' });
+      await send('message', messageEntry({ entryId: randomUUID(), day }, text));
+    }
+    const { patientMessages } = await work.clinicianAt(start).clinician.review.get({ patientId });
+    expect(patientMessages.map(({ text }) => text).sort()).toEqual([
+      'Something has changed. Where: I don’t know. Began: Some days ago.',
+      'Something has changed. Where: Nowhere in particular. Began: Some days ago.',
+    ]);
+  });
+
   it('is a dated note of the patient among the messages, and a line of the worklist', async () => {
     const text = noteOf({ ...nothingSaid, place: 'right-knee', began: 'yesterday', text: 'It clicks.' });
     expect((await send('message', messageEntry({ entryId: randomUUID(), day }, text))).stored).toBe('stored');

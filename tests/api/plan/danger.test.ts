@@ -76,6 +76,61 @@ describe('a warning sign', () => {
     expect((await kindsAt(later(1)))[0]).toBe('red-flag');
   });
 
+  it('is open again, and what was resumed paused again, once the contact that ended it is entered in error', async () => {
+    await told();
+    const contactId = await contactAt(later(2));
+    expect(await openAt(later(3))).toEqual([]);
+    await resumeAt(later(3));
+    expect((await todayAt(later(4))).exercises.map(({ today }) => today)).not.toContain('none');
+    await clinicianAt(later(5)).corrections.enterInError({
+      patientId,
+      subject: 'contact',
+      subjectId: contactId,
+      reason: 'Recorded in the row of another patient.',
+    });
+    expect(await openAt(later(6))).toHaveLength(1);
+    expect((await todayAt(later(6))).exercises.map(({ today }) => today)).toEqual(['none']);
+    expect((await kindsAt(later(6)))[0]).toBe('red-flag');
+    const { corrections } = clinicianAt(later(6));
+    expect(await corrections.list({ patientId })).toMatchObject([
+      { subject: 'contact', now: null, was: { found: 'Calf soft, no swelling.' } },
+    ]);
+  });
+
+  it('stays acknowledged: that somebody has read of it is not taken back', async () => {
+    await told();
+    const { key } = (await itemsAt(later(1)))[0]!;
+    await clinicianAt(later(2)).worklist.acknowledge({ patientId, key });
+    await expect(
+      clinicianAt(later(3)).worklist.takeBack({ patientId, key, act: 'acknowledge' }),
+    ).rejects.toThrow(/not taken back/);
+    expect((await itemsAt(later(4)))[0]!.acknowledgedBy).toBe('Clinician A');
+  });
+
+  it('is ended by no contact that was corrected into naming it', async () => {
+    await told();
+    const contactId = await nobodyAt(later(2));
+    const correct = (signIds: readonly string[]) =>
+      clinicianAt(later(3)).corrections.enterInError({
+        patientId,
+        subject: 'contact',
+        subjectId: contactId,
+        reason: 'She answered after all.',
+        replacement: {
+          signIds,
+          decisionIds: [],
+          reached: 'patient',
+          found: 'Calf soft.',
+          advised: 'Ring again.',
+          referredTo: null,
+          againInHours: null,
+        },
+      });
+    await expect(correct(['another-sign'])).rejects.toThrow(/about what the first one was about/);
+    await correct([await signIdAt(later(3))]);
+    expect(await openAt(later(4))).toEqual([]);
+  });
+
   it('is not removed from the worklist by accepting the decision it came with', async () => {
     await told();
     const { decisions } = await clinicianAt(later(1)).review.get({ patientId });

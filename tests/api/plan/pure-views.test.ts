@@ -79,6 +79,7 @@ describe('the views of a plan', () => {
         recordedAt: version.signedAt,
         signedName: 'N. Derravane',
         endReason: null,
+        handedAt: null,
       }));
       const differences = disagreements(viewsOf(rows, plan), plan, day);
       if (differences.length > 0) found.push(`record ${record}: ${differences.join(', ')}`);

@@ -7,7 +7,7 @@ import { z } from 'zod';
 import { Problem } from '#api/errors.ts';
 import { requireFresh } from '#api/fresh-sign-in.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
-import { correctionSubjects, waitsToBeSeen } from '#core/corrections/correction.ts';
+import { correctionSubjects, isStruckOutOnly, waitsToBeSeen } from '#core/corrections/correction.ts';
 import { correctionsOf, markEnteredInError, recordPlanSeen } from '#data/corrections/corrections.ts';
 import { type EnteredRow, enteredOf } from '#data/corrections/entered.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
@@ -74,8 +74,13 @@ export const correctionsRouter = router({
             'conflict',
             `${before.correctedName} already marked this entry as entered in error. Nothing was changed; reload the page.`,
           );
+        if (input.replacement !== undefined && isStruckOutOnly(of))
+          throw new Problem(
+            'refused',
+            'What the patient answered at home can be struck out. Only the patient answers anew.',
+          );
         const replacedById =
-          input.replacement === undefined
+          input.replacement === undefined || isStruckOutOnly(of)
             ? null
             : await enter[of](
                 { access, patient, confirmed: input.confirmed, instead: row },

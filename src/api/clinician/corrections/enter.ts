@@ -8,7 +8,7 @@ import { unknownItems } from '#api/inputs/screening-items.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
 import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
-import type { CorrectionSubject } from '#core/corrections/correction.ts';
+import type { CorrectionSubject, StruckOutOnly } from '#core/corrections/correction.ts';
 import { eventConsistent, eventFields, limitConsistent, limitFields } from '#core/episode/care-fields.ts';
 import { goalConsistent, goalFields } from '#core/episode/goals.ts';
 import { firstOcclusionRemote } from '#core/episode/remote-visit.ts';
@@ -38,6 +38,7 @@ import type { Patient } from '#data/patients/people.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import { recordClearance, recordScreening, screeningsOnRecord } from '#data/screening/screenings.ts';
 import { requireHandsOnTest } from '../episode/hands-on-test.ts';
+import { enterContact } from './enter-contact.ts';
 
 export interface Entering {
   readonly access: Access;
@@ -150,7 +151,7 @@ const supervisedSession: Enter = async ({ access, patient }, value) => {
   return recordObservedSession(access, patient.id, row);
 };
 
-export const enter: Readonly<Record<CorrectionSubject, Enter>> = {
+export const enter: Readonly<Record<Exclude<CorrectionSubject, StruckOutOnly>, Enter>> = {
   measurement,
   screening,
   event,
@@ -160,6 +161,7 @@ export const enter: Readonly<Record<CorrectionSubject, Enter>> = {
   'effusion-test': effusionTest,
   clearance,
   'supervised-session': supervisedSession,
+  contact: enterContact,
 };
 
 /** A first entry of whoever is calling. */

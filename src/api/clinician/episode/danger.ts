@@ -5,13 +5,7 @@ import { requireFresh } from '#api/fresh-sign-in.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import type { DangerRecord } from '#core/danger/danger.ts';
-import {
-  contactConsistent,
-  contactFields,
-  pauseConsistent,
-  pauseFields,
-  signFields,
-} from '#core/danger/danger-fields.ts';
+import { pauseConsistent, pauseFields, signFields } from '#core/danger/danger-fields.ts';
 import { holdsBack } from '#core/danger/danger-state.ts';
 import { dangerSettings } from '#core/danger/settings.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
@@ -19,29 +13,14 @@ import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
 import type { Access } from '#data/access.ts';
 import { settingValue } from '#data/clinic/clinic-settings.ts';
-import { recordContact } from '#data/danger/contacts.ts';
 import { contactsOf, dangerRecordOf } from '#data/danger/danger-record.ts';
 import { addPause, resume } from '#data/danger/pauses.ts';
 import { reportSign } from '#data/danger/warning-signs.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { planOf } from '#data/plan/plan-of.ts';
+import { enter, firstEntry } from '../corrections/enter.ts';
 
-const hourMs = 3_600_000;
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
-
-/** What the contact names must be open and this patient's; what a colleague has ended meanwhile is said. */
-const requireOpen = (plan: Plan, signIds: readonly string[], decisionIds: readonly string[]): void => {
-  const open = new Set(openSigns(plan).map(({ sign }) => sign.id));
-  const asked = new Set(plan.asks.filter(({ settled }) => settled === null).map(({ id }) => id));
-  if (signIds.every((id) => open.has(id)) && decisionIds.every((id) => asked.has(id))) return;
-  const ended = plan.signs.find(({ sign, endedBy }) => endedBy && signIds.includes(sign.id))?.endedBy;
-  throw new Problem(
-    'conflict',
-    ended
-      ? `${ended.by} has recorded a contact that ended this warning sign. Yours was not saved; reload the page.`
-      : 'This warning sign or decision is no longer open. Nothing was saved; reload the page.',
-  );
-};
 
 const heldItems = (plan: Plan, own: DangerRecord, pauseId: string): readonly string[] => {
   const state = plan.pauses.find(({ pause }) => pause.id === pauseId);
@@ -102,18 +81,11 @@ export const dangerRouter = router({
     });
   }),
 
-  recordContact: recordProcedure.input(z.object({ contact: z.unknown() })).mutation(({ ctx, input }) => {
-    const { access, patient } = ctx;
-    const { againInHours, ...row } = checked(contactFields, input.contact, contactConsistent);
-    const isMissed = row.reached === 'nobody' && againInHours !== null;
-    return access.store.write(async () => {
-      requireOpen(await planOf(access, patient), row.signIds, row.decisionIds);
-      return recordContact(access, patient.id, {
-        ...row,
-        nextAt: isMissed ? access.now + againInHours * hourMs : null,
-      });
-    });
-  }),
+  recordContact: recordProcedure
+    .input(z.object({ contact: z.unknown() }))
+    .mutation(({ ctx, input }) =>
+      ctx.access.store.write(() => enter.contact(firstEntry(ctx), input.contact)),
+    ),
 
   /** For a concern of the clinician's own it opens a warning sign; for any other cause it opens none. */
   pause: recordProcedure.input(z.object({ pause: z.unknown() })).mutation(({ ctx, input }) => {

@@ -1,5 +1,4 @@
 /** The parts of a first visit, each saved by itself. Sent again unchanged, a part is not saved twice. */
-
 import { z } from 'zod';
 import { Problem, refusedWith } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
@@ -29,7 +28,7 @@ import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
 import { type CareProfile, type Patient, patientOf, saveProfile } from '#data/patients/people.ts';
 import { newestScreening, recordAnswers } from '#data/screening/screenings.ts';
-import { saveDetails } from '../save-details.ts';
+import { saveDetails } from '../patients/save-details.ts';
 import { beginEpisode } from './begin-episode.ts';
 import { recordConsentOf } from './record-consent.ts';
 
@@ -93,7 +92,9 @@ const saveMeasured = async (
   const refused = measurementConsistent(row, access.day);
   if (refused.length > 0) throw refusedWith(refused);
   const known = await measurementsOf(access, patientId);
-  const bare = known.map(({ id: _i, recordedAt: _a, recordedBy: _b, confirmed: _c, ...value }) => value);
+  const bare = known.map(
+    ({ id: _i, recordedAt: _a, recordedBy: _b, confirmed: _c, answeredAtHome: _h, ...of }) => of,
+  );
   if (bare.some((value) => isSame(value, row))) return false;
   const questions = unlikely(row, known);
   if (questions.length > 0 && !isConfirmed)

@@ -1,12 +1,13 @@
 /** What was measured over the course of care, and the goals set with the patient. */
 import { z } from 'zod';
+import { recordProcedure, router } from '#api/trpc.ts';
 import { goalsFrom } from '#core/episode/goals.ts';
 import { goalStepsOf } from '#data/assessment/goals.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { effusionsOf } from '#data/patients/effusions.ts';
-import { recordProcedure, router } from '../trpc.ts';
-import { enter, firstEntry } from './corrections/enter.ts';
+import { enter, firstEntry } from '../corrections/enter.ts';
+import { signedDaysOf } from './signed-days.ts';
 
 export const outcomesRouter = router({
   get: recordProcedure.query(async ({ ctx }) => {
@@ -18,6 +19,9 @@ export const outcomesRouter = router({
       goals: goalsFrom(episode?.goals ?? [], await goalStepsOf(access, patient.id), access.day),
     };
   }),
+
+  /** Days on which doses were signed: read where they are drawn. */
+  signedDays: recordProcedure.query(({ ctx: { access, patient } }) => signedDaysOf(access, patient.id)),
 
   /** Sets a goal, or says how it stands. */
   setGoal: recordProcedure

@@ -1,32 +1,18 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { isGoodPin } from '#data/accounts/phones.ts';
+import { isGoodPin } from '#data/accounts/phone-pin.ts';
 import { flushReads } from '#data/audit/audit.ts';
 import type { Runtime } from '#server/runtime.ts';
 import { personOf } from '#server/sign-in/person.ts';
 import { asClinician, asPerson } from '#tests/support/callers.ts';
 import { accessOf, type Setting, twoClinics } from '#tests/support/clinic.ts';
-import { type Browser, browser, testRuntime } from '#tests/support/server.ts';
+import { enrolled as enrolledOne, invite as inviteOne, newPhone, send } from '#tests/support/phones.ts';
+import { testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
-import { POST } from '../../src/app/api/auth/[...all]/route.ts';
 
 let setting: Setting;
 let at: Runtime;
-let networks = 0;
-const newPhone = () => {
-  networks += 1;
-  return browser(`192.0.2.${networks}`);
-};
-const send = (phone: Browser, step: string, body: unknown) =>
-  phone.post(POST, `/api/auth/phone/${step}`, body);
-const invite = () => asClinician(setting.clinician).clinician.phones.invite({ patientId: setting.patientId });
-
-/** A phone with a PIN, signed in. */
-const enrolled = async () => {
-  const phone = newPhone();
-  await send(phone, 'accept', { code: (await invite()).code });
-  await send(phone, 'choose-pin', { pin: '482915' });
-  return phone;
-};
+const invite = () => inviteOne(setting);
+const enrolled = () => enrolledOne(setting);
 
 beforeEach(async () => {
   const store = freshStore();

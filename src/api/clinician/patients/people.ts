@@ -8,9 +8,10 @@ import { careProfileFields } from '#core/record/staff-fields.ts';
 import { mergesOf } from '#data/patients/merges.ts';
 import { detailsOf } from '#data/patients/patient-details.ts';
 import { patientsOf, saveProfile } from '#data/patients/people.ts';
-import { checked } from '../inputs/checked.ts';
-import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
+import { checked } from '../../inputs/checked.ts';
+import { clinicianProcedure, recordProcedure, router } from '../../trpc.ts';
 import { addNewPatient } from './add-patient.ts';
+import { patientBarOf } from './patient-bar.ts';
 import { saveDetails } from './save-details.ts';
 
 export const peopleRouter = router({
@@ -21,6 +22,8 @@ export const peopleRouter = router({
     ...ctx.patient,
     ...(await mergesOf(ctx.access, ctx.patient.id)),
   })),
+
+  bar: recordProcedure.query(({ ctx }) => patientBarOf(ctx.access, ctx.patient)),
 
   create: clinicianProcedure
     .input(z.object({ patient: z.unknown(), otherThan: z.array(z.string().max(64)).max(50).default([]) }))

@@ -5,8 +5,8 @@ import { mayOpen } from '#data/patients/care-team.ts';
 import { choosePlan, mergeRecords, undoMerge } from '#data/patients/merge-records.ts';
 import { mergesOf } from '#data/patients/merges.ts';
 import { patientOf } from '#data/patients/people.ts';
-import { Problem } from '../errors.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { Problem } from '../../errors.ts';
+import { recordProcedure, router } from '../../trpc.ts';
 
 const id = z.string().min(1).max(64);
 const reason = z.string().trim().min(1).max(300);
