@@ -3,7 +3,7 @@ import 'server-only';
 import { parseCookies } from 'better-auth/cookies';
 import { headers } from 'next/headers';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
-import { clinicBeforeSignIn } from '#data/accounts/phones.ts';
+import { clinicBeforeSignIn, phoneOf } from '#data/accounts/phones.ts';
 import { hoursText } from '#messages/hours.ts';
 import { runtime } from '../runtime.ts';
 import { cookiePrefix } from './auth.ts';
@@ -21,6 +21,10 @@ export const phoneHere = async () => {
   const at = runtime();
   return phoneState({ store: at.store, auditKey: at.keys.audit, now: at.clock.now() }, cookie);
 };
+
+/** The enrolled phone that asks, by the id it has in a list of phones; null in any other browser. */
+export const phoneIdHere = async (): Promise<string | null> =>
+  (await phoneOf(runtime().store, await phoneCookie()))?.id ?? null;
 
 /** Known before anybody signs in: the clinic of an enrolled phone, or the only one of the file. */
 export const clinicHere = async () => {

@@ -1,16 +1,16 @@
 /** Signing in on a patient's phone, as endpoints of the sign-in library, which keeps the sessions. */
-import { createAuthEndpoint } from 'better-auth/api';
+import { createAuthEndpoint, getSessionFromCtx } from 'better-auth/api';
 import { setSessionCookie } from 'better-auth/cookies';
 import { z } from 'zod';
+import { choosePin, isGoodPin, tryPin } from '#data/accounts/phone-pin.ts';
 import {
-  choosePin,
   enrolPhone,
-  isGoodPin,
   type KnownPhone,
   type PhoneContext,
   phoneOf,
-  tryPin,
+  pinAttempts,
 } from '#data/accounts/phones.ts';
+import { noteProof } from '#data/accounts/sign-in-sessions.ts';
 import { type RefusalKey, refusalText } from '#messages/refusals.ts';
 import type { Text } from '#messages/text.ts';
 
@@ -50,15 +50,40 @@ const savePhone = (ctx: EndpointContext, deviceId: string, secret: string): void
   ctx.setCookie(name, `${deviceId}.${secret}`, attributes);
 };
 
-const openSession = async (ctx: EndpointContext, phone: KnownPhone) => {
+const openSession = async (ctx: EndpointContext, phone: KnownPhone, { store }: PhoneContext) => {
   const user = await ctx.context.internalAdapter.findUserById(phone.userId);
   if (!user) return refuse(ctx, 403, 'no-phone');
   const session = await ctx.context.internalAdapter.createSession(phone.userId, false, {
     deviceId: phone.id,
   });
+  // Ended between its PIN and here: ending takes away the sign-ins that were open by then, and this is a later one.
+  if (!(await phoneOf(store, `${phone.id}.${phone.secret}`))) {
+    await ctx.context.internalAdapter.deleteSession(session.token);
+    return refuse(ctx, 403, 'no-phone');
+  }
   await setSessionCookie(ctx, { session, user });
   savePhone(ctx, phone.id, phone.secret);
   return ctx.json({ signedIn: true });
+};
+
+const typedPin = z.object({ pin: z.string().max(12) });
+
+interface OpenSession {
+  readonly id: string;
+  readonly deviceId?: string | null;
+}
+
+/** Null when the PIN that was sent is right. */
+const pinRefused = async (
+  ctx: EndpointContext & { readonly body: z.infer<typeof typedPin> },
+  context: PhoneContext,
+  phone: KnownPhone,
+) => {
+  const answer = await tryPin(context, phone, ctx.body.pin);
+  if (answer.is === 'right') return null;
+  if (answer.is === 'wrong')
+    return answerWith(ctx, 403, 'wrong-pin', refusalText('wrong-pin', { left: answer.left }));
+  return refuse(ctx, 403, answer.is === 'ended' ? 'no-phone' : 'too-many-tries');
 };
 
 export const phoneSignIn = (context: () => PhoneContext) =>
@@ -77,28 +102,30 @@ export const phoneSignIn = (context: () => PhoneContext) =>
       ),
       phoneChoosePin: createAuthEndpoint(
         '/phone/choose-pin',
-        { method: 'POST', body: z.object({ pin: z.string().max(12) }) },
+        { method: 'POST', body: typedPin },
         async (ctx) => {
           const phone = await phoneIn(ctx, context());
           if (!phone) return refuse(ctx, 403, 'no-phone');
           if (!isGoodPin(ctx.body.pin)) return refuse(ctx, 400, 'plain-pin');
           if (!(await choosePin(context(), phone, ctx.body.pin))) return refuse(ctx, 409, 'pin-chosen');
-          return openSession(ctx, phone);
+          return openSession(ctx, phone, context());
         },
       ),
-      phoneSignIn: createAuthEndpoint(
-        '/phone/sign-in',
-        { method: 'POST', body: z.object({ pin: z.string().max(12) }) },
-        async (ctx) => {
-          const phone = await phoneIn(ctx, context());
-          if (!phone) return refuse(ctx, 403, 'no-phone');
-          const answer = await tryPin(context(), phone, ctx.body.pin);
-          if (answer.is === 'right') return openSession(ctx, phone);
-          return answer.is === 'wrong'
-            ? answerWith(ctx, 403, 'wrong-pin', refusalText('wrong-pin', { left: answer.left }))
-            : refuse(ctx, 403, 'too-many-tries');
-        },
-      ),
+      phoneSignIn: createAuthEndpoint('/phone/sign-in', { method: 'POST', body: typedPin }, async (ctx) => {
+        const phone = await phoneIn(ctx, context());
+        if (!phone) return refuse(ctx, 403, 'no-phone');
+        return (await pinRefused(ctx, context(), phone)) ?? openSession(ctx, phone, context());
+      }),
+      /** The PIN once more, within a sign-in that this phone opened. */
+      phoneProve: createAuthEndpoint('/phone/prove', { method: 'POST', body: typedPin }, async (ctx) => {
+        const phone = await phoneIn(ctx, context());
+        const session = (await getSessionFromCtx(ctx as never))?.session as OpenSession | undefined;
+        if (!phone || session?.deviceId !== phone.id) return refuse(ctx, 403, 'no-phone');
+        const refused = await pinRefused(ctx, context(), phone);
+        if (refused) return refused;
+        await noteProof({ ...context(), clinicId: phone.clinicId, actorId: phone.userId }, session.id);
+        return ctx.json({ proved: true });
+      }),
     },
   }) as const;
 
@@ -110,5 +137,5 @@ export const phoneState = async (
   const phone = await phoneOf(context.store, cookie);
   if (!phone) return 'none';
   if (!phone.pinHash) return 'choose-pin';
-  return phone.wrongAttempts >= 5 ? 'too-many-tries' : 'enter-pin';
+  return phone.wrongAttempts >= pinAttempts ? 'too-many-tries' : 'enter-pin';
 };

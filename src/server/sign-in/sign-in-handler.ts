@@ -29,6 +29,7 @@ export const endpoints: Readonly<Record<string, readonly string[]>> = {
   '/phone/accept': ['code'],
   '/phone/choose-pin': ['pin'],
   '/phone/sign-in': ['pin'],
+  '/phone/prove': ['pin'],
   '/passkey/begin': [],
   '/passkey/add': ['name', 'clientData', 'authenticatorData', 'publicKey'],
   '/passkey/ask': [],

@@ -4,7 +4,7 @@ import './asked-words.ts';
 
 export { Aloud } from './aloud/aloud.tsx';
 export { beginMorning, morningReducer } from './morning/morning.ts';
-export { morningEntryOf } from './morning/morning-entry.ts';
+export { morningSent } from './morning/morning-entry.ts';
 export { MorningScreen } from './morning/morning-screen.tsx';
 export { takenUp } from './morning/two-mornings.ts';
 export { beginSession } from './session/begin.ts';

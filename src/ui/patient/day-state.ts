@@ -1,7 +1,10 @@
 /** What today's page says of the day, from the clinic's view and from what this phone keeps. Pure. */
+import type { QuestionsDue } from '#api/patient/today-view.ts';
+import type { Today } from '#core/decision/answers.ts';
 import { morningsAsked } from '#core/prescribing/programme/urine-question.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Outbox, Saved } from './outbox/outbox.ts';
+import { leftUntilCounted } from './until-counted.ts';
 import { type DayView, momentOf } from './view-on-day.ts';
 
 const twoHoursMs = 2 * 60 * 60 * 1000;
@@ -12,6 +15,8 @@ export interface DayState {
   readonly session: 'open' | 'kept-here' | 'sent';
   /** A warning sign was told from this phone and the clinic's page does not speak of it yet: nothing is begun. */
   readonly hasReportedFlag: boolean;
+  /** What this morning's answers leave at the least, while the clinic's page does not count them yet; null = they take nothing. */
+  readonly leftUntilCounted: Today | null;
   readonly isMorningDue: boolean;
   /** Answered at an hour that counts. */
   readonly isMorningAnswered: boolean;
@@ -27,6 +32,8 @@ export interface DayState {
   readonly twoHoursOf: string | null;
   /** Joints that question was answered for already: it goes on at the next. */
   readonly twoHoursAnswered: number;
+  /** What the clinic asks now and then and is due: one set at a time; null = nothing, or nothing is asked now. */
+  readonly questionsDue: QuestionsDue | null;
 }
 
 type Asked = Pick<
@@ -41,7 +48,7 @@ type Asked = Pick<
   | 'knownEntryIds'
   | 'clinic'
 > &
-  Partial<Pick<DayView, 'clinicDay' | 'morningNow'>>;
+  Partial<Pick<DayView, 'clinicDay' | 'morningNow' | 'questionsDue' | 'isStopped' | 'isTooOld'>>;
 
 const isOf = (saved: Saved, kind: Saved['kind'], day: string): boolean =>
   saved.kind === kind && saved.day === day;
@@ -91,6 +98,23 @@ const countsAsMorning = (view: Asked, entries: readonly Saved[]): boolean =>
 const stopsByItself = (view: Asked, { isUrgent, entryId, status, day }: Saved): boolean =>
   isUrgent && !(view.knownEntryIds ?? []).includes(entryId) && (status === 'waiting' || day === view.day);
 
+/** By the clinic's word, but for what was answered on this phone and the clinic's page does not count yet. */
+const questionsDue = (view: Asked, entries: readonly Saved[]): QuestionsDue | null => {
+  if (view.isStopped || view.isTooOld || hasToldSign(view, entries)) return null;
+  const isAnswered = ({ homeQuestionsId, knownEntryIds }: QuestionsDue): boolean =>
+    entries.some(
+      (saved) =>
+        saved.homeQuestionsId === homeQuestionsId &&
+        saved.status !== 'aside' &&
+        !knownEntryIds.includes(saved.entryId),
+    );
+  return view.questionsDue?.find((due) => !isAnswered(due)) ?? null;
+};
+
+/** A sign was told from this phone and the clinic's page does not speak of it yet. */
+export const hasToldSign = (view: Asked, entries: readonly Saved[]): boolean =>
+  entries.some((saved) => stopsByItself(view, saved));
+
 export const dayState = (view: Asked, entries: readonly Saved[], now: number): DayState => {
   const sessions = entries.filter((saved) => isOf(saved, 'session', view.day));
   const isSent = view.sessionSent || sessions.some((saved) => saved.status === 'stored');
@@ -103,7 +127,8 @@ export const dayState = (view: Asked, entries: readonly Saved[], now: number): D
   const yesterday = addDays(view.day, -1);
   return {
     session: isSent ? 'sent' : sessions.length > 0 ? 'kept-here' : 'open',
-    hasReportedFlag: entries.some((saved) => stopsByItself(view, saved)),
+    hasReportedFlag: hasToldSign(view, entries),
+    leftUntilCounted: leftUntilCounted(view, entries),
     isMorningDue: isOpen && morningNow === 'open',
     isMorningAnswered,
     morningOutside: isOpen && morningNow !== 'open' ? { now: morningNow, isKept } : null,
@@ -112,6 +137,7 @@ export const dayState = (view: Asked, entries: readonly Saved[], now: number): D
     asksUrine: asksUrine(view, entries),
     twoHoursOf: later.of,
     twoHoursAnswered: later.answered,
+    questionsDue: questionsDue(view, entries),
   };
 };
 

@@ -8,6 +8,7 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import { Changed } from './changed/changed.tsx';
 import { Correct } from './correcting/correct.tsx';
 import { arrivalOf, dayState } from './day-state.ts';
+import { HomeQuestions } from './home-questions/home-questions.tsx';
 import { NotSaved } from './outbox/saved-here.tsx';
 import { home } from './phone/use-place.ts';
 import { hasCuffIn } from './questions/flag-list.ts';
@@ -69,6 +70,7 @@ const Morning = ({ at }: ScreenProps) =>
       draft={at.morning.draft}
       clinic={at.view.clinic}
       hasCuff={hasCuffIn(at.view.exercises)}
+      painLookups={at.view.painLookups}
       clock={at.clock}
       send={at.morning.send}
       arrival={arrivalOf(at.outbox.state, at.morning.draft.entryId)}
@@ -103,6 +105,7 @@ const screens = {
   'two-hours': TwoHours,
   correct: Correct,
   changed: Changed,
+  'home-questions': HomeQuestions,
 } as const;
 
 /** Today's page says it among what is saved; the others have it on top. */

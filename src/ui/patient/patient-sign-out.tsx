@@ -17,7 +17,7 @@ export const PatientSignOut = () => {
     const { LeaveQuestion, haveWords, leave, leftBehind } = await import('./leaving/leave-question.tsx');
     const left = await leftBehind();
     const hasSignal = navigator.onLine;
-    if (hasSignal && left.begun + left.unsent === 0) return leave(false);
+    if (hasSignal && !left.isCuffOn && left.begun + left.unsent === 0) return leave(false);
     await haveWords();
     setAsked({ Question: LeaveQuestion, left, hasSignal });
     setGoing(false);

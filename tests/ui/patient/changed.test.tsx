@@ -69,8 +69,10 @@ describe('the way from today’s page', () => {
     );
   };
 
-  it('is there at any hour and whatever stands, and quiet', () => {
-    expect(home(nothing)).toMatch(/<button[^>]*class="button button-quiet"[^>]*>Something has changed</);
+  it('is there at any hour and whatever stands, a button of its own, and not the main one', () => {
+    expect(home(nothing)).toMatch(
+      /<button[^>]*class="button button-plain button-wide"[^>]*>Something has changed<\/button><div class="lines">/,
+    );
     expect(home()).not.toContain('Something has changed');
   });
 });
@@ -87,10 +89,10 @@ describe('what is asked', () => {
     },
   );
 
-  it('then where: the followed joints first, then the body', () => {
+  it('then where: the followed joints first, then the body, then no place of its own', () => {
     const html = page('place');
     const values = [...html.matchAll(/value="([^"]+)"/g)].map(([, value]) => value);
-    expect(values).toEqual(['right-knee', 'left-hip', ...bodyAreas, 'unknown']);
+    expect(values).toEqual(['right-knee', 'left-hip', ...bodyAreas, 'nowhere', 'unknown']);
   });
 
   it('then since when', () => {
@@ -112,7 +114,13 @@ describe('the note', () => {
     expect(noteOf({ ...said, place: 'unknown', text: '' })).toBe(
       'Something has changed. Where: I don’t know. Began: Earlier today.',
     );
+    expect(noteOf({ ...said, place: 'nowhere', text: '' })).toBe(
+      'Something has changed. Where: Nowhere in particular. Began: Earlier today.',
+    );
     speakGerman();
+    expect(noteOf({ ...said, place: 'nowhere', began: null })).toBe(
+      'Etwas hat sich geändert. Wo: An keiner bestimmten Stelle. It is warm.',
+    );
     expect(noteOf(said)).toBe(
       'Etwas hat sich geändert. Wo: Knie rechts. Angefangen: Heute, etwas früher. It is warm.',
     );
@@ -121,7 +129,11 @@ describe('the note', () => {
   it.each([
     [{}, true],
     [{ place: 'unknown' }, true],
-    [{ began: 'now' }, true],
+    [{ began: 'unknown' }, true],
+    [{ place: 'unknown', began: 'unknown' }, true],
+    [{ began: 'now' }, false],
+    [{ place: 'unknown', began: 'days' }, false],
+    [{ place: 'nowhere' }, false],
     [{ text: '  ' }, true],
     [{ place: 'chest' }, false],
     [{ text: 'x' }, false],
@@ -132,7 +144,9 @@ describe('the note', () => {
   it('fits a message whatever place and time stand around it', () => {
     for (const speak of [() => setLanguage(), speakGerman]) {
       speak();
-      const longest = [...joints, ...bodyAreas].map(placeText).sort((a, b) => b.length - a.length)[0]!;
+      const longest = [...joints, ...bodyAreas, 'nowhere' as const]
+        .map(placeText)
+        .sort((a, b) => b.length - a.length)[0]!;
       const began = beginnings.map(beganText).sort((a, b) => b.length - a.length)[0]!;
       const around =
         noteOf({ ...nothingSaid, place: 'body', began: 'week' }).length + longest.length + began.length;
@@ -151,6 +165,16 @@ describe('the note', () => {
     expect(isNothing(nothingSaid)).toBe(true);
     expect(isNothing({ ...nothingSaid, ticked: ['fainting'] })).toBe(false);
     expect(isNothing(said)).toBe(false);
+  });
+
+  it.each([
+    [said, true],
+    [{ ...said, place: 'unknown', began: 'unknown' } as const, false],
+  ])('leaves the words to the patient only where the rest says enough: %#', (draft, isFree) => {
+    const change = { draft, isReady: true, say: nothing, send: async () => undefined } as never;
+    const html = renderToStaticMarkup(<WordsPage {...given} change={change} />);
+    expect(html).toContain('In your own words');
+    expect(html.includes('if you like')).toBe(isFree);
   });
 
   it('is sent by one main button', () => {

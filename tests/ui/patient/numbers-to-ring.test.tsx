@@ -12,6 +12,7 @@ import { SentPage } from '#ui/patient/changed/change-pages.tsx';
 import type { ChangePage } from '#ui/patient/changed/use-change.ts';
 import { dayState } from '#ui/patient/day-state.ts';
 import { HandoutPage } from '#ui/patient/handout/handout-page.tsx';
+import { HomeQuestionsScreen } from '#ui/patient/home-questions/home-questions-screen.tsx';
 import { MessageForm } from '#ui/patient/messages/message-form.tsx';
 import { emptyOutbox, type Saved } from '#ui/patient/outbox/outbox.ts';
 import { SavedHere } from '#ui/patient/outbox/saved-here.tsx';
@@ -21,6 +22,7 @@ import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 import { CareAdvice } from '#ui/patient/session/pages/end-pages.tsx';
 import { SessionScreen } from '#ui/patient/session/session-screen.tsx';
 import '#ui/patient/today/seldom-words.ts';
+import { EndedSession } from '#ui/patient/today/ended-session.tsx';
 import { TodayPage } from '#ui/patient/today/today-page.tsx';
 import { viewOnDay } from '#ui/patient/view-on-day.ts';
 import { begin, onlyCuff, onlyWeight } from './session-play.ts';
@@ -33,13 +35,17 @@ const { clinic } = today();
 const { phone, urgentNumber, emergencyNumber } = clinic;
 const numbers = [phone, urgentNumber, emergencyNumber];
 
-const todayOf = (more: Parameters<typeof today>[0], day = '2026-03-09', isTold = false) => {
+const todayOf = (
+  more: Parameters<typeof today>[0],
+  day = '2026-03-09',
+  told: Partial<ReturnType<typeof dayState>> = {},
+) => {
   const view = viewOnDay(today(more), day);
   return (
     <TodayPage
       view={view}
       runningSince={null}
-      state={{ ...dayState(view, [], 0), hasReportedFlag: isTold }}
+      state={{ ...dayState(view, [], 0), ...told }}
       isReady
       onStart={nothing}
       onResume={nothing}
@@ -77,6 +83,7 @@ const lookup = {
 const hurt = { 'during:right-knee': 7 };
 const rested = begin(onlyWeight).items.map((item) => ({ ...item, leftOut: 'offer' as const }));
 const waits = begin(onlyCuff).items.map((item) => ({ ...item, restrictions: [{ from: 0, to: 900_000 }] }));
+const limbs = waits.map((item) => ({ ...item, signs: { colour: 'not-usual' as const } }));
 const aside = { entryId: 'a', kind: 'session', status: 'aside', savedAt: 0 } as Saved;
 const hours = {
   monitoringHours: asTyped('weekdays'),
@@ -109,12 +116,34 @@ const visit = (id: 'new-chest-faint-or-breath' | 'swollen-calf') => (
   />
 );
 
+const yesNoDue = {
+  homeQuestionsId: 'nights',
+  title: 'Nights',
+  version: 1,
+  questions: [{ kind: 'yes-no', text: 'Did you sleep?', low: null, high: null }],
+  knownEntryIds: [],
+} as const;
+
 const pages: readonly (readonly [string, () => ReactElement])[] = [
   ['today', () => todayOf({})],
   ['today in danger', () => todayOf({ danger: [asTyped(message)], contact: 'emergency' })],
   ['today, to ring the same day', () => todayOf({ contact: 'same-day' })],
   ['today, to ring', () => todayOf({ contact: 'routine' })],
-  ['today with a sign told here', () => todayOf({}, '2026-03-09', true)],
+  ['today with a sign told here', () => todayOf({}, '2026-03-09', { hasReportedFlag: true })],
+  ['today with a flare told here', () => todayOf({}, '2026-03-09', { leftUntilCounted: 'none' })],
+  ['today with a joint to rest', () => todayOf({}, '2026-03-09', { leftUntilCounted: 'rest-this-joint' })],
+  [
+    'a session of another day, with a limb that was not as usual',
+    () => (
+      <EndedSession
+        draft={{ ...begin(onlyCuff), items: limbs }}
+        by="another-day"
+        clinic={clinic}
+        onSend={nothing}
+        onThrowAway={nothing}
+      />
+    ),
+  ],
   ['today from a page that is too old', () => todayOf({}, '2026-04-09')],
   [
     'today with a message',
@@ -136,6 +165,23 @@ const pages: readonly (readonly [string, () => ReactElement])[] = [
   ['care the same day', () => care('dark-urine')],
   ['care by the clinic', () => care('locked-joint')],
   ['a change that was told', () => <SentPage {...toldChange} />],
+  [
+    'questions asked at home',
+    () => (
+      <HomeQuestionsScreen
+        ownerId="p"
+        due={yesNoDue}
+        clinic={clinic}
+        enteredAs={null}
+        step=""
+        clock={() => 0}
+        arrivalOf={() => 'kept'}
+        onStep={nothing}
+        onSave={async () => true}
+        onHome={nothing}
+      />
+    ),
+  ],
   ['the plan', () => <HandoutPage view={today()} />],
   [
     'messages',

@@ -182,8 +182,9 @@ describe('a set', () => {
       atSet,
       ...oneSet(0, 1, 15, began),
       next,
-      { type: 'count', item: 0, set: 2, repetitions: 4 },
       { type: 'set-stopped', item: 0, set: 2, now: began },
+      { type: 'count', item: 0, set: 2, repetitions: 4 },
+      next,
       { type: 'stop-reason', item: 0, set: 2, reason: 'joint-pain' },
       { type: 'hurt', item: 0, set: 2, joint: 'right-knee', score: 4 },
       { type: 'stop-done', item: 0, set: 2, isLeft: true },
@@ -193,6 +194,28 @@ describe('a set', () => {
       expect.objectContaining({ set: 1, repetitions: 15, stopReason: 'none', loadKg: 4 }),
       expect.objectContaining({ set: 2, repetitions: 4, stopReason: 'joint-pain' }),
     ]);
+  });
+
+  it('said to be done by a slip, gone back to and stopped, is counted anew and never sent as done', () => {
+    const slip = play(
+      atSet,
+      ...oneSet(0, 1, 15, began),
+      { type: 'go', step: 'set:0:1' },
+      { type: 'set-stopped', item: 0, set: 1, now: began + 1 },
+    );
+    expect(slip.step).toBe('stop-count:0:1');
+    expect(sessionEntryOf(slip, began).sets).toEqual([
+      expect.objectContaining({ set: 1, repetitions: null, stopReason: 'unknown' }),
+    ]);
+    const counted = play(slip, { type: 'count', item: 0, set: 1, repetitions: 6 }, next, {
+      type: 'stop-reason',
+      item: 0,
+      set: 1,
+      reason: 'tired',
+    });
+    expect(checkRows(counted).find(({ step }) => step === 'item:0')?.value).toBe(
+      '6 (My muscles were tired) · 4 kg',
+    );
   });
 
   it('without a weight is sent with 0 kg, and with a weight that was not said as not said', () => {

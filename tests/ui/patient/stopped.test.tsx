@@ -107,7 +107,7 @@ describe('a set stopped because the joint hurt', () => {
     const page = pageOf(stoppedWith(dayOf(weight, chair, push), 7));
     expect(page).toContain('Stopped: your right knee hurt, 7 of 10.');
     expect(page).toContain('Do no more for your right knee today.');
-    expect(page).toContain('they load it too: Exercise chair.');
+    expect(page).toContain('because it loads the same joint: Exercise chair.');
     expect(page).toContain('Tomorrow morning we ask how your right knee is.');
     expect(page).toContain('<a href="tel:01234">01 234</a>');
     expect(page).toContain('<a href="tel:0209130166">020 913 0166</a>');
@@ -168,7 +168,7 @@ describe('the page after sending', () => {
     (during, after, isGiven) => {
       const page = pageOf(sent(during, after));
       expect(page.includes('Do no more for your right knee today.')).toBe(isGiven);
-      expect(page.includes('they load it too: Exercise chair.')).toBe(isGiven);
+      expect(page.includes('because it loads the same joint: Exercise chair.')).toBe(isGiven);
       expect(mainButtons(page)).toBe(1);
     },
   );

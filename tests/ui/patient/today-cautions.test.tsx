@@ -1,8 +1,8 @@
 /** What bounds today's dose is never behind a press. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, it } from 'vitest';
-import { CautionList } from '#ui/patient/today/exercise-list.tsx';
-import { exercise, today, weightDose } from './views.ts';
+import { KeepInMind, LimitLines } from '#ui/patient/keep-in-mind.tsx';
+import { exercise, weightDose } from './views.ts';
 
 const caution = (id: string, isLimit?: boolean) => ({
   id,
@@ -18,7 +18,12 @@ it.each([true, false])(
     const cautions = [caution('common'), caution('limit', true)];
     const one = exercise('a', weightDose, { cautions, isNewDose });
     const two = exercise('b', weightDose, { cautions, isNewDose });
-    const html = renderToStaticMarkup(<CautionList view={today({ exercises: [one, two] })} />);
+    const html = renderToStaticMarkup(
+      <>
+        <LimitLines exercises={[one, two]} />
+        <KeepInMind exercises={[one, two]} isOpen={isNewDose} />
+      </>,
+    );
     expect(html.split('Caution limit')).toHaveLength(2);
     expect(html.split('Caution common')).toHaveLength(2);
     expect(folded(html)).toContain('Caution common');

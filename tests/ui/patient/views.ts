@@ -1,5 +1,6 @@
 /** A patient's day for tests: one leg exercise with a weight, one without, and one with a cuff. */
 import '#ui/patient/asked-words.ts';
+import type { HistoryDay } from '#api/patient/history-view.ts';
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { asTyped } from '#messages/text.ts';
@@ -108,3 +109,13 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
   messages: [],
   ...more,
 });
+
+/** A joint's morning as the history shows it. */
+export const answeredMorning: HistoryDay['mornings'][number]['joints'][number] = {
+  joint: 'right-knee',
+  pain: 2,
+  stiffnessMinutes: 10,
+  swelling: 'slight',
+  swellingQuestion: 'more-than-usual',
+  flare: false,
+};

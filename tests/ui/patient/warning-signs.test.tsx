@@ -101,6 +101,7 @@ describe('the sign after a cuff', () => {
     const shared = {
       clinic,
       hasCuff,
+      painLookups: [],
       clock: () => 0,
       send: nothing,
       arrival: 'kept' as const,

@@ -6,7 +6,8 @@ import type { SignEntry } from '../outbox/entry-kinds.ts';
 
 export const bodyAreas = ['head', 'chest', 'belly', 'back', 'arm', 'hand', 'leg', 'foot', 'body'] as const;
 type BodyArea = (typeof bodyAreas)[number];
-export type ChangePlace = Joint | BodyArea | 'unknown';
+/** "nowhere": it sits in no place, and that is known; not the same as a place nobody can name. */
+export type ChangePlace = Joint | BodyArea | 'nowhere' | 'unknown';
 
 export const beginnings = ['now', 'today', 'yesterday', 'days', 'week'] as const;
 export type Beginning = (typeof beginnings)[number] | 'unknown';
@@ -49,9 +50,9 @@ export const noteOf = ({ place, began, text }: ChangeDraft): string =>
     ...(text.trim() === '' ? [] : [text.trim()]),
   ].join(' ');
 
-/** Nothing but that something changed would tell the clinic nothing. */
-export const isEmptyNote = ({ place, text }: ChangeDraft): boolean =>
-  (place === null || place === 'unknown') && text.trim() === '';
+/** Nothing but that something changed would tell the clinic nothing. A place, a time or words are enough. */
+export const isEmptyNote = ({ place, began, text }: ChangeDraft): boolean =>
+  [place, began].every((said) => said === null || said === 'unknown') && text.trim() === '';
 
 /** Ticked, and taken back when asked once more: no warning sign, and kept. */
 export const slipNote = (flags: readonly RedFlag[]): string =>

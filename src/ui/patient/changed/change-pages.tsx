@@ -24,7 +24,10 @@ export const PlacePage = ({ change: { draft, say }, followedJoints, onStep }: Ch
   <AnswerPage<ChangePlace>
     question={t('changed.place')}
     answers={[
-      ...[...followedJoints, ...bodyAreas].map((value) => ({ value, label: placeText(value) })),
+      ...[...followedJoints, ...bodyAreas, 'nowhere' as const].map((value) => ({
+        value,
+        label: placeText(value),
+      })),
       { value: 'unknown', label: t('ask.unknown'), isApart: true },
     ]}
     given={draft.place}
@@ -58,7 +61,7 @@ export const WordsPage = ({ change: { draft, isReady, say, send } }: ChangePage)
       <Question>{t('changed.words')}</Question>
       <LongTextField
         name="text"
-        label={t('changed.own-words')}
+        label={t(isEmptyNote({ ...draft, text: '' }) ? 'home-questions.own-words' : 'changed.own-words')}
         hint={t('changed.kept')}
         maxLength={mostLetters}
         value={draft.text}

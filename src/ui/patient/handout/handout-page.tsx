@@ -1,7 +1,10 @@
 'use client';
 /** The whole plan on one page, to read through or to print: every exercise in force, cautions, whom to call. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
+import { isRest } from '#core/decision/left-of-today.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -9,57 +12,52 @@ import './words.ts';
 import { doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
 import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
-import { t, translate } from '#ui/language/words.ts';
+import { listText, t, translate } from '#ui/language/words.ts';
 import { Drawn, Steps } from '../figures/how-to.tsx';
+import { KeepInMind, LimitLines } from '../keep-in-mind.tsx';
 import { flagOptions, hasCuffIn } from '../questions/flag-list.ts';
+import { PainLimits } from '../questions/pain-limit.tsx';
 
-/** "On Monday, Wednesday, Friday." */
+/** "On Monday, Wednesday and Friday." */
 const daysText = ({ weekdays }: Pick<TodayExercise, 'weekdays'>): string =>
   weekdays === null
     ? t('handout.every-day')
     : weekdays.length === 0
       ? t('handout.no-days')
-      : t('handout.days', { days: weekdays.map(weekdayText).join(', ') });
+      : t('handout.days', { days: listText(weekdays.map(weekdayText)) });
 
-const isResting = ({ today }: TodayExercise): boolean => today === 'none' || today === 'rest-this-joint';
+const inShort = (dose: Dose): string => `${doseTitle(dose)}, ${loadText(dose)}`;
 
+/** What is done now stands large; the other session of the two beside it. */
+const Doses = ({ exercise }: { readonly exercise: TodayExercise }) => {
+  const isEasierNow = exercise.today === 'bad-day';
+  const [now, other] = isEasierNow ? [exercise.badDay, exercise.dose] : [exercise.dose, exercise.badDay];
+  return (
+    <>
+      {isEasierNow ? <p>{t('handout.easier-now')}</p> : null}
+      <p className="dose figure">{doseTitle(now)}</p>
+      <p className="dose-line">{doseLines(now).join(' · ')}</p>
+      <p>{daysText(exercise)}</p>
+      <p>{t(isEasierNow ? 'handout.whole' : 'handout.easier', { dose: inShort(other) })}</p>
+    </>
+  );
+};
+
+/** On the phone a line tells how; on paper it stands in full. */
 const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
   <li className="exercise keep-together stack-close">
     <h2>{translate(exercise.title)}</h2>
-    {isResting(exercise) ? (
-      <p>{t('handout.resting')}</p>
-    ) : (
-      <>
-        <p className="dose figure">{doseTitle(exercise.dose)}</p>
-        <p className="dose-line">{doseLines(exercise.dose).join(' · ')}</p>
-        <p>{daysText(exercise)}</p>
-        <p>{t('handout.easier', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}</p>
-      </>
-    )}
-    <Drawn dose={exercise.dose} />
-    <Steps instructions={exercise.instructions} />
+    {isRest(exercise.today) ? <p>{t('handout.resting')}</p> : <Doses exercise={exercise} />}
+    <Disclosure summary={t('dose.how')}>
+      <Drawn dose={exercise.dose} />
+      <Steps instructions={exercise.instructions} />
+    </Disclosure>
     {exercise.signedName ? <p className="soft">{t('dose.signed', { name: exercise.signedName })}</p> : null}
   </li>
 );
 
-const Cautions = ({ exercises }: Pick<TodayView, 'exercises'>) => {
-  const texts = [
-    ...new Set(exercises.flatMap((one) => one.cautions.map((caution) => translate(caution.text)))),
-  ];
-  return texts.length === 0 ? null : (
-    <section className="stack-close keep-together">
-      <h2>{t('handout.keep')}</h2>
-      <ul>
-        {texts.map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
-    </section>
-  );
-};
-
 const Signs = ({ clinic, exercises }: Pick<TodayView, 'clinic' | 'exercises'>) => (
-  <section className="stack-close keep-together">
+  <section className="stack-close">
     <h2>{t('handout.stop')}</h2>
     <p>
       <RingText
@@ -71,16 +69,18 @@ const Signs = ({ clinic, exercises }: Pick<TodayView, 'clinic' | 'exercises'>) =
         clinic={clinic}
       />
     </p>
-    <ul>
-      {flagOptions(hasCuffIn(exercises)).map(({ value, label }) => (
-        <li key={value}>{label}</li>
-      ))}
-    </ul>
+    <Disclosure summary={t('handout.signs')}>
+      <ul>
+        {flagOptions(hasCuffIn(exercises)).map(({ value, label }) => (
+          <li key={value}>{label}</li>
+        ))}
+      </ul>
+    </Disclosure>
   </section>
 );
 
 export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
-  <div className="stack-wide">
+  <div className="stack">
     <PageHeading caption={t('handout.for', { name: view.givenName, date: dayText(view.day) })}>
       {t('handout.title')}
     </PageHeading>
@@ -98,8 +98,10 @@ export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
         ))}
       </ul>
     )}
-    <Cautions exercises={view.exercises} />
+    <PainLimits lookups={view.painLookups} />
+    <LimitLines exercises={view.exercises} />
+    <KeepInMind exercises={view.exercises} />
     <Signs clinic={view.clinic} exercises={view.exercises} />
-    <MonitoringHours clinic={view.clinic} />
+    <MonitoringHours clinic={view.clinic} isFolded />
   </div>
 );

@@ -31,8 +31,11 @@ const sentences = (course: OwnCourse): readonly string[] => {
   for (const { joint, points } of mornings) {
     const values = points.map((point) => point.value);
     const [low, high] = [Math.min(...values), Math.max(...values)];
-    const named = { joint, low, high };
-    lines.push(t(low === high ? 'history.sum-pain-same' : 'history.sum-pain', named));
+    lines.push(
+      low === high
+        ? t('history.sum-pain-same', { joint, low, count: values.length })
+        : t('history.sum-pain', { joint, low, high }),
+    );
   }
   return lines;
 };

@@ -1,9 +1,9 @@
 'use client';
 /** Before signing out takes something away, or cannot be done: what there is, and what can be done with it. */
-import { type ReactNode, useState } from 'react';
-import { Button } from '#ui/design-system/button.tsx';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { t } from '#ui/language/words.ts';
-import { type LeftBehind, leave } from './left-behind.ts';
+import { isCuffStillOn, type LeftBehind, leave } from './left-behind.ts';
 
 export { leave, leftBehind } from './left-behind.ts';
 export { haveWords } from './words.ts';
@@ -33,9 +33,30 @@ const ThrowAway = ({ onAsk, isAsked }: { readonly onAsk: () => void; readonly is
     </Button>
   );
 
+/** Nothing is locked or left while a cuff is on: the way leads to its clock. */
+const CuffFirst = ({ onStay }: Pick<LeaveQuestionProps, 'onStay'>) => {
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    section.current?.scrollIntoView({ block: 'center' });
+    // Once it is off there is nothing to say any more.
+    const look = setInterval(() => void isCuffStillOn().then((isOn) => isOn || onStay()), 2000);
+    return () => clearInterval(look);
+  }, [onStay]);
+  return (
+    <section ref={section} className="stack-close" role="alert">
+      <h2>{t('leave.cuff-title')}</h2>
+      <p>{t('leave.cuff')}</p>
+      <LinkButton href="/today" isWide>
+        {t('leave.to-cuff')}
+      </LinkButton>
+    </section>
+  );
+};
+
 export const LeaveQuestion = (props: LeaveQuestionProps): ReactNode => {
   const { left, hasSignal, onStay } = props;
   const [isAsked, setAsked] = useState(false);
+  if (left.isCuffOn) return <CuffFirst onStay={onStay} />;
   const word = left.begun > 0 ? 'leave.lock' : hasSignal ? 'leave.go' : 'leave.lock-only';
   return (
     <section className="stack-close" aria-live="polite">

@@ -3,20 +3,27 @@ import { endSignIn } from '#ui/account/sign-in/end-sign-in.ts';
 import { forgetSavedPages } from '#ui/account/sign-in/saved-page.ts';
 import type { Saved } from '../outbox/outbox.ts';
 import { forgetPeople } from '../phone/own-store.ts';
-import { draftsUnder, phoneStore } from '../phone/phone-store.ts';
+import { cuffOnUnder, draftsUnder, phoneStore } from '../phone/phone-store.ts';
 
 export interface LeftBehind {
   /** Begun and not finished: a session, a morning check, a message. */
   readonly begun: number;
   /** Finished and not with the clinic. */
   readonly unsent: number;
+  /** Its clock and the button that takes it off are on another page than signing out. */
+  readonly isCuffOn: boolean;
 }
+
+/** Read alone while somebody waits for it to come off. */
+export const isCuffStillOn = async (): Promise<boolean> =>
+  (await (await phoneStore()).under<true>(cuffOnUnder)).length > 0;
 
 export const leftBehind = async (): Promise<LeftBehind> => {
   const store = await phoneStore();
   const drafts = await Promise.all(draftsUnder.map((prefix) => store.under<unknown>(prefix)));
   const entries = await store.under<Saved>('entry:');
   return {
+    isCuffOn: await isCuffStillOn(),
     begun: drafts.flat().filter((draft) => draft !== null && draft !== '').length,
     unsent: entries.filter(({ status }) => status !== 'stored').length,
   };

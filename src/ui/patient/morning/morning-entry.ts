@@ -1,5 +1,7 @@
 /** The entry a finished morning check becomes. What was not answered goes out as null. */
 import { type SignsAsked, shortWording } from '#core/danger/signs-asked.ts';
+import type { LeftOfJoint } from '#core/decision/left-of-today.ts';
+import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { entryFormat, type MorningEntry } from '#core/record/entries.ts';
 import type { MorningVia } from '#core/record/entry-words.ts';
@@ -7,6 +9,7 @@ import { morningQuestions } from '#core/record/morning-questions.ts';
 import { known } from '../session/entry.ts';
 import { questionsOf } from './joint-questions.ts';
 import { jointMorning, type MorningDraft } from './morning-draft.ts';
+import { whatItLeaves } from './what-it-leaves.ts';
 
 /** What was not asked is sent as such, never as an answer. */
 const answersOf = (draft: MorningDraft, joint: Joint): MorningEntry['joints'][number] => {
@@ -49,3 +52,13 @@ export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntr
   fatigueState: 'not-applicable',
   joints: draft.joints.map((joint) => answersOf(draft, joint)),
 });
+
+/** The entry, and what it leaves of today until the clinic's page counts it. */
+export const morningSent = (
+  draft: MorningDraft,
+  lookups: readonly PainLookup[],
+  sentAt: number,
+): readonly [MorningEntry, readonly LeftOfJoint[]] => {
+  const entry = morningEntryOf(draft, sentAt);
+  return [entry, whatItLeaves(entry.joints, lookups)];
+};

@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { dayText } from '#ui/language/text-of-time.ts';
 import type { Arrival } from '../day-state.ts';
@@ -19,6 +20,7 @@ import { JointQuestionPage } from './joint-question-page.tsx';
 import { questionById } from './joint-questions.ts';
 import type { MorningEvent } from './morning.ts';
 import type { MorningDraft } from './morning-draft.ts';
+import { morningSent } from './morning-entry.ts';
 import { morningEcho, morningRows } from './morning-rows.ts';
 import { UsualPage } from './usual-page.tsx';
 import { WhichJointsPage } from './which-joints-page.tsx';
@@ -28,6 +30,7 @@ export interface MorningScreenProps {
   readonly clinic: TodayView['clinic'];
   /** A cuff is prescribed: its sign is asked about. */
   readonly hasCuff: boolean;
+  readonly painLookups: TodayView['painLookups'];
   readonly clock: () => number;
   readonly send: (event: MorningEvent) => void;
   readonly arrival: Arrival;
@@ -108,8 +111,12 @@ const ConfirmPage = ({ draft, clinic, send, clock }: Part) => {
 const SwollenPage = (props: Part) => <WhichJointsPage {...props} about="swollen" />;
 const FlaresPage = (props: Part) => <WhichJointsPage {...props} about="flares" />;
 
-const EndPage = ({ draft, clinic, arrival, onAmend, onHome }: Part) =>
-  draft.step === 'care' ? (
+const changesToday = ({ draft, painLookups }: Part): boolean =>
+  !draft.isLate && morningSent(draft, painLookups, draft.endedAt ?? 0)[1].length > 0;
+
+const EndPage = (props: Part) => {
+  const { draft, clinic, arrival, onAmend, onHome } = props;
+  return draft.step === 'care' ? (
     <CareAdvice
       flags={draft.flags ?? []}
       clinic={clinic}
@@ -122,6 +129,7 @@ const EndPage = ({ draft, clinic, arrival, onAmend, onHome }: Part) =>
       <PageHeading>{t('morning.done')}</PageHeading>
       <p data-echo>{morningEcho(draft)}</p>
       <p aria-live="polite">{t(`done.${arrival}`)}</p>
+      {changesToday(props) ? <Notice tone="care" title={t('morning.look-at-today')} /> : null}
       <Button isLarge isWide onClick={onHome}>
         {t('frame.home')}
       </Button>
@@ -132,6 +140,7 @@ const EndPage = ({ draft, clinic, arrival, onAmend, onHome }: Part) =>
       ) : null}
     </div>
   );
+};
 
 const pages: Readonly<Record<string, (props: Part) => ReactNode>> = {
   urine: UrinePage,

@@ -74,8 +74,9 @@ export const useMorning = (
   const aside = useAside(ownerId);
   useEffect(() => {
     if (!asked || !draft || draft.endedAt === null) return;
-    void save('morning', asked.morningEntryOf(draft, clock())).then((isStored) => isStored && release());
-  }, [asked, draft, save, release, clock]);
+    const [entry, leaves] = asked.morningSent(draft, view.painLookups, clock());
+    void save('morning', entry, leaves).then((isStored) => isStored && release());
+  }, [asked, draft, save, release, clock, view.painLookups]);
   const begin = useCallback<MorningHandle['begin']>(
     (day, asksUrine, enteredAs, amends = null) => {
       // Nothing can be begun before they are there: the buttons wait for them.

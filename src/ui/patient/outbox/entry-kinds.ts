@@ -1,8 +1,11 @@
 /** What a phone sends, and a message among it. */
+
+import type { OwnAnswer } from '#core/assessment/questionnaires/questionnaire.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
+import type { Carer } from '#core/record/entry-words.ts';
 
-export type EntryKind = 'session' | 'morning' | 'two-hours' | 'message' | 'sign';
+export type EntryKind = 'session' | 'morning' | 'two-hours' | 'message' | 'sign' | 'home-answers';
 
 /** To the clinic; it carries no answers. */
 export interface MessageEntry {
@@ -24,4 +27,16 @@ export interface SignEntry {
   readonly redFlags: readonly RedFlag[];
 }
 
-export type Entry = SessionEntry | MorningEntry | TwoHoursEntry | MessageEntry | SignEntry;
+/** Answers to what the clinic asks now and then, at home. */
+export interface HomeAnswersEntry {
+  readonly entryId: string;
+  readonly day: string;
+  readonly homeQuestionsId: string;
+  /** null = the activities the person chose. */
+  readonly version: number | null;
+  readonly answers: readonly { readonly question: string; readonly answer: OwnAnswer }[];
+  readonly enteredAs?: Carer;
+  readonly redFlags: null;
+}
+
+export type Entry = SessionEntry | MorningEntry | TwoHoursEntry | MessageEntry | SignEntry | HomeAnswersEntry;

@@ -3,6 +3,7 @@
  * An entry leaves the waiting line only by the server's answer; sending it twice is harmless, since
  * its id was made here and the server keeps one record of it.
  */
+import type { LeftOfJoint } from '#core/decision/left-of-today.ts';
 import type { Encrypted } from '../phone/encrypt-entry.ts';
 import type { Entry, EntryKind } from './entry-kinds.ts';
 
@@ -10,20 +11,20 @@ export interface Saved {
   readonly entryId: string;
   readonly ownerId: string;
   readonly kind: EntryKind;
-  /**
-   * Encrypted to the clinic: this phone cannot open it again. Dropped once the clinic has it: the phone
-   * keeps no more than it needs.
-   */
+  /** Encrypted to the clinic: this phone cannot open it again. Dropped once the clinic has it. */
   readonly encrypted: Encrypted | null;
   /** Only where the browser can seal nothing. */
   readonly entry: Entry | null;
   /** Civil day it belongs to. */
   readonly day: string;
   readonly savedAt: number;
-  /** Entry it goes in the place of. */
+  /** Entry it goes in the place of; questions asked at home that it answers. */
   readonly amends?: string;
+  readonly homeQuestionsId?: string;
   /** Carries a warning sign: goes first. */
   readonly isUrgent: boolean;
+  /** Of a morning: what its answers leave of today until the clinic's page counts them, where that is less. */
+  readonly leaves?: readonly LeftOfJoint[];
   readonly status: 'waiting' | 'stored' | 'aside';
   /** Times it came before the session it speaks of; it then stands behind the others. */
   readonly early: number;

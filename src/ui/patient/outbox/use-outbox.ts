@@ -28,7 +28,7 @@ export interface OutboxHandle {
   /** False when this browser keeps nothing, or had no room left for an entry. */
   readonly isLasting: boolean;
   /** Whether the entry stands in the phone's store: only then may the draft go. */
-  readonly save: (kind: EntryKind, entry: Entry) => Promise<boolean>;
+  readonly save: (kind: EntryKind, entry: Entry, leaves?: Saved['leaves']) => Promise<boolean>;
   readonly sendNow: () => void;
 }
 
@@ -98,7 +98,15 @@ const useWaking = (ownerId: string, clock: () => number, dispatch: Dispatch, sav
     };
   }, [ownerId, clock, dispatch, saved]);
 
-const savedOf = async (owner: Owner, kind: EntryKind, entry: Entry, savedAt: number): Promise<Saved> => {
+const savedOf = async (
+  owner: Owner,
+  {
+    kind,
+    entry,
+    leaves,
+    savedAt,
+  }: { kind: EntryKind; entry: Entry; leaves: Saved['leaves']; savedAt: number },
+): Promise<Saved> => {
   const isSealing = canEncrypt();
   return {
     entryId: entry.entryId,
@@ -109,7 +117,9 @@ const savedOf = async (owner: Owner, kind: EntryKind, entry: Entry, savedAt: num
     day: entry.day,
     savedAt,
     ...('amends' in entry && entry.amends ? { amends: entry.amends } : {}),
+    ...('homeQuestionsId' in entry ? { homeQuestionsId: entry.homeQuestionsId } : {}),
     isUrgent: (entry.redFlags?.length ?? 0) > 0,
+    ...(leaves?.length ? { leaves } : {}),
     status: 'waiting',
     early: 0,
     clockDoubtful: false,
@@ -133,9 +143,9 @@ export const useOutbox = (owner: Owner, clock: () => number): OutboxHandle => {
   );
   useWaking(ownerId, clock, dispatch, setLasting);
   const save = useCallback(
-    async (kind: EntryKind, entry: Entry) => {
+    async (kind: EntryKind, entry: Entry, leaves?: Saved['leaves']) => {
       const now = clock();
-      const saved = await savedOf(owner, kind, entry, now);
+      const saved = await savedOf(owner, { kind, entry, leaves, savedAt: now });
       const store = await phoneStore();
       const isSaved = await store.set(entryKey(ownerId, saved.entryId), saved).then(
         () => true,

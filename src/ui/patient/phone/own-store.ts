@@ -3,7 +3,7 @@
  * hands out and that is dropped at sign-out. Where the browser can keep no key (its small store) the
  * values stand as they are.
  */
-import { draftsUnder, type PhoneStore, phoneStore } from './phone-store.ts';
+import { cuffOnUnder, draftsUnder, type PhoneStore, phoneStore } from './phone-store.ts';
 
 interface Locked {
   readonly iv: Uint8Array<ArrayBuffer>;
@@ -63,7 +63,7 @@ export const readOwn = async <T>(ownerId: string, name: string): Promise<T | und
 
 export const removeOwn = async (name: string): Promise<void> => (await phoneStore()).remove(name);
 
-const ofSomebody = ['draft-key:', ...draftsUnder, 'last-morning:'];
+const ofSomebody = ['draft-key:', ...draftsUnder, cuffOnUnder, 'last-morning:'];
 
 /** At sign-out: what was being written goes, with its key and the page kept for days without signal. Encrypted entries stay. */
 export const forgetPeople = async (): Promise<void> => {

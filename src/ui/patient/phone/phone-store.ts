@@ -103,7 +103,12 @@ export const draftsUnder = [
   'message-draft:',
   'correction-draft:',
   'change-draft:',
+  'home-questions-draft:',
 ] as const;
+/** Stands while a cuff is on: every page of this phone can tell, and none of what was answered. */
+export const cuffOnUnder = 'cuff-on:';
+export const cuffOnKey = (ownerId: string): string => `${cuffOnUnder}${ownerId}`;
 export const changeKey = (ownerId: string): string => `change-draft:${ownerId}`;
+export const homeQuestionsKey = (ownerId: string): string => `home-questions-draft:${ownerId}`;
 export const correctionKey = (ownerId: string): string => `correction-draft:${ownerId}`;
 export const messageDraftKey = (ownerId: string): string => `message-draft:${ownerId}`;

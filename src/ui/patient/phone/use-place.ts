@@ -3,7 +3,7 @@
 import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
 
 export interface Place {
-  readonly screen: 'today' | 'session' | 'morning' | 'two-hours' | 'correct' | 'changed';
+  readonly screen: 'today' | 'session' | 'morning' | 'two-hours' | 'correct' | 'changed' | 'home-questions';
   readonly step: string;
 }
 

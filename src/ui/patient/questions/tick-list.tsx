@@ -30,7 +30,13 @@ export const TickList = <V extends string>(props: TickListProps<V>) => {
         chosen={chosen}
         onChoose={props.onTick}
       />
-      <Button tone="plain" isLarge isWide className="answer" onClick={() => props.onContinue(chosen)}>
+      <Button
+        tone="plain"
+        isLarge
+        isWide
+        className={chosen.length === 0 ? 'answer' : 'answer answer-stays'}
+        onClick={() => props.onContinue(chosen)}
+      >
         {chosen.length === 0 ? props.noneText : props.someText(chosen.length)}
       </Button>
       <WaysBack />

@@ -6,6 +6,8 @@ export const useAboveKeyboard = () => {
   useEffect(() => {
     const seen = window.visualViewport;
     const lift = () => {
+      // What stays in sight on the page stands above it.
+      bar.current?.parentElement?.style.setProperty('--bar', `${bar.current.offsetHeight}px`);
       // A page that was pinched larger is looked at in parts; there the foot stays where it is.
       if (!seen || !bar.current || seen.scale > 1) return;
       const hidden = window.innerHeight - seen.height - seen.offsetTop;

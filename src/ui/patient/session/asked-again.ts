@@ -1,6 +1,7 @@
 /** What is true now is asked again once a session was left. Pure. */
-import { wasLeft } from './away.ts';
+
 import type { Score, SessionDraft } from './draft.ts';
+import { wasLeft } from './left-open/away.ts';
 import { partsOf } from './step-names.ts';
 import { afterSteps, stepsOf } from './steps.ts';
 

@@ -2,6 +2,7 @@
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
+import type { StopReason } from '#core/record/record.ts';
 import { weightText } from '#ui/language/weight-text.ts';
 import { missing, scoreText, yesNoText } from '../questions/answers-in-words.ts';
 import { t, translate } from '../words.ts';
@@ -16,6 +17,8 @@ export interface CheckRow {
   readonly name: string;
   readonly value: string;
 }
+
+export type StopReasonAsked = Exclude<StopReason, 'none'>;
 
 export const limbQuestion = ({ dose }: ItemDraft, sign: LimbSign): string =>
   t(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
@@ -34,10 +37,17 @@ const newsText = (list: readonly News[] | null): string =>
       ? t('flags.none')
       : list.map((one) => t(`news.${one}`)).join('. ');
 
+/** Why a set ended before its time, in the words in which it was answered. */
+export const reasonText = (reason: StopReasonAsked, { dose }: ItemDraft): string =>
+  reason === 'time' && dose.method === 'occlusion' ? t('stop.time-up') : t(`stop.${reason}`);
+
 const lineText = (item: ItemDraft): string => {
   const sets = Array.from({ length: reachedSets(item) }, (_, index) => {
-    const { repetitions } = setOf(item, index + 1);
-    return repetitions === null ? t('check.set-unknown') : String(repetitions);
+    const { repetitions, stopReason } = setOf(item, index + 1);
+    const count = repetitions === null ? t('check.set-unknown') : String(repetitions);
+    return stopReason === null || stopReason === 'none'
+      ? count
+      : `${count} (${reasonText(stopReason, item)})`;
   });
   if (sets.length === 0) return t('check.no-sets');
   const load = !asksLoad(item) ? [] : [item.loadKg === null ? missing() : weightText(item.loadKg)];
@@ -103,6 +113,8 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
     case 'usual':
       return { step, name: t('check.usual'), value: sureText(draft.isUsual, 'ask.yes', 'usual.no') };
     case 'statement':
+      // Where not all of it was right each thing was asked, and stands in a row of its own.
+      if (draft.isRight === false) return null;
       return { step, name: t('check.right'), value: sureText(draft.isRight, 'check.right-yes', 'right.no') };
     case 'relief':
       return { step, name: t('before.relief'), value: yesNoText(draft.relief) };

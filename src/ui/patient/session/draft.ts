@@ -172,5 +172,9 @@ export const signsOf = ({ dose, signs }: ItemDraft, isLater: boolean): readonly 
     ? signsAsked(dose).filter((sign) => !(isLater && signs?.[sign] === 'not-shown'))
     : [];
 
+/** The exercise goes on: a set is to come, or the last one is not finished. */
+export const hasSetsLeft = ({ leftAt, sets, dose }: ItemDraft): boolean =>
+  leftAt === null && (sets.length < dose.sets || sets.at(-1)?.finishedAt === null);
+
 /** Work was done in at least one set. */
 export const didWork = (draft: SessionDraft): boolean => draft.items.some((item) => item.sets.length > 0);

@@ -1,10 +1,10 @@
 /** One session: events in, the next draft out. Pure, so that a reload replays to the same page. */
 import { isAskedAgain, resumed } from './asked-again.ts';
-import { isOfEarlierDay } from './away.ts';
 import { forward, withItem } from './change.ts';
 import { cuffReducer } from './cuff-reducer.ts';
 import { didWork, type FlagsWhen, type SessionDraft } from './draft.ts';
 import type { SessionEvent } from './events.ts';
+import { isOfEarlierDay } from './left-open/away.ts';
 import { withOffers } from './offers.ts';
 import { setReducer } from './set-reducer.ts';
 import { afterSteps, nextStep, stepsOf } from './steps.ts';

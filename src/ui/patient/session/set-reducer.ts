@@ -1,5 +1,5 @@
 /** What happens in a set. null for an event that is not about sets. */
-import { forward, stopped, withItem, withSet } from './change.ts';
+import { forward, withItem, withSet } from './change.ts';
 import { type SessionDraft, scoreKey, setOf } from './draft.ts';
 import type { SessionEvent } from './events.ts';
 import { highestHurt } from './left-out.ts';
@@ -31,7 +31,9 @@ const setDone = (draft: SessionDraft, event: Event<'set-done'>): SessionDraft =>
 };
 
 const setStopped = (draft: SessionDraft, event: Event<'set-stopped'>): SessionDraft => {
-  const ended = withSet(draft, event, { ...stopped(draft, event), finishedAt: event.now });
+  // Stopped after a slip was taken back: the count that was pressed by mistake is not what was done.
+  const uncounted = { repetitions: null, lostCount: false, asksCount: true };
+  const ended = withSet(draft, event, { isStopped: true, ...uncounted, finishedAt: event.now });
   return forward(
     draft,
     withItem(ended, event.item, (item) => ({ ...item, leftAt: event.set })),

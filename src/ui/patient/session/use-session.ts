@@ -4,12 +4,13 @@ import { useCallback, useEffect } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
-import { draftKey } from '../phone/phone-store.ts';
+import { cuffOnKey, draftKey, phoneStore } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
 import type { AskedPages } from '../use-asked-pages.ts';
 import { phoneDay } from '../view-on-day.ts';
 import type { SessionDraft } from './draft.ts';
 import type { SessionEvent } from './events.ts';
+import { isCuffOn } from './restriction.ts';
 import type { Timed } from './session-reducer.ts';
 
 /** Until the pages with the questions are there nothing is answered. */
@@ -27,6 +28,20 @@ const useLookedAt = (isRead: boolean, send: (event: SessionEvent) => void) =>
     document.addEventListener('visibilitychange', seen);
     return () => document.removeEventListener('visibilitychange', seen);
   }, [isRead, send]);
+
+/** What leads away from its clock asks for this: signing out, also on another page. */
+export const useCuffMark = (ownerId: string, draft: SessionDraft | null | undefined) => {
+  const isOn = draft?.endedAt === null && draft.items.some(isCuffOn);
+  const isRead = draft !== undefined;
+  useEffect(() => {
+    if (!isRead) return;
+    const mark = async () => {
+      const store = await phoneStore();
+      await (isOn ? store.set(cuffOnKey(ownerId), true) : store.remove(cuffOnKey(ownerId)));
+    };
+    void mark().catch(() => undefined);
+  }, [ownerId, isOn, isRead]);
+};
 
 export interface SessionHandle {
   readonly draft: SessionDraft | null | undefined;

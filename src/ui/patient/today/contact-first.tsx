@@ -33,10 +33,14 @@ const Contact = ({ view: { contact, clinic } }: OfView) => {
   if (contact === 'none') return null;
   const { name, phone, emergencyNumber } = clinic;
   const text = t(`today.contact-${contact}`, { clinic: name, phone, emergency: emergencyNumber });
-  return contact === 'emergency' ? (
-    <Notice tone="danger" title={<RingText text={text} clinic={clinic} />} />
+  return contact === 'same-day' ? (
+    <RingNotice clinic={clinic} text={text} />
   ) : (
-    <RingNotice clinic={clinic} text={text} isUrgent={contact !== 'routine'} />
+    // Nothing is to be rung in its place where the clinic will ring, nor where an ambulance is called.
+    <Notice
+      tone={contact === 'routine' ? 'care' : 'danger'}
+      title={<RingText text={text} clinic={clinic} />}
+    />
   );
 };
 

@@ -9,7 +9,7 @@ import { Elsewhere } from './elsewhere.tsx';
 import { More } from './more.tsx';
 import { QuestionsMissing } from './questions-missing.tsx';
 import { TodayPage } from './today-page.tsx';
-import { Earlier, Unusual } from './unusual.tsx';
+import { Ended, Unusual } from './unusual.tsx';
 import { QuestionsWait } from './visit-links.tsx';
 
 export interface ScreenProps {
@@ -48,7 +48,7 @@ export const Home = ({ at }: ScreenProps) => {
       runningSince={running?.beganAt ?? null}
       state={state}
       isReady={at.isReady}
-      earlier={running && at.isEarlier ? <Earlier at={at} draft={running} /> : undefined}
+      ended={running && at.ended ? <Ended at={at} draft={running} by={at.ended} /> : undefined}
       onStart={(isEasierSession) =>
         go({ screen: 'session', step: session.begin(isEasierSession, at.enteredAs).step })
       }
@@ -62,6 +62,7 @@ export const Home = ({ at }: ScreenProps) => {
       onChangeMorning={(entryId) => beginMorning(view.day, entryId)}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       onCorrect={at.seldom && at.toCorrect ? () => go({ screen: 'correct', step: '' }) : undefined}
+      onQuestionsDue={at.seldom ? () => go({ screen: 'home-questions', step: '' }) : undefined}
       onChanged={at.seldom ? () => go({ screen: 'changed', step: '' }) : undefined}
       notice={
         <>

@@ -27,20 +27,37 @@ export const LateMorning = ({
   );
 };
 
+/** Asked now and then: never the main thing of a day. */
+export const QuestionsDueLine = ({
+  state,
+  onAnswer,
+}: Pick<Asked, 'state'> & { readonly onAnswer?: (() => void) | undefined }) => {
+  const { questionsDue } = state;
+  if (questionsDue === null || !onAnswer) return null;
+  return (
+    <p className="soft">
+      {t('today.questions-due', { count: questionsDue.questions.length })}{' '}
+      <Button tone="quiet" onClick={onAnswer}>
+        {t('today.questions-answer')}
+      </Button>
+    </p>
+  );
+};
+
 interface TwoHoursProps extends Asked {
   readonly onTwoHours: () => void;
   readonly runningSince: number | null;
-  readonly earlier?: ReactNode;
+  readonly ended?: ReactNode;
 }
 
 /** One thing to do comes first: a session that lies open, then a question that is due, then the next session. */
-export const TwoHours = ({ state, isReady, onTwoHours, runningSince, earlier }: TwoHoursProps) =>
+export const TwoHours = ({ state, isReady, onTwoHours, runningSince, ended }: TwoHoursProps) =>
   state.twoHoursOf !== null ? (
     <section className="first stack-close">
       <h2>{t('today.two-hours-title')}</h2>
       <p>{t('today.two-hours')}</p>
       <Button
-        tone={runningSince === null && !earlier ? 'primary' : 'plain'}
+        tone={runningSince === null && !ended ? 'primary' : 'plain'}
         isLarge
         isWide
         disabled={!isReady}

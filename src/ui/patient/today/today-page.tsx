@@ -1,6 +1,5 @@
 /** Today: what to do, what changed and why, who is watching, and one clear start. */
 import type { ReactNode } from 'react';
-import type { TodayView } from '#api/patient/today-view.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
@@ -8,24 +7,26 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, timeText } from '#ui/language/text-of-time.ts';
 import type { DayState } from '../day-state.ts';
+import { KeepInMind, LimitLines } from '../keep-in-mind.tsx';
 import { PainLimits } from '../questions/pain-limit.tsx';
 import { doableToday } from '../session/doable.ts';
 import type { Score } from '../session/draft.ts';
 import type { DayView } from '../view-on-day.ts';
 import { t } from '../words.ts';
 import { ContactFirst, RingNotice } from './contact-first.tsx';
-import { CautionList, ExerciseList } from './exercise-list.tsx';
-import { MorningDone } from './morning-done.tsx';
+import { DoneToday } from './done-today.tsx';
+import { ExerciseList } from './exercise-list.tsx';
 import { MorningQuestion } from './morning-question.tsx';
-import { LateMorning, TwoHours } from './open-questions.tsx';
-import { Told } from './told.tsx';
+import { LateMorning, QuestionsDueLine, TwoHours } from './open-questions.tsx';
+import { LessTold, Nothing, RestBeside } from './rest.tsx';
+import { Told, ToldBefore } from './told.tsx';
 
 export interface TodayPageProps {
   readonly view: DayView;
   /** Instant the running session began; null when none runs. */
   readonly runningSince: number | null;
-  /** What stands in place of the start while a session of another day lies open. */
-  readonly earlier?: ReactNode;
+  /** What stands in place of the start while a session lies open that is not gone on with. */
+  readonly ended?: ReactNode;
   readonly state: DayState;
   /** The phone has been read; before that nothing can be begun. */
   readonly isReady: boolean;
@@ -42,6 +43,8 @@ export interface TodayPageProps {
   readonly onTwoHours: () => void;
   /** Opens what was sent today; left out where there is nothing to put right. */
   readonly onCorrect?: () => void;
+  /** Answers what the clinic asks now and then; left out until its pages are there. */
+  readonly onQuestionsDue?: () => void;
   /** Says that something has changed, at any hour; left out until its pages are there. */
   readonly onChanged?: () => void;
   /** What waits on this phone; stands under the start. */
@@ -66,27 +69,9 @@ const Running = ({ since, ...props }: TodayPageProps & { readonly since: number 
   </section>
 );
 
-const hasOpenQuestion = ({ view, state }: TodayPageProps): boolean =>
-  view.questionsWait || state.isMorningDue || state.twoHoursOf !== null || state.lateMorning !== null;
-
-/** Beside a question that is open nothing says that all is done. */
-const SessionSent = (props: TodayPageProps) => (
-  <Notice title={t('today.sent-title')}>
-    <p>
-      {t(props.state.session === 'sent' ? 'today.sent' : 'today.sent-here')}{' '}
-      {hasOpenQuestion(props) ? null : t('today.no-more')}
-    </p>
-    {props.onCorrect ? (
-      <Button tone="quiet" onClick={props.onCorrect}>
-        {t('today.correct')}
-      </Button>
-    ) : null}
-  </Notice>
-);
-
 const Start = (props: TodayPageProps) => {
   const { view, isReady, onStart } = props;
-  const { isMorningDue, twoHoursOf, session, hasReportedFlag } = props.state;
+  const { isMorningDue, twoHoursOf, session, hasReportedFlag, leftUntilCounted } = props.state;
   // What the clinic knows speaks for itself above; nothing is begun or gone on with under it.
   if (view.isStopped && !hasReportedFlag) return null;
   if (props.runningSince !== null && !hasReportedFlag)
@@ -96,14 +81,22 @@ const Start = (props: TodayPageProps) => {
     const text = t('today.flag-told', { clinic: clinic.name, phone: clinic.phone });
     return <RingNotice clinic={clinic} text={text} />;
   }
-  if (session !== 'open') return <SessionSent {...props} />;
+  // What was done stands below, with what was answered.
+  if (session !== 'open') return null;
+  if (leftUntilCounted === 'none') {
+    const { clinic } = view;
+    const text = t('today.flare-told', { clinic: clinic.name, phone: clinic.phone });
+    return <RingNotice clinic={clinic} text={text} isUrgent={false} />;
+  }
   if (view.isTooOld) {
     const { name, phone } = view.clinic;
     const date = dayText(view.givenOn ?? view.day);
     const text = t('today.too-old', { date, clinic: name, phone });
     return <Notice tone="care" title={<RingText text={text} clinic={view.clinic} />} />;
   }
-  if (doableToday(view).length === 0) return <Nothing view={view} />;
+  const doable = doableToday(view);
+  if (doable.length === 0) return <Nothing view={view} />;
+  const isEasierOnly = doable.every((exercise) => exercise.today === 'bad-day');
   return (
     <section className="start stack-close">
       {isMorningDue ? null : <PainLimits lookups={view.painLookups} />}
@@ -112,65 +105,68 @@ const Start = (props: TodayPageProps) => {
         isLarge
         isWide
         disabled={!isReady}
-        onClick={() => onStart(false)}
+        onClick={() => onStart(isEasierOnly)}
       >
-        {t('today.start')}
+        {t(isEasierOnly ? 'today.start-easier' : 'today.start')}
       </Button>
-      <Button tone="plain" isLarge isWide disabled={!isReady} onClick={() => onStart(true)}>
-        {t('today.easier')}
-      </Button>
+      {isEasierOnly ? null : (
+        <Button tone="plain" isLarge isWide disabled={!isReady} onClick={() => onStart(true)}>
+          {t('today.easier')}
+        </Button>
+      )}
     </section>
   );
 };
 
-const Nothing = ({ view }: { readonly view: TodayView }) => {
-  const isResting = view.exercises.some((exercise) => exercise.planned);
-  if (view.danger.length > 0) return null;
-  if (isResting)
-    return (
-      <Notice tone="care" title={t('today.rest-title')}>
-        {t('today.rest')}
-      </Notice>
-    );
-  return (
-    <Notice title={t('today.nothing-title')}>
-      {t(view.exercises.length === 0 ? 'today.none-yet' : 'today.nothing')}
-    </Notice>
-  );
-};
-
-export const TodayPage = (props: TodayPageProps) => {
+/** What is opened now and then: a line each, so that today fits its screen. */
+const Lines = (props: TodayPageProps) => {
   const { view } = props;
+  const doable = doableToday(view);
   return (
-    <div className="stack-wide">
-      <PageHeading caption={dayText(view.day)}>{t('today.title', { name: view.givenName })}</PageHeading>
-      {view.givenOn !== null && !view.isTooOld ? (
-        <p className="soft">{t('today.given-on', { date: dayText(view.givenOn) })}</p>
-      ) : null}
-      <ContactFirst view={view} />
-      {props.notice}
-      {props.state.isMorningDue ? (
-        <MorningQuestion view={view} isReady={props.isReady} onPain={props.onPain} />
-      ) : null}
-      <TwoHours {...props} />
-      {props.earlier ?? <Start {...props} />}
-      <MorningDone state={props.state} isReady={props.isReady} onChangeMorning={props.onChangeMorning} />
-      <LateMorning {...props} />
-      {props.children}
+    <div className="lines">
       <ExerciseList view={view} />
-      <Told view={view} />
-      <CautionList view={view} />
-      {props.onChanged ? (
-        <Button tone="quiet" onClick={props.onChanged}>
-          {t('today.changed')}
-        </Button>
-      ) : null}
+      <ToldBefore view={view} />
+      <KeepInMind exercises={doable} isOpen={doable.some((one) => one.isNewDose)} />
       <MonitoringHours clinic={view.clinic} isFolded>
         <p className="seldom">
           <a href="/messages">{t('write.title')}</a>
         </p>
       </MonitoringHours>
       {props.foot}
+    </div>
+  );
+};
+
+export const TodayPage = (props: TodayPageProps) => {
+  const { view } = props;
+  return (
+    <div className="today">
+      <PageHeading caption={dayText(view.day)}>{t('today.title', { name: view.givenName })}</PageHeading>
+      {view.givenOn !== null && !view.isTooOld ? (
+        <p className="soft">{t('today.given-on', { date: dayText(view.givenOn) })}</p>
+      ) : null}
+      <ContactFirst view={view} />
+      {props.notice}
+      <LessTold {...props} />
+      {props.state.isMorningDue ? (
+        <MorningQuestion view={view} isReady={props.isReady} onPain={props.onPain} />
+      ) : null}
+      <TwoHours {...props} />
+      {props.ended ?? <Start {...props} />}
+      <RestBeside {...props} />
+      <DoneToday {...props} />
+      <LateMorning {...props} />
+      <QuestionsDueLine state={props.state} onAnswer={props.onQuestionsDue} />
+      {props.children}
+      <Told view={view} />
+      <LimitLines exercises={doableToday(view)} />
+      {props.onChanged ? (
+        // A sign is told here: never among what is folded.
+        <Button tone="plain" isWide onClick={props.onChanged}>
+          {t('today.changed')}
+        </Button>
+      ) : null}
+      <Lines {...props} />
     </div>
   );
 };

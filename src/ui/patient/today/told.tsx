@@ -1,4 +1,4 @@
-/** What the clinic tells: changes with their reasons, and messages. */
+/** What the clinic tells: changes with their reasons, and messages; what is not new is a closed line. */
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Text } from '#messages/text.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -42,14 +42,26 @@ const Appointment = ({ view: { appointment, clinic, clinicDay } }: { readonly vi
 };
 
 export const Told = ({ view }: { readonly view: DayView }) => {
-  const { clinic } = view;
   const present = view.messages.filter(({ isOfEarlierPlan }) => !isOfEarlierPlan);
-  const earlier = view.messages.filter(({ isOfEarlierPlan }) => isOfEarlierPlan);
   return (
     <>
       <Appointment view={view} />
       <Changes title={t('today.changes')} changes={view.changes} />
       <Changes title={t('today.changes-only')} changes={view.changesWithoutWhy} />
+      {present.length > 0 ? (
+        <section className="stack-close">
+          <h2>{t('today.messages')}</h2>
+          <MessageList messages={present} clinic={view.clinic} />
+        </section>
+      ) : null}
+    </>
+  );
+};
+
+export const ToldBefore = ({ view }: { readonly view: DayView }) => {
+  const earlier = view.messages.filter(({ isOfEarlierPlan }) => isOfEarlierPlan);
+  return (
+    <>
       {view.exercises.length > 0 && view.unchanged && view.unchanged.length > 0 ? (
         <Disclosure summary={t('today.unchanged')}>
           {view.unchanged.map((text) => (
@@ -57,15 +69,9 @@ export const Told = ({ view }: { readonly view: DayView }) => {
           ))}
         </Disclosure>
       ) : null}
-      {present.length > 0 ? (
-        <section className="stack-close">
-          <h2>{t('today.messages')}</h2>
-          <MessageList messages={present} clinic={clinic} />
-        </section>
-      ) : null}
       {earlier.length > 0 ? (
         <Disclosure summary={t('today.messages-earlier')}>
-          <MessageList messages={earlier} clinic={clinic} />
+          <MessageList messages={earlier} clinic={view.clinic} />
         </Disclosure>
       ) : null}
     </>

@@ -3,8 +3,9 @@
 import { useRouter } from 'next/navigation';
 import { lazy, Suspense, useEffect } from 'react';
 import type { EntryKind } from '../outbox/entry-kinds.ts';
-import { lastAnswerAt } from '../session/away.ts';
 import type { SessionDraft } from '../session/draft.ts';
+import { lastAnswerAt } from '../session/left-open/away.ts';
+import type { EndedBy } from '../session/left-open/ended-by.ts';
 import type { DayHandle } from '../use-day.ts';
 import type { ExceptionsProps } from './exceptions.tsx';
 import { isOutOfTheUsual } from './out-of-the-usual.ts';
@@ -16,15 +17,22 @@ interface AtDay {
 /** Days out of the usual: seldom, so their scripts come when they are wanted. */
 const Exceptions = lazy(() => import('./exceptions.tsx').then((file) => ({ default: file.Exceptions })));
 
-/** A session of another day: seldom, so its scripts come when they are wanted. */
-const EarlierSession = lazy(() =>
-  import('./earlier-session.tsx').then((file) => ({ default: file.EarlierSession })),
+/** A session that is not gone on with: seldom, so its scripts come when they are wanted. */
+const EndedSession = lazy(() =>
+  import('./ended-session.tsx').then((file) => ({ default: file.EndedSession })),
 );
 
-export const Earlier = ({ at: { session }, draft }: AtDay & { readonly draft: SessionDraft }) => (
+interface OfSession extends AtDay {
+  readonly draft: SessionDraft;
+  readonly by: EndedBy;
+}
+
+export const Ended = ({ at: { session, view }, draft, by }: OfSession) => (
   <Suspense fallback={null}>
-    <EarlierSession
+    <EndedSession
       draft={draft}
+      by={by}
+      clinic={view.clinic}
       onSend={() => session.send({ type: 'sent', now: lastAnswerAt(draft) })}
       onThrowAway={session.drop}
     />

@@ -66,7 +66,7 @@ describe('drawings of exercises', () => {
   it('say the same in German', () => {
     setLanguage({ tag: 'de', locale: 'de-DE', forms, words: german });
     expect(label(drawn('knee-extension-seated', 'left'))).toBe(
-      'Eine Zeichnung, von der Seite gesehen. Im Sitzen. Das linke Knie wird gestreckt. Mit einem Gewicht am Knöchel.',
+      'Eine Zeichnung, von der Seite gesehen. Im Sitzen. Das linke Knie wird gestreckt. Mit einem Gewicht am Fußgelenk.',
     );
     expect(label(drawn('wrist-bend-back', 'right'))).toContain('Der rechte Handrücken hebt sich');
   });

@@ -6,7 +6,6 @@ import { floor, step } from './props.ts';
 import { inclined, pushUp, wallPushUp } from './push-ups.ts';
 import {
   arm,
-  floorUnder,
   floorUnderChair,
   kneesBent,
   lyingOnBack,
@@ -129,7 +128,10 @@ export const chestAndShoulder: Readonly<Record<ExerciseId<'chest-and-shoulder'>,
   ),
   'overhead-press-band': overhead([{ kind: 'band', through: [[2, seat], 'palm'] }]),
   'overhead-press-weights': overhead(oneWeight),
-  'front-arm-raise-bent': raise(fromTheSide, { elbow: 90 }, { shoulder: 88, elbow: 90 }, [], [floorUnder]),
+  'front-arm-raise-bent': {
+    ...raise(fromTheSide, { elbow: 90 }, { shoulder: 88, elbow: 90 }, [], [floor(-34, 62)]),
+    motions: [{ of: 'elbow', awayFrom: 'shoulder', beyond: 36, shares: [0.4, 1] }],
+  },
   'front-arm-raise-straight': raise(
     fromTheSide,
     { shoulder: 2, elbow: 4 },

@@ -264,7 +264,11 @@ export const legRaises: Readonly<Record<ExerciseId<'leg-raises'>, Figure>> = {
   'side-lying-hip-abduction-bent': sideLying(
     { hip: 40, knee: 84, ankle: 0 },
     { hip: 40, knee: 84, abduction: 30, ankle: 0 },
-    { motions: [{ of: 'knee', awayFrom: 'hip', beyond: 16 }] },
+    // So far round that the lifted knee is seen to stay bent.
+    {
+      view: { ...fromTheFront, round: 112, up: 30 },
+      motions: [{ of: 'knee', awayFrom: 'hip', beyond: 16 }],
+    },
   ),
   'side-lying-hip-abduction': sideLying({ ankle: 0 }, { abduction: 30, ankle: 0 }),
   'rear-leg-raise-standing': rearStanding,

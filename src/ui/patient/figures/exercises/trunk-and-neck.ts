@@ -152,12 +152,13 @@ export const trunkAndNeck: Readonly<Record<ExerciseId<'trunk-and-neck'>, Figure>
   },
   'side-plank-knees': {
     ...trunk,
-    view: { ...fromTheFront, up: 22 },
+    // So far round that the forearm is seen to lie on the mat.
+    view: { ...fromTheFront, round: 120, up: 18 },
     position: 'on-side',
     pictures: 2,
-    start: sidePlank(84, -32, 100, 18),
+    start: sidePlank(81, -35, 73, 19.5),
     end: sidePlank(66, 0, 66, 31),
-    motions: [{ of: 'pelvis', shift: [0, 18] }],
+    motions: [{ of: 'pelvis', shift: [4, 27] }],
     props: [sideMat],
   },
   'chin-draw': {
@@ -178,8 +179,8 @@ export const trunkAndNeck: Readonly<Record<ExerciseId<'trunk-and-neck'>, Figure>
     pictures: 1,
     start: {
       ...sitting,
-      arm: { handAt: [12, seatedHip + 54], fingersTo: [-0.1, 1, -0.3], elbowTo: [0.6, -1, 0.4] },
-      farArm: { handAt: [12, seatedHip + 54], fingersTo: [-0.1, 1, 0.3], elbowTo: [0.6, -1, -0.4] },
+      arm: { handAt: [14, seatedHip + 58], fingersTo: [-0.4, 1, -0.6], elbowTo: [0.6, -1, 0.4] },
+      farArm: { handAt: [14, seatedHip + 58], fingersTo: [-0.4, 1, 0.6], elbowTo: [0.6, -1, -0.4] },
     },
     presses: [{ at: 'head', from: [-30, 2], to: [-15, 2] }],
     props: [floorUnderChair, usualChair],

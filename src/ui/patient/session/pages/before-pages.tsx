@@ -145,7 +145,9 @@ export const OfferPage = (props: PageProps) => {
   const hasNews = reportedNew(draft);
   return (
     <div className="stack">
-      <PageHeading>{t(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>
+      <PageHeading>
+        {t(!isForPain ? 'news.told-title' : isRest ? 'offer.rest-title' : 'offer.title')}
+      </PageHeading>
       {isForPain ? <p>{t(isRest ? 'offer.rest' : 'offer.easier')}</p> : null}
       {isForPain ? (
         <p>

@@ -3,7 +3,6 @@
 import { useState } from 'react';
 import type { OcclusionDose } from '#core/prescribing/dose.ts';
 import { Button } from '#ui/design-system/button.tsx';
-import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { lengthText } from '#ui/language/text-of-time.ts';
 import { AlarmBefore } from '#ui/patient/cuff-alarm/alarm-told.tsx';
@@ -39,7 +38,7 @@ const BesidePage = (props: {
 
 /** Where, how tight, how long, and what the limb may look and feel like. */
 const HowOn = ({ dose: { cuff, limb, side, capSeconds, pulseShown } }: { readonly dose: OcclusionDose }) => (
-  <ul>
+  <ul className="cuff-how">
     <li>{t(`cuff.where-${limb}`, { side })}</li>
     <li>
       {cuff.kind === 'pneumatic'
@@ -49,6 +48,9 @@ const HowOn = ({ dose: { cuff, limb, side, capSeconds, pulseShown } }: { readonl
     <li>{t('cuff.longest', { time: lengthText(capSeconds) })}</li>
     <li>{t('cuff.colour', { where: limb })}</li>
     {pulseShown ? <li>{t('cuff.pulse', { where: limb })}</li> : null}
+    <li>
+      <strong>{t('cuff.alone')}</strong>
+    </li>
   </ul>
 );
 
@@ -72,7 +74,6 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
         {t(dose.cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
       </PageHeading>
       <HowOn dose={dose} />
-      <Notice tone="care" title={t('cuff.alone')} />
       {isCuffOn(item) ? (
         <Button isLarge isWide onClick={() => send({ type: 'next' })}>
           {t('ask.continue')}

@@ -39,16 +39,16 @@ const About = ({ item }: { readonly item: ItemDraft }) => (
   <>
     {item.isNew ? (
       <section className="stack-close">
-        <h2>{t('item.how')}</h2>
+        <h2>{t('dose.how')}</h2>
         <HowTo item={item} />
       </section>
     ) : (
-      <Disclosure summary={t('item.how')}>
+      <Disclosure summary={t('dose.how')}>
         <HowTo item={item} />
       </Disclosure>
     )}
     {item.cautions.length > 0 ? (
-      <Disclosure summary={t('today.cautions')}>
+      <Disclosure summary={t('dose.keep')}>
         <ul>
           {item.cautions.map(translate).map((text) => (
             <li key={text}>{text}</li>

@@ -7,6 +7,7 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { alarmFor } from '#ui/patient/cuff-alarm/use-cuff-alarm.ts';
 import { Drawn, Steps } from '#ui/patient/figures/how-to.tsx';
+import { WaysBack } from '#ui/patient/questions/answer-page.tsx';
 import { t, translate } from '#ui/patient/words.ts';
 import { type ItemDraft, setOf, targetOf } from '../draft.ts';
 import { OtherCount } from '../other-count.tsx';
@@ -146,7 +147,7 @@ const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
         />
       ) : null}
       {set === 1 ? (
-        <Disclosure summary={t('item.how')}>
+        <Disclosure summary={t('dose.how')}>
           <Steps instructions={item.instructions} />
         </Disclosure>
       ) : null}
@@ -160,6 +161,7 @@ export const SetPage = (props: PageProps) => {
     <>
       <RestBand item={item} set={props.set - 1} clock={props.clock} />
       {needsCuffUp(item, props.set) ? <CuffUpPage {...props} /> : <CountPage {...props} />}
+      {item.dose.method === 'occlusion' && props.set > 1 ? <WaysBack /> : null}
     </>
   );
 };

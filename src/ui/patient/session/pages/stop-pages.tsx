@@ -1,19 +1,16 @@
 'use client';
 /** Why a set fell short, how much the joint hurt, and whether to go on with the exercise. */
-import { type StopReason, stopReasons } from '#core/record/record.ts';
+import { stopReasons } from '#core/record/record.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { AnswerPage, WaysBack } from '#ui/patient/questions/answer-page.tsx';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { t, translate } from '#ui/patient/words.ts';
+import { reasonText, type StopReasonAsked } from '../check-rows.ts';
 import { setOf, targetOf } from '../draft.ts';
 import { OtherCount } from '../other-count.tsx';
 import type { PageProps } from './page-props.ts';
 
-type Asked = Exclude<StopReason, 'none'>;
-const asked = stopReasons.filter((reason): reason is Asked => reason !== 'none');
-
-const labelOf = (reason: Asked, isCuff: boolean): string =>
-  reason === 'time' && isCuff ? t('stop.time-up') : t(`stop.${reason}`);
+const asked = stopReasons.filter((reason): reason is StopReasonAsked => reason !== 'none');
 
 /** A set that was stopped: how many were done before. */
 export const StopCountPage = ({ draft, item: index, set, send }: PageProps) => {
@@ -37,12 +34,12 @@ export const StopPage = ({ draft, item: index, set, send }: PageProps) => {
   const item = draft.items[index]!;
   const { stopReason } = setOf(item, set);
   return (
-    <AnswerPage<Asked>
+    <AnswerPage<StopReasonAsked>
       caption={translate(item.title)}
       question={t('stop.title')}
       answers={asked.map((value) => ({
         value,
-        label: labelOf(value, item.dose.method === 'occlusion'),
+        label: reasonText(value, item),
         isApart: value === 'unknown',
       }))}
       given={stopReason === 'none' ? null : stopReason}

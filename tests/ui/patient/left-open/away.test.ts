@@ -1,9 +1,9 @@
 /** A session that was left and is taken up again. Half an hour is chosen; no source fixes it. */
 import { describe, expect, it } from 'vitest';
-import { isOfEarlierDay, lastAnswerAt } from '#ui/patient/session/away.ts';
 import type { SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
+import { isOfEarlierDay, lastAnswerAt } from '#ui/patient/session/left-open/away.ts';
 import { sessionReducer, timedReducer } from '#ui/patient/session/session-reducer.ts';
 import {
   began,
@@ -16,8 +16,8 @@ import {
   onlyCuff,
   onlyWeight,
   play,
-} from './session-play.ts';
-import { exercise, today, weightDose } from './views.ts';
+} from '../session-play.ts';
+import { exercise, today, weightDose } from '../views.ts';
 
 const minute = 60_000;
 const day = '2026-03-09';

@@ -3,8 +3,8 @@
  * goes on; on another civil day it is not gone on with at all. Half an hour is chosen, no source fixes it:
  * longer than any rest between sets, short enough that an answer about now still speaks of now. Pure.
  */
-import type { SessionDraft } from './draft.ts';
-import { isCuffOn } from './restriction.ts';
+import type { SessionDraft } from '../draft.ts';
+import { isCuffOn } from '../restriction.ts';
 
 const awayMs = 30 * 60_000;
 
