@@ -1,7 +1,7 @@
 /** A dose as a clinician would say it, with its units. */
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Cuff, Dose, RepetitionBand } from '#core/prescribing/dose.ts';
-import { figure } from '#core/review/plain-words.ts';
+import { dayInWords, figure } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 
 const sideInWords = { left: 'left', right: 'right', both: say('both-sides') } as const;
@@ -27,7 +27,7 @@ const cuffInWords = (cuff: Cuff): string =>
         percent: figure(cuff.percentOfLimbOcclusionPressure),
         measured: cuff.limbOcclusionPressureMmhg,
         position: cuff.position,
-        on: cuff.measuredOn,
+        on: dayInWords(cuff.measuredOn),
       });
 
 const work = (dose: Dose): string => {

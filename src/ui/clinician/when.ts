@@ -26,7 +26,7 @@ const parts = (instant: number, zone: string): ReadonlyMap<string, string> =>
   );
 
 /** Civil day of the clinic at an instant. */
-const dayAt = (instant: number, zone: string): Day => {
+export const dayAt = (instant: number, zone: string): Day => {
   const at = parts(instant, zone);
   return `${at.get('year')}-${at.get('month')}-${at.get('day')}`;
 };

@@ -2,9 +2,11 @@
 import type { Contact, DecisionWord, Today } from '#core/decision/answers.ts';
 import type { Eligibility } from '#core/prescribing/methods.ts';
 import { say } from '#messages/en/staff/clinic.ts';
+import { words as factWords } from '#messages/en/staff/review/facts.ts';
 import type { Shape } from '#ui/design-system/mark.tsx';
 import type { StatusTone } from '#ui/design-system/status-tag.tsx';
 import type { WorklistItemKind } from './answers.ts';
+import { capital } from './capital.ts';
 
 interface Status {
   readonly word: string;
@@ -98,7 +100,7 @@ const itemStatuses: Readonly<Record<string, Status>> = {
 /** A kind without words of its own is named plainly, so that no line is ever left out. */
 export const itemStatusOf = (kind: WorklistItemKind): Status =>
   itemStatuses[kind] ?? {
-    word: kind.charAt(0).toUpperCase() + kind.slice(1).replace(/-/g, ' '),
+    word: capital(kind).replace(/-/g, ' '),
     shape: 'note',
     tone: 'plain',
   };
@@ -109,12 +111,13 @@ export const methodInWords = {
   occlusion: 'Occlusion',
 } as const;
 
-/** "painNextMorning" → "pain next morning". */
-export const factInWords = (name: string): string =>
-  name
-    .replace(/([A-Z])/g, ' $1')
-    .replace(/(\d+)/g, ' $1')
-    .toLowerCase();
+const factNames: Readonly<Record<string, string>> = factWords;
+
+/** As it stands in a sentence; one without words of its own is named plainly, so that none is left out. */
+export const factInWords = (name: string): string => {
+  const words = factNames[`fact.${name}`] ?? name.replace(/([A-Z])/g, ' $1').toLowerCase();
+  return words.charAt(0).toLowerCase() + words.slice(1);
+};
 
 export const valueInWords = (value: unknown): string => {
   if (value === null || value === undefined) return say('not-answered');

@@ -1,7 +1,7 @@
 /** Every entry on a page can be marked as entered in error; what was marked stays, with who and why. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
-import { type CorrectionSubject, correctionSubjects } from '#core/corrections/correction.ts';
+import { type CorrectionSubject, correctionSubjects, isStruckOutOnly } from '#core/corrections/correction.ts';
 import type { CareAnswer, Consents, Correction, EnteredRow, HomeEligibility } from '#ui/clinician/answers.ts';
 import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
 import { CorrectForm } from '#ui/clinician/corrections/correct-form.tsx';
@@ -42,6 +42,7 @@ const entered: Readonly<Record<CorrectionSubject, Record<string, unknown>>> = {
   baseline: { joint: 'right-knee', usualPain: null, acceptablePainLimit: 5, usualStiffnessMinutes: 10 },
   'effusion-test': { joint: 'right-knee', grade: '1+' },
   clearance: { method: 'occlusion', limb: null, side: null, findings: ['sickle-cell'], reason: 'Trait only' },
+  'home-answers': { answers: [{ question: 'Could you sleep?', answer: null }] },
   'supervised-session': {
     limb: 'leg',
     side: 'right',
@@ -49,6 +50,15 @@ const entered: Readonly<Record<CorrectionSubject, Record<string, unknown>>> = {
     supervisedThroughout: true,
     remoteReason: null,
     remark: null,
+  },
+  contact: {
+    signIds: ['s'],
+    decisionIds: [],
+    reached: 'patient',
+    found: 'Calf soft.',
+    advised: 'Ring again.',
+    referredTo: null,
+    againInHours: null,
   },
 };
 const row = (subject: CorrectionSubject, over: Partial<EnteredRow> = {}): EnteredRow => ({
@@ -70,7 +80,7 @@ const page = (
   );
 
 describe('the corrections of a page', () => {
-  it.each(correctionSubjects)(
+  it.each(correctionSubjects.filter((subject) => !isStruckOutOnly(subject)))(
     'offer for a %s to replace it and to strike it out, each with its reason',
     (subject) => {
       expect(page(subject, [row(subject)])).toContain('aria-label="Entered in error: 2 Mar');

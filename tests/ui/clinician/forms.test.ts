@@ -98,6 +98,22 @@ describe('reading a form', () => {
     expect(read.value).toEqual({});
   });
 
+  it.each([
+    [19, true],
+    [20, true],
+    [21, false],
+  ])(
+    'keeps a text of %i characters where 20 are kept: %s; of a longer one it says by how much before it is sent',
+    (length, isKept) => {
+      const message: Field = { name: 'text', kind: 'text', minLength: 1, maxLength: 20, about: 'Message' };
+      const { value, problems } = readTyped([message], { text: 'x'.repeat(length) });
+      expect('text' in value).toBe(isKept);
+      expect(problems.map(({ text }) => text)).toEqual(
+        isKept ? [] : ['“Message” has 21 characters; at most 20 are kept. Shorten it and send again.'],
+      );
+    },
+  );
+
   it('takes yes and no as answers and nothing as none', () => {
     const flag: Field = { name: 'flare', kind: 'flag' };
     expect(readTyped([flag], { flare: 'no' }).value).toEqual({ flare: false });

@@ -17,8 +17,9 @@ import {
 } from '#ui/clinician/screening/screening-form-state.ts';
 import { agoInWords, momentInWords } from '#ui/clinician/when.ts';
 import { GroupCounts, groupInWords } from '#ui/clinician/worklist/group-counts.tsx';
+import { hrefOf } from '#ui/clinician/worklist/item-place.ts';
 import { inputFrom } from '#ui/clinician/worklist/worklist-query.ts';
-import { hrefOf, WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
+import { WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
 
 const clock = { zone: 'Europe/Lisbon', now: Date.parse('2026-04-20T08:30:00+01:00') };
 
@@ -84,7 +85,7 @@ describe('the worklist', () => {
       '1 assigned to Piotr Wren',
       expect.stringMatching(/^1 snoozed until .*22/),
       '2 not yet screened',
-      '4 nothing found',
+      '4 nothing found in what was entered',
     ]);
     const markup = renderToStaticMarkup(<GroupCounts counts={counts} current={null} day="2026-04-20" />);
     expect(markup.match(/href="\/worklist[^"]*"/g)).toHaveLength(5);
@@ -98,6 +99,7 @@ describe('the worklist', () => {
         filter={everything}
         filters={filters}
         groups={groups}
+        signer="A B"
       />,
     );
     expect(markup).toContain('Checked for each patient');
@@ -111,7 +113,7 @@ describe('the worklist', () => {
     ['pressure-due', null, '/patients/p0/measurements?kind=limb-occlusion-pressure'],
     ['message', null, '/patients/p0/review#messages'],
     ['review-day', null, '/patients/p0/review#next-review'],
-    ['pause', 'd1', '/patients/p0/review?joint=left-knee#decision-d1'],
+    ['pause', 'd1', '/patients/p0/review?joint=left-knee&decision=d1#decision-d1'],
   ] as const)('a matter “%s” leads to where it is dealt with', (kind, decisionId, href) => {
     const { item } = list(1, 1).lines[0]!;
     expect(hrefOf('p0', { ...item, kind, decisionId, joint: 'left-knee' })).toBe(href);

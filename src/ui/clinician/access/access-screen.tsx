@@ -13,8 +13,9 @@ const phoneStates = {
   'in-use': say('in-use'),
   'no-pin-yet': say('no-pin-yet'),
   'too-many-tries': say('locked'),
-  ended: 'Ended',
 } as const;
+
+const endedBy = { patient: 'ended-by-patient', clinic: 'ended-by-clinic' } as const;
 
 const invitationStates = {
   open: 'Open',
@@ -37,6 +38,7 @@ export interface AccessScreenProps extends Omit<InvitationPanelProps, 'slips'> {
       readonly id: string;
       readonly enrolledAt: number;
       readonly state: keyof typeof phoneStates;
+      readonly ended: { readonly at: number; readonly by: keyof typeof endedBy } | null;
     }[];
     readonly invitations: readonly {
       readonly id: string;
@@ -49,23 +51,27 @@ export interface AccessScreenProps extends Omit<InvitationPanelProps, 'slips'> {
   readonly when: (instant: number) => string;
 }
 
+type Phone = AccessScreenProps['phones']['phones'][number];
+
+const phoneInWords = ({ ended, state }: Phone, zone: string): string =>
+  ended ? say(endedBy[ended.by], { at: systemMoment(ended.at, zone) }) : phoneStates[state];
+
 const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId' | 'phones' | 'zone'>) => (
   <DefinitionList
     rows={[
       ...phones.phones.map((phone) => ({
         key: phone.id,
         name: say('phone-set-up', { 'enrolled-at': systemMoment(phone.enrolledAt, zone) }),
-        value: phoneStates[phone.state],
-        action:
-          phone.state === 'ended' ? null : (
-            <ActButton
-              path="clinician.phones.endPhone"
-              input={{ patientId, phoneId: phone.id }}
-              label="End"
-              about={say('the-phone-set-up', { 'enrolled-at': systemMoment(phone.enrolledAt, zone) })}
-              question={say('end-this-phone')}
-            />
-          ),
+        value: phoneInWords(phone, zone),
+        action: phone.ended ? null : (
+          <ActButton
+            path="clinician.phones.endPhone"
+            input={{ patientId, phoneId: phone.id }}
+            label="End"
+            about={say('the-phone-set-up', { 'enrolled-at': systemMoment(phone.enrolledAt, zone) })}
+            question={say('end-this-phone')}
+          />
+        ),
       })),
       ...phones.invitations.map((one) => ({
         key: one.id,

@@ -1,6 +1,7 @@
 'use client';
 /** The quiet control of one entry; its form comes when it is asked for. */
 import { useState } from 'react';
+import { isStruckOutOnly } from '#core/corrections/correction.ts';
 import { say } from '#messages/en/staff/corrections.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CorrectForm, type CorrectFormProps } from './correct-form.tsx';
@@ -20,7 +21,7 @@ export const CorrectEntry = (props: Omit<CorrectFormProps, 'act'> & { readonly w
       <Button
         tone="quiet"
         aria-label={say('entered-in-error-of', { words })}
-        onClick={() => setAct('replace')}
+        onClick={() => setAct(isStruckOutOnly(props.subject) ? 'strike-out' : 'replace')}
       >
         {say('entered-in-error')}
       </Button>
@@ -30,9 +31,11 @@ export const CorrectEntry = (props: Omit<CorrectFormProps, 'act'> & { readonly w
     <div className="stack-close">
       <CorrectForm {...entry} act={act} />
       <div className="row">
-        <Button tone="quiet" onClick={() => setAct(other.act)}>
-          {other.label}
-        </Button>
+        {isStruckOutOnly(props.subject) ? null : (
+          <Button tone="quiet" onClick={() => setAct(other.act)}>
+            {other.label}
+          </Button>
+        )}
         <Button tone="quiet" onClick={() => setAct(null)}>
           {say('leave')}
         </Button>

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
 import type { Field } from '#core/calculations/describe.ts';
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
+import { contactFields } from '#core/danger/danger-fields.ts';
 import { eventFields, limitFields } from '#core/episode/care-fields.ts';
 import { goalFields, goalStateWords } from '#core/episode/goals.ts';
 import { observedSessionFields } from '#core/episode/visit-fields.ts';
@@ -41,6 +42,10 @@ const oneAnswer: readonly Field[] = [
   },
 ];
 
+/** What it was about stays; what was said of it is put right. */
+const about: readonly string[] = ['signIds', 'decisionIds'];
+const saidOfContact = contactFields.filter(({ name }) => !about.includes(name));
+
 const fieldsOf = (subject: CorrectionSubject, entered: Entered): readonly Field[] => {
   switch (subject) {
     case 'measurement':
@@ -61,12 +66,17 @@ const fieldsOf = (subject: CorrectionSubject, entered: Entered): readonly Field[
       return clearanceFields;
     case 'supervised-session':
       return observedSessionFields;
+    case 'home-answers':
+      return [];
+    case 'contact':
+      return saidOfContact;
   }
 };
 
 const answersIn = (entered: Entered) => entered.answers as readonly ScreeningItemAnswer[];
 
 const replacementOf = (subject: CorrectionSubject, entered: Entered, value: Entered): Entered => {
+  if (subject === 'contact') return { signIds: entered.signIds, decisionIds: entered.decisionIds, ...value };
   if (subject !== 'screening') return value;
   const { item, answer, note } = value;
   const others = answersIn(entered).filter((one) => one.item !== item);

@@ -27,6 +27,8 @@ const titles: Readonly<Record<CorrectionSubject, string>> = {
   'effusion-test': say('knee-effusion-tests'),
   clearance: say('findings-cleared'),
   'supervised-session': say('supervised-sessions'),
+  'home-answers': say('answers-at-home'),
+  contact: 'Contacts',
 };
 
 interface LineProps {

@@ -1,6 +1,7 @@
 /** An entry in one line, as it was entered. */
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
+import { type OwnAnswer, ownAnswerInWords } from '#core/assessment/questionnaires/questionnaire.ts';
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { type GoalState, goalStateWords } from '#core/episode/goals.ts';
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
@@ -59,11 +60,24 @@ const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> =
       option(row.limb),
       say('cleared', { reason: String(row.reason) }),
     ),
+  'home-answers': ({ answers }) =>
+    (answers as readonly { question: string; answer: OwnAnswer }[])
+      .map(({ question, answer }) => `${question}: ${ownAnswerInWords(answer)}`)
+      .join('; '),
   'supervised-session': (row) =>
     parts(
       `${option(row.side)} ${row.limb}`,
       row.supervisedThroughout ? say('supervised-throughout') : say('in-part'),
     ),
+  contact: (row) =>
+    row.reached === 'nobody'
+      ? say('reached-nobody')
+      : parts(
+          say('reached', { whom: option(row.reached) }),
+          `“${row.found}”`,
+          `“${row.advised}”`,
+          typeof row.referredTo === 'string' ? row.referredTo : null,
+        ),
 };
 
 export const entryInWords = (subject: CorrectionSubject, entered: Entered): string => lines[subject](entered);

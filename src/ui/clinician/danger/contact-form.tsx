@@ -2,12 +2,14 @@
 /** One attempt to speak with the patient. Reached: what was found and advised. Not reached: when it is tried again. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { longestFinding } from '#core/danger/danger-fields.ts';
 import { say } from '#messages/en/staff/danger.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { LongTextField, TextField } from '#ui/design-system/text-field.tsx';
 import { client } from '../client.ts';
+import { tooLong } from '../forms/typed.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 
 const whoReached = [
@@ -25,28 +27,41 @@ export interface ContactFormProps {
   readonly decisionIds: readonly string[];
   /** Hours after which a failed attempt is tried again, as proposed. */
   readonly againHours: number;
+  /** Stands before every id, so that several forms can share a page. */
+  readonly prefix?: string;
+  /** Told of the contact once it is on record, in place of reading the page anew. */
+  readonly onRecorded?: (contactId: string) => void;
 }
 
 const textOf = (typed: string): string | null => typed.trim() || null;
 
-const useContact = ({ patientId, signIds, decisionIds, againHours }: ContactFormProps) => {
+const problemsOf = (found: string, advised: string) =>
+  [
+    { field: 'found', label: 'Found', text: found.trim(), missing: say('enter-what-you-found') },
+    { field: 'advised', label: 'Advised', text: advised.trim(), missing: say('enter-what-you-advised') },
+  ].flatMap(({ field, label, text, missing }) => {
+    if (text === '') return [{ field, text: missing }];
+    return text.length > longestFinding ? [{ field, text: tooLong(label, text.length, longestFinding) }] : [];
+  });
+
+const useContact = (props: ContactFormProps) => {
+  const { patientId, signIds, decisionIds, againHours, prefix = 'contact-', onRecorded } = props;
   const router = useRouter();
   const [who, setWho] = useState<Who | null>(null);
   const [found, setFound] = useState('');
   const [advised, setAdvised] = useState('');
   const [referredTo, setReferredTo] = useState('');
   const [hours, setHours] = useState(String(againHours));
-  const submit = useSubmit('contact-', 'contact-send');
+  const submit = useSubmit(prefix, `${prefix}send`);
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
     const isReached = who === 'patient' || who === 'carer';
     const missing = [
       ...(who ? [] : [{ field: 'reached', text: say('say-who-was-reached') }]),
-      ...(isReached && !textOf(found) ? [{ field: 'found', text: say('enter-what-you-found') }] : []),
-      ...(isReached && !textOf(advised) ? [{ field: 'advised', text: say('enter-what-you-advised') }] : []),
+      ...(isReached ? problemsOf(found, advised) : []),
     ];
-    const taken = await submit.send(missing, async () => {
-      await client.clinician.danger.recordContact.mutate({
+    await submit.send(missing, async () => {
+      const contactId = await client.clinician.danger.recordContact.mutate({
         patientId,
         contact: {
           signIds,
@@ -58,10 +73,12 @@ const useContact = ({ patientId, signIds, decisionIds, againHours }: ContactForm
           againInHours: isReached ? null : Number(hours),
         },
       });
+      if (onRecorded) onRecorded(contactId);
+      else router.refresh();
     });
-    if (taken) router.refresh();
   };
   return {
+    prefix,
     who,
     setWho,
     found,
@@ -80,29 +97,29 @@ const useContact = ({ patientId, signIds, decisionIds, againHours }: ContactForm
 type Contact = ReturnType<typeof useContact>;
 
 const Reached = ({ at }: { readonly at: Contact }) => (
-  <>
+  <div className="contact-said">
     <LongTextField
-      name="contact-found"
+      name={`${at.prefix}found`}
       label="Found"
       value={at.found}
       error={at.submit.errorOf('found')}
       onChange={(event) => at.setFound(event.target.value)}
     />
     <LongTextField
-      name="contact-advised"
+      name={`${at.prefix}advised`}
       label="Advised"
       value={at.advised}
       error={at.submit.errorOf('advised')}
       onChange={(event) => at.setAdvised(event.target.value)}
     />
     <TextField
-      name="contact-referredTo"
+      name={`${at.prefix}referredTo`}
       label={say('referred-to')}
       isOptional
       value={at.referredTo}
       onChange={(event) => at.setReferredTo(event.target.value)}
     />
-  </>
+  </div>
 );
 
 export const ContactForm = (props: ContactFormProps) => {
@@ -116,7 +133,7 @@ export const ContactForm = (props: ContactFormProps) => {
     >
       <ErrorSummary problems={at.submit.problems} />
       <RadioGroup
-        name="contact-reached"
+        name={`${at.prefix}reached`}
         legend="Reached"
         isWrapped
         options={whoReached}
@@ -127,7 +144,7 @@ export const ContactForm = (props: ContactFormProps) => {
       {at.who === 'patient' || at.who === 'carer' ? <Reached at={at} /> : null}
       {at.who === 'nobody' ? (
         <RadioGroup
-          name="contact-againInHours"
+          name={`${at.prefix}againInHours`}
           legend={say('try-again-in')}
           isWrapped
           options={[...new Set([props.againHours, ...inHours])]
@@ -141,7 +158,7 @@ export const ContactForm = (props: ContactFormProps) => {
           onChoose={at.setHours}
         />
       ) : null}
-      <Button type="submit" id="contact-send" aria-disabled={at.submit.isBusy || undefined}>
+      <Button type="submit" id={`${at.prefix}send`} aria-disabled={at.submit.isBusy || undefined}>
         {say('record-contact')}
       </Button>
     </form>

@@ -9,6 +9,7 @@ import { say } from '#messages/en/staff/danger.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { DangerAnswer } from '../answers.ts';
+import { capital } from '../capital.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { ContactForm } from './contact-form.tsx';
 import { PlanView } from './plan-view.tsx';
@@ -28,8 +29,6 @@ const sourceInWords = {
   clinician: say('raised-by-a-clinician'),
   record: say('found-in-the-record'),
 } as const;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const OpenSign = ({ state, clock }: { readonly state: SignState; readonly clock: ClinicClock }) => {
   const { sign, acknowledged, failedAttempts, contactDueAt } = state;

@@ -1,4 +1,5 @@
 /** What stands for each exercise now and why, as every other page has it. */
+import { isRest } from '#core/decision/left-of-today.ts';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Plan, PlanItem, PlanReason } from '#core/plan/plan.ts';
 import { jointInWords, listed } from '#core/review/plain-words.ts';
@@ -54,7 +55,7 @@ const Line = ({
   readonly joints: Joints;
   readonly clock: ClinicClock;
 }) => {
-  const isStopped = item.today === 'none' || item.today === 'rest-this-joint';
+  const isStopped = isRest(item.today);
   const tone = isStopped ? 'danger' : item.today === 'bad-day' ? 'care' : 'accent';
   return (
     <li>

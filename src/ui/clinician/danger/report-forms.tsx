@@ -5,10 +5,9 @@ import { pauseFields, signFields } from '#core/danger/danger-fields.ts';
 import { signInWords } from '#core/danger/sign-words.ts';
 import { redFlags } from '#core/decision/facts/facts.ts';
 import { say } from '#messages/en/staff/danger.ts';
+import { capital } from '../capital.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const ReportForm = ({ patientId }: { readonly patientId: string }) => {
   const router = useRouter();

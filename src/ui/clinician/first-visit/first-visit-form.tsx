@@ -8,7 +8,7 @@ import { type FormEvent, useCallback, useState } from 'react';
 import { say } from '#messages/en/staff/first-visit.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
-import { ProposalView } from '#ui/clinician/prescribing/proposal-view.tsx';
+import { ProposalCard } from '#ui/clinician/prescribing/proposal-card.tsx';
 import type { ItemState } from '#ui/clinician/screening/screening-form-state.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
@@ -60,7 +60,7 @@ const Saved = (props: FirstVisitProps & { readonly saved: ProposedVisit }) => {
   return (
     <section className="proposal stack" aria-label={say('proposed-exercise')}>
       <h3>{say('proposed-saved-as-a-draft')}</h3>
-      <ProposalView proposed={saved} />
+      <ProposalCard proposed={saved} inForce={null} held={[]} />
       <ErrorSummary problems={submit.problems} />
       {isSigned ? (
         <Signed patientId={patientId} />

@@ -1,8 +1,7 @@
 /** Labels of descriptor fields and of their options, in the words of the clinic. */
 import type { Field, NumberField } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
-
-const inSentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+import { capital } from '../capital.ts';
 
 const unitEnding =
   /(MlPerMin|MgDl|PerWeek|PerDay|Mmhg|Percent|Seconds|Minutes|Years|Months|Kcal|Deg|Kg|Cm|Nm|[MNG])$/;
@@ -14,11 +13,11 @@ export const nameInWords = (name: string, unit = ''): string => {
     .replace(/([a-z\d])([A-Z])/g, '$1 $2')
     .replace(/([a-z])(\d)/g, '$1 $2')
     .toLowerCase();
-  return inSentence(spaced);
+  return capital(spaced);
 };
 
 export const labelOf = (field: Field): string => {
-  if (field.about) return inSentence(field.about.replace(/\.$/, ''));
+  if (field.about) return capital(field.about.replace(/\.$/, ''));
   // What is chosen is the exercise; its id is the program's own business.
   return nameInWords(field.name.replace(/(?<=[a-z])Id$/, ''), 'unit' in field ? field.unit : '');
 };
@@ -53,4 +52,4 @@ const named: Readonly<Record<string, string>> = {
 };
 
 /** "left-knee" → "Left knee". */
-export const optionInWords = (value: string): string => named[value] ?? inSentence(value.replace(/-/g, ' '));
+export const optionInWords = (value: string): string => named[value] ?? capital(value.replace(/-/g, ' '));

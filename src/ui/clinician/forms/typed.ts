@@ -41,6 +41,10 @@ const empty = (field: Field, path: string): Found => {
 export const numberAskedFor = (field: Field): string =>
   say(field.kind === 'integer' ? 'type-integer' : 'type-number', { field: labelOf(field) });
 
+/** Said before it is sent, so that nothing has to be typed twice. */
+export const tooLong = (label: string, count: number, most: number): string =>
+  say('too-long', { field: label, count, most });
+
 const numberAt = (field: Field, path: string, text: string): Found => {
   if (field.also?.includes(text)) return found(text);
   const bare = readNumber(text);
@@ -113,6 +117,10 @@ const fieldAt = (field: Field, path: string, typed: Typed): Found => {
     case 'number':
     case 'integer':
       return numberAt(field, path, text);
+    case 'text':
+      return text.length > field.maxLength
+        ? wrong(path, tooLong(labelOf(field), text.length, field.maxLength))
+        : found(text);
     case 'flag':
       return found(text === 'yes');
     default:

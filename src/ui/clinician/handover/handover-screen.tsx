@@ -51,8 +51,20 @@ const Dangers = ({ handover, clock }: HandoverProps) => (
 const Pauses = ({ handover, patientId, colleagues, clock, day }: HandoverProps) => (
   <section className="stack-close">
     <h3>{say('pauses')}</h3>
-    {handover.pauses.length === 0 ? <p className="soft">{say('no-joint-is-paused')}</p> : null}
+    {handover.pauses.length + handover.plan.pauses.length === 0 ? (
+      <p className="soft">{say('nothing-is-paused')}</p>
+    ) : null}
     <ul>
+      {handover.plan.pauses.map(({ pause }) => (
+        <li key={pause.id}>
+          {say('paused-by', {
+            what: pause.joint ? jointInWords(pause.joint) : say('paused-all'),
+            since: momentInWords(pause.at, clock),
+            name: pause.by,
+            reason: pause.cause === 'warning-sign' ? say('after-sign') : pause.reason,
+          })}
+        </li>
+      ))}
       {handover.pauses.map(({ decisionId, joint, since, owner }) => (
         <li key={decisionId} className="stack-close">
           <p>

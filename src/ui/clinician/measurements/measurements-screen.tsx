@@ -62,6 +62,12 @@ const columns = [
   { key: 'value', title: 'Value' },
 ];
 
+const valueInWords = (row: Recorded): string => {
+  const value = measurementInWords(row);
+  if (row.answeredAtHome) return say('at-home', { value });
+  return row.confirmed ? say('unusual', { value }) : value;
+};
+
 export const MeasurementsScreen = (props: MeasurementsProps) => (
   <div className="stack-wide">
     <section className="measure-kinds screen-only" aria-label={say('record')}>
@@ -104,7 +110,7 @@ export const MeasurementsScreen = (props: MeasurementsProps) => (
           dayInWords(row.day, props.day),
           props.forms.find((form) => form.kind === row.kind)?.title ?? row.kind,
           subjectOf(row),
-          row.confirmed ? say('unusual', { value: measurementInWords(row) }) : measurementInWords(row),
+          valueInWords(row),
         ],
       }))}
       empty={say('none')}

@@ -1,4 +1,5 @@
 /** The ladder of a family as lines: the computed figure, the step to it, and the measured share beside the model. */
+import { largeStepPercent } from '#core/decision/dose/volume.ts';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Anthropometry, Level } from '#core/exercises/exercise.ts';
 import { ladder, stepBetween } from '#core/exercises/ladder/ladder.ts';
@@ -22,7 +23,9 @@ const stepText = (from: Level | undefined, to: Level): string => {
   if (!from) return 'first';
   const { percent } = stepBetween(from, to);
   if (percent === null) return say('step-not-known');
-  return percent > 10 ? say('step-large', { percent: signed(percent) }) : `${signed(percent)} %`;
+  return percent > largeStepPercent
+    ? say('step-large', { percent: signed(percent) })
+    : `${signed(percent)} %`;
 };
 
 const measuredText = ({ measuredShare, modelError }: Level): string => {

@@ -1,17 +1,15 @@
-/** The three methods with what screening leaves of each; a closed one says why and stays readable. */
+/** The three methods with what screening leaves of each, and what holds them back now; a closed one says why. */
 import { type Eligibility, type Method, methods } from '#core/prescribing/methods.ts';
 import { listed } from '#core/review/plain-words.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
+import { say as sayHere } from '#messages/en/staff/prescribing/workbench.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
-import { groupedReasons } from '../screening/outcome-table.tsx';
+import { type GroupedReason, groupedReasons } from '../screening/outcome-table.tsx';
 import { eligibilityStatus, methodInWords } from '../words.ts';
-
-const about: Readonly<Record<Method, string>> = {
-  variation: say('about.variation'),
-  'low-load': say('about.low-load'),
-  occlusion: say('about.occlusion'),
-};
+import { addressOf, type ChoiceAddress, searchOf } from './choose/choice-address.ts';
+import { type Held, heldInWords } from './held.ts';
 
 const isOpen = (row: MethodOutcome): boolean => row.eligibility.startsWith('open');
 
@@ -33,17 +31,51 @@ const eligibilityInWords = (word: string, outcomes: readonly MethodOutcome[]): s
     : say('open-on', { eligibility: word, limbs: listed(open) });
 };
 
-const MethodLine = ({
-  method,
-  outcomes,
-  href,
-  isChosen,
-}: {
+interface MethodLineProps {
   readonly method: Method;
   readonly outcomes: readonly MethodOutcome[];
+  readonly held: string | null;
   readonly href: string;
   readonly isChosen: boolean;
-}) => {
+}
+
+/** "Eligible" would read as if it could be done today. */
+const openByScreening = (word: string): string =>
+  word === eligibilityStatus('open', []).word ? sayHere('method.open') : word;
+
+const Reason = ({ reason }: { readonly reason: GroupedReason }) => (
+  <>
+    {reason.text}{' '}
+    <span className="soft">
+      ({reason.limbs.length === 4 ? say('closed-everywhere') : listed(reason.limbs)})
+    </span>
+  </>
+);
+
+/** The first stands; a method nobody means to use does not push the page down. */
+const Reasons = ({ reasons }: { readonly reasons: readonly GroupedReason[] }) => {
+  const [first, ...others] = reasons;
+  return first ? (
+    <div className="method-reasons">
+      <p>
+        <Reason reason={first} />
+      </p>
+      {others.length > 0 ? (
+        <Disclosure summary={sayHere('method.more', { count: others.length })}>
+          <ul>
+            {others.map((reason) => (
+              <li key={`${reason.code} ${reason.text}`}>
+                <Reason reason={reason} />
+              </li>
+            ))}
+          </ul>
+        </Disclosure>
+      ) : null}
+    </div>
+  ) : null;
+};
+
+const MethodLine = ({ method, outcomes, held, href, isChosen }: MethodLineProps) => {
   const contraindications = groupedReasons(outcomes).filter((reason) =>
     reason.eligibility.startsWith('closed'),
   );
@@ -51,29 +83,27 @@ const MethodLine = ({
     eligibilityOf(outcomes),
     outcomes.flatMap((row) => row.reasons),
   );
+  const isHeld = held !== null && outcomes.some(isOpen);
   return (
     <li className="method stack-close">
       <p className="row">
         <a className="method-name" href={href} aria-current={isChosen ? 'true' : undefined}>
           {methodInWords[method]}
         </a>
-        <StatusTag shape={shape} tone={tone}>
-          {eligibilityInWords(word, outcomes)}
-        </StatusTag>
+        {isHeld ? (
+          <StatusTag shape="stop" tone="danger">
+            {sayHere('method.held', {
+              by: held,
+              screening: eligibilityInWords(openByScreening(word), outcomes),
+            })}
+          </StatusTag>
+        ) : (
+          <StatusTag shape={shape} tone={tone}>
+            {eligibilityInWords(word, outcomes)}
+          </StatusTag>
+        )}
       </p>
-      <p className="soft">{about[method]}</p>
-      {contraindications.length > 0 ? (
-        <ul>
-          {contraindications.map((reason) => (
-            <li key={`${reason.code} ${reason.text}`}>
-              {reason.text}{' '}
-              <span className="soft">
-                ({reason.limbs.length === 4 ? say('closed-everywhere') : listed(reason.limbs)})
-              </span>
-            </li>
-          ))}
-        </ul>
-      ) : null}
+      <Reasons reasons={contraindications} />
     </li>
   );
 };
@@ -81,7 +111,8 @@ const MethodLine = ({
 export const MethodChoice = (props: {
   readonly patientId: string;
   readonly outcomes: readonly MethodOutcome[];
-  readonly chosen: Method | null;
+  readonly held: readonly Held[];
+  readonly at: ChoiceAddress;
 }) => (
   <ul className="methods">
     {methods.map((method) => (
@@ -89,8 +120,9 @@ export const MethodChoice = (props: {
         key={method}
         method={method}
         outcomes={props.outcomes.filter((row) => row.method === method)}
-        href={`/patients/${props.patientId}/prescribe?method=${method}`}
-        isChosen={props.chosen === method}
+        held={heldInWords(props.held)}
+        href={addressOf(props.patientId, { ...searchOf(props.at), method })}
+        isChosen={props.at.method === method}
       />
     ))}
   </ul>

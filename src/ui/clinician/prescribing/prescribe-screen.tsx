@@ -1,30 +1,42 @@
-/** Prescribe: choose a method among what is open, then ask for a dose. */
-
+/** Prescribe: choose an exercise, set its dose beside the one in force, read what comes of it and sign. */
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
-import { exercisesFor } from '#core/exercises/catalogue.ts';
+import { exerciseById, exercisesFor } from '#core/exercises/catalogue.ts';
 import type { Anthropometry } from '#core/exercises/exercise.ts';
-import { type Method, methods } from '#core/prescribing/methods.ts';
+import type { ExerciseId } from '#core/exercises/ids.ts';
+import { doseInShort } from '#core/prescribing/dose-in-short.ts';
+import { cautionsNewTo } from '#core/prescribing/proposal-parts.ts';
+import { requestOfDose } from '#core/prescribing/request-of-dose.ts';
 import { anthropometryOf } from '#core/prescribing/variation/variation-for-patient.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
-import { say } from '#messages/en/staff/prescribing.ts';
-import type { Patient, Version } from '../answers.ts';
-import { doseTitle } from '../dose-words.ts';
-import { methodInWords } from '../words.ts';
+import { say } from '#messages/en/staff/prescribing/workbench.ts';
+import { tradeNames } from '#messages/trade-names.ts';
+import type { Choice, DangerAnswer, Patient, Prescriptions, Template, Version } from '../answers.ts';
+import { typedFrom } from '../forms/typed.ts';
+import type { ClinicClock } from '../when.ts';
+import { rowDose } from '../worklist/row-dose.tsx';
+import type { ChoiceAddress } from './choose/choice-address.ts';
+import { ExercisePicker } from './choose/exercise-picker.tsx';
+import { heldNow } from './held.ts';
+import { InForceList } from './in-force-list.tsx';
 import { type LadderRow, ladderRows } from './ladder-rows.ts';
 import { MethodChoice } from './method-choice.tsx';
+import { NeedsLine } from './needs-line.tsx';
 import { PrescribeForm } from './prescribe-form.tsx';
+import { SignTogether } from './sign-together.tsx';
+import { signedInWords } from './version-view.tsx';
 
 export interface PrescribeProps {
   readonly patient: Patient;
   readonly outcomes: readonly MethodOutcome[];
   readonly measurements: readonly Measurement[];
-  readonly method: Method | null;
-  /** The newest version of the line to write anew; null for a new exercise. */
-  readonly version: Version | null;
+  readonly at: ChoiceAddress;
+  readonly choices: readonly Choice[];
+  readonly prescriptions: Prescriptions;
+  readonly danger: DangerAnswer;
+  readonly templates: readonly Template[];
   readonly signer: string;
+  readonly clock: ClinicClock;
 }
-
-export const methodFrom = (text: unknown): Method | null => methods.find((method) => method === text) ?? null;
 
 const laddersFor = (person: Anthropometry | null): Readonly<Record<string, readonly LadderRow[]>> => {
   if (!person) return {};
@@ -32,54 +44,107 @@ const laddersFor = (person: Anthropometry | null): Readonly<Record<string, reado
   return Object.fromEntries(families.map((family) => [family, ladderRows(family, person)]));
 };
 
-const needsOf = (
-  { patient, measurements }: PrescribeProps,
-  person: Anthropometry | null,
-): readonly string[] => [
-  ...(patient.profile ? [] : [say('needs.profile')]),
-  ...(patient.profile?.ownedLoadsKg.length ? [] : [say('needs.loads')]),
-  ...(person ? [] : [say('needs.body')]),
-  ...(measurements.some((row) => row.kind === 'repetitions-to-failure') ? [] : [say('needs.repetitions')]),
-  ...(measurements.some((row) => row.kind === 'limb-occlusion-pressure') ? [] : [say('needs.pressure')]),
-];
+const aboutOf = (props: PrescribeProps, version: Version | null, isLowLoad: boolean) => {
+  const { patient, clock, prescriptions } = props;
+  const loads = patient.profile?.ownedLoadsKg ?? [];
+  const waiting = prescriptions.unsigned.filter(({ itemId }) => itemId === version?.itemId);
+  return [
+    ...waiting.map(({ dose }) => say('now.waits', { dose: doseInShort(dose) })),
+    version
+      ? say('now.from', { version: version.version, signed: signedInWords(version, clock) })
+      : say('now.none'),
+    ...(isLowLoad
+      ? [loads.length > 0 ? say('now.loads', { loads: loads.join(', ') }) : say('now.loads-none')]
+      : []),
+  ];
+};
+
+/** Doses that wait, each beside the one it takes the place of. */
+const waitingOf = ({ unsigned, inForce }: Prescriptions) =>
+  unsigned.map((waiting) => {
+    const before = inForce.find(({ itemId }) => itemId === waiting.itemId);
+    return rowDose({
+      prescriptionId: waiting.id,
+      dose: waiting.dose,
+      badDay: waiting.badDay,
+      before: before?.dose ?? null,
+      newCautions: [...cautionsNewTo(waiting.cautions, before?.cautions ?? [])],
+    });
+  });
+
+const SetAndResult = (props: PrescribeProps & { readonly version: Version | null }) => {
+  const { patient, at, version, measurements } = props;
+  const { method, exerciseId = '', side } = at;
+  const together = (
+    <SignTogether
+      patientId={patient.id}
+      doses={waitingOf(props.prescriptions)}
+      signer={props.signer}
+      readAt={props.clock.now}
+    />
+  );
+  if (!method || !exerciseById(exerciseId))
+    return (
+      <>
+        <InForceList patientId={patient.id} at={at} inForce={props.prescriptions.inForce} />
+        <div className="result stack">{together}</div>
+      </>
+    );
+  const now = version ? typedFrom(requestOfDose({ measurements }, version.dose)) : null;
+  const isTested = measurements.some(
+    (row) => row.kind === 'repetitions-to-failure' && row.exerciseId === exerciseId && row.side === side,
+  );
+  return (
+    <PrescribeForm
+      key={`${method} ${exerciseId} ${side} ${version?.itemId}`}
+      patientId={patient.id}
+      method={method}
+      ladders={
+        method === 'variation'
+          ? laddersFor(anthropometryOf({ measurements, formulaSex: patient.profile?.formulaSex ?? null }))
+          : {}
+      }
+      signer={props.signer}
+      readAt={props.clock.now}
+      inForce={version}
+      about={aboutOf(props, version, method === 'low-load')}
+      trade={tradeNames[exerciseId as ExerciseId]}
+      start={now ?? { exerciseId, ...(side ? { side } : {}) }}
+      now={now}
+      ownedKg={patient.profile?.ownedLoadsKg ?? []}
+      isMaximumKnown={method !== 'low-load' || isTested}
+      held={heldNow(props.danger, props.clock, version?.itemId ?? null)}
+    >
+      {together}
+    </PrescribeForm>
+  );
+};
+
+const chosenBy = ({ dose: { exerciseId, method, side } }: Version) => ({ exerciseId, method, side });
 
 export const PrescribeScreen = (props: PrescribeProps) => {
-  const { patient, method, version } = props;
-  const person = anthropometryOf({
-    measurements: props.measurements,
-    formulaSex: patient.profile?.formulaSex ?? null,
-  });
-  const needs = needsOf(props, person);
+  const { patient, prescriptions } = props;
+  const version = prescriptions.inForce.find(({ itemId }) => itemId === props.at.line) ?? null;
+  const at = version ? { ...props.at, ...chosenBy(version) } : props.at;
   return (
-    <div className="stack-wide">
-      <section className="stack-close">
-        <h2>Method</h2>
-        <MethodChoice patientId={patient.id} outcomes={props.outcomes} chosen={method} />
-        {needs.length > 0 ? <p className="soft">{say('needs', { things: needs.join('; ') })}</p> : null}
-      </section>
-      {method ? (
-        <section className="stack">
-          <h2>
-            {version
-              ? say('new-version', { method: methodInWords[method], title: doseTitle(version.dose) })
-              : methodInWords[method]}
-          </h2>
-          <PrescribeForm
-            key={method}
-            patientId={patient.id}
-            method={method}
-            ladders={method === 'variation' ? laddersFor(person) : {}}
-            signer={props.signer}
-            line={
-              version && {
-                itemId: version.itemId,
-                exerciseId: version.dose.exerciseId,
-                side: version.dose.side,
-              }
-            }
-          />
-        </section>
-      ) : null}
+    <div className="stack">
+      <MethodChoice
+        patientId={patient.id}
+        outcomes={props.outcomes}
+        held={heldNow(props.danger, props.clock, version?.itemId ?? null)}
+        at={at}
+      />
+      <NeedsLine patient={patient} measurements={props.measurements} />
+      <div className="choose-set-result">
+        <ExercisePicker
+          patientId={patient.id}
+          at={at}
+          choices={props.choices}
+          inForce={prescriptions.inForce}
+          templates={props.templates}
+        />
+        <SetAndResult {...props} at={at} version={version} />
+      </div>
     </div>
   );
 };

@@ -54,6 +54,7 @@ const Unsigned = (props: PrescriptionsProps) => (
           prescriptionId={version.id}
           signer={props.signer}
           title={doseTitle(version.dose)}
+          readAt={props.clock.now}
         />
       </VersionView>
     ))}

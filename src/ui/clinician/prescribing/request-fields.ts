@@ -1,7 +1,7 @@
 /** Which fields of a request are asked, given what was chosen so far. */
 
 import type { Field } from '#core/calculations/describe.ts';
-import { exerciseById, exercisesFor } from '#core/exercises/catalogue.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
 import {
   lowLoadRequestFields,
   occlusionRequestFields,
@@ -53,9 +53,6 @@ export const requestFrom = (
   const limb = exerciseById(String(value.exerciseId))?.limb;
   return { ...value, method, ...(limb ? { limb } : {}) };
 };
-
-export const exerciseChoices = (method: Method) =>
-  exercisesFor(method).map(({ id, title }) => ({ value: id, label: title }));
 
 export const schemeChoices = occlusionSchemes.map(({ id, title, citation }) => ({
   value: id,

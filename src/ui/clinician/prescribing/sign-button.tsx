@@ -13,15 +13,22 @@ export const SignButton = (props: {
   readonly prescriptionId: string;
   readonly signer: string;
   readonly title: string;
+  /** Instant at which the page was read: a warning sign that came in since is looked at first. */
+  readonly readAt: number;
   readonly onSigned?: (signedName: string) => void;
 }) => {
   const router = useRouter();
-  const { patientId, prescriptionId } = props;
+  const { patientId, prescriptionId, readAt } = props;
   const id = `sign-${prescriptionId}`;
   const submit = useSubmit('', id);
   const sign = (replace: boolean) =>
     submit.send([], async () => {
-      const signed = await client.clinician.prescriptions.sign.mutate({ patientId, prescriptionId, replace });
+      const signed = await client.clinician.prescriptions.sign.mutate({
+        patientId,
+        prescriptionId,
+        replace,
+        readAt,
+      });
       props.onSigned?.(signed.signedName);
       router.refresh();
     });

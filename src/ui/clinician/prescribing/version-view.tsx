@@ -20,7 +20,10 @@ const originInWords: Readonly<Record<Version['origin'], string>> = {
  * A dose that was taken back, or that went up inside the signed band or what was approved ahead, acts by itself
  * in the moment it is made: nobody signed it anew.
  */
-const signedInWords = ({ origin, recordedAt, signedAt, signedName }: Version, clock: ClinicClock): string => {
+export const signedInWords = (
+  { origin, recordedAt, signedAt, signedName }: Version,
+  clock: ClinicClock,
+): string => {
   if (signedAt === null || signedName === null) return say('not-signed');
   return origin !== 'clinician' && signedAt === recordedAt
     ? say('signed-within', { name: signedName, time: momentInWords(signedAt, clock) })

@@ -5,7 +5,7 @@ import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/record.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
-import type { Patient, ReviewAnswer } from '../answers.ts';
+import type { Patient } from '../answers.ts';
 
 const usualOf = (baselines: readonly Baseline[], joint: Joint): Baseline | undefined =>
   baselines.findLast((row) => row.joint === joint);
@@ -17,7 +17,7 @@ const painInWords = ({ usualPain, usualPainTop }: Baseline): string => {
     : say('pain-top', { pain: usualPain, top: usualPainTop });
 };
 
-const usualInWords = (row: Baseline | undefined, day: Day): string => {
+export const usualInWords = (row: Baseline | undefined, day: Day): string => {
   if (!row) return say('no-baseline');
   const values = say('baseline.values', {
     pain: painInWords(row),
@@ -38,11 +38,11 @@ const usualInWords = (row: Baseline | undefined, day: Day): string => {
 
 export const CareProfileList = ({
   patient,
-  review,
+  baselines,
   day,
 }: {
   readonly patient: Patient;
-  readonly review: ReviewAnswer;
+  readonly baselines: readonly Baseline[];
   readonly day: Day;
 }) => {
   const { profile } = patient;
@@ -69,7 +69,7 @@ export const CareProfileList = ({
     ...joints.map((joint) => ({
       key: joint,
       name: say('baseline.of', { 'joint-name': jointInWords(joint) }),
-      value: usualInWords(usualOf(review.record.baselines, joint), day),
+      value: usualInWords(usualOf(baselines, joint), day),
     })),
   ];
   return <DefinitionList rows={rows} />;

@@ -4,7 +4,7 @@ import type { ChartNames } from '#core/review/day-detail.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/review.ts';
 import { doseTitle } from '../dose-words.ts';
-import { responseInWords } from './decision-view.tsx';
+import { responseInWords } from './response-words.ts';
 import type { ReviewProps } from './review-props.ts';
 
 const valueText = (value: AnswerChange['to']): string =>

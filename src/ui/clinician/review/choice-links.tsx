@@ -1,9 +1,8 @@
-/** What the chart shows, chosen by links, so that it works without a script and can be sent on. */
+/** What the chart shows, chosen by links in one line, so that it works without a script and can be sent on. */
 
 import { measureTitles } from '#core/review/load-of-session.ts';
-import { jointInWords } from '#core/review/plain-words.ts';
 import { reviewWindows } from '#core/review/settings.ts';
-import { say } from '#messages/en/staff/review.ts';
+import { say } from '#messages/en/staff/review/chart.ts';
 import { doseTitle } from '../dose-words.ts';
 import { hrefWith, type ReviewChoice } from './review-choice.ts';
 
@@ -14,26 +13,32 @@ interface Option {
   readonly isChosen: boolean;
 }
 
-const Options = ({ name, options }: { readonly name: string; readonly options: readonly Option[] }) => {
-  // An id holds no space, or the list would have no name.
-  const id = `choice-${name.toLowerCase().replaceAll(' ', '-')}`;
-  return options.length === 0 ? null : (
-    <div className="choice-links">
-      <span className="choice-name" id={id}>
-        {name}
-      </span>
-      <ul aria-labelledby={id}>
-        {options.map((option) => (
-          <li key={option.key}>
-            <a href={option.href} aria-current={option.isChosen ? 'true' : undefined}>
-              {option.text}
-            </a>
-          </li>
-        ))}
-      </ul>
-    </div>
+const Options = ({ name, options }: { readonly name: string; readonly options: readonly Option[] }) => (
+  <ul aria-label={name}>
+    {options.map((option) => (
+      <li key={option.key}>
+        <a href={option.href} aria-current={option.isChosen ? 'true' : undefined}>
+          {option.text}
+        </a>
+      </li>
+    ))}
+  </ul>
+);
+
+/** The one that is chosen; the others open under it. */
+const Folded = (props: {
+  readonly name: string;
+  readonly chosen: string;
+  readonly options: readonly Option[];
+}) =>
+  props.options.length < 2 ? null : (
+    <details className="choice-folded">
+      <summary>
+        {props.name} {props.chosen}
+      </summary>
+      <Options {...props} />
+    </details>
   );
-};
 
 export const ChoiceLinks = ({
   patientId,
@@ -50,14 +55,10 @@ export const ChoiceLinks = ({
   });
   return (
     <nav aria-label={say('choice.title')} className="chart-options screen-only">
-      <Options
-        name="Joint"
-        options={choice.joints.map((joint) =>
-          option(joint, jointInWords(joint), joint === choice.joint, { joint }),
-        )}
-      />
-      <Options
-        name="Exercise"
+      <Folded
+        // The heading names the one that is shown.
+        name={say('choice.exercise')}
+        chosen=""
         options={choice.versions.map((row) =>
           option(
             row.itemId,
@@ -67,18 +68,21 @@ export const ChoiceLinks = ({
           ),
         )}
       />
-      <Options
+      <Folded
         name={say('choice.measure')}
+        chosen={measureTitles[choice.measure].title}
         options={choice.measures.map((measure) =>
           option(measure, measureTitles[measure].title, measure === choice.measure, { measure }),
         )}
       />
-      <Options
-        name="Time"
-        options={reviewWindows.map(({ days, title }) =>
-          option(String(days), title, days === choice.days, { days: String(days) }),
-        )}
-      />
+      <div className="choice-times">
+        <Options
+          name="Time"
+          options={reviewWindows.map(({ days, title }) =>
+            option(String(days), title, days === choice.days, { days: String(days) }),
+          )}
+        />
+      </div>
     </nav>
   );
 };

@@ -23,10 +23,15 @@ export const Sources = ({ workings }: Pick<Finding, 'workings'>) => (
 );
 
 const FindingView = ({ finding }: { readonly finding: Finding }) => (
-  <div className="stack-close keep-together">
-    <h3>{finding.title}</h3>
+  <Disclosure
+    summary={
+      <span>
+        <strong>{finding.title}:</strong> {finding.sentences[0]}
+      </span>
+    }
+  >
     <ul className="review-words">
-      {finding.sentences.map((sentence) => (
+      {finding.sentences.slice(1).map((sentence) => (
         <li key={sentence}>{sentence}</li>
       ))}
     </ul>
@@ -35,15 +40,17 @@ const FindingView = ({ finding }: { readonly finding: Finding }) => (
         <Sources workings={finding.workings} />
       </Disclosure>
     ) : null}
-  </div>
+  </Disclosure>
 );
 
 export const FindingsView = ({ findings }: { readonly findings: readonly Finding[] }) => (
   <section className="stack">
     <h2>Trends</h2>
     <p className="soft">{say('trends-note')}</p>
-    {findings.map((finding) => (
-      <FindingView key={finding.id} finding={finding} />
-    ))}
+    <div className="folded">
+      {findings.map((finding) => (
+        <FindingView key={finding.id} finding={finding} />
+      ))}
+    </div>
   </section>
 );

@@ -54,7 +54,7 @@ const Group = (props: {
   readonly lines: readonly OtherAnswer[];
 }) => (
   <>
-    <h4>{props.title}</h4>
+    <h3>{props.title}</h3>
     {props.lines.length === 0 ? (
       <p>{props.none}</p>
     ) : (

@@ -3,15 +3,12 @@ import { signInWords } from '#core/danger/sign-words.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { OtherAnswer, OtherValues } from '#core/decision/what-would-change.ts';
 import { say, words } from '#messages/en/staff/review/what-would-change.ts';
+import { capital } from '../capital.ts';
 import { factInWords } from '../words.ts';
 
 const worded: Readonly<Record<string, string>> = words;
 
-/** A fact without words of its own is named plainly, so that no line is ever left out. */
-export const factTitle = ({ fact }: Pick<OtherAnswer, 'fact'>): string => {
-  const name = worded[`fact.${fact}`] ?? factInWords(fact);
-  return name.charAt(0).toUpperCase() + name.slice(1);
-};
+export const factTitle = ({ fact }: Pick<OtherAnswer, 'fact'>): string => capital(factInWords(fact));
 
 const signs = (list: readonly string[]): string =>
   list.length === 0 ? say('none') : list.map((sign) => signInWords[sign as RedFlag]).join(', ');

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import type { Field } from '#core/calculations/describe.ts';
 import { decisions } from '#core/decision/answers.ts';
+import { say as sayDecision } from '#messages/en/staff/review/decisions.ts';
 import { say } from '#messages/en/staff/review.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -23,9 +24,12 @@ export interface RespondFormProps {
   readonly decisionId: string;
   /** The newest answer the page shows; a colleague’s newer one is not overwritten. */
   readonly seen: string | null;
+  readonly isAnswered: boolean;
+  /** A dose of the person waits for a signature, which accepting does not give. */
+  readonly isWaiting: boolean;
 }
 
-export const RespondForm = ({ patientId, decisionId, seen }: RespondFormProps) => {
+export const RespondForm = ({ patientId, decisionId, seen, isAnswered, isWaiting }: RespondFormProps) => {
   const router = useRouter();
   const [isAccepted, setAccepted] = useState(false);
   const submit = useSubmit('', `accept-${decisionId}`);
@@ -43,14 +47,14 @@ export const RespondForm = ({ patientId, decisionId, seen }: RespondFormProps) =
       <ErrorSummary problems={submit.problems} />
       <div className="row">
         <Button
-          tone="plain"
+          tone={isAnswered ? 'plain' : 'primary'}
           id={`accept-${decisionId}`}
           onClick={() => void accept()}
           aria-disabled={submit.isBusy || undefined}
         >
           Accept
         </Button>
-        <span role="status">{isAccepted ? 'Accepted.' : ''}</span>
+        <span role="status">{isAccepted ? sayDecision(isWaiting ? 'taken-unsigned' : 'taken') : ''}</span>
       </div>
       <Disclosure summary="Override">
         <FormFrame

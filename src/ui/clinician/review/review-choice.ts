@@ -18,6 +18,12 @@ export interface ReviewChoice {
   readonly measure: LoadMeasure;
   readonly measures: readonly LoadMeasure[];
   readonly days: number;
+  /** An earlier decision to read in place of the newest. */
+  readonly decisionId: string | null;
+  /** Every earlier decision, not the newest of them alone. */
+  readonly isEveryDecision: boolean;
+  /** The days as a table as well. */
+  readonly isTable: boolean;
   /** A range to read alone; null = the whole time. */
   readonly range: { readonly from: Day; readonly to: Day } | null;
 }
@@ -82,6 +88,9 @@ export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly V
     measure,
     measures,
     days: daysFrom(query),
+    decisionId: one(query, 'decision'),
+    isEveryDecision: one(query, 'earlier') === 'all',
+    isTable: one(query, 'table') === '1',
     range: rangeFrom(query),
   };
 };

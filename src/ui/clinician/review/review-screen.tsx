@@ -1,119 +1,36 @@
-/** The review: picture, words and table of the same rows; then the decisions with their reasons. */
+/** The review: the decision that needs an answer beside the picture; words, table and trends under it. */
 
 import { signsInWords } from '#core/danger/sign-words.ts';
-import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
-import { painLimitOver } from '#core/decision/baseline/propose-pain-limit.ts';
-import { engineSettingValues } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
-import { settledDecisions } from '#core/review/decision-markers.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
-import { reviewSeries } from '#core/review/series.ts';
-import type { Day } from '#core/time/day.ts';
+import { jointMarksOf, reviewChartOf } from '#core/review/review-chart.ts';
+import { type ReviewSeries, reviewSeries } from '#core/review/series.ts';
+import { firstDrawn, rangeWithin, zoomed } from '#core/review/zoom.ts';
+import { earlierDay } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/review.ts';
-import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
-import type { Decision, ReviewAnswer } from '../answers.ts';
 import { PlanView } from '../danger/plan-view.tsx';
 import { doseTitle } from '../dose-words.ts';
-import { BaselineForm } from './baseline-form.tsx';
+import { BaselineSection } from './baseline-section.tsx';
 import { chartNames } from './chart-names.ts';
 import { ChoiceLinks } from './choice-links.tsx';
 import { Correspondence, NextReview } from './correspondence.tsx';
-import { type DecisionContext, DecisionView } from './decision-view.tsx';
+import { Decisions } from './decisions.tsx';
 import { FindingsView } from './findings-view.tsx';
+import { JointPictures } from './joints/joint-pictures.tsx';
 import { LimbView } from './limb-view.tsx';
 import { hrefWith, rangeOf } from './review-choice.ts';
 import type { ReviewProps } from './review-props.ts';
 import { SeriesView } from './series-view.tsx';
 
-/** The dose itself is changed and approved ahead on pages of its own. */
-const DoseLinks = ({ at, line }: { readonly at: DecisionContext; readonly line: string | null }) => {
-  const record = `/patients/${at.patientId}`;
-  return line === null ? null : (
-    <p className="row screen-only">
-      <a href={`${record}/prescribe?line=${encodeURIComponent(line)}`}>{say('change-dose')}</a>
-      <a href={`${record}/prescriptions`}>{say('approve-ahead')}</a>
-    </p>
-  );
-};
-
-const shownWhole = 3;
-
-const Decisions = ({
-  decisions,
-  joint,
-  at,
-  line,
-}: {
-  readonly decisions: readonly Decision[];
-  readonly joint: Joint;
-  readonly at: DecisionContext;
-  /** The exercise shown. */
-  readonly line: string | null;
-}) => {
-  const settled = [...settledDecisions(decisions, joint)].reverse();
-  const kept = new Set(settled.map((decision) => decision.id));
-  const interim = decisions
-    .filter((decision) => decision.joint === joint && !kept.has(decision.id))
-    .reverse();
-  const view = (decision: Decision) => <DecisionView key={decision.id} decision={decision} at={at} />;
-  return (
-    <section className="stack">
-      <h2>{say('decisions', { 'joint-name': jointInWords(joint) })}</h2>
-      <DoseLinks at={at} line={line} />
-      {settled.length === 0 ? <p className="soft">{say('no-decision')}</p> : null}
-      {settled.slice(0, shownWhole).map(view)}
-      {settled.length > shownWhole ? (
-        <Disclosure summary={say('earlier', { count: settled.length - shownWhole })}>
-          {settled.slice(shownWhole).map(view)}
-        </Disclosure>
-      ) : null}
-      {interim.length > 0 ? (
-        <Disclosure summary={say('replaced', { count: interim.length })}>{interim.map(view)}</Disclosure>
-      ) : null}
-    </section>
-  );
-};
-
-const proposalInWords = (review: ReviewAnswer, joint: Joint, day: Day): string => {
-  const answer = proposeBaseline(review.record, joint, day);
-  if (!answer.ready) return say('no-baseline', { mornings: answer.mornings, needed: answer.needed });
-  const { usualPain, widestUsualPainTop, usualStiffnessMinutes, mornings } = answer.proposal;
-  const over = engineSettingValues(review.settings)['ceiling-over-usual'];
-  return say('proposed', {
-    mornings,
-    pain: usualPain,
-    top: widestUsualPainTop,
-    limit: painLimitOver(usualPain, over),
-    over,
-    stiffness: usualStiffnessMinutes ?? say('stiffness-not-known'),
-  });
-};
-
-const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: Joint }) => (
-  <section className="stack-close screen-only">
-    <h2>{say('baseline', { 'joint-name': jointInWords(joint) })}</h2>
-    <p>{proposalInWords(review, joint, day)}</p>
-    <Disclosure summary={say('baseline.set')}>
-      <BaselineForm
-        patientId={patient.id}
-        joint={joint}
-        overUsual={engineSettingValues(review.settings)['ceiling-over-usual']}
-        known={review.record.baselines.findLast((row) => row.joint === joint) ?? null}
-        seen={review.record.baselines.filter((row) => row.joint === joint).length}
-      />
-    </Disclosure>
-  </section>
-);
-
-const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
+const seriesFor = ({ choice, review }: ReviewProps, joint: Joint, itemId: string | null) =>
   reviewSeries({
     record: review.record,
     decisions: review.decisions,
     joint,
-    itemId: choice.version?.itemId ?? null,
+    itemId,
     measure: choice.measure,
     ...rangeOf(choice, review),
     settings: review.settings,
@@ -132,6 +49,33 @@ const OpenSigns = ({ patient, review }: ReviewProps) => {
   );
 };
 
+/** The large picture and those of all joints, over the same days: the empty time before is not drawn. */
+const picturesOf = (props: ReviewProps, series: ReviewSeries) => {
+  const { choice, review } = props;
+  const whole = reviewChartOf(series, chartNames(props), review.dose?.course);
+  const joints = choice.joints.map((joint) => ({
+    joint,
+    marks: joint === series.joint ? whole : jointMarksOf(seriesFor(props, joint, null)),
+  }));
+  const first = [firstDrawn(whole), ...joints.map(({ marks }) => marks.pains[0]?.day ?? null)]
+    .filter((day) => day !== null)
+    .reduce(earlierDay, whole.today);
+  const { from } = rangeWithin(whole, { from: first, to: whole.today }, 'from');
+  return {
+    chart: zoomed(whole, { from, to: whole.today }),
+    joints: joints.map(({ joint, marks }) => ({
+      joint,
+      marks: { ...marks, since: from },
+      // An exercise that does not load the joint gives way to one that does.
+      href: hrefWith(props.patient.id, choice, {
+        joint,
+        ...(choice.version?.joints.includes(joint) ? {} : { line: '' }),
+      }),
+      isChosen: joint === series.joint,
+    })),
+  };
+};
+
 const chartTitle = (version: ReviewProps['choice']['version'], joint: Joint): string =>
   say('chart-of', {
     exercise: version ? doseTitle(version.dose) : say('no-exercise'),
@@ -139,7 +83,7 @@ const chartTitle = (version: ReviewProps['choice']['version'], joint: Joint): st
   });
 
 export const ReviewScreen = (props: ReviewProps) => {
-  const { patient, choice } = props;
+  const { patient, choice, review } = props;
   if (!choice.joint) {
     return (
       <p>
@@ -148,40 +92,34 @@ export const ReviewScreen = (props: ReviewProps) => {
       </p>
     );
   }
-  const series = seriesFor(props, choice.joint);
+  const series = seriesFor(props, choice.joint, choice.version?.itemId ?? null);
+  const { chart, joints } = picturesOf(props, series);
   return (
-    <div className="stack-wide">
+    <div className="stack">
       <OpenSigns {...props} />
-      <ChoiceLinks patientId={patient.id} choice={choice} />
-      <SeriesView
-        series={series}
-        title={chartTitle(choice.version, choice.joint)}
-        names={chartNames(props)}
-        address={hrefWith(patient.id, choice, {})}
-      />
-      <LimbView
-        checks={props.review.limbChecks}
-        prescriptions={props.review.prescriptions}
-        clock={props.clock}
-      />
-      <PlanView plan={props.review.plan} clock={props.clock} />
-      <FindingsView findings={findingsOf(series, props.review.record, props.review.settings)} />
-      <Decisions
-        decisions={props.review.decisions}
-        joint={choice.joint}
-        line={choice.version?.endedAt === null ? choice.version.itemId : null}
-        at={{
-          patientId: patient.id,
-          responses: props.review.responses,
-          proposals: props.review.proposals,
-          prescriptions: props.prescriptions,
-          signer: props.signer,
-          clock: props.clock,
-        }}
-      />
-      <Usual {...props} joint={choice.joint} />
-      <NextReview {...props} />
-      <Correspondence {...props} />
+      <div className="work-answer answer-first">
+        <div className="beside stack">
+          <PlanView plan={review.plan} clock={props.clock} />
+          <Decisions review={props} joint={choice.joint} />
+          <BaselineSection {...props} joint={choice.joint} />
+          <NextReview {...props} />
+        </div>
+        <div className="stack">
+          <SeriesView
+            series={series}
+            chart={chart}
+            title={chartTitle(choice.version, choice.joint)}
+            dose={review.dose}
+            address={hrefWith(patient.id, choice, {})}
+            choices={<ChoiceLinks patientId={patient.id} choice={choice} />}
+            joints={<JointPictures pictures={joints} />}
+            isTable={choice.isTable}
+          />
+          <LimbView checks={review.limbChecks} prescriptions={review.prescriptions} clock={props.clock} />
+          <FindingsView findings={findingsOf(series, review.record, review.settings)} />
+          <Correspondence {...props} />
+        </div>
+      </div>
     </div>
   );
 };

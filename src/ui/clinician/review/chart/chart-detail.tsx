@@ -33,9 +33,11 @@ interface ChartDetailProps {
   readonly detail: Detail;
   readonly days: readonly DayDetail[];
   readonly onDay: (detail: DayDetail) => void;
+  /** Address of a decision of this review. */
+  readonly hrefOf: (decisionId: string) => string;
 }
 
-export const ChartDetail = ({ detail, days, onDay }: ChartDetailProps) => {
+export const ChartDetail = ({ detail, days, onDay, hrefOf }: ChartDetailProps) => {
   const go = (by: 1 | -1) => {
     const next = neighbourOf(days, detail.day, by);
     if (next) onDay(next);
@@ -53,7 +55,7 @@ export const ChartDetail = ({ detail, days, onDay }: ChartDetailProps) => {
       <div aria-live="polite" className="stack-close">
         <p>
           <strong>{detail.title}</strong>{' '}
-          {detail.decisionId ? <a href={`#decision-${detail.decisionId}`}>{say('whole-decision')}</a> : null}
+          {detail.decisionId ? <a href={hrefOf(detail.decisionId)}>{say('whole-decision')}</a> : null}
         </p>
         {detail.lines.length > 0 ? (
           <ul>

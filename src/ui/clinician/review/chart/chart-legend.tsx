@@ -1,42 +1,56 @@
-/** What each kind of mark in the picture stands for. */
+/** What each kind of mark in the picture stands for; what does not occur is left out. */
 import { decisions } from '#core/decision/answers.ts';
+import type { PainMark } from '#core/review/answer-marks.ts';
 import type { ReviewChart } from '#core/review/review-chart.ts';
-import { say } from '#messages/en/staff/review.ts';
+import { say } from '#messages/en/staff/review/chart.ts';
 import { decisionStatus } from '#ui/clinician/words.ts';
 import { Mark } from '#ui/design-system/mark.tsx';
 
+interface KeyEntry {
+  readonly mark: string;
+  readonly words: string;
+  readonly occurs: boolean;
+}
+
+const entriesOf = ({ loads, pains, steps }: ReviewChart): readonly KeyEntry[] => {
+  const some = (of: PainMark['of'], isOver: boolean) =>
+    pains.some((mark) => mark.of === of && mark.value !== null && (mark.over !== undefined) === isOver);
+  return [
+    { mark: 'full', words: 'session', occurs: loads.some(({ kind }) => kind === 'full') },
+    { mark: 'easier', words: say('key.easier'), occurs: loads.some(({ kind }) => kind === 'bad-day') },
+    { mark: 'signed', words: say('key.signed'), occurs: steps.some(({ isSigned }) => isSigned) },
+    { mark: 'within', words: say('key.within'), occurs: some('morning', false) },
+    { mark: 'over', words: say('key.over'), occurs: some('morning', true) },
+    {
+      mark: 'session',
+      words: say('key.highest'),
+      occurs: some('session', false) || some('session', true),
+    },
+    {
+      mark: 'amended',
+      words: say('key.corrected'),
+      occurs: [...loads, ...pains].some(({ amended }) => amended),
+    },
+  ];
+};
+
 export const ChartLegend = ({ chart }: { readonly chart: ReviewChart }) => (
   <p className="chart-key">
-    <span>
-      <span className="key-mark key-load" aria-hidden="true" /> {chart.title.toLowerCase()}
-      {chart.unit ? `, ${chart.unit}` : ''}
-    </span>
-    <span>
-      <span className="key-mark key-full" aria-hidden="true" /> session
-    </span>
-    <span>
-      <span className="key-mark key-easier" aria-hidden="true" /> {say('key.easier')}
-    </span>
-    <span>
-      <span className="key-mark key-morning" aria-hidden="true" /> {say('key.morning')}
-    </span>
-    <span>
-      <span className="key-mark key-session" aria-hidden="true" /> {say('key.highest')}
-    </span>
-    {chart.pains.some((mark) => mark.flare) ? (
+    {entriesOf(chart)
+      .filter(({ occurs }) => occurs)
+      .map(({ mark, words }) => (
+        <span key={mark}>
+          <span className={`key-mark key-${mark}`} aria-hidden="true" /> {words}
+        </span>
+      ))}
+    {chart.pains.some(({ value }) => value === null) ? (
       <span>
-        <span className="key-mark key-flare" aria-hidden="true" /> {say('key.flare')}
+        <span aria-hidden="true">×</span> {say('key.missing')}
       </span>
     ) : null}
-    <span>
-      <span aria-hidden="true">×</span> {say('key.missing')}
-    </span>
-    <span>
-      <span aria-hidden="true">?</span> {say('key.no-load')}
-    </span>
-    {chart.loads.some((mark) => mark.amended) || chart.pains.some((mark) => mark.amended) ? (
+    {chart.loads.some(({ value }) => value === null) ? (
       <span>
-        <span className="key-mark key-amended" aria-hidden="true" /> {say('key.corrected')}
+        <span aria-hidden="true">?</span> {say('key.no-load')}
       </span>
     ) : null}
     {decisions

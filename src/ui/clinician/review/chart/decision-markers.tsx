@@ -8,7 +8,7 @@ import { decisionStatus } from '#ui/clinician/words.ts';
 import { shapes } from '#ui/design-system/mark.tsx';
 import { markersWithRoom, type Scale } from './chart-scale.ts';
 
-const glyph = 18;
+const glyph = 16;
 
 /** What a gate says when it is reached. */
 export const markerName = (marker: DecisionMarker, today: string): string => {
@@ -41,17 +41,12 @@ const MarkerShape = ({
   hasRoom: boolean;
 }) => {
   const x = scale.x(marker.day);
-  const middle = scale.loadFoot + 42;
-  const line = { className: `chart-marker chart-gate-${marker.word}`, x1: x, x2: x };
-  const belowLabels = scale.loadFoot + 25;
-  const isQuiet = marker.word === 'hold';
+  const { lane } = scale;
   return (
     <>
-      {/* The line leaves out the row of the days, so that no label is crossed. */}
-      {isQuiet ? null : <line {...line} y1={scale.top} y2={scale.loadFoot} />}
-      <line {...line} y1={belowLabels} y2={isQuiet ? scale.painHead : scale.foot} />
+      <line className="chart-marker" x1={x} x2={x} y1={lane - 5} y2={lane + 5} />
       {hasRoom ? (
-        <g transform={`translate(${x - glyph / 2} ${middle - glyph / 2}) scale(${glyph / 24})`}>
+        <g transform={`translate(${x - glyph / 2} ${lane - glyph / 2}) scale(${glyph / 24})`}>
           <circle className="chart-marker-background" cx="12" cy="12" r="15" />
           <path
             className={`chart-glyph chart-glyph-${marker.word}`}
@@ -59,13 +54,7 @@ const MarkerShape = ({
           />
         </g>
       ) : null}
-      <rect
-        className="chart-marker-target"
-        x={x - 9}
-        y={scale.loadFoot}
-        width={18}
-        height={scale.painHead - scale.loadFoot}
-      />
+      <rect className="chart-marker-target" x={x - 9} y={lane - 14} width={18} height={28} />
     </>
   );
 };
@@ -74,6 +63,7 @@ export const DecisionMarkers = (props: {
   readonly chart: ReviewChart;
   readonly scale: Scale;
   readonly onSelect: (marker: DecisionMarker) => void;
+  readonly hrefOf: (decisionId: string) => string;
 }) => {
   const { markers, today } = props.chart;
   const [at, setAt] = useState(Math.max(0, markers.length - 1));
@@ -92,7 +82,7 @@ export const DecisionMarkers = (props: {
         <a
           key={marker.id}
           className="chart-marker-link"
-          href={`#decision-${marker.id}`}
+          href={props.hrefOf(marker.id)}
           tabIndex={place === Math.min(at, markers.length - 1) ? 0 : -1}
           aria-label={`${markerName(marker, today)}. ${marker.reasons.join(' ')}`}
           onKeyDown={onKeyDown}

@@ -15,17 +15,19 @@ interface RangeSelectorProps {
 }
 
 /** The steps of the load, small, over the whole time; 100 wide and 24 high. */
-const stripPath = (chart: ReviewChart, x: (day: Day) => number): string =>
-  chart.loadLine
+const stripPath = ({ loadLine, loadRange }: ReviewChart, x: (day: Day) => number): string => {
+  const { low, high } = loadRange;
+  return loadLine
     .map((segment) =>
       segment
         .map(({ day, value }, place) => {
-          const y = 23 - ((value ?? 0) / chart.loadTop) * 22;
+          const y = 22 - ((value - low) / (high - low)) * 20;
           return place === 0 ? `M${x(day)} ${y}` : `H${x(day)}V${y}`;
         })
         .join(''),
     )
     .join('');
+};
 
 const Strip = ({ chart, range }: Pick<RangeSelectorProps, 'chart' | 'range'>) => {
   const span = daysBetween(chart.since, chart.today);

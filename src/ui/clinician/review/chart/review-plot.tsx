@@ -3,26 +3,32 @@
 import { memo, type PointerEvent, useMemo } from 'react';
 import { ComposedChart, Line, ResponsiveContainer, usePlotArea, XAxis, YAxis } from 'recharts';
 import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
-import { dayNumber } from '#core/time/day.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
+import { DayAxis, LoadAxis, PainAxis } from './chart-axes.tsx';
 import { ChartCursor } from './chart-cursor.tsx';
-import { ChartMarks } from './chart-marks.tsx';
-import { dayDomain, loadDomain, scaleFor } from './chart-scale.ts';
+import { chartHeight, dayDomain, loadDomain, margin, quarter, scaleFor } from './chart-scale.ts';
 import { DecisionMarkers } from './decision-markers.tsx';
+import { DosePanel } from './dose-panel.tsx';
+import { Bands, Flares, PainPanel } from './pain-panel.tsx';
 
 /** Points of the staircase, with an empty one wherever a range ends: the line may not cross it. */
-const loadLinePoints = ({ loadLine }: Pick<ReviewChart, 'loadLine'>) =>
-  loadLine.flatMap((segment) => [
-    ...segment.map((mark) => ({ at: dayNumber(mark.day), load: mark.value })),
-    { at: dayNumber(segment.at(-1)!.day) + 0.01, load: null },
+const loadLinePoints = ({ loadLine, steps }: Pick<ReviewChart, 'loadLine' | 'steps'>) => {
+  // A line from session to session runs through their marks.
+  const at = (day: Day) => dayNumber(day) + (steps.length > 0 ? 0 : quarter);
+  return loadLine.flatMap((segment) => [
+    ...segment.map(({ day, value }) => ({ at: at(day), load: value })),
+    { at: at(segment.at(-1)!.day) + 0.01, load: null },
   ]);
+};
 
 interface ReviewPlotProps {
   readonly chart: ReviewChart;
   readonly onMarker: (marker: DecisionMarker) => void;
   readonly onDay: (dayNumber: number) => void;
+  readonly hrefOf: (decisionId: string) => string;
 }
 
-const Layer = ({ chart, onMarker, onDay }: ReviewPlotProps) => {
+const Layer = ({ chart, onMarker, onDay, hrefOf }: ReviewPlotProps) => {
   const area = usePlotArea();
   if (!area) return null;
   const scale = scaleFor(area, chart);
@@ -30,12 +36,19 @@ const Layer = ({ chart, onMarker, onDay }: ReviewPlotProps) => {
     const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
     if (box) onDay(scale.dayNumberAt(event.clientX - box.left));
   };
+  const drawn = { chart, scale, area };
   return (
     <>
+      <Bands {...drawn} />
+      <Flares {...drawn} />
       <rect className="chart-background" {...area} onPointerMove={point} onPointerDown={point} />
-      <ChartCursor chart={chart} scale={scale} area={area} />
-      <ChartMarks chart={chart} scale={scale} area={area} />
-      <DecisionMarkers chart={chart} scale={scale} onSelect={onMarker} />
+      <LoadAxis {...drawn} />
+      <PainAxis {...drawn} />
+      <DayAxis {...drawn} />
+      <ChartCursor {...drawn} />
+      <DosePanel {...drawn} />
+      <PainPanel {...drawn} />
+      <DecisionMarkers chart={chart} scale={scale} onSelect={onMarker} hrefOf={hrefOf} />
     </>
   );
 };
@@ -43,24 +56,11 @@ const Layer = ({ chart, onMarker, onDay }: ReviewPlotProps) => {
 const ReviewPlot = (props: ReviewPlotProps) => {
   const { chart } = props;
   const points = useMemo(() => loadLinePoints(chart), [chart]);
-  const loadTicks = [0, chart.loadTop / 2, chart.loadTop];
   return (
-    <ResponsiveContainer width="100%" height={440}>
-      <ComposedChart
-        data={points}
-        margin={{ top: 26, right: 72, bottom: 8, left: 0 }}
-        accessibilityLayer={false}
-      >
+    <ResponsiveContainer width="100%" height={chartHeight(chart)}>
+      <ComposedChart data={points} margin={margin} accessibilityLayer={false}>
         <XAxis dataKey="at" type="number" domain={dayDomain(chart)} allowDataOverflow hide />
-        <YAxis
-          yAxisId="load"
-          domain={loadDomain(chart.loadTop)}
-          ticks={loadTicks}
-          interval={0}
-          tick={{ fill: 'var(--ink-soft)' }}
-          allowDataOverflow
-          width={44}
-        />
+        <YAxis yAxisId="load" domain={loadDomain(chart)} allowDataOverflow hide />
         <Line
           yAxisId="load"
           dataKey="load"

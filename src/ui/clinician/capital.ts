@@ -1,0 +1,2 @@
+/** As a heading or a sentence begins. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,145 @@
+'use client';
+/** The fields of a dose: its figures beside those in force, then what is chosen, then what is seldom changed. */
+import type { FormEvent } from 'react';
+import type { Field, NumberField } from '#core/calculations/describe.ts';
+import { exerciseById, exerciseTitle } from '#core/exercises/catalogue.ts';
+import { say } from '#messages/en/staff/prescribing/workbench.ts';
+import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { DescriptorFields } from '../forms/descriptor-fields.tsx';
+import { optionInWords } from '../forms/field-words.ts';
+import type { Typed } from '../forms/typed.ts';
+import type { Submit } from '../forms/use-submit.ts';
+import { methodInWords } from '../words.ts';
+import { DoseFigures } from './dose-figures.tsx';
+import { LadderTable } from './ladder-table.tsx';
+import type { PrescribeFormProps } from './prescribe-form-props.ts';
+import { askedFields, schemeChoices } from './request-fields.ts';
+
+interface DoseFormProps extends PrescribeFormProps {
+  readonly typed: Typed;
+  readonly onType: (path: string, text: string) => void;
+  readonly submit: Submit;
+  readonly onPropose: (event: FormEvent) => Promise<void>;
+}
+
+const ofMaximum = new Set(['knownOneRepMaxKg', 'percent']);
+
+const isFigure = (field: Field): field is NumberField => field.kind === 'number' || field.kind === 'integer';
+
+/** A share of the maximum is one way to a load; of a cuff it is the pressure itself. */
+const partsOf = ({ method, typed }: Pick<DoseFormProps, 'method' | 'typed'>) => {
+  const { first, usual } = askedFields(method, typed);
+  const asked = [...first, ...usual].filter(({ name }) => name !== 'exerciseId');
+  const isMaximum = ({ name }: Field) =>
+    name === 'knownOneRepMaxKg' || (method === 'low-load' && ofMaximum.has(name));
+  const figures = asked.filter((field): field is NumberField => isFigure(field) && !isMaximum(field));
+  return {
+    figures: figures.toSorted((a, b) => Number(b.name === 'loadKg') - Number(a.name === 'loadKg')),
+    chosen: asked.filter((field) => !isFigure(field)),
+    maximum: asked.filter(isMaximum),
+  };
+};
+
+/** What stands in force beside an answer that is chosen. */
+const nowHints = (fields: readonly Field[], now: Typed | null) =>
+  Object.fromEntries(
+    fields.flatMap(({ name, kind }) =>
+      now?.[name] && kind !== 'text'
+        ? [[name, say('figures.now-is', { now: optionInWords(now[name]).toLowerCase() })]]
+        : [],
+    ),
+  );
+
+const hints = { knownOneRepMaxKg: sayPlain('maximum-hint') };
+const ownedHint = (ownedKg: readonly number[]): Readonly<Record<string, string>> =>
+  ownedKg.length > 0
+    ? { loadKg: say('figures.owned', { low: Math.min(...ownedKg), high: Math.max(...ownedKg) }) }
+    : {};
+const cuffHints = { percent: sayPlain('percent-hint'), tightness: sayPlain('tightness-hint') };
+
+const Ladder = (props: DoseFormProps) => {
+  const family = exerciseById(props.typed.exerciseId ?? '')?.family ?? '';
+  const rows = props.method === 'variation' ? props.ladders[family] : undefined;
+  return rows ? (
+    <Disclosure summary={say('levels')}>
+      <p className="soft">{say('levels.hint')}</p>
+      <LadderTable
+        rows={rows}
+        chosen={props.typed.exerciseId ?? ''}
+        onChoose={(id) => props.onType('exerciseId', id)}
+      />
+    </Disclosure>
+  ) : null;
+};
+
+/** What a load may be taken from instead, and the neighbouring levels of an exercise. */
+const Seldom = (props: DoseFormProps & { readonly maximum: readonly Field[] }) => (
+  <div className="folded">
+    {props.maximum.length > 0 ? (
+      <Disclosure summary={say('maximum')} isOpen={!props.isMaximumKnown}>
+        <DescriptorFields
+          typed={props.typed}
+          onType={props.onType}
+          errorOf={props.submit.errorOf}
+          fields={props.maximum}
+          hints={hints}
+        />
+      </Disclosure>
+    ) : null}
+    <Ladder {...props} />
+  </div>
+);
+
+export const DoseForm = (props: DoseFormProps) => {
+  const { submit, typed, onType, now } = props;
+  const { figures, chosen, maximum } = partsOf(props);
+  const shared = { typed, onType, errorOf: submit.errorOf };
+  return (
+    <section className="stack-close" aria-labelledby="exerciseId">
+      <div className="side-head">
+        <h2 id="exerciseId" tabIndex={-1}>
+          {exerciseTitle(typed.exerciseId ?? '')}
+        </h2>
+        <p className="soft">
+          {typed.exerciseId === props.start.exerciseId ? `${props.trade} · ` : ''}
+          {methodInWords[props.method]}
+        </p>
+      </div>
+      <form
+        method="post"
+        className="stack-close"
+        noValidate
+        onSubmit={(event) => void props.onPropose(event)}
+      >
+        <ErrorSummary problems={submit.problems} />
+        <div className="dose-chosen">
+          <DescriptorFields
+            {...shared}
+            fields={chosen}
+            choices={{ schemeId: schemeChoices }}
+            hints={nowHints(chosen, now)}
+          />
+        </div>
+        <DoseFigures
+          {...shared}
+          fields={figures}
+          now={now}
+          ownedKg={props.method === 'low-load' ? props.ownedKg : null}
+          hints={props.method === 'occlusion' ? cuffHints : ownedHint(props.ownedKg)}
+        />
+        <Button type="submit" id="propose" aria-disabled={submit.isBusy || undefined}>
+          {submit.isBusy ? 'Computing…' : sayPlain('propose')}
+        </Button>
+        {props.about.map((text) => (
+          <p key={text} className="soft small">
+            {text}
+          </p>
+        ))}
+        <Seldom {...props} maximum={maximum} />
+      </form>
+    </section>
+  );
+};

@@ -1,0 +1,30 @@
+/** What the form of a dose and its result are shown from. */
+import type { ReactNode } from 'react';
+import type { Method } from '#core/prescribing/methods.ts';
+import type { Version } from '../answers.ts';
+import type { Typed } from '../forms/typed.ts';
+import type { Held } from './held.ts';
+import type { LadderRow } from './ladder-rows.ts';
+
+export interface PrescribeFormProps {
+  readonly patientId: string;
+  readonly method: Method;
+  readonly ladders: Readonly<Record<string, readonly LadderRow[]>>;
+  readonly signer: string;
+  /** Instant at which the page was read. */
+  readonly readAt: number;
+  /** The version in force a new one is written for; null for a new exercise. */
+  readonly inForce: Pick<Version, 'itemId' | 'dose' | 'badDay' | 'cautions'> | null;
+  /** Where its figures come from, in words. */
+  readonly about: readonly string[];
+  /** What colleagues call the exercise it was opened with. */
+  readonly trade: string;
+  readonly start: Typed;
+  /** The figures in force, as they are typed; null where nothing is. */
+  readonly now: Typed | null;
+  readonly ownedKg: readonly number[];
+  readonly isMaximumKnown: boolean;
+  readonly held: readonly Held[];
+  /** Under the proposal. */
+  readonly children: ReactNode;
+}

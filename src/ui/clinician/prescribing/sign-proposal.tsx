@@ -1,0 +1,109 @@
+'use client';
+/** From a proposal to a signature in one press, or kept beside others for one signature. Only signed is it seen. */
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { doseInShort } from '#core/prescribing/dose-in-short.ts';
+import { say } from '#messages/en/staff/prescribing/workbench.ts';
+import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import type { Proposed } from '../answers.ts';
+import { client } from '../client.ts';
+import { useSubmit } from '../forms/use-submit.ts';
+
+interface SignProposalProps {
+  readonly patientId: string;
+  readonly request: Readonly<Record<string, unknown>>;
+  readonly proposed: Proposed;
+  readonly itemId: string | null;
+  readonly signer: string;
+  /** Instant at which the page was read: a warning sign that came in since is looked at first. */
+  readonly readAt: number;
+  /** It waits with the others now. */
+  readonly onKept: () => void;
+}
+
+type Act = 'sign' | 'keep';
+
+/** What was asked before it goes on: whether an unlikely figure is right, or whether another is replaced. */
+const useSigning = (props: SignProposalProps) => {
+  const { patientId, request, proposed, itemId, readAt } = props;
+  const router = useRouter();
+  const [keptId, setKeptId] = useState<string | null>(null);
+  const [signedBy, setSignedBy] = useState<string | null>(null);
+  const [act, setAct] = useState<Act>('sign');
+  const submit = useSubmit('', 'sign-proposal');
+  const keep = async (confirmed: boolean): Promise<string> => {
+    const id = await client.clinician.prescriptions.saveDraft.mutate({
+      patientId,
+      request,
+      confirmed,
+      shown: proposed.dose,
+      ...(itemId ? { itemId } : {}),
+    });
+    setKeptId(id);
+    return id;
+  };
+  const go = async (wanted: Act, isConfirmed: boolean) => {
+    setAct(wanted);
+    await submit.send([], async () => {
+      const prescriptionId = keptId ?? (await keep(isConfirmed));
+      if (wanted === 'keep') return props.onKept();
+      // What is confirmed of a kept draft is that it replaces another.
+      const replace = keptId !== null && isConfirmed;
+      const sign = { patientId, prescriptionId, replace, readAt };
+      setSignedBy((await client.clinician.prescriptions.sign.mutate(sign)).signedName);
+    });
+    router.refresh();
+  };
+  return { submit, keptId, signedBy, act, go };
+};
+
+const Signed = ({ patientId, name }: { readonly patientId: string; readonly name: string }) => (
+  <>
+    <p role="status">{sayPlain('signed', { name })}</p>
+    <p>
+      <a href={`/patients/${patientId}/programme`}>{sayPlain('set-weekdays')}</a> {sayPlain('or')}{' '}
+      <a href={`/patients/${patientId}/prescriptions`}>{sayPlain('see-all')}</a>.
+    </p>
+  </>
+);
+
+export const SignProposal = (props: SignProposalProps) => {
+  const { submit, keptId, signedBy, act, go } = useSigning(props);
+  const { signer, proposed } = props;
+  if (signedBy) return <Signed patientId={props.patientId} name={signedBy} />;
+  return (
+    <div className="stack-close screen-only">
+      <ErrorSummary problems={submit.problems} />
+      {keptId ? <p role="status">{say('kept-not-signed')}</p> : null}
+      {submit.questions.length > 0 ? (
+        <ConfirmQuestion
+          question={submit.questions.join(' ')}
+          yes={sayPlain(keptId ? 'replace' : 'save-anyway')}
+          no={sayPlain(keptId ? 'keep' : 'save-change')}
+          onYes={() => void go(act, true)}
+          onNo={submit.forget}
+        />
+      ) : (
+        <div className="row">
+          <Button
+            id="sign-proposal"
+            onClick={() => void go('sign', false)}
+            aria-disabled={submit.isBusy || undefined}
+          >
+            {submit.isBusy
+              ? say('signing')
+              : say('sign-dose', { dose: doseInShort(proposed.dose), name: signer })}
+          </Button>
+          {keptId ? null : (
+            <Button tone="plain" onClick={() => void go('keep', false)}>
+              {say('add-another')}
+            </Button>
+          )}
+        </div>
+      )}
+    </div>
+  );
+};

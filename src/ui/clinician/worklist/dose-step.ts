@@ -1,0 +1,49 @@
+/** A waiting dose beside the one it takes the place of: only what changes, old → new. */
+import { changesBetween, type DoseChange, largeStepPercent } from '#core/decision/dose/volume.ts';
+import { exerciseTitle } from '#core/exercises/catalogue.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import { setsInShort } from '#core/prescribing/dose-in-short.ts';
+import { figure } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/worklist.ts';
+import { doseTitle } from '../dose-words.ts';
+
+/** A range of one figure is that figure. */
+const inWords = (value: string | number): string =>
+  typeof value === 'number' ? figure(value) : value.replace(/^(\d+)–\1$/, '$1');
+
+const changeInWords = ({ variable, from, to }: DoseChange): string => {
+  switch (variable) {
+    case 'rung':
+      return say('step.exercise', { from: exerciseTitle(String(from)), to: exerciseTitle(String(to)) });
+    case 'load':
+      return say('step.load', { from: inWords(from), to: inWords(to) });
+    case 'sets':
+      return say('step.sets', { from: inWords(from), to: inWords(to) });
+    case 'repetitions':
+      return say('step.repetitions', { from: inWords(from), to: inWords(to) });
+  }
+};
+
+/** "Seated knee extension, right: 23–25 → 25 repetitions". */
+export const stepInWords = (before: Dose | null, dose: Dose): string => {
+  if (before === null) return say('step.new', { title: doseTitle(dose) });
+  const changes = changesBetween(before, dose);
+  if (changes.length === 0) return say('step.rewritten', { title: doseTitle(dose) });
+  return say('step', { title: doseTitle(before), changes: changes.map(changeInWords).join(', ') });
+};
+
+/** What makes a step more than one of many: it is over 10 %, or nobody knows its size. null = neither. */
+export const largeStepInWords = (before: Dose | null, dose: Dose): string | null => {
+  if (before === null) return say('step.first');
+  const sizes = changesBetween(before, dose)
+    .filter(({ variable }) => variable === 'load' || variable === 'rung')
+    .map(({ percent }) => percent);
+  if (sizes.includes(null)) return say('step.size-unknown');
+  const largest = Math.max(0, ...sizes.map(Number));
+  // 10 to 11 kg is 10 %, and a hair more as a quotient.
+  return largest - largeStepPercent > 1e-9 ? say('step.large', { percent: figure(largest) }) : null;
+};
+
+/** "3 × 25", for a button; of work with a cuff the weight, since its scheme is long. */
+export const shortDose = (dose: Dose): string =>
+  dose.method === 'occlusion' ? say('step.kilograms', { load: figure(dose.loadKg) }) : setsInShort(dose);

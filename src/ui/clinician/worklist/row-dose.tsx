@@ -1,0 +1,39 @@
+/** A waiting dose in words, whole, with what it changes and what is new of its cautions: before it is signed. */
+import type { ReactNode } from 'react';
+import { say } from '#messages/en/staff/worklist.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import type { WorklistLine } from '../answers.ts';
+import { doseInWords } from '../dose-words.ts';
+import { CautionList } from '../prescribing/caution-list.tsx';
+import { largeStepInWords, shortDose, stepInWords } from './dose-step.ts';
+
+export interface RowDose {
+  readonly prescriptionId: string;
+  /** Old → new. */
+  readonly step: string;
+  readonly full: string;
+  readonly easier: string;
+  readonly short: string;
+  /** Why it is opened before it is signed, beside new cautions; null = nothing. */
+  readonly large: string | null;
+  /** Cautions that the dose in force has not; null = none. */
+  readonly newCautions: ReactNode;
+}
+
+export const rowDose = (waiting: WorklistLine['doses'][number]): RowDose => {
+  const { prescriptionId, dose, badDay, before, newCautions } = waiting;
+  return {
+    prescriptionId,
+    step: stepInWords(before, dose),
+    full: doseInWords(dose),
+    easier: doseInWords(badDay),
+    short: shortDose(dose),
+    large: largeStepInWords(before, dose),
+    newCautions:
+      newCautions.length === 0 ? null : (
+        <Disclosure summary={say('new-cautions', { count: newCautions.length })} isOpen>
+          <CautionList cautions={newCautions} />
+        </Disclosure>
+      ),
+  };
+};

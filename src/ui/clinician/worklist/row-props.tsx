@@ -1,0 +1,95 @@
+/** A row of the worklist in words, made on the server: the browser is sent no rules, exercises or clocks. */
+import type { ReactNode } from 'react';
+import { jointInWords } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
+import { dangers } from '#core/worklist/item.ts';
+import { say } from '#messages/en/staff/worklist.ts';
+import type { Shape } from '#ui/design-system/mark.tsx';
+import type { WorklistItem, WorklistLine } from '../answers.ts';
+import { agoInWords, type ClinicClock } from '../when.ts';
+import { itemStatusOf } from '../words.ts';
+import { hrefOf, type Primary, primaryOf } from './item-place.ts';
+import { type RowDose, rowDose } from './row-dose.tsx';
+import { SignLife } from './sign-life.tsx';
+import { StripPicture } from './strip-picture.tsx';
+
+export interface RowItem {
+  readonly key: string;
+  readonly word: string;
+  readonly shape: Shape;
+  readonly tone: ReturnType<typeof itemStatusOf>['tone'];
+  readonly sentence: string;
+  readonly ago: string;
+  readonly handled: string;
+}
+
+export interface BenchRow {
+  readonly patientId: string;
+  readonly name: string;
+  /** "58 · left ankle". */
+  readonly who: string;
+  readonly href: string;
+  readonly work: WorklistItem['work'];
+  readonly fact: string;
+  /** Under the fact; empty where the fact is all. */
+  readonly second: string;
+  readonly phone: string | null;
+  readonly item: RowItem;
+  readonly others: readonly RowItem[];
+  readonly canSnooze: boolean;
+  readonly primary: Primary;
+  readonly doses: readonly RowDose[];
+  readonly strip: ReactNode;
+  /** How far a warning sign has come; null for everything else. */
+  readonly life: ReactNode;
+}
+
+const itemOf = (item: WorklistItem, clock: ClinicClock): RowItem => ({
+  key: item.key,
+  ...itemStatusOf(item.kind),
+  sentence: item.sentence,
+  ago: agoInWords(item.since, clock),
+  handled: [
+    item.acknowledgedBy ? say('acknowledged', { name: item.acknowledgedBy }) : '',
+    item.assignedName ? say('assigned', { name: item.assignedName }) : '',
+  ]
+    .filter(Boolean)
+    .join(', '),
+});
+
+/** First what there is to do: the sign, the dose, the message, or the figures; under it what else is known. */
+const factOf = ({ item, figures, message }: WorklistLine, doses: readonly RowDose[]) => {
+  if (item.kind === 'awaiting-signature' && doses[0])
+    return doses.length === 1
+      ? { fact: doses[0].step, second: doses[0].full }
+      : {
+          fact: doses.map(({ step }) => step).join('; '),
+          second: say('doses-wait', { count: doses.length }),
+        };
+  if (item.kind === 'message' && message !== null)
+    return { fact: say('quoted', { text: message }), second: item.sentence };
+  return figures === null || item.work === 'no-answers' || item.work === 'danger'
+    ? { fact: item.sentence, second: figures ?? '' }
+    : { fact: figures, second: item.sentence };
+};
+
+export const benchRow = (line: WorklistLine, clock: ClinicClock, day: Day): BenchRow => {
+  const { patientId, item, others, age, joint, strip, givenName, familyName } = line;
+  const doses = line.doses.map(rowDose);
+  return {
+    patientId,
+    name: `${givenName} ${familyName}`,
+    who: [age === null ? '' : String(age), joint ? jointInWords(joint) : ''].filter(Boolean).join(' · '),
+    href: hrefOf(patientId, item),
+    work: item.work,
+    ...factOf(line, doses),
+    phone: line.phone,
+    item: itemOf(item, clock),
+    others: others.map((one) => itemOf(one, clock)),
+    canSnooze: !dangers.includes(item.kind),
+    primary: primaryOf(line),
+    doses,
+    strip: strip ? <StripPicture strip={strip} today={day} /> : null,
+    life: item.work === 'danger' ? <SignLife items={[item, ...others]} clock={clock} /> : null,
+  };
+};

@@ -1,0 +1,75 @@
+/** The life of a warning sign on one line: reported, acknowledged, contact, resumed or ended; the open step in bold. */
+
+import { say as danger } from '#messages/en/staff/danger.ts';
+import { say } from '#messages/en/staff/worklist.ts';
+import type { WorklistItem } from '../answers.ts';
+import { type ClinicClock, momentInWords } from '../when.ts';
+
+interface Step {
+  readonly text: string;
+  readonly state: 'done' | 'open' | 'ahead';
+}
+
+const sources: Readonly<Record<string, string>> = {
+  patient: danger('sent-by-the-patient'),
+  telephone: danger('reported-to-the-clinic'),
+  clinician: danger('raised-by-a-clinician'),
+  record: danger('found-in-the-record'),
+};
+
+const stepsOfSign = ({ facts, since, acknowledgedBy }: WorklistItem, clock: ClinicClock): readonly Step[] => {
+  const tries = Number(facts.failedAttempts);
+  return [
+    {
+      text: say('life.reported', {
+        at: momentInWords(since, clock),
+        source: sources[String(facts.source)] ?? '',
+      }),
+      state: 'done',
+    },
+    acknowledgedBy
+      ? { text: say('life.acknowledged', { name: acknowledgedBy }), state: 'done' }
+      : { text: say('life.not-acknowledged'), state: 'open' },
+    {
+      text: tries > 0 ? say('life.tried', { count: tries }) : say('life.no-contact'),
+      state: 'open',
+    },
+    { text: say('life.resumed-or-ended'), state: 'ahead' },
+  ];
+};
+
+const stepsOfPause = ({ since, facts }: WorklistItem, clock: ClinicClock): readonly Step[] => [
+  { text: say('life.paused', { at: momentInWords(since, clock), name: String(facts.by) }), state: 'done' },
+  { text: say('life.reached'), state: 'done' },
+  { text: say('life.waits'), state: 'open' },
+];
+
+export const SignLife = ({
+  items,
+  clock,
+}: {
+  readonly items: readonly WorklistItem[];
+  readonly clock: ClinicClock;
+}) => {
+  const sign = items.find(({ kind }) => kind === 'red-flag');
+  const paused = items.find(({ kind, facts }) => kind === 'resume-due' && facts.cause === 'warning-sign');
+  const steps = sign ? stepsOfSign(sign, clock) : paused ? stepsOfPause(paused, clock) : [];
+  if (steps.length === 0) return null;
+  const due = sign ? Number(sign.facts.contactDueAt) : Number.NaN;
+  return (
+    <div className="life">
+      <ol className="life-steps" aria-label={say('life')}>
+        {steps.map(({ text, state }) => (
+          <li key={text} className={`life-${state}`}>
+            {text}
+          </li>
+        ))}
+      </ol>
+      {Number.isFinite(due) ? (
+        <p className={due < clock.now ? 'life-open' : undefined}>
+          {say(due < clock.now ? 'life.overdue' : 'life.due', { at: momentInWords(due, clock) })}
+        </p>
+      ) : null}
+    </div>
+  );
+};

@@ -1,0 +1,34 @@
+/** The card of a proposed dose: what it changes in all, and in the easier session, stands open. */
+import { renderToStaticMarkup } from 'react-dom/server';
+import { expect, it } from 'vitest';
+import type { Dose } from '#core/prescribing/dose.ts';
+import { kneeDose } from '#tests/core/decision/small-record.ts';
+import type { Proposed } from '#ui/clinician/answers.ts';
+import { ProposalCard } from '#ui/clinician/prescribing/proposal-card.tsx';
+
+const band = (low: number, high: number) => ({ repetitions: { low, high } });
+const card = (dose: Dose, badDay: Dose = kneeDose, before: Dose = kneeDose) => {
+  const proposed = { dose, badDay, joints: ['left-knee'], cautions: [], notes: [], working: [] };
+  const html = renderToStaticMarkup(
+    <ProposalCard
+      proposed={proposed as unknown as Proposed}
+      inForce={{ dose: before, badDay: kneeDose, cautions: [] } as never}
+      held={[]}
+    />,
+  );
+  return html.split('<details')[0]!;
+};
+const inAll = /Repetitions, sets and load together: (\d+) % more/;
+const fifty = { ...kneeDose, ...band(50, 50), sets: 2 } as Dose;
+
+it('names what repetitions, sets and load come to together, over a tenth: 8, 10 and 12 %', () => {
+  const of = (high: number) =>
+    inAll.exec(card({ ...fifty, ...band(high, high) } as Dose, kneeDose, fifty))?.[1];
+  expect([54, 55, 56].map(of)).toEqual([undefined, undefined, '12']);
+});
+
+it('names an easier session that is another one than the one in force, also where the dose is the same', () => {
+  const html = card(kneeDose, { ...kneeDose, sets: 1 } as Dose);
+  expect(html).toContain('The easier session changes too: 1 × ');
+  expect(card(kneeDose)).not.toContain('easier session changes');
+});
