@@ -1,4 +1,5 @@
 /** What a decision changes in a dose, as the patient reads it: the new dose before the old one. */
+import type { Today } from '#core/decision/answers.ts';
 import type { DoseChangeForPatient, TellableChange } from '#core/prescribing/dose-change-for-patient.ts';
 import { textOf } from './every-language.ts';
 import { exerciseName } from './exercises.ts';
@@ -26,10 +27,17 @@ const oneChange = ({ variable, from, to }: TellableChange): Text => {
   }
 };
 
-/** One sentence, or two where a change waits for a signature. */
-export const doseChangeText = (change: DoseChangeForPatient): Text => {
+/**
+ * One sentence, or two where a change waits for a signature. While only the easier session is done, or none, the
+ * new dose is for afterwards, and nothing is said to be done as before.
+ */
+export const doseChangeText = (change: DoseChangeForPatient, today: Today = 'as-planned'): Text => {
   const exercise = exerciseName(change.exerciseId);
+  const now = today === 'as-planned' ? null : today === 'bad-day' ? 'easier' : 'rest';
+  if (now && change.kind !== 'stop' && change.kind !== 'changed')
+    return textOf('dose-changes', `${now}-now`, { exercise });
+  const changed = now ? (`${now}-then-changed` as const) : 'changed';
   return change.kind === 'changed'
-    ? textOf('dose-changes', 'changed', { exercise, changes: joined(change.changes.map(oneChange), '; ') })
+    ? textOf('dose-changes', changed, { exercise, changes: joined(change.changes.map(oneChange), '; ') })
     : textOf('dose-changes', change.kind, { exercise });
 };

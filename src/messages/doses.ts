@@ -9,15 +9,23 @@ type DoseKey = Extract<keyof typeof pages, `dose.${string}` | 'cuff.supervised'>
 export interface DoseSpeech {
   readonly say: <Key extends DoseKey>(key: Key, ...values: Args<(typeof pages)[Key]>) => string;
   readonly weight: (kg: number) => string;
+  /** "30, 15 and 15". */
+  readonly list: (parts: readonly string[]) => string;
 }
 
-/** "3 sets of 10 to 15", "4 sets: 30, 15, 15, 15". */
-export const doseTitle = (dose: Dose, { say }: DoseSpeech): string => {
+const count = ({ say }: DoseSpeech, low: number, high: number): string =>
+  low === high ? say('dose.repetitions', { count: low }) : say('dose.repetitions-span', { low, high });
+
+/** "3 sets of 10 to 15 repetitions", "4 sets: 30, 15, 15 and 15 repetitions". */
+export const doseTitle = (dose: Dose, speech: DoseSpeech): string => {
   const { sets } = dose;
-  if (dose.method === 'occlusion') return say('dose.scheme', { sets, scheme: dose.scheme.join(', ') });
-  const { low, high } = dose.repetitions;
-  if (low === high) return say('dose.sets-same', { sets, low });
-  return say('dose.sets', { sets, low, high });
+  const [low, high] =
+    dose.method === 'occlusion'
+      ? [Math.min(...dose.scheme), Math.max(...dose.scheme)]
+      : [dose.repetitions.low, dose.repetitions.high];
+  if (dose.method === 'occlusion' && low !== high)
+    return speech.say('dose.scheme', { sets, scheme: speech.list(dose.scheme.map(String)) });
+  return speech.say('dose.sets', { sets, repetitions: count(speech, low, high) });
 };
 
 export const loadText = (dose: Dose, { say, weight }: DoseSpeech): string => {

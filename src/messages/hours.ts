@@ -5,8 +5,9 @@ import {
   type Weekday,
   weekdays,
 } from '#core/episode/monitoring-hours.ts';
-import { textOf } from './every-language.ts';
-import { joined, type Text } from './text.ts';
+import { everyLanguage, textOf } from './every-language.ts';
+import { listed } from './listed.ts';
+import { joined, type Text, textBy } from './text.ts';
 
 /** Neighbouring days together: Mon, Tue, Wed, Sat → [Mon, Tue, Wed] and [Sat]. */
 const runsOf = (days: readonly Weekday[]): readonly (readonly Weekday[])[] => {
@@ -15,11 +16,20 @@ const runsOf = (days: readonly Weekday[]): readonly (readonly Weekday[])[] => {
   return starts.map((start, run) => days.slice(start, starts[run + 1]));
 };
 
-const daysText = (days: readonly Weekday[]): Text => {
+/** Three or more in a row as a span; fewer each by its name. */
+const runText = (days: readonly Weekday[]): readonly Text[] => {
   const names = days.map((day) => textOf('hours', day));
-  return days.length < 3
-    ? joined(names, ', ')
-    : textOf('hours', 'span', { first: names[0]!, last: names.at(-1)! });
+  return days.length < 3 ? names : [textOf('hours', 'span', { first: names[0]!, last: names.at(-1)! })];
+};
+
+const daysText = (days: readonly Weekday[]): Text => {
+  const parts = runsOf(days).flatMap(runText);
+  return textBy((tag) =>
+    listed(
+      parts.map((part) => part[tag]),
+      everyLanguage[tag].locale,
+    ),
+  );
 };
 
 /** "08:30" → "8:30". */
@@ -27,7 +37,7 @@ const timeText = (time: string): string => time.replace(/^0/, '');
 
 const partText = ({ days, from, to }: HoursOfDays): Text =>
   textOf('hours', 'hours', {
-    days: joined(runsOf(days).map(daysText), ', '),
+    days: daysText(days),
     from: timeText(from),
     to: timeText(to),
   });

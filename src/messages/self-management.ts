@@ -9,13 +9,18 @@ import { exerciseName } from './exercises.ts';
 import { hoursText } from './hours.ts';
 import type { Sentences } from './language.ts';
 import type { LanguageTag } from './languages.ts';
+import { listed } from './listed.ts';
 import { translate, type Values } from './translate.ts';
 
 /** On paper nobody has chosen a unit: weights are in kilograms. */
 const speechIn = (language: SpokenLanguage): DoseSpeech => {
   const say = (key: keyof SpokenLanguage['pages'], values: Values = {}) =>
     translate(language.pages[key], values, language);
-  return { say, weight: (kg) => say('weight.kg', { number: Number(kg.toFixed(2)) }) };
+  return {
+    say,
+    weight: (kg) => say('weight.kg', { number: Number(kg.toFixed(2)) }),
+    list: (parts) => listed(parts, language.locale),
+  };
 };
 
 const doseText = (dose: Dose, speech: DoseSpeech): string =>

@@ -1,6 +1,7 @@
 /** What a decision changes in a dose is told in every language with the same figures. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { todays } from '#core/decision/answers.ts';
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { changesBetween } from '#core/decision/dose/volume.ts';
 import { doseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
@@ -25,8 +26,8 @@ const proposal = fc
 describe('a change of a dose', () => {
   it('is told for whatever doses in each language, with every figure of the English and no slot left', () => {
     fc.assert(
-      fc.property(proposal, ({ exerciseId, proposal: one }) => {
-        const text = doseChangeText(doseChangeForPatient(one, exerciseId));
+      fc.property(proposal, fc.constantFrom(...todays), ({ exerciseId, proposal: one }, today) => {
+        const text = doseChangeText(doseChangeForPatient(one, exerciseId), today);
         for (const tag of otherTags) {
           expect(text[tag]).not.toBe(text.en);
           expect(figuresOf(text[tag])).toEqual(figuresOf(text.en));
@@ -52,6 +53,40 @@ describe('a change of a dose', () => {
       `${name.en}: 2.5 kg instead of 4 kg; 3 sets instead of 2; 12 repetitions instead of 8–12.`,
     );
     expect(text.de).toBe(`${name.de}: 2,5 kg statt 4 kg; 3 statt 2 Sätze; 12 statt 8–12 Wiederholungen.`);
+  });
+
+  it('is for afterwards while only the easier session is done, and nothing is then to be done as before', () => {
+    const exerciseId = 'bridge-one-leg';
+    const { en, de } = exerciseName(exerciseId);
+    const changes = [{ variable: 'repetitions', from: '19–25', to: '14–18' }] as const;
+    const changed = doseChangeText({ exerciseId, kind: 'changed', changes }, 'bad-day');
+    expect(changed.en).toBe(
+      `${en}: do the easier session for now. After that 14–18 repetitions instead of 19–25.`,
+    );
+    expect(changed.de).toBe(
+      `${de}: vorerst das leichtere Training. Danach 14–18 statt 19–25 Wiederholungen.`,
+    );
+    for (const kind of ['same', 'awaits-signature'] as const)
+      expect(doseChangeText({ exerciseId, kind }, 'bad-day').en).toBe(
+        `${en}: do the easier session for now.`,
+      );
+    const stop = { exerciseId, kind: 'stop' } as const;
+    expect(doseChangeText(stop, 'bad-day')).toEqual(doseChangeText(stop));
+  });
+
+  it('is for afterwards, and nothing to be done, while the exercise rests', () => {
+    const exerciseId = 'bridge-one-leg';
+    const { en, de } = exerciseName(exerciseId);
+    for (const today of ['rest-this-joint', 'none'] as const) {
+      expect(doseChangeText({ exerciseId, kind: 'same' }, today)).toMatchObject({
+        en: `${en}: leave it out for now.`,
+        de: `${de}: vorerst auslassen.`,
+      });
+      const changes = [{ variable: 'sets', from: 3, to: 2 }] as const;
+      expect(doseChangeText({ exerciseId, kind: 'changed', changes }, today).en).toBe(
+        `${en}: leave it out for now. After that 2 sets instead of 3.`,
+      );
+    }
   });
 
   it('names the exercise that takes the place of another', () => {

@@ -30,7 +30,7 @@ const pages = [
   ['src/ui/patient/pre-visit/consents.tsx', ['consents']],
   ['src/ui/patient/account/access-log-frame.tsx', ['access-log']],
   ['src/ui/patient/account/access-log-list.tsx', ['access-log']],
-  ['src/ui/patient/account/own-account-frame.tsx', ['account']],
+  ['src/ui/patient/account/own-account-frame.tsx', ['account', 'own-phones']],
   ['src/ui/account/account-screen.tsx', ['account']],
   ['src/ui/patient/account/enrol-frame.tsx', ['enrol']],
   ['src/ui/patient/account/enrol-form.tsx', ['enrol']],

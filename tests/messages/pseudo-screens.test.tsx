@@ -9,11 +9,14 @@ import { languages } from '#messages/languages.ts';
 import { asked, limbChoices } from '#messages/screening.ts';
 import { sessionEntry } from '#tests/support/clinic.ts';
 import { begin, onlyCuff, onlyWeight } from '#tests/ui/patient/session-play.ts';
-import { today } from '#tests/ui/patient/views.ts';
+import { answeredMorning, today } from '#tests/ui/patient/views.ts';
+import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { SignInForm } from '#ui/account/sign-in/sign-in-form.tsx';
 import { setLanguage, spokenLanguage, t } from '#ui/language/words.ts';
 import { AccessLogList } from '#ui/patient/account/access-log-list.tsx';
 import { EnrolForm } from '#ui/patient/account/enrol-form.tsx';
+import { EndQuestion } from '#ui/patient/account/lost-phone.tsx';
+import { OwnPhones } from '#ui/patient/account/own-phones.tsx';
 import { PinForm } from '#ui/patient/account/pin-form.tsx';
 import { ChangedScreen } from '#ui/patient/changed/changed-screen.tsx';
 import { CorrectScreen } from '#ui/patient/correcting/correct-screen.tsx';
@@ -34,6 +37,7 @@ vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined
 const { en } = everyLanguage;
 const { pages, forms } = pseudoOf(en);
 const nothing = () => undefined;
+const phone = { id: 'p', enrolledAt: 0, lastUsedAt: 1, state: 'in-use', ended: null } as const;
 const clock = () => 1_000_000;
 
 beforeAll(() => setLanguage({ tag: 'en', locale: en.locale, forms, words: pages }));
@@ -106,6 +110,7 @@ const morning = (step: string): ReactElement => (
     draft={{ ...morningDraft, step }}
     clinic={clinic}
     hasCuff
+    painLookups={[]}
     clock={clock}
     send={nothing}
     arrival="stored"
@@ -232,7 +237,7 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
                 joints: [{ joint: 'left-knee', painBefore: 1, painDuring: 2, painAfter: null }],
               },
             ],
-            mornings: [{ joints: [{ joint: 'left-knee', pain: 2, flare: false }] }],
+            mornings: [{ joints: [answeredMorning] }],
             decisions: [],
           },
         ],
@@ -263,6 +268,9 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
   'choose a PIN': () => <EnrolForm startsAtPin />,
   PIN: () => <PinForm isSpent={false} />,
   'sign in': () => <SignInForm hasPasskeys />,
+  'PIN again': () => <FreshSignIn by="pin" onProved={nothing} onCancel={nothing} />,
+  'own phones': () => <OwnPhones phones={[phone]} hereId={phone.id} zone="UTC" provenBy="pin" />,
+  'lost phone': () => <EndQuestion onYes={nothing} onNo={nothing} />,
   'access log': () => (
     <AccessLogList
       day="2026-03-09"

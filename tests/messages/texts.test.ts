@@ -115,6 +115,6 @@ describe('monitoring hours', () => {
         { days: ['Mon', 'Tue', 'Thu'], from: '10:00', to: '12:05' },
         { days: ['Sat'], from: '00:00', to: '09:00' },
       ]).en,
-    ).toBe('Monday, Tuesday, Thursday, 10:00 to 12:05; Saturday, 0:00 to 9:00');
+    ).toBe('Monday, Tuesday and Thursday, 10:00 to 12:05; Saturday, 0:00 to 9:00');
   });
 });

@@ -22,7 +22,8 @@ const hasProblem = (error: unknown, problem: string): boolean =>
 export const recordPage = async (params: RecordParams) => {
   const [page, { id: patientId }] = [await clinicPage(), await params];
   try {
-    return { ...page, patient: await page.clinician.people.get({ patientId }) };
+    const patient = await page.clinician.people.get({ patientId });
+    return { ...page, patient, bar: await page.clinician.people.bar({ patientId }) };
   } catch (error) {
     // An address with something else than an id in it names nobody either.
     if (hasProblem(error, 'not-found') || hasProblem(error, 'refused')) notFound();
@@ -30,3 +31,5 @@ export const recordPage = async (params: RecordParams) => {
     throw error;
   }
 };
+
+export type AtRecord = Awaited<ReturnType<typeof recordPage>>;

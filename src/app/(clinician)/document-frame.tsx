@@ -2,9 +2,8 @@
 
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { DocumentView, type DocumentViewProps } from '#ui/clinician/documents/document-view.tsx';
-import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
-import type { RecordParams, recordPage } from './clinic-page.ts';
-import { CoveredFrame } from './covered-frame.tsx';
+import type { AtRecord, RecordParams } from './clinic-page.ts';
+import { FramedRecord } from './framed-record.tsx';
 
 export interface DocumentPageProps {
   readonly params: RecordParams;
@@ -13,8 +12,6 @@ export interface DocumentPageProps {
     readonly language?: string | string[];
   }>;
 }
-
-type AtRecord = Awaited<ReturnType<typeof recordPage>>;
 
 /** The language the address asks for; English where it asks for none of ours. */
 export const languageOf = (asked: unknown): LanguageTag =>
@@ -34,9 +31,7 @@ export const documentsHere = async (
 type DocumentFrameProps = Omit<DocumentViewProps, 'patientId'> & { readonly at: AtRecord };
 
 export const DocumentFrame = ({ at, ...document }: DocumentFrameProps) => (
-  <CoveredFrame place="/patients" name={at.person.name}>
-    <RecordFrame patient={at.patient} day={at.day} section="/care">
-      <DocumentView patientId={at.patient.id} {...document} />
-    </RecordFrame>
-  </CoveredFrame>
+  <FramedRecord at={at} section="/care/episode">
+    <DocumentView patientId={at.patient.id} {...document} />
+  </FramedRecord>
 );

@@ -10,6 +10,7 @@ import { words as frame } from './pages/frame.ts';
 import { words as handout } from './pages/handout.ts';
 import { words as history } from './pages/history.ts';
 import { words as leaving } from './pages/leaving.ts';
+import { words as ownPhones } from './pages/own-phones.ts';
 import { words as preVisit } from './pages/pre-visit.ts';
 import { words as signIn } from './pages/sign-in.ts';
 import { words as write } from './pages/write.ts';
@@ -26,6 +27,7 @@ export const pages = {
   ...handout,
   ...history,
   ...leaving,
+  ...ownPhones,
   ...preVisit,
   ...signIn,
   ...write,

@@ -16,9 +16,15 @@ import { words as measurements } from './staff/measurements.ts';
 import { words as outcomes } from './staff/outcomes.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
+import { words as workbench } from './staff/prescribing/workbench.ts';
 import { words as prescribing } from './staff/prescribing.ts';
 import { words as programme } from './staff/programme.ts';
+import { words as nextStep } from './staff/record/next-step.ts';
+import { words as summary } from './staff/record/summary.ts';
 import { words as record } from './staff/record.ts';
+import { words as chart } from './staff/review/chart.ts';
+import { words as decisions } from './staff/review/decisions.ts';
+import { words as facts } from './staff/review/facts.ts';
 import { words as whatWouldChange } from './staff/review/what-would-change.ts';
 import { words as review } from './staff/review.ts';
 import { words as rules } from './staff/rules.ts';
@@ -46,11 +52,17 @@ export const staff = {
   patients,
   'pre-visit': preVisit,
   prescribing,
+  'prescribing/workbench': workbench,
   programme,
   record,
   review,
+  'record/next-step': nextStep,
+  'review/chart': chart,
+  'review/decisions': decisions,
+  'review/facts': facts,
   'review/what-would-change': whatWouldChange,
   rules,
   screening,
+  'record/summary': summary,
   worklist,
 };

@@ -4,6 +4,7 @@
  * and passkeys are for staff, who read English.
  */
 import dynamic from 'next/dynamic';
+import type { ReactNode } from 'react';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import './words.ts';
@@ -24,6 +25,8 @@ export interface AccountScreenProps {
   readonly zone: string;
   readonly passkeys: PasskeysSectionProps['passkeys'];
   readonly canMakePasskeys: boolean;
+  /** What one kind of person has besides. */
+  readonly children?: ReactNode;
 }
 
 /** Words of staff stay out of what a patient's phone fetches. */
@@ -64,5 +67,6 @@ export const AccountScreen = (props: AccountScreenProps) => (
       <h2>{t('account.where')}</h2>
       <SessionsList sessions={props.sessions} sessionId={props.sessionId} zone={props.zone} />
     </section>
+    {props.children}
   </div>
 );

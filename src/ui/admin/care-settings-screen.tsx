@@ -1,4 +1,4 @@
-/** What the clinic sets for the care around a dose: who covers, and the words patients consent to. */
+/** What the clinic sets for the care around a dose: who covers, the words patients consent to, and its own questionnaires. */
 import type { ConsentKind } from '#core/episode/consent.ts';
 import { type ClinicNumbers, urgentNumberInWords } from '#core/episode/urgent-number.ts';
 import { say } from '#messages/en/staff/administration.ts';
@@ -6,6 +6,7 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { CoveringClinicianForm } from './covering-clinician-form.tsx';
+import { type OwnQuestionnaire, Questionnaires } from './questionnaires.tsx';
 import { UrgentNumberForm } from './urgent-number-form.tsx';
 import { WordingForm } from './wording-form.tsx';
 
@@ -18,6 +19,7 @@ export interface CareSettingsProps {
   readonly numbers: ClinicNumbers;
   readonly coveringClinician: Named | null;
   readonly clinicians: readonly Named[];
+  readonly questionnaires: readonly OwnQuestionnaire[];
   readonly wordings: readonly {
     readonly kind: ConsentKind;
     readonly title: string;
@@ -53,6 +55,7 @@ export const CareSettingsScreen = ({
   coveringClinician,
   clinicians,
   wordings,
+  questionnaires,
 }: CareSettingsProps) => (
   <div className="stack-wide">
     <PageHeading>{say('care-settings')}</PageHeading>
@@ -86,5 +89,6 @@ export const CareSettingsScreen = ({
         </article>
       ))}
     </section>
+    <Questionnaires questionnaires={questionnaires} />
   </div>
 );

@@ -1,7 +1,7 @@
 /** Buttons act, links go somewhere; both can look alike. */
 import type { ComponentProps } from 'react';
 
-type ButtonTone = 'primary' | 'plain' | 'stop' | 'quiet';
+type ButtonTone = 'primary' | 'plain' | 'tint' | 'stop' | 'quiet';
 
 interface Look {
   readonly tone?: ButtonTone;

@@ -14,6 +14,8 @@ export const shapes = {
   done: 'M4 12.5l5.5 5.5L20 6.5',
   /** Waits: an open circle with a hand. */
   waiting: 'M12 3a9 9 0 1 1 0 18 9 9 0 0 1 0-18zM12 7.5V12l3.5 2',
+  /** To sign: a pen on a line. */
+  pen: 'M3 21h18M6 17l1-4.5L16 3.5l3.5 3.5-9 9z',
   /** Told: a plain dot. */
   note: 'M12 8.5a3.5 3.5 0 1 1 0 7 3.5 3.5 0 0 1 0-7z',
   /** Not known or not given: a broken line. */

@@ -2,13 +2,13 @@
 import type { Dose } from '#core/prescribing/dose.ts';
 import * as doses from '#messages/doses.ts';
 import { words } from '#messages/en/pages/dose.ts';
-import { addEnglish, t } from '#ui/language/words.ts';
+import { addEnglish, listText, t } from '#ui/language/words.ts';
 import { weightText } from './weight-text.ts';
 
 // In another language they come with the pages that show a dose.
 addEnglish(words);
 
-const speech: doses.DoseSpeech = { say: t, weight: weightText };
+const speech: doses.DoseSpeech = { say: t, weight: weightText, list: listText };
 
 export const doseTitle = (dose: Dose): string => doses.doseTitle(dose, speech);
 

@@ -6,6 +6,7 @@ import { forms } from '#messages/en/forms.ts';
 import { words as frameWords } from '#messages/en/pages/frame.ts';
 import type { pages } from '#messages/en/pages.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
+import { listed } from '#messages/listed.ts';
 import type { Args, Same, Sentence } from '#messages/sentence.ts';
 import type { Text } from '#messages/text.ts';
 import { translate as filledIn, type Grammar } from '#messages/translate.ts';
@@ -79,3 +80,6 @@ export const t = <Key extends WordKey>(key: Key, ...[values]: Args<English[Key]>
     ? filledIn(english[key] ?? key, values ?? {}, plain)
     : filledIn(sentence, values ?? {}, spoken);
 };
+
+/** "Monday, Wednesday and Friday", in the language spoken. */
+export const listText = (parts: readonly string[]): string => listed(parts, spoken.locale);

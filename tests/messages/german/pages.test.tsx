@@ -71,7 +71,7 @@ describe('in German', () => {
     expect(leftInEnglish(text)).toBeNull();
     expect(text).toContain('Firefox, Android, mit PIN (hier)');
     // Berlin is one hour ahead of UTC in March.
-    expect(text).toMatch(/Seit 9\. März 2026, 08:05; zuletzt benutzt am 10\. März 2026, 18:42/);
+    expect(text).toMatch(/Seit dem 9\. März 2026, 08:05; zuletzt benutzt am 10\. März 2026, 18:42/);
   });
 
   it('who opened the record says the day as Germans write it, the year only where it is another', () => {

@@ -4,6 +4,7 @@ import { AccountScreen } from '#ui/account/account-screen.tsx';
 import { passkeyLines } from '#ui/account/passkey-lines.ts';
 import { titled } from '../../(patient)/chosen-on-phone.ts';
 import { OwnFrame } from '../own-frame.tsx';
+import { OwnPhonesHere } from '../own-phones-here.tsx';
 
 export const generateMetadata = titled('frame.account');
 
@@ -12,6 +13,7 @@ const AccountPage = async () => {
   const { account } = await serverCaller();
   const me = await account.me();
   const [sessions, passkeys] = [await account.sessions(), await account.passkeys()];
+  const isByPin = sessions.some((one) => one.id === me.sessionId && one.isPhone);
   return (
     <OwnFrame person={person}>
       <AccountScreen
@@ -26,7 +28,11 @@ const AccountPage = async () => {
         zone={me.zone}
         sessions={sessions}
         sessionId={me.sessionId}
-      />
+      >
+        {person.role === 'patient' && me.setUp === 'done' ? (
+          <OwnPhonesHere zone={me.zone} isByPin={isByPin} />
+        ) : null}
+      </AccountScreen>
     </OwnFrame>
   );
 };

@@ -22,6 +22,7 @@ const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<W
         clock={clock}
         filter={filterFrom(query)}
         filters={await clinician.worklist.filters()}
+        signer={person.name}
         groups={await clinician.worklist.groups({ group: filterFrom(query).group })}
       />
     </CoveredFrame>

@@ -5,7 +5,8 @@ import type { Same } from '#messages/sentence.ts';
 export const words = {
   'consent.lead':
     'Sie können zu jedem Punkt Nein sagen und jede Zustimmung jederzeit zurücknehmen. Einen Grund müssen Sie nicht nennen.',
-  'consent.monitored': 'Die Praxis liest, was Sie senden: {hours}. Außerhalb dieser Zeiten liest es niemand.',
+  'consent.monitored':
+    'Die Praxis liest zu diesen Zeiten, was Sie senden: {hours}. Außerhalb dieser Zeiten liest es niemand.',
   'consent.not-monitored':
     'Sie haben nicht zugestimmt, dass die Praxis liest, was Sie senden. Verlassen Sie sich nicht darauf.',
   'consent.call': 'Sind Sie in Gefahr, rufen Sie {number} an. Die Praxis erreichen Sie unter {phone}.',
@@ -26,6 +27,6 @@ export const words = {
   'consent.withdraw': 'Zurücknehmen',
   'consent.proposal': 'Ihre Praxis hat diesen Wortlaut noch nicht geprüft.',
   'consent.not-sent': 'Nicht gesendet. Versuchen Sie es gleich noch einmal.',
-  'consent.ended': 'Ihre Zustimmung ist zurückgenommen. Übungen, die sie brauchen, fallen ab jetzt weg.',
-  'consent.noted': 'Ihr Nein ist vermerkt. Übungen, die diese Zustimmung brauchen, bleiben weg.',
+  'consent.ended': 'Ihre Zustimmung ist zurückgenommen. Übungen, für die sie nötig ist, fallen ab jetzt weg.',
+  'consent.noted': 'Ihr Nein ist vermerkt. Übungen, für die diese Zustimmung nötig ist, bleiben weg.',
 } as const satisfies Same<typeof english>;

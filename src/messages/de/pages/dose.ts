@@ -3,14 +3,15 @@ import type { Same } from '#messages/sentence.ts';
 
 /** An exercise and its dose, in German. */
 export const words = {
-  'dose.sets': { by: 'sets', one: '1 Satz mit {low} bis {high}', other: '{sets} Sätze mit {low} bis {high}' },
-  'dose.sets-same': { by: 'sets', one: '1 Satz mit {low}', other: '{sets} Sätze mit {low}' },
-  'dose.scheme': '{sets} Sätze: {scheme}',
+  'dose.sets': { by: 'sets', one: '1 Satz mit {repetitions}', other: '{sets} Sätze mit je {repetitions}' },
+  'dose.repetitions': { by: 'count', one: '{count} Wiederholung', other: '{count} Wiederholungen' },
+  'dose.repetitions-span': '{low} bis {high} Wiederholungen',
+  'dose.scheme': '{sets} Sätze: {scheme} Wiederholungen',
   'dose.load': 'mit {weight}',
   'dose.no-load': 'ohne Gewicht',
   'dose.added': 'mit {weight} zusätzlich',
   'dose.rest': '{seconds}\u00a0Sekunden Pause zwischen den Sätzen',
-  'dose.weekly': 'Tage in der Woche: {count}',
+  'dose.weekly': { by: 'count', one: 'An {count} Tag in der Woche', other: 'An {count} Tagen in der Woche' },
   'dose.left': 'linke Seite',
   'dose.right': 'rechte Seite',
   'dose.both': 'beide Seiten',
@@ -19,4 +20,7 @@ export const words = {
   'dose.pulse': 'Den Puls fühlen, wie gezeigt',
   'cuff.supervised': 'Nur mit einer Physiotherapeutin oder einem Physiotherapeuten neben Ihnen, nie allein',
   'dose.signed': 'Festgelegt von {name}.',
+  'dose.how': 'So geht es',
+  'dose.keep': 'Denken Sie daran',
+  'pain.limit': 'Schmerz {joint:in} bis {limit} von 10 ist erlaubt. Darüber: aufhören.',
 } as const satisfies Same<typeof english>;

@@ -115,9 +115,9 @@ export const words = {
   },
   'figure.arm-turns-out': {
     by: 'which',
-    left: 'Der linke Arm dreht nach außen, der Ellbogen bleibt am Körper.',
-    right: 'Der rechte Arm dreht nach außen, der Ellbogen bleibt am Körper.',
-    other: 'Beide Arme drehen nach außen.',
+    left: 'Der linke Arm dreht sich nach außen, der Ellbogen bleibt am Körper.',
+    right: 'Der rechte Arm dreht sich nach außen, der Ellbogen bleibt am Körper.',
+    other: 'Beide Arme drehen sich nach außen.',
   },
   'figure.elbow-bends': {
     by: 'which',
@@ -138,7 +138,7 @@ export const words = {
   'figure.body-rises': 'Der Körper richtet sich auf.',
   'figure.chin-back': 'Das Kinn geht gerade nach hinten.',
   'figure.held-up': 'Der Körper wird in einer geraden Linie gehalten.',
-  'figure.blades-together': 'Die Schulterblätter ziehen zueinander.',
+  'figure.blades-together': 'Die Schulterblätter werden zusammengezogen.',
   'figure.hold': 'Nichts bewegt sich. Der Pfeil zeigt, wohin Sie drücken.',
   'figure.wrist-bends': {
     by: 'which',
@@ -164,8 +164,8 @@ export const words = {
     right: 'Die Finger der rechten Hand spreizen sich.',
     other: 'Die Finger beider Hände spreizen sich.',
   },
-  'figure.hands-twist': 'Die Hände drehen gegeneinander.',
-  'figure.with-ankle-weight': 'Mit einem Gewicht am Knöchel.',
+  'figure.hands-twist': 'Die Hände drehen sich gegeneinander.',
+  'figure.with-ankle-weight': 'Mit einem Gewicht am Fußgelenk.',
   'figure.with-hand-weight': 'Mit einer Hantel.',
   'figure.with-backpack': 'Mit einem Rucksack.',
   'figure.with-hip-weight': 'Mit einem Gewicht auf der Hüfte.',
@@ -175,5 +175,5 @@ export const words = {
   'figure.with-cuff': 'Mit einer Manschette hoch am arbeitenden Arm oder Bein.',
   'figure.with-ball': 'Mit einem weichen Ball.',
   'figure.with-towel': 'Mit einem Handtuch.',
-  'figure.with-ring': 'Mit einem Ring um die Finger.',
+  'figure.with-ring': 'Mit einem Gummiring um die Finger.',
 } as const satisfies Same<typeof english>;

@@ -32,7 +32,7 @@ export const words = {
   'length.minute': { by: 'count', one: '{count}\u00a0Minute', other: '{count}\u00a0Minuten' },
   'ask.score': '{score} von 10',
   'joint.name': '{joint:label}',
-  'frame.home': 'Zurück zu heute',
+  'frame.home': 'Zurück zu „Heute“',
   'write.title': 'Ihrer Praxis schreiben',
   'frame.no-answer':
     'Der Server der Praxis hat nicht geantwortet. Was Sie eingegeben haben, ist noch hier. Versuchen Sie es noch einmal.',

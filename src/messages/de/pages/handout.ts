@@ -14,11 +14,15 @@ export const words = {
   'handout.print': 'Diese Seite drucken',
   'handout.none': 'Es sind noch keine Übungen für Sie festgelegt.',
   'handout.days': 'Am {days}.',
-  'handout.every-day': 'An jedem Tag möglich. Es sind keine Tage festgelegt.',
+  'handout.every-day': 'An jedem Tag. Es sind keine bestimmten Tage festgelegt.',
   'handout.no-days': 'Zurzeit an keinem Tag.',
   'handout.easier': 'Leichteres Training, für einen schlechten Tag: {dose}.',
-  'handout.resting': 'Lassen Sie diese Übung vorerst aus. Die Seite für heute sagt, wann sie wiederkommt.',
-  'handout.keep': 'Denken Sie daran',
-  'handout.stop': 'Aufhören und anrufen, wenn eines davon auftritt',
-  'handout.stop-call': 'Hören Sie sofort auf. Im Notfall rufen Sie {emergency} an, sonst {clinic}: {phone}.',
+  'handout.easier-now':
+    'Vorerst gilt das leichtere Training. Auf der Seite „Heute“ steht, wann das vorbei ist.',
+  'handout.whole': 'Das ganze Training, wenn das vorbei ist: {dose}.',
+  'handout.resting': 'Lassen Sie diese Übung vorerst aus. Auf der Seite „Heute“ steht, wann sie wiederkommt.',
+  'handout.stop': 'Aufhören und anrufen',
+  'handout.stop-call':
+    'Bei einem Warnzeichen hören Sie sofort auf. Im Notfall rufen Sie {emergency} an, sonst {clinic}: {phone}.',
+  'handout.signs': 'Die Warnzeichen',
 } as const satisfies Same<typeof english>;

@@ -4,7 +4,7 @@ import type { Same } from '#messages/sentence.ts';
 /** Questions before a visit, in German. */
 export const words = {
   'visit.lead': 'Antworten Sie zu Hause, dann bleibt beim Termin mehr Zeit für Sie.',
-  'visit.note': 'Sie gehen Ihre Antworten dort gemeinsam durch. Dies ist kein Hilferuf.',
+  'visit.note': 'In der Praxis gehen wir Ihre Antworten mit Ihnen durch. Ein Hilferuf ist das nicht.',
   'visit.sent-before':
     'Sie haben schon Antworten gesendet. Senden Sie noch einmal, gelten nur die neuen Antworten.',
   'visit.confirmed': 'Ihre Antworten wurden in der Praxis durchgesehen.',

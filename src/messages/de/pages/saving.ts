@@ -25,6 +25,7 @@ export const words = {
   'entry.two-hours': 'Zwei Stunden danach',
   'entry.message': 'Nachricht',
   'entry.sign': 'Warnzeichen',
+  'entry.home-answers': 'Fragen Ihrer Praxis',
   'entry.at': '{kind}, {time}',
   'entry.waiting': 'Hier gespeichert',
   'entry.stored': 'Bei der Praxis',

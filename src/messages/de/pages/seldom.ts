@@ -10,14 +10,14 @@ export const words = {
   'entered.friend': 'Freundin, Freund oder Nachbar',
   'entered.paid-carer': 'Pflegekraft',
   'entered.leave': 'Ich wurde gebeten, die Antworten einzutragen',
-  'entered.leave-missing': 'Ankreuzen, sobald Sie darum gebeten wurden.',
+  'entered.leave-missing': 'Kreuzen Sie das an, sobald Sie darum gebeten wurden.',
   'entered.go': 'Für die Person eintragen',
-  'entered.now': 'Die Antworten trägt ein: {who}',
+  'entered.now': 'Wer die Antworten einträgt: {who}',
   'entered.stop': 'Ich trage wieder selbst ein',
   'preferences.title': 'Sprache, Schriftgröße, Gewichte',
   'preferences.language': 'Sprache',
   'preferences.clinic-words':
-    'Was Ihre Praxis selbst schreibt, bleibt in ihrer Sprache. Die deutsche Übersetzung hat noch niemand geprüft.',
+    'Was Ihre Praxis selbst schreibt, wird nicht übersetzt. Die deutsche Übersetzung hat noch niemand geprüft.',
   'preferences.text': 'Schriftgröße',
   'preferences.text-as-browser': 'Wie auf Ihrem Telefon eingestellt',
   'preferences.text-larger': 'Größer',
@@ -25,7 +25,7 @@ export const words = {
   'preferences.text-largest': 'Am größten',
   'preferences.unit': 'Gewichte in',
   'preferences.kg': 'Kilogramm (kg)',
-  'preferences.lb': 'Pfund (lb, englisch)',
+  'preferences.lb': 'Englische Pfund (lb)',
   'preferences.sound': 'Wenn eine Pause oder die Zeit mit der Manschette um ist',
   'preferences.sound-hint': 'Mit Manschette ertönt auch ein Alarm, außer Sie wählen „Nur anzeigen“.',
   'preferences.sound-none': 'Nur anzeigen',
@@ -33,30 +33,41 @@ export const words = {
   'preferences.sound-tone': 'Vibrieren und Ton',
   'preferences.aloud': 'Vorlesen',
   'preferences.aloud-hint':
-    'Ein Knopf oben auf jeder Seite liest sie Ihnen vor, mit einer Stimme des Telefons selbst.',
+    'Oben auf jeder Seite ist dann ein Knopf. Damit liest Ihnen das Telefon die Seite vor, mit seiner eigenen Stimme.',
   'preferences.aloud-no': 'Kein Knopf',
   'preferences.aloud-yes': 'Knopf anzeigen',
   'preferences.aloud-none':
     'Dieses Telefon hat keine eigene deutsche Stimme. Deshalb kann keine Seite vorgelesen werden.',
-  'preferences.ear': 'Trainieren nach Gehör',
+  'preferences.ear': 'Trainieren mit Ansagen',
   'preferences.ear-hint':
-    'Das Telefon zählt im Takt Ihres Plans. Es sagt, wenn eine Pause oder die Zeit mit der Manschette um ist. Nach einem Satz drücken Sie einen großen Knopf.',
+    'Das Telefon zählt im Takt Ihres Plans. Es sagt Ihnen, wenn eine Pause oder die Zeit mit der Manschette um ist. Nach einem Satz drücken Sie einen großen Knopf.',
   'preferences.ear-notes': 'Es hat keine eigene deutsche Stimme: Sie hören Töne statt Worten.',
   'preferences.ear-no': 'Aus',
   'preferences.ear-yes': 'Ein',
-  'earlier.title': {
+  'ended.title': {
     by: 'count',
-    one: 'Vom {date}: 1 Satz gemacht',
-    other: 'Vom {date}: {count} Sätze gemacht',
+    one: 'Am {date}: 1 Satz gemacht',
+    other: 'Am {date}: {count} Sätze gemacht',
   },
-  'earlier.title-none': 'Vom {date}: noch kein Satz gemacht',
-  'earlier.about':
-    'Damit können Sie heute nicht weitermachen. Danach kommt das Training von heute, ganz von vorn. Was Sie damals gemacht haben, bekommt die Praxis mit der Uhrzeit von damals.',
-  'earlier.send': 'Senden, was ich gemacht habe',
-  'earlier.throw-away': 'Verwerfen',
-  'earlier.sure': 'Wirklich verwerfen? Ihre Praxis sieht es dann nicht.',
-  'earlier.yes': 'Ja, verwerfen',
-  'earlier.no': 'Nein, behalten',
+  'ended.title-none': 'Am {date}: kein Satz gemacht',
+  'ended.about':
+    'Damit können Sie heute nicht weitermachen. Danach kommt das Training von heute, ganz von vorn. Was Sie damals gemacht haben, bekommt die Praxis mit Tag und Uhrzeit von damals.',
+  'ended.plan-title': 'Ihr Plan hat sich geändert, seit Sie angefangen haben',
+  'ended.plan-about-none':
+    'Mit diesem Training können Sie nicht weitermachen. Noch ist kein Satz gemacht: Verwerfen Sie es und fangen Sie das Training von heute an, oder senden Sie Ihre Antworten.',
+  'ended.plan-about': {
+    by: 'count',
+    one: 'Mit diesem Training können Sie nicht weitermachen. 1 Satz nach dem Plan von vorher ist gemacht: Senden Sie ihn, dann ist Ihr Training für heute beendet.',
+    other:
+      'Mit diesem Training können Sie nicht weitermachen. {count} Sätze nach dem Plan von vorher sind gemacht: Senden Sie sie, dann ist Ihr Training für heute beendet.',
+  },
+  'ended.limb':
+    'Sie haben angegeben, dass nach der Manschette etwas nicht wie sonst war. Ist das noch so, rufen Sie jetzt {clinic} an: {phone}.',
+  'ended.send': 'Senden, was ich gemacht habe',
+  'ended.throw-away': 'Verwerfen',
+  'ended.sure': 'Wirklich verwerfen? Ihre Praxis sieht es dann nicht.',
+  'ended.yes': 'Ja, verwerfen',
+  'ended.no': 'Nein, behalten',
   'clock.wrong': 'Die Uhr Ihres Telefons geht falsch: Sie zeigt {date}, {time} Uhr',
   'clock.right':
     'Es ist {date}, {time} Uhr. {clinic} richtet sich nach der richtigen Zeit, und diese Seite auch.',
@@ -66,15 +77,15 @@ export const words = {
   'clock.other-zone':
     'Sie sind gar nicht verreist? Dann ist Ihr Telefon auf einen anderen Ort eingestellt. Öffnen Sie: Einstellungen, Datum und Uhrzeit, Automatisch.',
   'morning-hours.early':
-    'Die Morgenfragen können Sie ab {from} Uhr beantworten. Frühere Antworten sagen noch etwas über den Abend.',
+    'Die Morgenfragen können Sie ab {from} Uhr beantworten. Wenn Sie früher antworten, beschreiben Sie eher noch den Abend.',
   'morning-hours.early-kept':
     'Gespeichert. Ab {from} Uhr können Sie noch einmal antworten. Diese Antwort zählt dann für den Plan.',
   'morning-hours.over':
     'Heute keine Morgenfragen mehr. Nach {to} Uhr kann eine Antwort den Plan nicht mehr ändern. Sie können uns trotzdem sagen, wie es war. Die Praxis sieht es.',
-  'morning-hours.over-kept': 'Gespeichert. Für den Plan kam es zu spät.',
+  'morning-hours.over-kept': 'Gespeichert. Für den Plan kam die Antwort zu spät.',
   'morning-hours.tell': 'Trotzdem antworten',
   'twice.title':
-    'Diese Morgenfragen sind schon auf einem anderen Telefon beantwortet. Welche Antworten zählen?',
+    'Diese Morgenfragen wurden schon auf einem anderen Telefon beantwortet. Welche Antworten zählen?',
   'twice.both': 'Zuerst: {first}. Später: {last}. Ihre Praxis sieht beide.',
   'twice.pain': 'Schmerz, {joint}: {score}',
   'twice.use-last': 'Die späteren Antworten nehmen',
@@ -96,6 +107,7 @@ export const words = {
   'changed.area-leg': 'Hüfte oder Bein',
   'changed.area-foot': 'Fuß',
   'changed.area-body': 'Am ganzen Körper',
+  'changed.area-nowhere': 'An keiner bestimmten Stelle',
   'changed.began': 'Wann hat es angefangen?',
   'changed.began-now': 'Gerade eben',
   'changed.began-today': 'Heute, etwas früher',
@@ -105,7 +117,8 @@ export const words = {
   'changed.words': 'Was hat sich geändert?',
   'changed.own-words': 'In Ihren eigenen Worten, wenn Sie möchten',
   'changed.kept': 'Bleibt beim Schreiben auf diesem Telefon gespeichert.',
-  'changed.empty': 'Sagen Sie, wo es ist, oder schreiben Sie, was sich geändert hat.',
+  'changed.empty':
+    'Sagen Sie, wo es ist oder wann es angefangen hat, oder schreiben Sie, was sich geändert hat.',
   'changed.note': 'Etwas hat sich geändert.',
   'changed.note-place': 'Wo: {place}.',
   'changed.note-began': 'Angefangen: {began}.',
@@ -113,4 +126,14 @@ export const words = {
   'changed.more': 'Sagen, wo es ist und seit wann',
   'changed.sent': 'Das geht an Ihre Praxis',
   'changed.worse': 'Es wird nicht sofort gelesen. Wird es schlimmer, rufen Sie {clinic} an: {phone}.',
+  'home-questions.place': '{title}: Frage {place} von {count}',
+  'home-questions.activities': 'Ihre ausgewählten Tätigkeiten',
+  'home-questions.activity': 'Wie gut geht das jetzt? {activity}',
+  'home-questions.activity-low': 'gar nicht',
+  'home-questions.activity-high': 'so gut wie früher',
+  'home-questions.own-words': 'In Ihren eigenen Worten',
+  'home-questions.empty': 'Schreiben Sie etwas, oder wählen Sie „Weiß ich nicht“.',
+  'home-questions.sent': 'Danke',
+  'home-questions.signs':
+    'Diese Antworten liest niemand sofort. Bei einem Warnzeichen wählen Sie auf der Seite „Heute“ den Punkt „Etwas hat sich geändert“, oder rufen Sie {clinic} an: {phone}.',
 } as const satisfies Same<typeof english>;

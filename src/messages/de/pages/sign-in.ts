@@ -12,7 +12,7 @@ export const words = {
   'sign-in.email-shape': 'Geben Sie eine Adresse mit @ ein, zum Beispiel name@example.org.',
   'sign-in.no-passphrase': 'Geben Sie Ihr Passwort ein.',
   'sign-in.wrong':
-    'Adresse und Passwort gehören nicht zusammen. Prüfen Sie beides und geben Sie das Passwort neu ein.',
+    'Adresse und Passwort passen nicht zusammen. Prüfen Sie beides und geben Sie das Passwort neu ein.',
   'sign-in.too-often': {
     by: 'seconds',
     one: 'Zu viele Versuche. Warten Sie 1 Sekunde und versuchen Sie es dann noch einmal.',
@@ -22,7 +22,8 @@ export const words = {
   'sign-in.code': 'Code mit 6 Ziffern',
   'sign-in.code-hint': 'Ihre Code-App zeigt ihn. Er wechselt alle 30 Sekunden.',
   'sign-in.code-shape': 'Geben Sie die 6 Ziffern ein, die Ihre Code-App zeigt.',
-  'sign-in.code-wrong': 'Dieser Code stimmt nicht oder ist abgelaufen. Geben Sie den jetzigen ein.',
+  'sign-in.code-wrong':
+    'Dieser Code stimmt nicht oder ist abgelaufen. Geben Sie den ein, der jetzt angezeigt wird.',
   'sign-in.recovery': 'Ersatzcode',
   'sign-in.recovery-hint': 'Einer der Codes, die Sie auf Papier haben. Jeder gilt einmal.',
   'sign-in.no-recovery': 'Geben Sie einen Ihrer Ersatzcodes ein.',

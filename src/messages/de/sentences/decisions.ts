@@ -35,7 +35,7 @@ export const rules = {
   P7: 'Die ganze Woche tat es am Morgen mehr weh als sonst. Machen Sie darum etwas weniger.',
   P7h: 'Diese Woche tat es am Morgen etwas mehr weh. Bleiben Sie darum beim jetzigen Plan.',
   B0: 'Wir lernen noch, was für Ihr Gelenk üblich ist. Bleiben Sie vorerst beim jetzigen Plan.',
-  B0r: 'Wir gehen von den üblichen Schmerzen aus, die Sie uns genannt haben. Bis Ihre Morgen das bestätigen, kommen nur ein paar Wiederholungen dazu, kein Gewicht.',
+  B0r: 'Wir gehen von den üblichen Schmerzen aus, die Sie uns genannt haben. Bis Ihre Antworten am Morgen das bestätigen, kommen nur ein paar Wiederholungen dazu, kein Gewicht.',
   B1: 'Wir möchten neu festhalten, welche Beschwerden für Ihr Gelenk üblich sind.',
   B2: 'Ihrem Gelenk ging es besser als früher. Wir möchten neu festhalten, was üblich ist, bevor Sie mehr machen.',
   B3: 'Ihre üblichen Schmerzen sind stärker als am Anfang. Bleiben Sie beim jetzigen Plan, bis wir uns das gemeinsam angesehen haben.',
@@ -51,8 +51,8 @@ export const rules = {
   F1: 'Dieser Schub dauert länger als die meisten. Halten Sie das Gelenk mit dem leichteren Training in Bewegung. Wir sprechen diese Woche mit Ihnen.',
   'F1-rest':
     'Dieser Schub dauert länger als die meisten. Lassen Sie das Gelenk ruhen, bis wir gesprochen haben.',
-  F1i: 'Ihr Schub hält an. Machen Sie darum das leichtere Training und sagen Sie uns Bescheid.',
-  F2: 'Sie haben einen Schub. Machen Sie darum das leichtere Training, bis er vorbei ist.',
+  F1i: 'Ihr Schub hält an. Machen Sie darum weniger und sagen Sie uns Bescheid.',
+  F2: 'Sie haben einen Schub. Machen Sie darum weniger, bis er vorbei ist.',
   W1: 'Ihr Körper hat es gerade insgesamt schwer. Bleiben Sie darum beim jetzigen Plan.',
   C1: 'Sie mussten wegen des Gelenks früher aufhören. Machen Sie darum etwas weniger.',
   C2: 'Nicht alle Wiederholungen wurden gemacht. Bleiben Sie darum beim jetzigen Plan.',
@@ -71,8 +71,8 @@ export const rules = {
 
 /** Why a dose is held where a question was left open: what was not said is never told as said. */
 export const leftOut = {
-  D1: 'Sie haben offengelassen, ob Sie zusätzlich ein Schmerzmittel genommen haben. Darum bleibt die Dosis gleich.',
-  D3: 'Sie haben offengelassen, ob Sie mehr gemacht haben als geplant. Darum bleibt die Dosis gleich.',
-  D4: 'Sie haben offengelassen, ob das Gelenk nachgegeben hat. Darum bleibt die Dosis gleich.',
-  C3: 'Sie haben offengelassen, wie viele noch gegangen wären. Darum bleibt die Dosis gleich.',
+  D1: 'Sie haben offengelassen, ob Sie zusätzlich ein Schmerzmittel genommen haben. Darum bleibt Ihr Training gleich.',
+  D3: 'Sie haben offengelassen, ob Sie mehr gemacht haben als geplant. Darum bleibt Ihr Training gleich.',
+  D4: 'Sie haben offengelassen, ob das Gelenk nachgegeben hat. Darum bleibt Ihr Training gleich.',
+  C3: 'Sie haben offengelassen, wie viele noch gegangen wären. Darum bleibt Ihr Training gleich.',
 } as const satisfies Readonly<Record<LeftOutRule, string>>;

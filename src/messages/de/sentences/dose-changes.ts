@@ -9,6 +9,10 @@ export const doseChanges = {
   'awaits-signature':
     '{exercise}: Machen Sie dasselbe noch einmal. Ihre Physiotherapeutin oder Ihr Physiotherapeut prüft eine Änderung.',
   changed: '{exercise}: {changes}.',
+  'easier-now': '{exercise}: vorerst das leichtere Training.',
+  'easier-then-changed': '{exercise}: vorerst das leichtere Training. Danach {changes}.',
+  'rest-now': '{exercise}: vorerst auslassen.',
+  'rest-then-changed': '{exercise}: vorerst auslassen. Danach {changes}.',
   'new-exercise': '{to} statt {from}',
   'new-load': '{to} kg statt {from} kg',
   'new-sets': '{to} statt {from} Sätze',

@@ -1,6 +1,6 @@
 /** Steps that exercises of more than one region share. */
 export const lowerSlowly = 'Langsam wieder absenken.';
-export const holdForFiveSlowCounts = 'Halten Sie und zählen Sie langsam bis fünf. Atmen Sie weiter.';
+export const holdForFiveSlowCounts = 'Bleiben Sie so und zählen Sie langsam bis fünf. Atmen Sie weiter.';
 export const letGo = 'Lassen Sie locker.';
 export const comeBackSlowly = 'Langsam wieder zurück.';
 export const holdOnToAFirmSupport = 'Halten Sie sich an etwas Festem fest.';
@@ -9,4 +9,4 @@ export const lieOnYourBack = 'Legen Sie sich auf den Rücken. Beugen Sie die Kni
 export const holdItWithBothHands = 'Halten Sie es mit beiden Händen.';
 export const bendYourElbow = 'Beugen Sie den Ellbogen.';
 export const tieTheBandToSomethingFirmAbove = 'Binden Sie das Band über sich an etwas Festes.';
-export const holdForThreeSlowCounts = 'Halten Sie und zählen Sie langsam bis drei.';
+export const holdForThreeSlowCounts = 'Bleiben Sie so und zählen Sie langsam bis drei.';

@@ -45,7 +45,7 @@ export const back = {
     steps: [
       'Sitzen Sie aufrecht. Lassen Sie die Arme hängen.',
       'Ziehen Sie die Schulterblätter nach hinten und unten.',
-      'Halten Sie und zählen Sie langsam bis fünf.',
+      'Bleiben Sie so und zählen Sie langsam bis fünf.',
       letGo,
     ],
   },

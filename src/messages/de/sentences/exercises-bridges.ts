@@ -2,7 +2,7 @@ import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import { lieOnYourBack, lowerSlowly } from './exercise-steps.ts';
 
-const liftYourHipsIntoLine = 'Heben Sie das Becken, bis der Körper eine Linie ist.';
+const liftYourHipsIntoLine = 'Heben Sie das Becken, bis der Körper eine gerade Linie bildet.';
 const pushWithTheOtherFoot = 'Drücken Sie mit dem anderen Fuß und heben Sie das Becken.';
 
 export const bridges = {
@@ -23,7 +23,7 @@ export const bridges = {
     name: 'Brücke auf einem Bein, anderer Fuß knapp über dem Boden',
     steps: [
       lieOnYourBack,
-      'Heben Sie einen Fuß knapp vom Boden. Dieses Knie bleibt gebeugt.',
+      'Heben Sie einen Fuß ein kleines Stück vom Boden. Dieses Knie bleibt gebeugt.',
       pushWithTheOtherFoot,
       lowerSlowly,
     ],

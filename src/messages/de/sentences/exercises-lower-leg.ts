@@ -9,7 +9,7 @@ import {
 
 const riseUpOnYourToes = 'Kommen Sie hoch auf die Zehenspitzen.';
 const keepYourHeelsDown = 'Die Fersen bleiben unten.';
-const liftTheFrontOfBothFeet = 'Heben Sie beide Vorderfüße.';
+const liftTheFrontOfBothFeet = 'Heben Sie beide Fußspitzen.';
 
 export const lowerLeg = {
   'heel-raise-two-legs': {
@@ -38,7 +38,7 @@ export const lowerLeg = {
     ],
   },
   'toe-raise-seated': {
-    name: 'Vorderfuß heben im Sitzen',
+    name: 'Fußspitzen heben im Sitzen',
     steps: [
       'Sitzen Sie aufrecht, die Füße flach am Boden.',
       keepYourHeelsDown,
@@ -47,9 +47,9 @@ export const lowerLeg = {
     ],
   },
   'toe-raise-standing': {
-    name: 'Vorderfuß heben, Rücken an der Wand',
+    name: 'Fußspitzen heben, Rücken an der Wand',
     steps: [
-      'Lehnen Sie den Rücken an die Wand. Stellen Sie die Füße einen Schritt davor.',
+      'Lehnen Sie den Rücken an die Wand. Die Füße stehen einen Schritt vor der Wand.',
       keepYourHeelsDown,
       liftTheFrontOfBothFeet,
       lowerSlowly,
@@ -59,7 +59,7 @@ export const lowerLeg = {
     name: 'Fuß gegen ein Band hochziehen',
     steps: [
       tieTheBandToSomethingFirm,
-      'Legen Sie die Schlaufe um den Vorderfuß.',
+      'Legen Sie die Schlaufe vorn um den Fuß.',
       'Ziehen Sie den Fuß hoch.',
       'Lassen Sie ihn langsam zurückgehen.',
     ],

@@ -12,13 +12,13 @@ import {
 const sitNearTheFront = 'Setzen Sie sich vorn auf den Sitz.';
 const putYourFeetFlat = 'Stellen Sie die Füße flach auf, etwas weiter hinten als die Knie.';
 const leanForwardAndStandUp = 'Beugen Sie sich vor und stehen Sie auf.';
-const sitDownSlowly = 'Setzen Sie sich langsam. Lassen Sie sich nicht fallen.';
+const sitDownSlowly = 'Setzen Sie sich langsam wieder hin. Lassen Sie sich nicht fallen.';
 const pushYourHipsBackAndBend = 'Schieben Sie das Gesäß nach hinten und beugen Sie die Knie.';
 const goOnlyAsLowAsKneesLet = 'Gehen Sie nur so tief, wie die Knie es zulassen.';
 const standUpAgain = 'Richten Sie sich wieder auf.';
 const sitTall = 'Sitzen Sie aufrecht.';
 const straightenYourKnee = 'Strecken Sie das Knie, so weit Sie können.';
-const holdForAMoment = 'Halten Sie kurz.';
+const holdForAMoment = 'Bleiben Sie kurz so.';
 const putTheWeightOnYourAnkle = 'Legen Sie das Gewicht am Fußgelenk an.';
 const putTheLoopRoundYourAnkle = 'Legen Sie die Schlaufe um das Fußgelenk.';
 const bendOneKneeAndBring = 'Beugen Sie ein Knie und heben Sie die Ferse nach hinten.';

@@ -10,7 +10,7 @@ import {
 
 const comeBackAndChangeSides = 'Kommen Sie zurück und wechseln Sie die Seite.';
 const lieOnYourFront = 'Legen Sie sich auf den Bauch. Stützen Sie sich auf die Unterarme.';
-const holdAStraightLine = 'Halten Sie eine gerade Linie. Atmen Sie weiter.';
+const holdAStraightLine = 'Der Körper bleibt in einer geraden Linie. Atmen Sie weiter.';
 const pressGently = 'Drücken Sie leicht. Der Kopf bewegt sich dabei nicht.';
 
 export const trunkAndNeck = {
@@ -71,7 +71,7 @@ export const trunkAndNeck = {
     steps: [
       'Legen Sie sich auf die Seite. Beugen Sie die Knie.',
       'Stützen Sie sich auf den Unterarm.',
-      'Heben Sie das Becken. Halten Sie. Atmen Sie weiter.',
+      'Heben Sie das Becken und bleiben Sie so. Atmen Sie weiter.',
       lowerSlowly,
     ],
   },

@@ -4,10 +4,10 @@ import type { Same } from '#messages/sentence.ts';
 
 export const refusals = {
   'code-not-open':
-    'Dieser Code gilt nicht mehr oder wurde anders eingegeben. Bitten Sie Ihre Praxis um einen neuen.',
+    'Dieser Code gilt nicht mehr oder wurde falsch eingegeben. Bitten Sie Ihre Praxis um einen neuen.',
   'phone-not-set-up': 'Dieses Telefon ist nicht eingerichtet. Bitten Sie Ihre Praxis um eine Einladung.',
-  'pin-too-plain':
-    'Wählen Sie sechs Ziffern, die keine Reihe wie 123456 sind und nicht immer dieselbe Ziffer.',
+  'phone-not-found': 'Das ist keines Ihrer Telefone. Laden Sie die Seite neu.',
+  'pin-too-plain': 'Wählen Sie sechs Ziffern: keine Reihe wie 123456 und nicht sechsmal dieselbe Ziffer.',
   'pin-chosen-already':
     'Es wurde schon eine PIN gewählt. Geben Sie sie ein oder bitten Sie Ihre Praxis um eine neue Einladung.',
   'no-tries-left': 'Fünf falsche Versuche. Dieses Telefon braucht eine neue Einladung von Ihrer Praxis.',
@@ -16,7 +16,11 @@ export const refusals = {
     one: 'Das ist nicht die PIN dieses Telefons. Noch {left} Versuch.',
     other: 'Das ist nicht die PIN dieses Telefons. Noch {left} Versuche.',
   },
-  'wait-seconds': 'Zu viele Versuche. Warten Sie {seconds} Sekunden, dann noch einmal.',
+  'wait-seconds': {
+    by: 'seconds',
+    one: 'Zu viele Versuche. Warten Sie {seconds} Sekunde und versuchen Sie es dann noch einmal.',
+    other: 'Zu viele Versuche. Warten Sie {seconds} Sekunden und versuchen Sie es dann noch einmal.',
+  },
   'wrong-passphrase': 'Das ist nicht Ihr Passwort. Prüfen Sie es und geben Sie es noch einmal ein.',
   'passphrase-too-short':
     'Ein Passwort hat mindestens {count} Zeichen. Mehrere Wörter merkt man sich am leichtesten.',

@@ -10,7 +10,7 @@ export const selfManagement = {
   exercises: 'Ihre Übungen am letzten Tag der Behandlung',
   'none-without-cuff': 'Sie hatten keine Übung ohne Manschette.',
   cuff: 'Üben mit Manschette oder elastischer Binde',
-  'cuff-ended': 'Es endete mit Ihrer Behandlung und steht nicht auf diesem Blatt.',
+  'cuff-ended': 'Das endete mit Ihrer Behandlung und steht nicht auf diesem Blatt.',
   'cuff-ask-first':
     'Benutzen Sie Manschette oder elastische Binde nicht, bevor Sie eine Physiotherapeutin oder einen Physiotherapeuten gefragt haben.',
   'everything-rests': 'Als Ihre Behandlung endete, sollten Sie mit allen Übungen pausieren.',
@@ -19,7 +19,7 @@ export const selfManagement = {
   'ring-first': 'Machen Sie das nicht, bevor Sie die Praxis angerufen haben.',
   signed: 'Unterschrieben von {name} am {day}.',
   easier: 'Das leichtere Training, für einen schlechten Tag: {dose}.',
-  weekly: '{count}-mal in der Woche.',
+  weekly: { by: 'count', one: 'Einmal in der Woche.', other: '{count}-mal in der Woche.' },
   joint: 'Ihr Gelenk: {joint:label}',
   'no-usual-values': 'Dafür wurden keine üblichen Werte festgelegt.',
   'ask-how-to-read': 'Fragen Sie die Praxis, wie das zu verstehen ist: {phone}.',

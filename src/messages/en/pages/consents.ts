@@ -1,7 +1,8 @@
 /** What a patient consents to. */
 export const words = {
   'consent.lead': 'You can say no to each one, and withdraw it at any time. You need not give a reason.',
-  'consent.monitored': 'The clinic reads what you send: {hours}. Nobody reads it outside these hours.',
+  'consent.monitored':
+    'The clinic reads what you send at these times: {hours}. Nobody reads it outside these hours.',
   'consent.not-monitored': 'You have not consented to the clinic reading what you send. Do not count on it.',
   'consent.call': 'If you feel in danger, ring {number}. To reach the clinic, ring {phone}.',
   'consent.treatment': 'Examination and treatment',
@@ -21,5 +22,5 @@ export const words = {
   'consent.proposal': 'Your clinic has not checked this wording yet.',
   'consent.not-sent': 'Not sent. Try again in a moment.',
   'consent.ended': 'Withdrawn. Exercises that needed this consent have stopped.',
-  'consent.noted': 'Your no is recorded. Exercises that need this consent stay out.',
+  'consent.noted': 'Your no is recorded. Exercises that need this consent are left out.',
 } as const;

@@ -1,13 +1,14 @@
 /** An exercise and its dose. */
 export const words = {
-  'dose.sets': { by: 'sets', one: '1 set of {low} to {high}', other: '{sets} sets of {low} to {high}' },
-  'dose.sets-same': { by: 'sets', one: '1 set of {low}', other: '{sets} sets of {low}' },
-  'dose.scheme': '{sets} sets: {scheme}',
+  'dose.sets': { by: 'sets', one: '1 set of {repetitions}', other: '{sets} sets of {repetitions}' },
+  'dose.repetitions': { by: 'count', one: '{count} repetition', other: '{count} repetitions' },
+  'dose.repetitions-span': '{low} to {high} repetitions',
+  'dose.scheme': '{sets} sets: {scheme} repetitions',
   'dose.load': 'with {weight}',
   'dose.no-load': 'no weight',
   'dose.added': 'with {weight} added',
   'dose.rest': '{seconds} seconds rest between sets',
-  'dose.weekly': 'Days a week: {count}',
+  'dose.weekly': { by: 'count', one: '{count} day a week', other: '{count} days a week' },
   'dose.left': 'left side',
   'dose.right': 'right side',
   'dose.both': 'both sides',
@@ -16,4 +17,7 @@ export const words = {
   'dose.pulse': 'Feel the pulse as you were shown',
   'cuff.supervised': 'Only with a clinician beside you, never alone',
   'dose.signed': 'Set by {name}.',
+  'dose.how': 'How to do it',
+  'dose.keep': 'Keep in mind',
+  'pain.limit': 'Pain in your {joint} up to {limit} of 10 is allowed. Over {limit}: stop.',
 } as const;

@@ -11,10 +11,13 @@ export const words = {
   'handout.none': 'Your physio has not set any exercises for you yet.',
   'handout.days': 'On {days}.',
   'handout.every-day': 'On any day. No days are set.',
-  'handout.no-days': 'On no day for now.',
+  'handout.no-days': 'Not on any day for now.',
   'handout.easier': 'Easier session, for a bad day: {dose}.',
+  'handout.easier-now': 'For now do the easier session. Your page for today says when it is over.',
+  'handout.whole': 'The whole session, once that is over: {dose}.',
   'handout.resting': 'Leave this one out for now. Your page for today says when it is back.',
-  'handout.keep': 'Keep in mind',
-  'handout.stop': 'Stop and call if you have one of these',
-  'handout.stop-call': 'Stop at once. In an emergency call {emergency}, otherwise ring {clinic}: {phone}.',
+  'handout.stop': 'Stop and call',
+  'handout.stop-call':
+    'With a warning sign stop at once. In an emergency call {emergency}, otherwise ring {clinic}: {phone}.',
+  'handout.signs': 'The warning signs',
 } as const;

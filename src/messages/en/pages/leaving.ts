@@ -14,7 +14,10 @@ export const words = {
   'leave.unsent-title': 'Not everything has been sent',
   'leave.no-signal-title': 'There is no signal',
   'leave.no-signal':
-    'Without a signal this phone can only be locked. Nobody opens your pages on it, you neither, until there is a signal again and you sign in.',
+    'Without a signal this phone can only be locked. Then nobody can open your pages, not even you, until there is a signal and you sign in.',
+  'leave.cuff-title': 'The cuff is on',
+  'leave.cuff': 'Take it off first. Its clock is on the page of your session.',
+  'leave.to-cuff': 'To the clock and “Take it off now”',
   'leave.stay': 'Stay signed in',
   'leave.lock': 'Lock, and keep what I began',
   'leave.lock-only': 'Lock this phone',

@@ -20,6 +20,7 @@ export const words = {
   'entry.two-hours': 'Two hours after',
   'entry.message': 'Message',
   'entry.sign': 'Warning sign',
+  'entry.home-answers': 'Questions from your clinic',
   'entry.at': '{kind}, {time}',
   'entry.waiting': 'Saved here',
   'entry.stored': 'At the clinic',

@@ -40,27 +40,39 @@ export const words = {
   'preferences.ear-notes': 'It has no voice of its own in English: you hear notes instead.',
   'preferences.ear-no': 'Off',
   'preferences.ear-yes': 'On',
-  'earlier.title': {
+  'ended.title': {
     by: 'count',
-    one: 'From {date}: 1 set done',
-    other: 'From {date}: {count} sets done',
+    one: 'On {date}: 1 set done',
+    other: 'On {date}: {count} sets done',
   },
-  'earlier.title-none': 'From {date}: no set done',
-  'earlier.about':
+  'ended.title-none': 'On {date}: no set done',
+  'ended.about':
     'You can’t go on with it today. After this comes today’s session, from the start. Your clinic gets what you did then, with the time of that day.',
-  'earlier.send': 'Send what I did',
-  'earlier.throw-away': 'Throw it away',
-  'earlier.sure': 'Throw it away for good? Your clinic will not see it.',
-  'earlier.yes': 'Yes, throw it away',
-  'earlier.no': 'No, keep it',
+  'ended.plan-title': 'Your plan has changed since you began',
+  'ended.plan-about-none':
+    'You can’t go on with this session. No set was done: throw it away and begin today’s session, or send what you answered.',
+  'ended.plan-about': {
+    by: 'count',
+    one: 'You can’t go on with this session. You did 1 set of the plan from before: send it, and today’s session is finished.',
+    other:
+      'You can’t go on with this session. You did {count} sets of the plan from before: send them, and today’s session is finished.',
+  },
+  'ended.limb':
+    'You told us that something was not as usual after the cuff. If it still is not, ring {clinic} now: {phone}.',
+  'ended.send': 'Send what I did',
+  'ended.throw-away': 'Throw it away',
+  'ended.sure': 'Throw it away for good? Your clinic will not see it.',
+  'ended.yes': 'Yes, throw it away',
+  'ended.no': 'No, keep it',
   'clock.wrong': 'Your phone’s clock is wrong: it says {date}, {time}',
   'clock.right': 'It is {date}, {time}. {clinic} goes by the right time, and so does this page.',
   'clock.put-right': 'To put it right, open on your phone: Settings, Date and time, Automatic.',
   'clock.other-day': 'Where you are it is {date}. At {clinic} it is {there}.',
   'clock.counts-for': 'Your answers count for your day, {date}.',
   'clock.other-zone':
-    'Are you not away from home? Then your phone is set to another place. Open: Settings, Date and time, Automatic.',
-  'morning-hours.early': 'The morning check opens at {from}. Earlier answers still speak of the evening.',
+    'Not away from home? Then your phone is set to another place. Open: Settings, Date and time, Automatic.',
+  'morning-hours.early':
+    'The morning check opens at {from}. Answers given earlier still tell us about the evening.',
   'morning-hours.early-kept':
     'Kept. From {from} on you can answer again, and that answer counts for the plan.',
   'morning-hours.over':
@@ -89,6 +101,7 @@ export const words = {
   'changed.area-leg': 'Hip or leg',
   'changed.area-foot': 'Foot',
   'changed.area-body': 'My whole body',
+  'changed.area-nowhere': 'Nowhere in particular',
   'changed.began': 'When did it begin?',
   'changed.began-now': 'Just now',
   'changed.began-today': 'Earlier today',
@@ -98,7 +111,7 @@ export const words = {
   'changed.words': 'What has changed?',
   'changed.own-words': 'In your own words, if you like',
   'changed.kept': 'Kept on this phone as you type.',
-  'changed.empty': 'Say where it is, or write what has changed.',
+  'changed.empty': 'Say where it is or when it began, or write what has changed.',
   'changed.note': 'Something has changed.',
   'changed.note-place': 'Where: {place}.',
   'changed.note-began': 'Began: {began}.',
@@ -106,4 +119,14 @@ export const words = {
   'changed.more': 'Say where it is, and since when',
   'changed.sent': 'This goes to your clinic',
   'changed.worse': 'It is not read at once. If it gets worse, ring {clinic}: {phone}.',
+  'home-questions.place': '{title}: question {place} of {count}',
+  'home-questions.activities': 'Activities you chose',
+  'home-questions.activity': 'How well can you do this now? {activity}',
+  'home-questions.activity-low': 'not at all',
+  'home-questions.activity-high': 'as well as before',
+  'home-questions.own-words': 'In your own words',
+  'home-questions.empty': 'Write an answer, or choose “I don’t know”.',
+  'home-questions.sent': 'Thank you',
+  'home-questions.signs':
+    'Nobody reads these answers at once. For a warning sign, choose “Something has changed” on today’s page, or ring {clinic}: {phone}.',
 } as const;

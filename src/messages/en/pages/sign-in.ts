@@ -9,7 +9,7 @@ export const words = {
   'sign-in.email-shape': 'Enter an email address with an @ in it, such as name@example.org.',
   'sign-in.no-passphrase': 'Enter your passphrase.',
   'sign-in.wrong':
-    'The email address and passphrase do not belong together. Check both and enter the passphrase again.',
+    'The email address and passphrase do not match. Check both and enter the passphrase again.',
   'sign-in.too-often': {
     by: 'seconds',
     one: 'Too many tries. Wait 1 second, then try again.',

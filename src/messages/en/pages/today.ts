@@ -7,6 +7,7 @@ export const words = {
   'today.resume': 'Continue your session',
   'today.resume-note': 'You began at {time}. All your answers are still here.',
   'today.discard': 'Delete these answers and start again',
+  'today.start-easier': 'Start the easier session',
   'today.easier': 'Easier session',
   'today.nothing-title': 'No session today',
   'today.nothing': 'Nothing is planned for today. A day off is part of the plan.',
@@ -14,6 +15,12 @@ export const words = {
   'today.sent-title': 'Your session is finished',
   'today.sent': 'Your clinic has today’s session.',
   'today.no-more': 'No more training is planned today.',
+  'today.questions-due': {
+    by: 'count',
+    one: 'Your clinic has 1 question for you now.',
+    other: 'Your clinic has {count} questions for you now.',
+  },
+  'today.questions-answer': 'Answer now',
   'today.changed': 'Something has changed',
   'today.correct': 'Correct an answer',
   'today.sent-here': 'It is saved on this phone.',
@@ -29,9 +36,14 @@ export const words = {
   'today.messages': 'From your clinic',
   'today.appointment': 'Next appointment: {when}',
   'today.message-from': '{name}, {date}',
-  'today.cautions': 'Keep in mind',
   'today.flag-told':
     'You told us about a warning sign today. Do no exercises until you have talked to {clinic}: {phone}.',
+  'today.flare-told':
+    'You told us about a flare this morning. What that means for today comes as soon as there is a signal. Until then, do no exercises. Or ring {clinic}: {phone}.',
+  'today.less-told':
+    'Because of your answers this morning, do less today than planned, until your clinic’s page has counted them. That needs a signal.',
+  'today.rest-told':
+    'Because of your answers this morning, let the joint rest today, until your clinic’s page has counted them. That needs a signal. Or ring {clinic}: {phone}.',
   'today.contact-emergency': 'Your last answers show that you need care at once. Call {emergency} now.',
   'today.contact-same-day': 'We need to talk about your last answers today. Ring {clinic} on {phone}.',
   'today.contact-routine': 'Your clinic wants to talk to you. It will ring you, or you can ring {phone}.',
@@ -53,9 +65,7 @@ export const words = {
   'visit.begin-now': 'Answer them now',
   'scale.pain-low': 'no pain',
   'scale.pain-high': 'worst pain you can think of',
-  'pain.limit': 'Pain in your {joint} up to {limit} of 10 is allowed. Over {limit}: stop.',
   'morning.pain': 'How much does your {joint} hurt this morning?',
-  'item.how': 'How to do it',
   'today.questions-missing': 'The questions have not been fetched yet. That needs a signal.',
   'today.fetch-questions': 'Fetch them now',
 } as const;

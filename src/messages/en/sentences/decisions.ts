@@ -45,8 +45,8 @@ export const rules = {
   T2: 'The joint stayed stiff longer than usual, so stay where you are.',
   F1: 'This flare is lasting longer than most. Keep the joint moving with the easier session; we will talk this week.',
   'F1-rest': 'This flare has lasted longer than most. Rest the joint until we have spoken.',
-  F1i: 'Your flare goes on, so do the easier session and let us know.',
-  F2: 'You are in a flare, so do the easier session until it has passed.',
+  F1i: 'Your flare goes on, so do less and let us know.',
+  F2: 'You are in a flare, so do less until it has passed.',
   W1: 'Your body as a whole is having a hard time, so stay where you are.',
   C1: 'You had to stop early because of the joint, so do a little less.',
   C2: 'Not all repetitions were done, so stay where you are.',
@@ -65,8 +65,8 @@ export const rules = {
 
 /** Why a dose is held where a question was left open: what was not said is never told as said. */
 export const leftOut = {
-  D1: 'You left out whether you took extra pain relief, so same dose.',
-  D3: 'You left out whether you did more than planned, so same dose.',
-  D4: 'You left out whether the joint gave way, so same dose.',
-  C3: 'You left out how many more you could have done, so same dose.',
+  D1: 'You left out whether you took extra pain relief, so your dose stays the same.',
+  D3: 'You left out whether you did more than planned, so your dose stays the same.',
+  D4: 'You left out whether the joint gave way, so your dose stays the same.',
+  C3: 'You left out how many more you could have done, so your dose stays the same.',
 } as const satisfies Readonly<Record<LeftOutRule, string>>;

@@ -1,7 +1,8 @@
 /** Why the server did not do what a patient asked for. */
 export const refusals = {
-  'code-not-open': 'This code no longer works, or was typed differently. Ask your clinic for a new one.',
+  'code-not-open': 'This code no longer works, or was mistyped. Ask your clinic for a new one.',
   'phone-not-set-up': 'This phone is not set up. Ask your clinic for an invitation.',
+  'phone-not-found': 'This phone is not one of yours. Load the page again.',
   'pin-too-plain':
     'Choose six digits that are not a row such as 123456 and not the same digit again and again.',
   'pin-chosen-already': 'A PIN was chosen already. Enter it, or ask your clinic for a new invitation.',
@@ -11,7 +12,11 @@ export const refusals = {
     one: 'That is not the PIN of this phone. {left} try left.',
     other: 'That is not the PIN of this phone. {left} tries left.',
   },
-  'wait-seconds': 'Too many tries. Wait {seconds} seconds, then try again.',
+  'wait-seconds': {
+    by: 'seconds',
+    one: 'Too many tries. Wait {seconds} second, then try again.',
+    other: 'Too many tries. Wait {seconds} seconds, then try again.',
+  },
   'wrong-passphrase': 'That is not your passphrase. Check it and type it again.',
   'passphrase-too-short':
     'A passphrase has at least {count} characters. Several words are easiest to remember.',

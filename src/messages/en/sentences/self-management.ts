@@ -14,7 +14,7 @@ export const selfManagement = {
   'ring-first': 'Do not do this before you have rung the clinic.',
   signed: 'Signed by {name} on {day}.',
   easier: 'The easier session, for a bad day: {dose}.',
-  weekly: '{count} times a week.',
+  weekly: { by: 'count', one: 'Once a week.', other: '{count} times a week.' },
   joint: 'Your {joint:label}',
   'no-usual-values': 'No usual values were set for it.',
   'ask-how-to-read': 'Ask the clinic how to read it: {phone}.',

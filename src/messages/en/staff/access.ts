@@ -10,6 +10,8 @@ export const words = {
   'in-use': 'In use',
   'no-pin-yet': 'Set up, no PIN yet',
   locked: 'Locked after five wrong PINs; needs a new invitation',
+  'ended-by-patient': 'Ended by the patient, as lost, {at}',
+  'ended-by-clinic': 'Ended by the clinic {at}',
   'phone-set-up': 'Phone set up {enrolled-at}',
   'the-phone-set-up': 'the phone set up {enrolled-at}',
   'end-this-phone': 'End this phone? It is signed out, and its PIN no longer works.',

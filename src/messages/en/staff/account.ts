@@ -1,4 +1,4 @@
-/** A staff member’s own sign-in: passphrase again, codes, passkeys. */
+/** A staff member’s own sign-in: codes, passkeys. */
 import { sayIn } from '../../say.ts';
 
 export const words = {
@@ -23,9 +23,6 @@ export const words = {
   'app.code-hint': 'Six digits',
   'codes.switch-on': 'Switch codes on',
   'codes.are-on': 'One-time codes are on',
-  'no-passphrase': 'Enter your passphrase.',
-  again: 'Enter your passphrase again',
-  'again.note': 'You last entered it more than ten minutes ago. What you entered stays on this page.',
   'passkey.none-added':
     'No passkey was added. The device refused, the request timed out, or the device already has one.',
   'passkey.no-name': 'Name it, such as “desk key”.',

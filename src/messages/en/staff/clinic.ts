@@ -25,6 +25,7 @@ export const words = {
   'choose-an-answer': 'Choose an answer for {label}.',
   enter: 'Enter {label}.',
   'enter-on-each-line': 'Enter on each line: {fields}. A dash is “not given”.',
+  'too-long': '“{field}” has {count} characters; at most {most} are kept. Shorten it and send again.',
   'type-number': 'Type a number for “{field}”, such as 7.5.',
   'type-integer': 'Type a whole number for “{field}”, such as 7.',
   'type-within': '“{field}”: {bounds}. Type a number within that and send again.',

@@ -12,6 +12,7 @@ export const words = {
   record: 'Record a measurement',
   effusion: 'Knee effusion',
   all: 'All measurements, newest first',
+  'at-home': '{value} (answered at home)',
   unusual: '{value} (unusual, confirmed)',
   none: 'No measurement is recorded yet.',
 } as const;

@@ -15,6 +15,7 @@ const CareSettingsPage = async () => {
         numbers={await admin.care.numbers()}
         {...(await admin.care.coveringClinician())}
         wordings={await admin.care.wordings()}
+        questionnaires={await admin.questionnaires.list()}
       />
     </StaffFrame>
   );

@@ -1,11 +1,10 @@
 import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
 import { say } from '#messages/en/staff/record.ts';
-import { OverviewScreen } from '#ui/clinician/record/overview-screen.tsx';
-import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { SummaryScreen } from '#ui/clinician/summary/summary-screen.tsx';
 import { type RecordParams, recordPage } from '../../clinic-page.ts';
 import { WaitingCorrections } from '../../corrections-on.tsx';
-import { CoveredFrame } from '../../covered-frame.tsx';
+import { FramedRecord } from '../../framed-record.tsx';
 
 export const metadata: Metadata = { title: say('title') };
 
@@ -14,27 +13,24 @@ interface Props {
   readonly searchParams: Promise<{ readonly read?: string | string[] }>;
 }
 
-const OverviewPage = async ({ params, searchParams }: Props) => {
-  const { person, clinician, patient, clock, day } = await recordPage(params);
+const SummaryPage = async ({ params, searchParams }: Props) => {
+  const at = await recordPage(params);
+  const { clinician, patient, clock, day } = at;
   if (patient.mergedInto && !(await searchParams).read) redirect(`/patients/${patient.mergedInto.intoId}`);
   const patientId = patient.id;
-  const { lines, next } = await clinician.worklist.list({ limit: 100 });
-  const ids = [patientId, ...patient.merges.map((merge) => merge.patientId)];
-  const own = lines.filter((line) => ids.includes(line.patientId));
   return (
-    <CoveredFrame place="/patients" name={person.name}>
-      <RecordFrame patient={patient} day={day} section="">
-        <WaitingCorrections {...{ clinician, patientId }} />
-        <OverviewScreen
-          {...{ patient, clock, day, isListCut: next !== null }}
-          details={await clinician.people.details({ patientId })}
-          worklistItems={own.flatMap((line) => [line.item, ...line.others])}
-          review={await clinician.review.get({ patientId, days: 28 })}
-          prescriptions={await clinician.prescriptions.list({ patientId })}
-        />
-      </RecordFrame>
-    </CoveredFrame>
+    <FramedRecord at={at} section="">
+      <WaitingCorrections {...{ clinician, patientId }} />
+      <SummaryScreen
+        {...{ patient, clock, day, bar: at.bar }}
+        details={await clinician.people.details({ patientId })}
+        summary={await clinician.review.summary({ patientId })}
+        prescriptions={await clinician.prescriptions.list({ patientId })}
+        course={await clinician.outcomes.get({ patientId })}
+        care={await clinician.care.list({ patientId })}
+      />
+    </FramedRecord>
   );
 };
 
-export default OverviewPage;
+export default SummaryPage;

@@ -1,26 +1,26 @@
 import type { Metadata } from 'next';
 import { OutcomesScreen } from '#ui/clinician/outcomes/outcomes-screen.tsx';
-import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 import { CorrectionsOn } from '../../../corrections-on.tsx';
-import { CoveredFrame } from '../../../covered-frame.tsx';
+import { FramedRecord } from '../../../framed-record.tsx';
 
 export const metadata: Metadata = { title: 'Outcomes' };
 
 const OutcomesPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, clinician, patient, clock, day } = await recordPage(params);
+  const at = await recordPage(params);
+  const { clinician, patient, clock, day } = at;
   return (
-    <CoveredFrame place="/patients" name={person.name}>
-      <RecordFrame patient={patient} day={day} section="/outcomes">
-        <OutcomesScreen
-          patient={patient}
-          course={await clinician.outcomes.get({ patientId: patient.id })}
-          clock={clock}
-          day={day}
-        />
-        <CorrectionsOn {...{ clinician, day }} patientId={patient.id} subjects={['goal']} />
-      </RecordFrame>
-    </CoveredFrame>
+    <FramedRecord at={at} section="/outcomes">
+      <OutcomesScreen
+        patient={patient}
+        course={await clinician.outcomes.get({ patientId: patient.id })}
+        signedDays={await clinician.outcomes.signedDays({ patientId: patient.id })}
+        atHome={await clinician.homeQuestions.get({ patientId: patient.id })}
+        clock={clock}
+        day={day}
+      />
+      <CorrectionsOn {...{ clinician, day }} patientId={patient.id} subjects={['goal', 'home-answers']} />
+    </FramedRecord>
   );
 };
 

@@ -1,34 +1,35 @@
 import type { Metadata } from 'next';
-import { methodFrom, PrescribeScreen } from '#ui/clinician/prescribing/prescribe-screen.tsx';
-import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { choiceAddress } from '#ui/clinician/prescribing/choose/choice-address.ts';
+import { PrescribeScreen } from '#ui/clinician/prescribing/prescribe-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
-import { CoveredFrame } from '../../../covered-frame.tsx';
+import { FramedRecord } from '../../../framed-record.tsx';
 
 export const metadata: Metadata = { title: 'Prescribe' };
 
 interface Props {
   readonly params: RecordParams;
-  readonly searchParams: Promise<{ readonly method?: string; readonly line?: string }>;
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
 }
 
 const PrescribePage = async ({ params, searchParams }: Props) => {
-  const { person, clinician, patient, day } = await recordPage(params);
-  const { method, line } = await searchParams;
+  const page = await recordPage(params);
+  const { person, clinician, patient, clock } = page;
+  const at = choiceAddress(await searchParams, patient.profile);
   const patientId = patient.id;
-  const { versions } = await clinician.prescriptions.list({ patientId });
+  const { isAll: _, exerciseId: __, side: ___, line: ____, ...search } = at;
   return (
-    <CoveredFrame place="/patients" name={person.name}>
-      <RecordFrame patient={patient} day={day} section="/prescribe">
-        <PrescribeScreen
-          patient={patient}
-          outcomes={await clinician.screening.outcomes({ patientId })}
-          measurements={await clinician.measurements.list({ patientId })}
-          method={methodFrom(method)}
-          version={versions.findLast((version) => version.itemId === line) ?? null}
-          signer={person.name}
-        />
-      </RecordFrame>
-    </CoveredFrame>
+    <FramedRecord at={page} section="/prescribe">
+      <PrescribeScreen
+        {...{ patient, at, clock }}
+        outcomes={await clinician.screening.outcomes({ patientId })}
+        measurements={await clinician.measurements.list({ patientId })}
+        choices={await clinician.prescriptions.choices({ patientId, search })}
+        prescriptions={await clinician.prescriptions.list({ patientId })}
+        danger={await clinician.danger.get({ patientId })}
+        templates={await clinician.templates.list()}
+        signer={person.name}
+      />
+    </FramedRecord>
   );
 };
 

@@ -1,9 +1,8 @@
 import type { Metadata } from 'next';
-import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { choiceFrom, daysFrom, type ReviewQuery } from '#ui/clinician/review/review-choice.ts';
 import { ReviewScreen } from '#ui/clinician/review/review-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
-import { CoveredFrame } from '../../../covered-frame.tsx';
+import { FramedRecord } from '../../../framed-record.tsx';
 
 export const metadata: Metadata = { title: 'Review' };
 
@@ -13,24 +12,26 @@ interface Props {
 }
 
 const ReviewPage = async ({ params, searchParams }: Props) => {
-  const { person, clinician, patient, clock, day } = await recordPage(params);
+  const at = await recordPage(params);
+  const { person, clinician, patient, clock, day } = at;
   const query = await searchParams;
   const patientId = patient.id;
   const prescriptions = await clinician.prescriptions.list({ patientId });
+  const choice = choiceFrom(query, patient, prescriptions.versions);
+  const { joint, version } = choice;
+  const dose = joint && version ? { itemId: version.itemId, joint } : undefined;
   return (
-    <CoveredFrame place="/patients" name={person.name}>
-      <RecordFrame patient={patient} day={day} section="/review">
-        <ReviewScreen
-          patient={patient}
-          choice={choiceFrom(query, patient, prescriptions.versions)}
-          review={await clinician.review.get({ patientId, days: daysFrom(query) })}
-          prescriptions={prescriptions}
-          signer={person.name}
-          clock={clock}
-          day={day}
-        />
-      </RecordFrame>
-    </CoveredFrame>
+    <FramedRecord at={at} section="/review">
+      <ReviewScreen
+        patient={patient}
+        choice={choice}
+        review={await clinician.review.get({ patientId, days: daysFrom(query), dose })}
+        prescriptions={prescriptions}
+        signer={person.name}
+        clock={clock}
+        day={day}
+      />
+    </FramedRecord>
   );
 };
 
