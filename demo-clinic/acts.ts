@@ -90,4 +90,9 @@ export const signs: Act = { does: 'sign' };
 
 export const sets = (goal: string, state: GoalState): Act => ({ does: 'set-goal', goal, state });
 export const books = (days: number, time: string): Act => ({ does: 'book-review', days, time });
+export const asksAtHome = (what: 'activities' | 'own-questions', everyDays: number): Act => ({
+  does: 'ask-at-home',
+  what,
+  everyDays,
+});
 export const tells = (text: string): Act => ({ does: 'message', text });

@@ -18,6 +18,7 @@ import { inForce, prescriptionsOf, unsigned } from '#data/prescribing/prescripti
 import { saveProgramme } from '#data/prescribing/programmes.ts';
 import { bookReview } from '#data/review/review-bookings.ts';
 import { recordClearance, recordScreening } from '#data/screening/screenings.ts';
+import { asksAtHome } from './at-home.ts';
 import { consentsTo, lookAtCuff } from './cuff.ts';
 import type { Act } from './story.ts';
 
@@ -167,6 +168,8 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
     case 'watch':
     case 'check-alone':
       return lookAtCuff(access, patientId, act);
+    case 'ask-at-home':
+      return asksAtHome(access, patientId, act);
     case 'note-event':
       await addEvent(access, patientId, { day: access.day, kind: act.kind, joint: act.joint, remark: null });
   }

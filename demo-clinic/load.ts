@@ -1,6 +1,7 @@
 /** Fills an empty store with the demo clinic, in the order in which it all happened. */
 import type { Store } from '#data/database/store.ts';
 import { createClinic } from '#data/patients/people.ts';
+import { writeOwnQuestionnaire } from './at-home.ts';
 import {
   type DemoRole,
   demoClinic,
@@ -10,7 +11,7 @@ import {
   otherClinic,
   reviewerCodeSecret,
 } from './clinic.ts';
-import { type DemoContext, instantOf } from './context.ts';
+import { accessAt, type DemoContext, instantOf } from './context.ts';
 import { otherClinicStory } from './other-clinic.ts';
 import { stories } from './patients.ts';
 import type { Story } from './story.ts';
@@ -85,7 +86,8 @@ const tellStory = async (at: DemoTarget, context: DemoContext, story: Story): Pr
 export const loadDemoClinic = async (at: DemoTarget): Promise<void> => {
   const context = await contextOf(at, demoClinic, 'clinician@demo.invalid');
   await open(at, 'reviewer@demo.invalid', demoClinic.id, null, reviewerCodeSecret);
-  await open(at, 'admin@demo.invalid', demoClinic.id, null);
+  const administrator = await open(at, 'admin@demo.invalid', demoClinic.id, null);
+  await writeOwnQuestionnaire(accessAt(context, administrator, createdAt));
   for (const story of stories) await tellStory(at, context, story);
   const other = await contextOf(at, otherClinic, 'other-clinic@demo.invalid');
   await tellStory(at, other, otherClinicStory);

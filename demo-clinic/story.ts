@@ -4,6 +4,7 @@
  * Days are counted from day 0, always a Monday.
  */
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { OwnAnswer } from '#core/assessment/questionnaires/questionnaire.ts';
 import type { Contact, DecisionWord } from '#core/decision/answers.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { CareEvent } from '#core/episode/care-event.ts';
@@ -73,6 +74,12 @@ export type Act =
   | { readonly does: 'watch'; readonly limb: Limb; readonly side: Side }
   /** What the patient can do with a cuff alone: both hands release it, feeling is intact, the phone may stop. */
   | { readonly does: 'check-alone'; readonly limb: Limb; readonly side: Side }
+  /** From that day on: the activities on record, or the clinic’s own questions. */
+  | {
+      readonly does: 'ask-at-home';
+      readonly what: 'activities' | 'own-questions';
+      readonly everyDays: number;
+    }
   | { readonly does: 'note-event'; readonly kind: CareEvent['kind']; readonly joint: Joint | null };
 
 export interface Visit {
@@ -148,6 +155,12 @@ export interface Disagreement {
   readonly why: string;
 }
 
+/** One round of what is asked at home, in the order of its questions; null = “I don’t know”. */
+export interface AnswersAtHome {
+  readonly day: number;
+  readonly given: readonly OwnAnswer[];
+}
+
 export interface Story {
   /** Also the id of the patient. */
   readonly id: string;
@@ -161,6 +174,7 @@ export interface Story {
   readonly visits: readonly Visit[];
   readonly weeks: readonly Week[];
   readonly remarks: readonly Remark[];
+  readonly atHome?: readonly AnswersAtHome[];
   readonly expected: readonly Expected[];
   readonly disagreements: readonly Disagreement[];
 }

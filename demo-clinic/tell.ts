@@ -1,5 +1,6 @@
 /** Tells a story: all that happened, in the order of time, through the functions the product uses. */
 import { addPatient, saveProfile } from '#data/patients/people.ts';
+import { answerAtHome } from './at-home.ts';
 import { perform } from './clinician.ts';
 import { type Actor, accessAt, type DemoContext, instantOf } from './context.ts';
 import { diaryDays } from './diary.ts';
@@ -7,7 +8,7 @@ import { sendMorning, sendSession } from './patient.ts';
 import type { Story } from './story.ts';
 
 /** Wall-clock times of a day. A dose signed at ten is followed the same evening. */
-const times = { morning: '07:40', visit: '10:00', session: '18:10' } as const;
+const times = { morning: '07:40', visit: '10:00', session: '18:10', atHome: '19:30' } as const;
 
 interface Happening {
   readonly at: number;
@@ -42,6 +43,12 @@ const answers = (context: DemoContext, story: Story, self: Actor): readonly Happ
     return found;
   });
 
+const atHome = (context: DemoContext, story: Story, self: Actor): readonly Happening[] =>
+  (story.atHome ?? []).map((round) => {
+    const at = instantOf(context, story, round.day, times.atHome);
+    return { at, happens: () => answerAtHome(accessAt(context, self, at), story.id, round) };
+  });
+
 /** The clinic opens the record before the first visit. */
 export const openRecord = async (context: DemoContext, story: Story): Promise<void> => {
   const access = accessAt(context, context.clinician, instantOf(context, story, 0, '09:30'));
@@ -52,7 +59,11 @@ export const openRecord = async (context: DemoContext, story: Story): Promise<vo
 /** One transaction for the whole story: each write inside it joins. */
 export const tell = (context: DemoContext, story: Story, self: Actor): Promise<void> =>
   context.store.write(async () => {
-    const happenings = [...visits(context, story), ...answers(context, story, self)]
+    const happenings = [
+      ...visits(context, story),
+      ...answers(context, story, self),
+      ...atHome(context, story, self),
+    ]
       .filter((one) => one.at <= context.now)
       .sort((a, b) => a.at - b.at);
     for (const one of happenings) await one.happens();

@@ -1,6 +1,7 @@
 /** She owns 1, 2 and 3 kg: a set first, then a step far over 10 % that says so, then nothing is left to step. */
 import {
   body,
+  consentGiven,
   measures,
   plans,
   prescribes,
@@ -32,6 +33,7 @@ export const beyondHerDumbbells: Story = {
   visits: [
     on(
       0,
+      consentGiven('treatment', 'record-keeping', 'remote-monitoring'),
       screens(),
       measures(...body(62, 166), pressure(112, 70)),
       prescribes('curl', {

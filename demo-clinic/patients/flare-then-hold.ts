@@ -1,6 +1,7 @@
 /** A six-day flare eases the dose once, the way back is half-way, and later weeks hold without easing. */
 import {
   body,
+  consentGiven,
   measures,
   plans,
   prescribes,
@@ -33,6 +34,7 @@ export const flareThenHold: Story = {
   visits: [
     on(
       0,
+      consentGiven('treatment', 'record-keeping', 'remote-monitoring'),
       screens(),
       measures(...body(88, 179), pressure(132, 80), toFailure('knee-extension-seated', 'left', 9, 13)),
       prescribes('knee', {

@@ -1,6 +1,8 @@
 /** Kidney disease told in the screening: nutrition refers, occlusion waits, the hip goes on with pre-approved steps. */
 import {
+  asksAtHome,
   body,
+  consentGiven,
   measures,
   plans,
   prescribes,
@@ -31,6 +33,7 @@ export const kidneyLock: Story = {
   visits: [
     on(
       0,
+      consentGiven('treatment', 'record-keeping', 'remote-monitoring'),
       screens({ 'kidney-disease': { answer: 'yes' } }),
       measures(...body(84, 176), pressure(126, 78), toFailure('side-lying-hip-abduction', 'right', 4, 12)),
       prescribes('hip', {
@@ -42,7 +45,7 @@ export const kidneyLock: Story = {
       toldBaseline('right-hip', 2, 20),
       plans({ hip: 'Tue Fri' }),
     ),
-    on(14, setsBaseline('right-hip', 2, 20, 'Fourteen mornings, 1 to 2.')),
+    on(14, setsBaseline('right-hip', 2, 20, 'Fourteen mornings, 1 to 2.'), asksAtHome('own-questions', 21)),
     on(21, { does: 'pre-approve', item: 'hip', steps: 3, days: 28 }),
     on(35, measures(pressure(124, 80))),
   ],
@@ -57,6 +60,10 @@ export const kidneyLock: Story = {
     week(42, '2', 20, ''),
   ],
   remarks: [],
+  atHome: [
+    { day: 15, given: [4, true, null] },
+    { day: 36, given: [6, true, 'Walking to the pier and back'] },
+  ],
   expected: [
     { day: 16, joint: 'right-hip', decision: 'progress', why: 'Quiet and done as asked.' },
     {

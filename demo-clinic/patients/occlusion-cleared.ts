@@ -64,6 +64,7 @@ export const occlusionCleared: Story = {
   visits: [
     on(
       0,
+      consentGiven('treatment', 'record-keeping', 'remote-monitoring'),
       screens({ 'clotting-or-bleeding-disorder': { answer: 'yes', details: ['family'] } }),
       measures(...body(68, 170), pressure(118, 74), toFailure('knee-extension-seated', 'left', 8, 12)),
       {

@@ -1,6 +1,7 @@
 /** Diagnosed high blood pressure keeps occlusion closed although the reading is in range; low load instead. */
 import {
   body,
+  consentGiven,
   measures,
   plans,
   prescribes,
@@ -37,6 +38,7 @@ export const occlusionNotCleared: Story = {
   visits: [
     on(
       0,
+      consentGiven('treatment', 'record-keeping', 'remote-monitoring'),
       screens({
         'high-blood-pressure': { answer: 'yes' },
         medicines: { answer: 'yes', details: ['blood-pressure-tablet'] },

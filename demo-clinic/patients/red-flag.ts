@@ -1,5 +1,16 @@
 /** This morning she ticks calf pain and swelling: everything stops and she is first on the list. */
-import { body, measures, plans, prescribes, pressure, screens, setsBaseline, toldBaseline } from '../acts.ts';
+import {
+  asksAtHome,
+  body,
+  consentGiven,
+  measures,
+  plans,
+  prescribes,
+  pressure,
+  screens,
+  setsBaseline,
+  toldBaseline,
+} from '../acts.ts';
 import { atHome } from '../home.ts';
 import { morningOf, on, type Story, week } from '../story.ts';
 
@@ -21,8 +32,15 @@ export const redFlag: Story = {
   visits: [
     on(
       0,
+      consentGiven('treatment', 'record-keeping', 'remote-monitoring'),
       screens(),
-      measures(...body(66, 168), pressure(116, 72)),
+      measures(
+        ...body(66, 168),
+        pressure(116, 72),
+        { kind: 'patient-chosen-activity', activity: 'Cycling to work', score: 2 },
+        { kind: 'patient-chosen-activity', activity: 'Standing through a shift', score: 4 },
+        { kind: 'patient-chosen-activity', activity: 'Down the cellar steps', score: 3 },
+      ),
       prescribes('heel', {
         method: 'variation',
         exerciseId: 'heel-raise-two-legs',
@@ -32,7 +50,7 @@ export const redFlag: Story = {
       toldBaseline('right-ankle', 2, 10),
       plans({ heel: 'Mon Wed Fri' }),
     ),
-    on(14, setsBaseline('right-ankle', 2, 10, 'Fourteen mornings, 1 to 2.')),
+    on(14, setsBaseline('right-ankle', 2, 10, 'Fourteen mornings, 1 to 2.'), asksAtHome('activities', 28)),
   ],
   weeks: [
     week(0, '. 2 2 1 2 2 1', 10, 'Mon 2 3 2, Wed 2 3 2, Fri 2 3 2'),
@@ -42,6 +60,7 @@ export const redFlag: Story = {
     week(28, '3', 10, ''),
   ],
   remarks: [morningOf(28, { redFlags: ['calf-pain-swelling'] })],
+  atHome: [{ day: 14, given: [3, 5, null] }],
   expected: [
     { day: 15, joint: 'right-ankle', decision: 'progress', why: 'Quiet and done as asked.' },
     { day: 27, joint: 'right-ankle', decision: 'progress', why: 'Nothing out of the ordinary on Sunday.' },

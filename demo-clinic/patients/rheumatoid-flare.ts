@@ -1,6 +1,7 @@
 /** Rheumatoid arthritis: two joints flare together and stay so; the clinic is told on the third day. */
 import {
   body,
+  consentGiven,
   measures,
   plans,
   prescribes,
@@ -31,6 +32,7 @@ export const rheumatoidFlare: Story = {
   visits: [
     on(
       0,
+      consentGiven('treatment', 'record-keeping', 'remote-monitoring'),
       screens({
         'rheumatoid-arthritis': { answer: 'yes' },
         'arthritis-medicines': { answer: 'yes', details: ['biologic'] },

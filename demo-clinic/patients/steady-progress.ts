@@ -2,6 +2,7 @@
 import {
   body,
   books,
+  consentGiven,
   measures,
   plans,
   prescribes,
@@ -35,6 +36,7 @@ export const steadyProgress: Story = {
   visits: [
     on(
       0,
+      consentGiven('treatment', 'record-keeping', 'remote-monitoring'),
       screens(),
       measures(...body(71, 162), pressure(128, 78), toFailure('knee-extension-seated', 'right', 6, 14)),
       measures(

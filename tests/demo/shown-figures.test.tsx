@@ -150,10 +150,12 @@ describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
     const staff = asClinician(accessTo(store)).clinician;
     const patient = await staff.people.get({ patientId });
     const course = await staff.outcomes.get({ patientId });
+    const signedDays = await staff.outcomes.signedDays({ patientId });
+    const atHome = await staff.homeQuestions.get({ patientId });
     const clock = { zone: 'Europe/London', now: accessTo(store).now };
     const page = textOf(
       renderToStaticMarkup(
-        <OutcomesScreen patient={patient} course={course} clock={clock} day={accessTo(store).day} />,
+        <OutcomesScreen {...{ patient, course, signedDays, atHome, clock }} day={accessTo(store).day} />,
       ),
     );
     const person = { sex: patient.profile?.formulaSex ?? null, birthDay: patient.birthDay };
