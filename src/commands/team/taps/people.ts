@@ -2,6 +2,7 @@
 import path from 'node:path';
 import { readEnvironment } from '#commands/environment.mjs';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Access } from '#data/access.ts';
 import { actOnShortSigns } from '#data/danger/short-signs.ts';
 import { createClinic } from '#data/patients/people.ts';
 import { body, measures, plans, prescribes, pressure, screens, setsBaseline, toFailure } from '#demo/acts.ts';
@@ -40,7 +41,7 @@ const exercises = {
 } as const;
 
 /** Two weeks of quiet mornings and sessions up to yesterday; today stands on the plan and nothing of it is sent. */
-const trained = (
+export const trained = (
   id: string,
   items: readonly (keyof typeof exercises)[],
   joints: readonly Joint[],
@@ -95,8 +96,16 @@ const people: readonly Story[] = [
   withCuff,
 ];
 
-/** Fills a new file with the clinic, a clinician who has approved the short wording, and the people. */
-export const fill = async (file: string, port: string): Promise<void> => {
+/**
+ * Fills a new file with the clinic, a clinician who has approved the short wording, and the people; `after` is
+ * what comes in on the morning of the count.
+ */
+export const fill = async (
+  file: string,
+  port: string,
+  told: readonly Story[] = people,
+  after: (access: Access) => Promise<void> = async () => {},
+): Promise<void> => {
   const at = openRuntime(
     readEnvironment({ DEMO: '1', DATABASE_FILE: path.resolve(file), PORT: port, HOST: '127.0.0.1' }),
   );
@@ -124,12 +133,13 @@ export const fill = async (file: string, port: string): Promise<void> => {
       now: Date.parse(tapsNow),
       today: tapsDay,
     };
-    for (const story of people) {
+    for (const story of told) {
       await openRecord(context, story);
       const id = await open(`${story.id}@demo.invalid`, story.person.givenName, 'patient', story.id);
       await tell(context, story, { id, name: story.person.givenName });
     }
     await actOnShortSigns(accessAt(context, clinician, Date.parse('2026-04-20T09:00:00+01:00')), 'approved');
+    await after(accessAt(context, clinician, Date.parse(tapsNow)));
   } finally {
     at.store.close();
   }

@@ -11,6 +11,8 @@ export interface Walked {
   readonly taps: number;
   readonly pages: readonly PageWords[];
   readonly headings: readonly string[];
+  /** Foot of the last thing to do, or done, on today's page before the first press, in CSS pixels. */
+  readonly todayPx: number;
 }
 
 const settled = async (page: Page): Promise<void> => {
@@ -42,6 +44,13 @@ export const walkPath = async ({ browser, address, who, presses, keep }: Walk): 
   try {
     await page.goto('/today');
     await settled(page);
+    const todayPx = await page.evaluate(() =>
+      Math.max(
+        ...[...document.querySelectorAll('main :is(.button-large, .score, .done-today)')].map((one) =>
+          Math.round(one.getBoundingClientRect().bottom),
+        ),
+      ),
+    );
     for (const [place, name] of presses.entries()) {
       headings.push(await headingOf(page));
       pages.push(await wordsOn(page));
@@ -53,7 +62,7 @@ export const walkPath = async ({ browser, address, who, presses, keep }: Walk): 
     headings.push(await headingOf(page));
     pages.push(await wordsOn(page));
     if (keep) await page.screenshot({ path: path.join(keep, 'end.png'), fullPage: true });
-    return { taps: presses.length, pages, headings };
+    return { taps: presses.length, pages, headings, todayPx };
   } catch (error) {
     const text = await page.locator('main').textContent();
     throw new Error(
