@@ -74,7 +74,7 @@ test('a first visit with an old clot and diagnosed high blood pressure saves all
   await press(office, 'Add this patient');
   await office
     .getByRole('navigation', { name: /^Record of/ })
-    .getByRole('link', { name: 'Care' })
+    .getByRole('link', { name: 'Assessment' })
     .click();
   await office.getByRole('link', { name: 'First visit' }).click();
   await office.getByLabel('Diagnosis').fill('Knee osteoarthritis, right');

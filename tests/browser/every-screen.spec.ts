@@ -17,6 +17,8 @@ const clinicianScreens = [
   '/patients/flare-then-hold/review',
   '/patients/steady-progress/outcomes',
   '/patients/occlusion-cleared/prescribe?method=occlusion',
+  '/patients/steady-progress/prescribe?method=low-load&line=steady-progress-knee',
+  '/patients/red-flag/prescribe',
   '/patients/red-flag/review',
   '/patients/red-flag/warning-signs',
   '/worklist?group=not-screened',

@@ -22,7 +22,9 @@ const emptyPatient = async (page: Page, familyName: string): Promise<string> => 
 const visit = async (page: Page, hand: Hand) => {
   const radio = (group: string, answer: string) =>
     page.getByRole('group', { name: group, exact: true }).getByRole('radio', { name: answer, exact: true });
-  await hand.press(page.getByRole('navigation', { name: /^Record of/ }).getByRole('link', { name: 'Care' }));
+  await hand.press(
+    page.getByRole('navigation', { name: /^Record of/ }).getByRole('link', { name: 'Assessment' }),
+  );
   await hand.press(page.getByRole('link', { name: 'First visit' }));
   await hand.type(page.getByLabel('Diagnosis'), 'Knee osteoarthritis, right');
   await hand.choose(radio('Inflammatory arthritis', 'No'));
@@ -99,12 +101,8 @@ test('the same by keyboard alone, and what was typed comes back after the page i
   await expectSigned(page, record);
 });
 
-test('what is typed before the page’s scripts have come is known to the form', async ({
-  context,
-  baseURL,
-}) => {
-  const page = await deskOf(context, baseURL!);
-  const record = await emptyPatient(page, 'Abernathy');
+/** The page as it stands before its scripts have come, and what lets them come. */
+const beforeScripts = async (page: Page, address: string): Promise<() => void> => {
   let scriptsCome: () => void = () => undefined;
   const scripts = new Promise<void>((resolve) => {
     scriptsCome = resolve;
@@ -113,21 +111,60 @@ test('what is typed before the page’s scripts have come is known to the form',
     await scripts;
     await route.continue();
   });
-  await page.goto(`${record}/care/first-visit`, { waitUntil: 'commit' });
-  await page.getByLabel('Diagnosis').fill('Hand osteoarthritis, left');
-  await page
+  await page.goto(address, { waitUntil: 'commit' });
+  return scriptsCome;
+};
+
+const arthritis = (page: Page, answer: string) =>
+  page
     .getByRole('group', { name: 'Inflammatory arthritis' })
-    .getByRole('radio', { name: 'No' })
-    .check();
+    .getByRole('radio', { name: answer, exact: true });
+
+test('what is typed before the page’s scripts have come is known to the form', async ({
+  context,
+  baseURL,
+}) => {
+  const page = await deskOf(context, baseURL!);
+  const record = await emptyPatient(page, 'Abernathy');
+  const scriptsCome = await beforeScripts(page, `${record}/care/first-visit`);
+  await page.getByLabel('Diagnosis').fill('Hand osteoarthritis, left');
+  await arthritis(page, 'No').check();
   await page.getByLabel('Joint to follow every day').selectOption({ label: 'Left hand' });
   scriptsCome();
   await expect(page.getByText('Draft saved.')).toBeVisible();
   await page.reload();
   await expect(page.getByLabel('Diagnosis')).toHaveValue('Hand osteoarthritis, left');
-  await expect(
-    page.getByRole('group', { name: 'Inflammatory arthritis' }).getByRole('radio', { name: 'No' }),
-  ).toBeChecked();
+  await expect(arthritis(page, 'No')).toBeChecked();
   await expect(page.getByLabel('Joint to follow every day').locator('option:checked')).toHaveText(
     'Left hand',
   );
+});
+
+test('an answer changed while the page wakes is not put back to the one before it', async ({
+  context,
+  baseURL,
+}) => {
+  const page = await deskOf(context, baseURL!);
+  const record = await emptyPatient(page, 'Thistlewick');
+  // The moment between waking and telling the form, held open until it is let go.
+  await page.addInitScript(() => {
+    const held: (() => void)[] = [];
+    const plain = window.setTimeout;
+    const letGo = () => {
+      window.setTimeout = plain;
+      for (const run of held) run();
+    };
+    const holding = (run: () => void, ms?: number) => (ms === undefined ? held.push(run) : plain(run, ms));
+    Object.assign(window, { setTimeout: holding, held, letGo });
+  });
+  const scriptsCome = await beforeScripts(page, `${record}/care/first-visit`);
+  await arthritis(page, 'No').check();
+  scriptsCome();
+  await page.waitForFunction(() => (window as unknown as { held: unknown[] }).held.length > 0);
+  await arthritis(page, 'Yes').check();
+  await page.evaluate(() => (window as unknown as { letGo: () => void }).letGo());
+  await expect(arthritis(page, 'Yes')).toBeChecked();
+  await expect(page.getByText('Draft saved.')).toBeVisible();
+  await page.reload();
+  await expect(arthritis(page, 'Yes')).toBeChecked();
 });

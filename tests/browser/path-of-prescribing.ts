@@ -1,4 +1,4 @@
-/** From a method to a signature, three times: low load, a variation, occlusion with a cuff. */
+/** From a search to a signature, three times: low load, a variation, occlusion with a cuff. */
 import { expect, type Page } from '@playwright/test';
 import { expectAccessible } from './support.ts';
 
@@ -6,6 +6,8 @@ const record = '/patients/first-visit';
 
 interface Asked {
   readonly method: 'low-load' | 'variation' | 'occlusion';
+  /** What is searched, and the choice out of what is found. */
+  readonly found: readonly [string, RegExp];
   readonly picked: readonly (readonly [string, string])[];
   readonly chosen: readonly (readonly [string, string])[];
   readonly typed: readonly (readonly [string, string])[];
@@ -20,26 +22,25 @@ interface Asked {
 const requests: readonly Asked[] = [
   {
     method: 'low-load',
-    picked: [['Exercise', 'Straighten the knee, sitting']],
-    chosen: [['Side', 'Right']],
+    found: ['seated knee ext', /^Low load, right\s*: Seated knee extension$/],
+    picked: [],
+    chosen: [],
     typed: [],
-    says: [/with 4 kg/, /1RM|maximum/],
+    says: [/3 × 15–25\s*4 kg/, /1RM|maximum/],
   },
   {
     method: 'variation',
-    picked: [['Exercise', 'Stand up from a chair, seat 46 cm']],
-    chosen: [['Side', 'Both']],
+    found: ['stand up chair 46', /^Variation, both sides\s*: Sit-to-stand, 46 cm$/],
+    picked: [],
+    chosen: [],
     typed: [],
     says: [/Monitored joints: .*knee/],
   },
   {
     method: 'occlusion',
-    picked: [
-      ['Exercise', 'Straighten the knee, sitting'],
-      ['Scheme', '30, then three times 15 (from memory)'],
-    ],
+    found: ['straighten the knee sitting', /^Occlusion, right\s*: Seated knee extension$/],
+    picked: [['Scheme', '30, then three times 15 (from memory)']],
     chosen: [
-      ['Side', 'Right'],
       ['Cuff', 'Cuff with a gauge'],
       ['Position', 'Seated'],
       ['A clinician is present', 'Yes'],
@@ -57,8 +58,13 @@ const requests: readonly Asked[] = [
   },
 ];
 
-const prescribe = async (page: Page, signer: string, asked: Asked) => {
+const propose = async (page: Page, asked: Asked) => {
   await page.goto(`${record}/prescribe?method=${asked.method}`);
+  const [words, choice] = asked.found;
+  await page.getByLabel('Name, joint or muscle').fill(words);
+  await page.getByRole('button', { name: 'Find' }).click();
+  await page.getByRole('link', { name: choice }).click();
+  await expect(page.getByRole('button', { name: 'Propose a dose' })).toBeVisible();
   for (const [label, option] of asked.picked) {
     await page.getByLabel(label).selectOption({ label: option });
   }
@@ -69,16 +75,27 @@ const prescribe = async (page: Page, signer: string, asked: Asked) => {
   const proposal = page.getByRole('region', { name: 'Proposed dose' });
   await expect(proposal).toBeVisible();
   for (const words of asked.says) await expect(proposal).toContainText(words);
-  await expect(proposal.getByText(/^\d+ cautions$/)).toBeVisible();
+  await proposal.getByText(/^\d+ cautions that go with every such dose$/).click();
   await expect(proposal.locator('.cautions li').first()).toBeVisible();
   await expectAccessible(page, `proposal, ${asked.method}`);
-  await proposal.getByRole('button', { name: 'Save draft' }).click();
-  await proposal.getByRole('button', { name: `Sign as ${signer}` }).click();
-  await expect(proposal.getByText(`Signed by ${signer}.`)).toBeVisible();
+  return proposal;
 };
 
+/** The first is signed at once; the two others are added and signed together. */
 export const prescribeAll = async (page: Page, signer: string) => {
-  for (const asked of requests) await prescribe(page, signer, asked);
+  const [first, ...others] = requests;
+  const proposal = await propose(page, first!);
+  await proposal.getByRole('button', { name: `Sign 3 × 15–25, 4 kg as ${signer}` }).click();
+  await expect(proposal.getByText(`Signed by ${signer}.`)).toBeVisible();
+  for (const asked of others) {
+    const next = await propose(page, asked);
+    await next.getByRole('button', { name: 'Add another' }).click();
+    await expect(page.getByText(/^Added\. It waits/)).toBeVisible();
+  }
+  const together = page.getByRole('region', { name: 'To sign together' });
+  await expect(together.getByText(/^30 .* 15 .*108 mmHg/)).toBeVisible();
+  await together.getByRole('button', { name: `Sign all 2 as ${signer}` }).click();
+  await expect(together.getByText(/^Signed: /)).toHaveCount(2);
 };
 
 /** Monday: all three. The cuff stays for days with a clinician beside the patient. */

@@ -10,7 +10,7 @@ import { lookOnce } from './looks/phone-looks.ts';
 import { expectAccessible, watched } from './support.ts';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
-const startSession = (page: Page) => press(page, 'Start the session');
+const startSession = (page: Page) => press(page, /^Start the (easier )?session$/);
 
 const here = async (page: Page, look: (heading: string) => Promise<void>) => look(await headingOf(page));
 

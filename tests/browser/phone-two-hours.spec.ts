@@ -54,7 +54,7 @@ test('the pain two hours later is asked, answered by keyboard without signal, an
   const troubles = watched(page);
   await press(page, 'Start the session');
   await answerAll(page);
-  await expect(page.getByText('In two hours we ask about your pain once more.')).toBeVisible();
+  await expect(page.getByText('In two hours we ask about your pain again.')).toBeVisible();
   await expect(page.getByText('Your clinic has your answers.')).toBeVisible({ timeout: 20_000 });
   await press(page, 'Back to today');
   await expect(page.getByRole('button', { name: 'Answer it now' })).toHaveCount(0);

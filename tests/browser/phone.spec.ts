@@ -15,7 +15,7 @@ const today = '2026-04-20';
 const sessionsToday = (who: string) => sessionsOf(file, who).filter((entry) => entry.day === today);
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
-const startSession = (page: Page) => press(page, 'Start the session');
+const startSession = (page: Page) => press(page, /^Start the (easier )?session$/);
 
 const savedNames = (page: Page): Promise<readonly string[]> =>
   page.evaluate(async () => {

@@ -35,6 +35,7 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await page.keyboard.press('ArrowUp');
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(first);
 
+  await tabTo(page, '.worklist-name a');
   await page.keyboard.press('Enter');
   await page.waitForURL(/\/patients\//);
 
@@ -60,10 +61,11 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await expect(told).toContainText('Thresholds that day');
 
   await page.goto('/patients/beyond-her-dumbbells/review');
-  await tabTo(page, '.decision > details > summary');
+  await tabTo(page, '.decision > details:last-of-type > summary');
   await page.keyboard.press('Enter');
   await expect(page.locator('.decision').first()).toContainText('Would have asked for more caution');
   await expectAccessible(page, 'what would have changed a decision');
+  await page.goto('/patients/beyond-her-dumbbells/review');
   await tabTo(page, '.decision .respond summary');
   await page.keyboard.press('Enter');
   await tabTo(page, '.decision .respond input[type="radio"]');

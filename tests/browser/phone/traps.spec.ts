@@ -38,13 +38,13 @@ test('a session left open asks for warning signs again after half an hour, and t
   await untilSaved(page);
   await clockOff(page, 48 * hour);
   await page.reload();
-  await expect(page.getByRole('heading', { name: /^From .*: no set done$/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: /^On .*: no set done$/ })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Start the session' })).toHaveCount(0);
   await expectAccessible(page, 'a session of another day');
   await press(page, 'Throw it away');
   await press(page, 'No, keep it');
   await press(page, 'Send what I did');
-  await expect(page.getByRole('heading', { name: /^From .*: no set done$/ })).toHaveCount(0);
+  await expect(page.getByRole('heading', { name: /^On .*: no set done$/ })).toHaveCount(0);
   expect(troubles.filter((one) => !/ERR_FAILED/.test(one))).toEqual([]);
   await context.close();
 });

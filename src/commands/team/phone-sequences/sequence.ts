@@ -1,13 +1,13 @@
 /** One session on a phone under a drawn sequence of moves; at the end it stands on the server once. */
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { demoPassphrase } from '#demo/clinic.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
+import { signInAs } from '../open-browser.ts';
 import { setClockOff, withMovableClock } from './clock.ts';
 import type { OwnServer } from './own-server.ts';
 import { type Phone, type Trouble, troubles } from './trouble.ts';
 import { answerAll, answerOne, headingOf } from './walk.ts';
 
-const phoneSize = { width: 390, height: 844 };
+export const phoneSize = { width: 390, height: 844 };
 
 /** A phone nobody has signed in on. */
 export const newPhone = (browser: Browser, baseURL: string): Promise<BrowserContext> =>
@@ -21,11 +21,7 @@ export const newPhone = (browser: Browser, baseURL: string): Promise<BrowserCont
 
 export const phoneOf = async (browser: Browser, baseURL: string, who: string): Promise<BrowserContext> => {
   const context = await newPhone(browser, baseURL);
-  const answer = await context.request.post('/api/auth/sign-in/email', {
-    data: { email: `${who}@demo.invalid`, password: demoPassphrase },
-    headers: { origin: baseURL },
-  });
-  if (answer.status() !== 200) throw new Error(`${who} was not let in: ${answer.status()}.`);
+  await signInAs(context, baseURL, who);
   return context;
 };
 
@@ -165,7 +161,7 @@ export const playSequence = async (
 ): Promise<boolean> => {
   await withMovableClock(context);
   const hand: Hand = { context, server, phone, page: await openWithWorker(context) };
-  const start = () => hand.page.getByRole('button', { name: 'Start the session' });
+  const start = () => hand.page.getByRole('button', { name: /^Start the (easier )?session$/ });
   await untilReady(hand.page);
   if ((await start().count()) === 0) return false;
   await start().click();

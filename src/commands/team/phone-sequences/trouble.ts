@@ -36,7 +36,7 @@ const secondPhone = async (phone: Phone): Promise<void> => {
   const context = await phone.second();
   const other = await context.newPage();
   await other.goto('/today');
-  const start = other.getByRole('button', { name: 'Start the session' });
+  const start = other.getByRole('button', { name: /^Start the (easier )?session$/ });
   await other.waitForFunction(() => document.querySelector('main button:disabled') === null);
   if ((await start.count()) > 0) {
     await start.click();
