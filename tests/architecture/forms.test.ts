@@ -15,6 +15,10 @@ const searches: ReadonlyMap<string, string> = new Map([
     'src/ui/clinician/worklist/worklist-filter-form.tsx',
     'The worklist narrowed by kind; works without scripts.',
   ],
+  [
+    'src/ui/clinician/prescribing/choose/picker-form.tsx',
+    'Exercises by name, joint and muscle: nothing of the patient is typed; works without scripts.',
+  ],
 ]);
 
 const forms = allFiles()

@@ -37,10 +37,6 @@ export const waitingToBeWired: readonly Waiting[] = [
     finding: 'src/data/decision/decisions.ts: replayableDecisions',
     usedBy: 'The explanation of one stored decision, and its replay.',
   },
-  {
-    finding: 'package.json: react-aria-components',
-    usedBy: 'Lists, dialogs and pickers of the clinician’s pages.',
-  },
 ];
 
 /** What the core judges and no screen asks for or shows yet. */

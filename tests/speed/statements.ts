@@ -21,7 +21,8 @@ const placeholders = (sql: string): number => (sql.match(/\?/g) ?? []).length;
 /** How the file means to answer a statement, one line for each step. */
 export const planOf = (store: Store, sql: string): readonly string[] => {
   if (!/^\s*(select|update|delete|with|insert)/i.test(sql)) return [];
-  const rows = store.writer.client
+  // On the reading connection: an explained write would keep the writer from its next commit.
+  const rows = store.reader.client
     .prepare(`EXPLAIN QUERY PLAN ${sql}`)
     .all(...Array(placeholders(sql)).fill(1)) as { detail: string }[];
   return rows.map((row) => row.detail);

@@ -4,9 +4,10 @@
  */
 import { mkdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { browserArguments, findBrowser, noBrowserAdvice } from '../browser.mjs';
+import { findBrowser } from '../browser.mjs';
 import { inRoot } from '../paths.mjs';
 import { CannotGoOn } from '../say.mjs';
+import { openBrowser } from './open-browser.ts';
 
 /** A maskable icon is cut to any shape within a circle of 2/5 of its side; 3/4 keeps the whole mark in it. */
 const quiet = 0.75;
@@ -33,11 +34,8 @@ const pageOf = (mark: string, side: number, share: number): string => {
 
 export const run = async (args: readonly string[]): Promise<number> => {
   if (args.length > 0) throw new CannotGoOn('Use: npm run icons', 2);
-  const executablePath = findBrowser();
-  if (!executablePath) throw new CannotGoOn(noBrowserAdvice);
   const mark = readFileSync(inRoot('src', 'app', 'icon.svg'), 'utf8');
-  const { chromium } = await import('playwright-core');
-  const browser = await chromium.launch({ executablePath, args: browserArguments });
+  const browser = await openBrowser(findBrowser);
   try {
     for (const { file, side, share } of icons) {
       const page = await browser.newPage({ viewport: { width: side, height: side } });

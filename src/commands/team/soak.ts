@@ -7,10 +7,9 @@
  * sequence fails, 2 on wrong use.
  */
 import type { Browser } from 'playwright-core';
-import { browserArguments, installedBrowser, noBrowserAdvice } from '../browser.mjs';
 import { build } from '../build.mjs';
-import { CannotGoOn } from '../say.mjs';
 import { readNumbers } from './check-monotonic.ts';
+import { openBrowser } from './open-browser.ts';
 import { moveClock, type OwnServer, ownServer } from './phone-sequences/own-server.ts';
 import { pin, pinPhoneOf } from './phone-sequences/pin-phone.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
@@ -26,13 +25,6 @@ const daysOn = [2, 2, 3];
 const mostFaults = 5;
 /** Rounds without one session played: then there is nothing to test, which is a fault by itself. */
 const mostIdleRounds = 10;
-
-const openBrowser = async (): Promise<Browser> => {
-  const executablePath = installedBrowser();
-  if (!executablePath) throw new CannotGoOn(noBrowserAdvice);
-  const { chromium } = await import('playwright-core');
-  return chromium.launch({ executablePath, args: browserArguments });
-};
 
 const playOne = async (browser: Browser, server: OwnServer, who: string, run: SoakProgress) => {
   const seed = run.nextSeed++;

@@ -1,6 +1,6 @@
 /** What each picture of the README shows, and how a person gets there. */
 import type { Browser, Page, ViewportSize } from 'playwright-core';
-import { demoPassphrase } from '#demo/clinic.ts';
+import { signInAs } from '../open-browser.ts';
 import { phoneOf, untilReady } from '../phone-sequences/sequence.ts';
 import { answerOne, headingOf } from '../phone-sequences/walk.ts';
 
@@ -13,19 +13,13 @@ export interface Scene {
 
 const deskOf = async (browser: Browser, address: string, size: ViewportSize): Promise<Page> => {
   const context = await browser.newContext({ viewport: size, baseURL: address });
-  const answer = await context.request.post('/api/auth/sign-in/email', {
-    data: { email: 'clinician@demo.invalid', password: demoPassphrase },
-    headers: { origin: address },
-  });
-  if (answer.status() !== 200) throw new Error(`The clinician was not let in: ${answer.status()}.`);
+  await signInAs(context, address, 'clinician');
   return context.newPage();
 };
 
-/** The heading to the top of the window, so that the picture begins with it. */
+/** The heading to the top of the window, under a bar that stays in sight. */
 const toTop = (page: Page, heading: string): Promise<void> =>
-  page
-    .getByRole('heading', { name: heading, exact: true })
-    .evaluate((node) => window.scrollTo({ top: node.getBoundingClientRect().top + window.scrollY - 12 }));
+  page.getByRole('heading', { name: heading, exact: true }).evaluate((node) => node.scrollIntoView());
 
 const worklist: Scene = {
   name: 'worklist',
@@ -36,13 +30,30 @@ const worklist: Scene = {
   },
 };
 
+const summary: Scene = {
+  name: 'summary',
+  open: async (browser, address) => {
+    const page = await deskOf(browser, address, { width: 1280, height: 800 });
+    await page.goto('/patients/steady-progress');
+    return page;
+  },
+};
+
 const review: Scene = {
   name: 'review',
   open: async (browser, address) => {
-    const page = await deskOf(browser, address, { width: 1000, height: 760 });
+    const page = await deskOf(browser, address, { width: 1280, height: 800 });
     await page.goto('/patients/steady-progress/review');
     await page.locator('svg.recharts-surface').first().waitFor();
-    await toTop(page, 'Straighten the knee, sitting, right, and the right knee');
+    return page;
+  },
+};
+
+const outcomes: Scene = {
+  name: 'outcomes',
+  open: async (browser, address) => {
+    const page = await deskOf(browser, address, { width: 1280, height: 800 });
+    await page.goto('/patients/steady-progress/outcomes');
     return page;
   },
 };
@@ -51,13 +62,12 @@ const review: Scene = {
 const prescribe: Scene = {
   name: 'prescribe',
   open: async (browser, address) => {
-    const page = await deskOf(browser, address, { width: 1200, height: 1000 });
+    const page = await deskOf(browser, address, { width: 1200, height: 840 });
     await page.goto('/patients/occlusion-not-cleared/prescribe?method=low-load');
-    await page.getByLabel('Exercise').selectOption({ label: 'Straighten the knee, sitting' });
-    await page.getByRole('group', { name: 'Side' }).getByRole('radio', { name: 'Right' }).check();
+    await page.getByRole('link', { name: /^Low load, right\s*: Seated knee extension$/ }).click();
     await page.getByRole('button', { name: 'Propose a dose' }).click();
     await page.getByRole('region', { name: 'Proposed dose' }).waitFor();
-    await toTop(page, 'Method');
+    await toTop(page, 'Exercise');
     return page;
   },
 };
@@ -100,4 +110,13 @@ const inventedPeople: Scene = {
   },
 };
 
-export const scenes: readonly Scene[] = [worklist, review, prescribe, today, question, inventedPeople];
+export const scenes: readonly Scene[] = [
+  worklist,
+  summary,
+  review,
+  prescribe,
+  outcomes,
+  today,
+  question,
+  inventedPeople,
+];

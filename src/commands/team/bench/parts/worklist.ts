@@ -1,4 +1,4 @@
-/** A page of the worklist against the same rows read raw. */
+/** A page of the worklist with its four weeks of each patient, against the same rows read raw. */
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
 import { worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
@@ -29,8 +29,9 @@ const rawPage = (client: Client) => {
     .raw();
   const ofPatient = client
     .prepare(
-      `SELECT m.*, i.given_name, i.family_name FROM worklist_item m
+      `SELECT m.*, i.given_name, i.family_name, i.birth_day, i.phone, w.facts FROM worklist_item m
        JOIN patient_identity i ON i.patient_id = m.patient_id
+       LEFT JOIN worklist_strip w ON w.patient_id = m.patient_id
        WHERE m.${due} AND m.patient_id IN (SELECT value FROM json_each(?)) ORDER BY m.rank, m.since`,
     )
     .raw();
