@@ -1,8 +1,9 @@
 /** An occlusion dose for this patient, from the measured pressure of the very limb. */
 import { homeConditionsOf } from '#core/episode/home-eligibility.ts';
-import { answer, type Outcome, refuse } from '#core/outcome.ts';
+import { answer, type Outcome, type Refusal, refuse } from '#core/outcome.ts';
 import type { OcclusionDose } from '../dose.ts';
 import type { OcclusionRequestInput } from '../dose-request.ts';
+import { notOwnedInWords } from '../low-load/owned-load.ts';
 import type { DosedOutcome, PrescribingContext } from '../prescribing-context.ts';
 import { proposeOcclusionDose } from './occlusion-dose.ts';
 import type { CuffRequest } from './occlusion-request.ts';
@@ -21,6 +22,17 @@ const cuffOf = (request: OcclusionRequestInput): Outcome<CuffRequest> => {
   if (percent === undefined)
     return refuse('percent', 'missing', 'Give the share of the measured occlusion pressure.');
   return answer({ kind: 'pneumatic', widthCm: cuffWidthCm, position, percent });
+};
+
+/** At home the weight is one that is there; with a clinician present the clinic has its own. */
+const weightRefusals = (ownedKg: readonly number[], request: OcclusionRequestInput): readonly Refusal[] => {
+  const { supervised, loadKg } = request;
+  if (supervised || !(loadKg > 0)) return [];
+  const reason =
+    ownedKg.length === 0
+      ? 'Enter the loads at home first, or work without a weight: 0 kg.'
+      : notOwnedInWords(loadKg, ownedKg);
+  return reason === null ? [] : [{ field: 'input.loadKg', code: 'not-listed', reason }];
 };
 
 export const dosedOcclusion = (
@@ -55,6 +67,7 @@ export const dosedOcclusion = (
     today: context.today,
     settings: context.settings,
   });
-  if (!outcome.ok) return outcome;
+  const refused = [...weightRefusals(context.ownedLoadsKg, request), ...(outcome.ok ? [] : outcome.refused)];
+  if (!outcome.ok || refused.length > 0) return { ok: false, refused };
   return answer({ ...outcome.result, notes: outcome.notes }, outcome.notes);
 };

@@ -62,7 +62,7 @@ export const context: PrescribingContext = {
   consents: [
     { kind: 'treatment', act: 'given', at: 1, version: 1 },
   ] as unknown as PrescribingContext['consents'],
-  home: {} as PrescribingContext['home'],
+  home: { observed: [], checks: [] },
   inForce: [],
 };
 
