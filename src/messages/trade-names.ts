@@ -100,3 +100,35 @@ export const tradeNames: Readonly<Record<ExerciseId, string>> = {
   'neck-press-front': 'Isometric neck flexion',
   'neck-press-side': 'Isometric neck side flexion',
 };
+
+/** What else colleagues say for a trade name with these words in it; common practice, no source. */
+const alsoCalled: readonly (readonly [string, string])[] = [
+  ['knee extension', 'leg extension'],
+  ['hamstring curl', 'leg curl, knee flexion'],
+  ['quadriceps set', 'quad set, static quads'],
+  ['sit-to-stand', 'chair squat, chair rise'],
+  ['deadlift', 'Romanian deadlift'],
+  ['bridge', 'bridging, pelvic lift'],
+  ['calf raise', 'heel raise, plantarflexion'],
+  ['dorsiflexion', 'toe raise'],
+  ['push-up', 'press-up, pushup'],
+  ['pull-up', 'chin-up, pullup'],
+  ['shoulder press', 'overhead press'],
+  ['bench press', 'chest press'],
+  ['inverted row', 'body row'],
+  ['biceps curl', 'bicep curl, elbow flexion'],
+  ['triceps', 'tricep, elbow extension'],
+  ['external rotation', 'shoulder external rotation'],
+  ['scapular retraction', 'shoulder blade squeeze'],
+  ['hip flexion', 'knee raise'],
+  ['hip abduction', 'side leg raise'],
+  ['hip extension', 'back leg raise'],
+  ['plank', 'front support'],
+];
+
+/** Other names of an exercise, for a search. */
+export const otherNames = (trade: string): string =>
+  alsoCalled
+    .filter(([part]) => trade.toLowerCase().includes(part))
+    .map(([, names]) => names)
+    .join(', ');

@@ -9,7 +9,7 @@ import type { Access } from '#data/access.ts';
 import type { Patient } from '#data/patients/people.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import { exerciseName } from '#messages/exercises.ts';
-import { tradeNames } from '#messages/trade-names.ts';
+import { otherNames, tradeNames } from '#messages/trade-names.ts';
 
 export const searchInput = z.object({
   words: z.string().max(100).default(''),
@@ -21,7 +21,7 @@ export const searchInput = z.object({
 });
 
 const names: ExerciseNames = Object.fromEntries(
-  Object.entries(tradeNames).map(([id, trade]) => [id, { trade, plain: exerciseName(id).en }]),
+  Object.entries(tradeNames).map(([id, trade]) => [id, { trade, plain: exerciseName(id).en, also: otherNames(trade) }]),
 );
 
 export const exerciseChoices = async (

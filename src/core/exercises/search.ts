@@ -6,8 +6,10 @@ import { exercises, mainJoints, workedSides } from './catalogue.ts';
 import type { Exercise, Muscle, WorkedSide } from './exercise.ts';
 import type { Joint, Limb } from './joints.ts';
 
-/** What people call an exercise, by its id: the name the patient reads, and the one colleagues use. */
-export type ExerciseNames = Readonly<Record<string, { readonly plain: string; readonly trade: string }>>;
+/** What people call an exercise, by its id: the name the patient reads, the one colleagues use, and others. */
+export type ExerciseNames = Readonly<
+  Record<string, { readonly plain: string; readonly trade: string; readonly also?: string }>
+>;
 
 export interface ExerciseSearch {
   /** As typed; empty = any. Each word has to be found. */
@@ -35,18 +37,21 @@ const plainText = (text: string): string =>
     .replace(/[^\p{L}\p{N}.]+/gu, ' ')
     .trim();
 
+/** "squats" finds a squat; a word is found by its beginning, so that one which ends in s is found too. */
+const singular = (word: string): string => word.replace(/(?<=\p{L}{3})(?<!s)s$/u, '');
+
 /** Names, the joints it is about and the muscles it is done for, each word able to be begun. */
 const searched = (exercise: Exercise, names: ExerciseNames): string => {
   const own = names[exercise.id];
   const joints = exercise.loads.filter(({ share }) => share === 'main').map(({ joint }) => joint);
-  return ` ${plainText([own?.trade, own?.plain, exercise.title, ...joints, ...exercise.target].join(' '))}`;
+  return ` ${plainText([own?.trade, own?.plain, own?.also, exercise.title, ...joints, ...exercise.target].join(' '))}`;
 };
 
 const isNamed = (exercise: Exercise, words: string, names: ExerciseNames): boolean => {
   const text = searched(exercise, names);
   return plainText(words)
     .split(' ')
-    .every((word) => text.includes(` ${word}`));
+    .every((word) => text.includes(` ${singular(word)}`));
 };
 
 const sidesOn = (exercise: Exercise, joint: Joint | undefined): readonly WorkedSide[] =>

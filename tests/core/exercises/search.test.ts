@@ -26,6 +26,15 @@ describe('a search for exercises', () => {
     expect(idsOf({ words })).toContain('knee-extension-seated');
   });
 
+  it('finds it by another name colleagues use, and by the plural', () => {
+    const also = { 'knee-extension-seated': { plain: '', trade: '', also: 'leg extension' } };
+    const found = (words: string) => findExercises({ words }, also).map(({ exercise }) => exercise.id);
+    expect(found('leg extensions')).toEqual(['knee-extension-seated']);
+    expect(found('leg extension')).toEqual(['knee-extension-seated']);
+    expect(idsOf({ words: 'clamshells' })).toEqual(['clam']);
+    expect(idsOf({ words: 'biceps' }).length).toBeGreaterThan(0);
+  });
+
   it('does not mind hyphens', () => {
     expect(idsOf({ words: 'sit to stand 46' })).toEqual(['sit-to-stand-chair']);
     expect(idsOf({ words: 'sit-to-stand 46' })).toEqual(['sit-to-stand-chair']);
