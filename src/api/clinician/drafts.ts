@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { draftOf, dropDraft, saveDraft } from '#data/patients/drafts.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
-const form = z.enum(['first-visit', 'pre-visit', 'handover']);
+const form = z.enum(['first-visit', 'pre-visit', 'handover', 'prescribe']);
 
 export const draftsRouter = router({
   get: recordProcedure
@@ -11,7 +11,7 @@ export const draftsRouter = router({
     .query(({ ctx, input }) => draftOf(ctx.access, ctx.patient.id, input.form)),
 
   save: recordProcedure
-    .input(z.object({ form, typed: z.record(z.string().max(80), z.string().max(1000)) }))
+    .input(z.object({ form, typed: z.record(z.string().max(160), z.string().max(1000)) }))
     .mutation(({ ctx, input }) => saveDraft(ctx.access, ctx.patient.id, input.form, input.typed)),
 
   drop: recordProcedure

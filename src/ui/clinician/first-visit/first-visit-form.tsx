@@ -7,6 +7,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
 import { say } from '#messages/en/staff/first-visit.ts';
 import { client } from '#ui/clinician/client.ts';
+import { type DraftState, useDraft } from '#ui/clinician/forms/use-draft.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { ProposalCard } from '#ui/clinician/prescribing/proposal-card.tsx';
 import type { ItemState } from '#ui/clinician/screening/screening-form-state.ts';
@@ -17,7 +18,6 @@ import type { FirstVisitPage, ProposedVisit } from '../episode/answers.ts';
 import { Exercise, Measured, UsualValues } from './first-visit-measured.tsx';
 import { type PartProps, Questions, Who } from './first-visit-parts.tsx';
 import { fromHome, restNo, startFrom, type Typed, withItem } from './first-visit-state.ts';
-import { type DraftState, useDraft } from './use-draft.ts';
 import { requireAllSaved, visitFrom } from './visit-to-send.ts';
 
 const draftWords: Readonly<Record<DraftState, string>> = {
@@ -60,7 +60,7 @@ const Saved = (props: FirstVisitProps & { readonly saved: ProposedVisit }) => {
   return (
     <section className="proposal stack" aria-label={say('proposed-exercise')}>
       <h3>{say('proposed-saved-as-a-draft')}</h3>
-      <ProposalCard proposed={saved} inForce={null} held={[]} />
+      <ProposalCard proposed={saved} inForce={null} beside={[]} held={[]} />
       <ErrorSummary problems={submit.problems} />
       {isSigned ? (
         <Signed patientId={patientId} />
@@ -100,7 +100,7 @@ const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
   const [saved, setSaved] = useState<ProposedVisit | null>(null);
   const [sentence, setSentence] = useState('');
   const submit = useSubmit('', 'propose-first');
-  const draft = useDraft(patientId, typed, saved !== null);
+  const draft = useDraft(patientId, 'first-visit', typed, saved !== null);
   const onItem = useCallback(
     (id: string, state: ItemState) => setTyped((known) => withItem(known, id, state)),
     [],

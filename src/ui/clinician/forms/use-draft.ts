@@ -2,13 +2,19 @@
 /** Keeps what is typed on the server a moment after the last key, or as the page is left. A draft that cannot be kept says so. */
 import { useEffect, useRef, useState } from 'react';
 import { client, clientOnLeaving } from '#ui/clinician/client.ts';
-import type { Typed } from './first-visit-state.ts';
+import type { Typed } from './typed.ts';
 
 const waitMilliseconds = 1200;
 
 export type DraftState = 'none' | 'waiting' | 'saved' | 'not-saved';
 
-export const useDraft = (patientId: string, typed: Typed, isDone: boolean): DraftState => {
+/** Of one form; `isDone`: what was typed is on record, and nothing is kept of it any more. */
+export const useDraft = (
+  patientId: string,
+  form: 'first-visit' | 'prescribe',
+  typed: Typed,
+  isDone: boolean,
+): DraftState => {
   const [state, setState] = useState<DraftState>('none');
   const first = useRef(typed);
   const unsent = useRef<() => void>(() => undefined);
@@ -21,7 +27,7 @@ export const useDraft = (patientId: string, typed: Typed, isDone: boolean): Draf
     let isNewest = true;
     setState('waiting');
     let isSent = false;
-    const draft = { patientId, form: 'first-visit', typed } as const;
+    const draft = { patientId, form, typed };
     const timer = setTimeout(() => {
       isSent = true;
       client.clinician.drafts.save
@@ -41,7 +47,7 @@ export const useDraft = (patientId: string, typed: Typed, isDone: boolean): Draf
       clearTimeout(timer);
       window.removeEventListener('pagehide', leave);
     };
-  }, [patientId, typed, isDone]);
+  }, [patientId, form, typed, isDone]);
   // Another page of the clinic's takes this one's place without the browser leaving it.
   useEffect(() => () => unsent.current(), []);
   return state;

@@ -1,6 +1,6 @@
 'use client';
 /** The fields of a dose: its figures beside those in force, then what is chosen, then what is seldom changed. */
-import type { FormEvent } from 'react';
+import type { FormEvent, ReactNode } from 'react';
 import type { Field, NumberField } from '#core/calculations/describe.ts';
 import { exerciseById, exerciseTitle } from '#core/exercises/catalogue.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
@@ -23,6 +23,8 @@ interface DoseFormProps extends PrescribeFormProps {
   readonly onType: (path: string, text: string) => void;
   readonly submit: Submit;
   readonly onPropose: (event: FormEvent) => Promise<void>;
+  /** Above the figures. */
+  readonly note: ReactNode;
 }
 
 const ofMaximum = new Set(['knownOneRepMaxKg', 'percent']);
@@ -59,6 +61,10 @@ const ownedHint = (ownedKg: readonly number[]): Readonly<Record<string, string>>
     ? { loadKg: say('figures.owned', { low: Math.min(...ownedKg), high: Math.max(...ownedKg) }) }
     : {};
 const cuffHints = { percent: sayPlain('percent-hint'), tightness: sayPlain('tightness-hint') };
+
+/** Then the load has to be one of those at home; a variation adds none here. */
+const isDoneAtHome = ({ method, typed }: DoseFormProps): boolean =>
+  method === 'low-load' || (method === 'occlusion' && typed.supervised === 'no');
 
 const Ladder = (props: DoseFormProps) => {
   const family = exerciseById(props.typed.exerciseId ?? '')?.family ?? '';
@@ -115,6 +121,7 @@ export const DoseForm = (props: DoseFormProps) => {
         onSubmit={(event) => void props.onPropose(event)}
       >
         <ErrorSummary problems={submit.problems} />
+        {props.note}
         <div className="dose-chosen">
           <DescriptorFields
             {...shared}
@@ -127,7 +134,7 @@ export const DoseForm = (props: DoseFormProps) => {
           {...shared}
           fields={figures}
           now={now}
-          ownedKg={props.method === 'low-load' ? props.ownedKg : null}
+          ownedKg={isDoneAtHome(props) ? props.ownedKg : null}
           hints={props.method === 'occlusion' ? cuffHints : ownedHint(props.ownedKg)}
         />
         <Button type="submit" id="propose" aria-disabled={submit.isBusy || undefined}>

@@ -1,17 +1,21 @@
 'use client';
 /** A dose set beside the one in force, and what comes of it: the server computes it, and nothing is kept until asked. */
-import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { dosesBeside } from '#core/prescribing/beside.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
 import type { Proposed } from '../answers.ts';
 import { client } from '../client.ts';
 import { readTyped, type Typed } from '../forms/typed.ts';
+import { useDraft } from '../forms/use-draft.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 import { DoseForm } from './dose-form.tsx';
 import type { PrescribeFormProps } from './prescribe-form-props.ts';
 import { ProposalCard } from './proposal-card.tsx';
 import { askedFields, requestFrom, withScheme } from './request-fields.ts';
 import { SignProposal } from './sign-proposal.tsx';
+import { keptWith, typedBefore } from './typed-before.ts';
+import { TypedEarlier } from './typed-earlier.tsx';
 
 interface Shown {
   readonly request: Readonly<Record<string, unknown>>;
@@ -25,6 +29,7 @@ const Result = (props: {
   readonly of: PrescribeFormProps;
   readonly readAt: number;
   readonly onKept: () => void;
+  readonly onSigned: () => void;
 }) => {
   const { shown, of } = props;
   const heading = useRef<HTMLHeadingElement>(null);
@@ -34,7 +39,12 @@ const Result = (props: {
       <h2 id="proposal-heading" ref={heading} tabIndex={-1} className="visually-hidden">
         {sayPlain('proposed')}
       </h2>
-      <ProposalCard proposed={shown.proposed} inForce={shown.inForce} held={of.held}>
+      <ProposalCard
+        proposed={shown.proposed}
+        inForce={shown.inForce}
+        beside={dosesBeside(shown.proposed.dose, shown.inForce?.itemId ?? null, of.allInForce)}
+        held={of.held}
+      >
         <SignProposal
           patientId={of.patientId}
           request={shown.request}
@@ -43,24 +53,43 @@ const Result = (props: {
           signer={of.signer}
           readAt={props.readAt}
           onKept={props.onKept}
+          onSigned={props.onSigned}
         />
       </ProposalCard>
     </section>
   );
 };
 
+/** What is typed stays for this person until it is signed or added, whatever page is opened meanwhile. */
+const useTyped = ({ patientId, start, kept, of }: PrescribeFormProps) => {
+  const [before] = useState(() => typedBefore(kept, of));
+  const [typed, setTyped] = useState<Typed>({ ...start, ...before });
+  const [isDone, setDone] = useState(false);
+  const [others] = useState(kept);
+  const keeping = useMemo(
+    () => keptWith(others, of, isDone ? start : typed, start),
+    [others, of, isDone, typed, start],
+  );
+  const draft = useDraft(patientId, 'prescribe', keeping, false);
+  const type = (next: Typed) => {
+    setDone(false);
+    setTyped(next);
+  };
+  return { typed, type, draft, setDone, isRestored: Object.keys(before).length > 0 };
+};
+
 export const PrescribeForm = (props: PrescribeFormProps) => {
   const { method, patientId } = props;
   const [readAt] = useState(props.readAt);
-  const [typed, setTyped] = useState<Typed>(props.start);
+  const { typed, type, draft, setDone, isRestored } = useTyped(props);
   const [shown, setShown] = useState<Shown | null>(null);
   const [isKept, setKept] = useState(false);
   const submit = useSubmit('', 'propose');
   const asked = askedFields(method, typed);
-  const type = (path: string, text: string) => {
-    // What was proposed no longer answers what is asked.
+  // What was proposed no longer answers what is asked.
+  const change = (next: Typed) => {
     setShown(null);
-    setTyped(withScheme(typed, path, text));
+    type(next);
   };
   const propose = async (event: FormEvent) => {
     event.preventDefault();
@@ -76,13 +105,21 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
   const kept = () => {
     setShown(null);
     setKept(true);
+    setDone(true);
   };
   return (
     <>
-      <DoseForm {...props} typed={typed} onType={type} submit={submit} onPropose={propose} />
+      <DoseForm
+        {...props}
+        typed={typed}
+        onType={(path, text) => change(withScheme(typed, path, text))}
+        submit={submit}
+        onPropose={propose}
+        note={<TypedEarlier isRestored={isRestored} draft={draft} onAnew={() => change(props.start)} />}
+      />
       <div className="result stack">
         {shown ? (
-          <Result shown={shown} of={props} readAt={readAt} onKept={kept} />
+          <Result shown={shown} of={props} readAt={readAt} onKept={kept} onSigned={() => setDone(true)} />
         ) : (
           <p role="status" className="proposal soft">
             {say(isKept ? 'kept' : 'nothing-proposed')}

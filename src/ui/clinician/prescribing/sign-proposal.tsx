@@ -22,6 +22,7 @@ interface SignProposalProps {
   readonly readAt: number;
   /** It waits with the others now. */
   readonly onKept: () => void;
+  readonly onSigned: () => void;
 }
 
 type Act = 'sign' | 'keep';
@@ -54,6 +55,7 @@ const useSigning = (props: SignProposalProps) => {
       const replace = keptId !== null && isConfirmed;
       const sign = { patientId, prescriptionId, replace, readAt };
       setSignedBy((await client.clinician.prescriptions.sign.mutate(sign)).signedName);
+      props.onSigned();
     });
     router.refresh();
   };

@@ -27,6 +27,7 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
         prescriptions={await clinician.prescriptions.list({ patientId })}
         danger={await clinician.danger.get({ patientId })}
         templates={await clinician.templates.list()}
+        typedBefore={(await clinician.drafts.get({ patientId, form: 'prescribe' }))?.typed ?? {}}
         signer={person.name}
       />
     </FramedRecord>
