@@ -24,11 +24,12 @@ import { withPatientWords } from './caution-words.ts';
 import { shownItem } from './worklist-item.ts';
 
 /** What is new about a waiting dose is read before it is signed: its cautions where the one in force has not the same. */
-const shownDose = ({ waiting, inForce }: WaitingDose) => ({
+const shownDose = ({ waiting, inForce, beside }: WaitingDose) => ({
   prescriptionId: waiting.id,
   dose: waiting.dose,
   badDay: waiting.badDay,
   before: inForce?.dose ?? null,
+  beside,
   newCautions: withPatientWords({ cautions: cautionsNewTo(waiting.cautions, inForce?.cautions ?? []) })
     .cautions,
 });

@@ -1,8 +1,7 @@
 /** What a proposal changes, in sentences for the clinician. */
 import type { DoseProposal, Naming } from '../decision/dose/proposal.ts';
-import { changesBetween, type DoseChange } from '../decision/dose/volume.ts';
+import type { DoseChange } from '../decision/dose/volume.ts';
 import { exerciseTitle } from '../exercises/catalogue.ts';
-import type { Cuff, Dose } from './dose.ts';
 
 const titleOf = (exerciseId: string | number): string => exerciseTitle(String(exerciseId));
 
@@ -15,7 +14,7 @@ const bandText = (band: string | number): string => {
   return low !== undefined && low === high ? low : String(band);
 };
 
-const changeText = ({ variable, from, to, percent }: DoseChange): string => {
+export const changeText = ({ variable, from, to, percent }: DoseChange): string => {
   switch (variable) {
     case 'rung':
       // The moved mass is often the same on both; the size of such a step is said by the ladder.
@@ -51,7 +50,7 @@ const withheldText = {
     'No further cut: it would go too far under what was tolerated or signed. Contact the patient.',
 } as const;
 
-const sameAgain = 'The same dose again.';
+export const sameAgain = 'The same dose again.';
 
 export const changesForClinician = (proposal: DoseProposal): readonly string[] => [
   ...proposal.changes.map(changeText),
@@ -60,43 +59,3 @@ export const changesForClinician = (proposal: DoseProposal): readonly string[] =
   ...(proposal.changes.length === 0 && proposal.kind !== 'stop' ? [sameAgain] : []),
   ...(proposal.kind === 'stop' ? ['No session until a clinician reopens it.'] : []),
 ];
-
-const reserveOf = (dose: Dose): number | null => (dose.method === 'occlusion' ? null : dose.reserve);
-
-const cuffText = (cuff: Cuff): string =>
-  cuff.kind === 'elastic-wrap'
-    ? `wrap at tightness ${cuff.tightness}`
-    : `${Math.round(cuff.pressureMmhg)} mmHg, ${cuff.widthCm} cm, ${cuff.position}`;
-
-/** What a proposal for work with a cuff says of the cuff beside its figures. */
-const cuffChanges = (from: Dose, to: Dose): readonly (readonly [string, string, string])[] => {
-  if (from.method !== 'occlusion' || to.method !== 'occlusion') return [];
-  const place = (dose: typeof from) => (dose.supervised ? 'with a clinician present' : 'at home');
-  const minutes = (dose: typeof from) => `${Math.round(dose.capSeconds / 6) / 10} min`;
-  return [
-    ['Cuff', cuffText(from.cuff), cuffText(to.cuff)],
-    ['Cuff in the rests', from.inflation, to.inflation],
-    ['Longest time under restriction', minutes(from), minutes(to)],
-    ['Where', place(from), place(to)],
-  ];
-};
-
-/** Every difference of a dose from the one in force, one sentence each; the same dose says so. */
-export const changesFromInForce = (from: Dose, to: Dose): readonly string[] => {
-  const seconds = (value: number) => `${value} s`;
-  const others = [
-    ['Side', from.side, to.side],
-    ['Left in reserve', String(reserveOf(from) ?? 'none'), String(reserveOf(to) ?? 'none')],
-    ['Rest', seconds(from.restSeconds), seconds(to.restSeconds)],
-    ['One repetition', seconds(from.secondsPerRepetition), seconds(to.secondsPerRepetition)],
-    ['Sessions a week', String(from.sessionsPerWeek), String(to.sessionsPerWeek)],
-    ...cuffChanges(from, to),
-  ] as const;
-  const changes = [
-    ...changesBetween(from, to).map(changeText),
-    ...others
-      .filter(([, before, after]) => before !== after)
-      .map(([what, before, after]) => `${what}: ${before} → ${after}.`),
-  ];
-  return changes.length > 0 ? changes : [sameAgain];
-};

@@ -1,6 +1,7 @@
 /** Prescriptions as append-only versions, each with its signature and its end. */
 import { and, asc, eq, type SQL, sql } from 'drizzle-orm';
 import type { Joint } from '#core/exercises/joints.ts';
+import { isSameLine } from '#core/prescribing/beside.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
@@ -117,13 +118,7 @@ export const sameInForce = (
   versions: readonly Prescription[],
   { itemId, dose }: Pick<Prescription, 'itemId' | 'dose'>,
 ): Prescription | null =>
-  inForce(versions).find(
-    (other) =>
-      other.itemId !== itemId &&
-      other.dose.exerciseId === dose.exerciseId &&
-      other.dose.side === dose.side &&
-      other.dose.method === dose.method,
-  ) ?? null;
+  inForce(versions).find((other) => other.itemId !== itemId && isSameLine(other.dose, dose)) ?? null;
 
 /** Versions nobody has signed that are newer than what is in force. */
 export const unsigned = (versions: readonly Prescription[]): readonly Prescription[] =>

@@ -1,5 +1,7 @@
 /** What a row of the worklist shows beside its items: doses to sign, and the message. */
 import { and, sql } from 'drizzle-orm';
+import { dosesBeside } from '#core/prescribing/beside.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import type { Access } from '../access.ts';
 import { ofClinic, prepared } from '../database/prepared.ts';
 import { inForce, type Prescription, prescriptionsOfEach, unsigned } from '../prescribing/prescriptions.ts';
@@ -9,6 +11,8 @@ export interface WaitingDose {
   readonly waiting: Prescription;
   /** What it takes the place of; null for an exercise that is new. */
   readonly inForce: Prescription | null;
+  /** The same exercise in force otherwise, which stays. */
+  readonly beside: readonly Dose[];
 }
 
 const dosesFrom = (rows: readonly Prescription[]): readonly WaitingDose[] => {
@@ -16,6 +20,7 @@ const dosesFrom = (rows: readonly Prescription[]): readonly WaitingDose[] => {
   return unsigned(rows).map((waiting) => ({
     waiting,
     inForce: now.find(({ itemId }) => itemId === waiting.itemId) ?? null,
+    beside: dosesBeside(waiting.dose, waiting.itemId, now),
   }));
 };
 

@@ -8,6 +8,7 @@ import { addressOf, choiceAddress } from '#ui/clinician/prescribing/choose/choic
 import { figureChange } from '#ui/clinician/prescribing/figure-change.ts';
 import { heldInWords, heldNow } from '#ui/clinician/prescribing/held.ts';
 import { MethodChoice } from '#ui/clinician/prescribing/method-choice.tsx';
+import { keptWith, typedBefore } from '#ui/clinician/prescribing/typed-before.ts';
 
 const profile = { followedJoints: ['right-knee', 'left-hip'] } as unknown as NonNullable<Patient['profile']>;
 
@@ -76,7 +77,10 @@ describe('what a figure typed changes', () => {
 
 const clock = { zone: 'Europe/Dublin', now: Date.parse('2026-11-29T10:00:00Z') };
 const signAt = Date.parse('2026-11-27T08:00:00Z');
-const sign = (endedBy: unknown) => ({ sign: { id: 's', reportedAt: signAt }, endedBy });
+const sign = (endedBy: unknown) => ({
+  sign: { id: 's', reportedAt: signAt, flags: ['calf-pain-swelling'] },
+  endedBy,
+});
 const pause = (over: object, resumed: readonly string[] = [], isSignOpen = false) => ({
   pause: { joint: null, at: signAt, ...over },
   isSignOpen,
@@ -88,7 +92,7 @@ const danger = (signs: readonly unknown[], pauses: readonly unknown[]) =>
 describe('what holds exercises back', () => {
   it('is an open warning sign by its day, with the pause it made said once; an ended one is not said', () => {
     const held = heldNow(danger([sign(null)], [pause({}, [], true)]), clock, null);
-    expect(heldInWords(held)).toBe('the warning sign of 27 Nov');
+    expect(heldInWords(held)).toBe('the warning sign of 27 Nov (painful, swollen or warm calf)');
     expect(heldNow(danger([sign({})], []), clock, null)).toEqual([]);
   });
 
@@ -127,5 +131,28 @@ describe('the line of a method', () => {
     const text = html(heldNow(danger([sign(null)], []), clock, null));
     expect(text).not.toContain('Eligible');
     expect(text.split('Open by screening on every limb, held by the warning sign of 27 Nov')).toHaveLength(4);
+  });
+});
+
+describe('what was typed for a dose and neither signed nor added', () => {
+  const knee = { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' };
+  const start = { exerciseId: 'knee-extension-seated', sets: '2' };
+
+  it('is there again for the same exercise, and for no other', () => {
+    const kept = keptWith({}, knee, { ...start, sets: '3', loadKg: '4' }, start);
+    expect(typedBefore(kept, knee)).toEqual({ sets: '3', loadKg: '4' });
+    expect(typedBefore(kept, { ...knee, side: 'left' })).toEqual({});
+    expect(typedBefore(kept, { ...knee, itemId: 'in-force' })).toEqual({});
+  });
+
+  it('goes once nothing differs from how the form starts, and leaves what was typed for others', () => {
+    const line = { ...knee, itemId: 'in-force' };
+    const both = keptWith(keptWith({}, knee, { sets: '3' }, start), line, { sets: '4' }, start);
+    expect(typedBefore(keptWith(both, knee, start, start), line)).toEqual({ sets: '4' });
+    expect(typedBefore(keptWith(both, knee, start, start), knee)).toEqual({});
+  });
+
+  it('keeps that a figure filled in was cleared', () => {
+    expect(typedBefore(keptWith({}, knee, { ...start, sets: '' }, start), knee)).toEqual({ sets: '' });
   });
 });

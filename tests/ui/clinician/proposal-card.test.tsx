@@ -7,12 +7,13 @@ import type { Proposed } from '#ui/clinician/answers.ts';
 import { ProposalCard } from '#ui/clinician/prescribing/proposal-card.tsx';
 
 const band = (low: number, high: number) => ({ repetitions: { low, high } });
-const card = (dose: Dose, badDay: Dose = kneeDose, before: Dose = kneeDose) => {
+const card = (dose: Dose, badDay: Dose = kneeDose, before: Dose = kneeDose, beside: readonly Dose[] = []) => {
   const proposed = { dose, badDay, joints: ['left-knee'], cautions: [], notes: [], working: [] };
   const html = renderToStaticMarkup(
     <ProposalCard
       proposed={proposed as unknown as Proposed}
       inForce={{ dose: before, badDay: kneeDose, cautions: [] } as never}
+      beside={beside}
       held={[]}
     />,
   );
@@ -31,4 +32,20 @@ it('names an easier session that is another one than the one in force, also wher
   const html = card(kneeDose, { ...kneeDose, sets: 1 } as Dose);
   expect(html).toContain('The easier session changes too: 1 × ');
   expect(card(kneeDose)).not.toContain('easier session changes');
+});
+
+it('names with care what asks more: effort, rest, and a week by its sessions', () => {
+  const now = kneeDose.sessionsPerWeek;
+  const html = card({ ...kneeDose, reserve: 0, restSeconds: 30, sessionsPerWeek: now + 2 } as Dose);
+  for (const what of ['Left in reserve', 'Rest', 'Sessions a week'])
+    expect(html).toMatch(new RegExp(`card-care[^]*?${what}: [^<]*which asks more`));
+  expect(html).toContain('In a week, with the sessions added: ');
+  expect(card({ ...kneeDose, sessionsPerWeek: now - 1 } as Dose)).not.toMatch(/asks more|In a week/);
+});
+
+it('names the same exercise in force by another method, and says what to do', () => {
+  const beside = { ...kneeDose, loadKg: 2 } as Dose;
+  expect(card(kneeDose, kneeDose, kneeDose, [beside])).toMatch(
+    /In force beside it, and done as well: [^<]*2 kg[^<]*end the other/,
+  );
 });

@@ -147,6 +147,7 @@ const waiting = (over: Partial<WorklistLine['doses'][number]> = {}): WorklistLin
   dose: dose({ repetitions: { low: 25, high: 25 } }),
   badDay: dose({ sets: 1 }),
   before: dose(),
+  beside: [],
   newCautions: [],
   ...over,
 });
@@ -167,6 +168,12 @@ describe('a row', () => {
     const careful = lineOf(itemOf('awaiting-signature'), { doses: [waiting({ newCautions: [caution] })] });
     expect(shown(careful)).not.toMatch(/Sign 3 × 25/);
     expect(shown(careful)).toContain('Open the dose');
+    const besides = lineOf(itemOf('awaiting-signature'), { doses: [waiting({ beside: [dose()] })] });
+    expect(shown(besides)).toContain('Open the dose');
+    const more = lineOf(itemOf('awaiting-signature'), {
+      doses: [waiting({ dose: dose({ restSeconds: dose().restSeconds - 5 }) })],
+    });
+    expect(shown(more)).toContain('Open the dose');
     const two = lineOf(itemOf('awaiting-signature'), {
       doses: [waiting(), waiting({ prescriptionId: 'v3' })],
     });

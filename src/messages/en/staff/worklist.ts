@@ -74,6 +74,8 @@ export const words = {
   'step.first': 'This exercise is new in the plan.',
   'step.size-unknown': 'The size of this step is not known.',
   'step.large': 'This step is {percent} %: over 10 %.',
+  'step.beside':
+    'In force beside it, and done as well: {title}: {dose}. Where this dose takes its place, end the other.',
   'life.overdue': 'Contact overdue since {at}',
   'go.review': 'Review',
   'go.resume': 'Resume or leave',

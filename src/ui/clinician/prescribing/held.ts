@@ -1,4 +1,5 @@
 /** What holds exercises back now, beside what screening leaves of a method: open warning signs, and pauses. */
+import { signsInWords } from '#core/danger/sign-words.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
@@ -20,7 +21,9 @@ export const heldNow = (
   itemId: string | null,
 ): readonly Held[] => {
   const on = (instant: number) => dayInWords(dayAt(instant, clock.zone), today(clock));
-  const signs = openSigns(plan).map(({ sign }) => say('held.sign', { date: on(sign.reportedAt) }));
+  const signs = openSigns(plan).map(({ sign }) =>
+    say('held.sign', { date: on(sign.reportedAt), sign: signsInWords(sign.flags) }),
+  );
   const pauses = plan.pauses
     // One that an open sign made is said with the sign.
     .filter(({ isSignOpen, resumedItemIds }) => !isSignOpen && !resumedItemIds.has(itemId ?? ''))

@@ -76,9 +76,9 @@ const Reasons = ({ reasons }: { readonly reasons: readonly GroupedReason[] }) =>
 };
 
 const MethodLine = ({ method, outcomes, held, href, isChosen }: MethodLineProps) => {
-  const contraindications = groupedReasons(outcomes).filter((reason) =>
-    reason.eligibility.startsWith('closed'),
-  );
+  const reasons = groupedReasons(outcomes);
+  const contraindications = reasons.filter(({ eligibility }) => eligibility.startsWith('closed'));
+  const precautions = reasons.filter(({ eligibility }) => eligibility === 'open-with-precautions');
   const { word, shape, tone } = eligibilityStatus(
     eligibilityOf(outcomes),
     outcomes.flatMap((row) => row.reasons),
@@ -103,7 +103,7 @@ const MethodLine = ({ method, outcomes, held, href, isChosen }: MethodLineProps)
           </StatusTag>
         )}
       </p>
-      <Reasons reasons={contraindications} />
+      <Reasons reasons={[...contraindications, ...precautions]} />
     </li>
   );
 };

@@ -3,7 +3,9 @@ import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { exerciseById, exercisesFor } from '#core/exercises/catalogue.ts';
 import type { Anthropometry } from '#core/exercises/exercise.ts';
 import type { ExerciseId } from '#core/exercises/ids.ts';
+import { dosesBeside } from '#core/prescribing/beside.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
+import type { Method } from '#core/prescribing/methods.ts';
 import { cautionsNewTo } from '#core/prescribing/proposal-parts.ts';
 import { requestOfDose } from '#core/prescribing/request-of-dose.ts';
 import { anthropometryOf } from '#core/prescribing/variation/variation-for-patient.ts';
@@ -11,7 +13,7 @@ import type { MethodOutcome } from '#core/screening/screening.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { tradeNames } from '#messages/trade-names.ts';
 import type { Choice, DangerAnswer, Patient, Prescriptions, Template, Version } from '../answers.ts';
-import { typedFrom } from '../forms/typed.ts';
+import { type Typed, typedFrom } from '../forms/typed.ts';
 import type { ClinicClock } from '../when.ts';
 import { rowDose } from '../worklist/row-dose.tsx';
 import type { ChoiceAddress } from './choose/choice-address.ts';
@@ -34,6 +36,8 @@ export interface PrescribeProps {
   readonly prescriptions: Prescriptions;
   readonly danger: DangerAnswer;
   readonly templates: readonly Template[];
+  /** Of this clinician, on this page, for this patient; neither signed nor added. */
+  readonly typedBefore: Typed;
   readonly signer: string;
   readonly clock: ClinicClock;
 }
@@ -44,7 +48,7 @@ const laddersFor = (person: Anthropometry | null): Readonly<Record<string, reado
   return Object.fromEntries(families.map((family) => [family, ladderRows(family, person)]));
 };
 
-const aboutOf = (props: PrescribeProps, version: Version | null, isLowLoad: boolean) => {
+const aboutOf = (props: PrescribeProps, version: Version | null, method: Method) => {
   const { patient, clock, prescriptions } = props;
   const loads = patient.profile?.ownedLoadsKg ?? [];
   const waiting = prescriptions.unsigned.filter(({ itemId }) => itemId === version?.itemId);
@@ -52,8 +56,8 @@ const aboutOf = (props: PrescribeProps, version: Version | null, isLowLoad: bool
     ...waiting.map(({ dose }) => say('now.waits', { dose: doseInShort(dose) })),
     version
       ? say('now.from', { version: version.version, signed: signedInWords(version, clock) })
-      : say('now.none'),
-    ...(isLowLoad
+      : say(method === 'occlusion' ? 'now.all-asked' : 'now.none'),
+    ...(method === 'low-load'
       ? [loads.length > 0 ? say('now.loads', { loads: loads.join(', ') }) : say('now.loads-none')]
       : []),
   ];
@@ -68,6 +72,7 @@ const waitingOf = ({ unsigned, inForce }: Prescriptions) =>
       dose: waiting.dose,
       badDay: waiting.badDay,
       before: before?.dose ?? null,
+      beside: dosesBeside(waiting.dose, waiting.itemId, inForce),
       newCautions: [...cautionsNewTo(waiting.cautions, before?.cautions ?? [])],
     });
   });
@@ -107,9 +112,12 @@ const SetAndResult = (props: PrescribeProps & { readonly version: Version | null
       signer={props.signer}
       readAt={props.clock.now}
       inForce={version}
-      about={aboutOf(props, version, method === 'low-load')}
+      allInForce={props.prescriptions.inForce}
+      about={aboutOf(props, version, method)}
       trade={tradeNames[exerciseId as ExerciseId]}
       start={now ?? { exerciseId, ...(side ? { side } : {}) }}
+      kept={props.typedBefore}
+      of={{ method, exerciseId, side, itemId: version?.itemId }}
       now={now}
       ownedKg={patient.profile?.ownedLoadsKg ?? []}
       isMaximumKnown={method !== 'low-load' || isTested}

@@ -1,108 +1,28 @@
 /** A proposed dose with everything a signature rests on: what changes this dose open, the rest folded and printed. */
 import type { ReactNode } from 'react';
-import { largeStepPercent, shareOf } from '#core/decision/dose/volume.ts';
-import { changesFromInForce } from '#core/prescribing/changes-in-words.ts';
-import type { Dose } from '#core/prescribing/dose.ts';
-import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { cautionsParted, notesParted } from '#core/prescribing/proposal-parts.ts';
 import { counted, jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
-import { Mark, type Shape } from '#ui/design-system/mark.tsx';
-import type { Proposed, Version } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { supportInWords } from '../support-note.tsx';
-import { largeStepInWords } from '../worklist/dose-step.ts';
+import { CardLines, type CardLinesProps } from './card-lines.tsx';
 import { CautionList } from './caution-list.tsx';
 import { DoseLarge } from './dose-large.tsx';
-import { type Held, heldInWords } from './held.ts';
 
-interface ProposalCardProps {
-  readonly proposed: Proposed;
-  /** The version in force that it takes the place of; null for a new exercise. */
-  readonly inForce: Pick<Version, 'dose' | 'badDay' | 'cautions'> | null;
-  readonly held: readonly Held[];
+interface ProposalCardProps extends CardLinesProps {
   /** What is done with it, under what changes this dose. */
   readonly children?: ReactNode;
 }
 
-const Line = (props: {
-  readonly shape: Shape;
-  readonly tone?: 'care' | 'danger';
-  readonly children: ReactNode;
-}) => (
-  <li className={props.tone ? `card-line card-${props.tone}` : 'card-line'}>
-    <Mark shape={props.shape} />
-    <span>{props.children}</span>
-  </li>
-);
-
-/** A tenth more in all is named, as a tenth more load is: a slip of typing lies there. */
-const wholeMoreInWords = (before: Dose, now: Dose): string | null => {
-  const share = shareOf(now, before);
-  const percent = share === null ? 0 : Math.round((share - 1) * 100);
-  return percent > largeStepPercent ? say('whole-more', { percent }) : null;
-};
-
-const easierChange = (before: Dose, now: Dose): string | null => {
-  const [from, to] = [doseInShort(before), doseInShort(now)];
-  return from === to ? null : say('easier-change', { from, to });
-};
-
-type InForce = NonNullable<ProposalCardProps['inForce']>;
-
-const InAll = ({
-  proposed,
-  inForce,
-}: Pick<ProposalCardProps, 'proposed'> & { readonly inForce: InForce }) => {
-  const whole = wholeMoreInWords(inForce.dose, proposed.dose);
-  const easier = easierChange(inForce.badDay, proposed.badDay);
-  return (
-    <>
-      {whole ? (
-        <Line shape="care" tone="care">
-          {whole}
-        </Line>
-      ) : null}
-      {easier ? <Line shape="note">{easier}</Line> : null}
-    </>
-  );
-};
-
 /** What changes this dose, or speaks of this dose alone; never behind a press. */
-const Open = ({ proposed, inForce, held }: ProposalCardProps) => {
-  const heldBy = heldInWords(held, proposed.joints);
-  const before = inForce?.dose ?? null;
-  const large = largeStepInWords(before, proposed.dose);
+const Open = (props: ProposalCardProps) => {
+  const { proposed, inForce } = props;
   const { open } = cautionsParted(proposed.cautions, inForce?.cautions ?? null);
   return (
     <>
-      <ul className="plain-list lined card-lines">
-        {heldBy ? (
-          <Line shape="stop" tone="danger">
-            {say('held.card', { by: heldBy })}
-          </Line>
-        ) : null}
-        {before
-          ? changesFromInForce(before, proposed.dose).map((change) => (
-              <li key={change}>
-                <strong>{change}</strong>
-              </li>
-            ))
-          : null}
-        {large ? (
-          <Line shape="care" tone="care">
-            {large}
-          </Line>
-        ) : null}
-        {inForce ? <InAll proposed={proposed} inForce={inForce} /> : null}
-        {notesParted(proposed.notes).open.map((note) => (
-          <Line key={`${note.code} ${note.text}`} shape="note">
-            {note.text}
-          </Line>
-        ))}
-      </ul>
+      <CardLines {...props} />
       {open.length > 0 ? (
         <section className="stack-close card-own">
           <h3>{say(inForce ? 'own.title-new' : 'own.title')}</h3>

@@ -1,11 +1,12 @@
 /** A waiting dose beside the one it takes the place of: only what changes, old → new. */
 import { changesBetween, type DoseChange, largeStepPercent } from '#core/decision/dose/volume.ts';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
+import { changesFromInForce } from '#core/prescribing/changes-from-in-force.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { setsInShort } from '#core/prescribing/dose-in-short.ts';
 import { figure } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/worklist.ts';
-import { doseTitle } from '../dose-words.ts';
+import { doseInWords, doseTitle } from '../dose-words.ts';
 
 /** A range of one figure is that figure. */
 const inWords = (value: string | number): string =>
@@ -42,6 +43,17 @@ export const largeStepInWords = (before: Dose | null, dose: Dose): string | null
   const largest = Math.max(0, ...sizes.map(Number));
   // 10 to 11 kg is 10 %, and a hair more as a quotient.
   return largest - largeStepPercent > 1e-9 ? say('step.large', { percent: figure(largest) }) : null;
+};
+
+/** The same exercise that stays in force beside it, and would be done as well. */
+export const besideInWords = (beside: readonly Dose[]): readonly string[] =>
+  beside.map((dose) => say('step.beside', { title: doseTitle(dose), dose: doseInWords(dose) }));
+
+/** All that is read of a dose before it is signed, beside its figures. */
+export const namedOfStep = (before: Dose | null, dose: Dose, beside: readonly Dose[]): readonly string[] => {
+  const large = largeStepInWords(before, dose);
+  const more = before === null ? [] : changesFromInForce(before, dose).filter(({ asksMore }) => asksMore);
+  return [...(large ? [large] : []), ...more.map(({ text }) => text), ...besideInWords(beside)];
 };
 
 /** "3 × 25", for a button; of work with a cuff the weight, since its scheme is long. */

@@ -71,7 +71,7 @@ export const PrimaryAction = (props: PrimaryProps) => {
     case 'reply':
       return <Opens {...props} form="reply" label={say('reply')} />;
     case 'sign':
-      return doses.length === 1 && doses[0]!.newCautions === null && doses[0]!.large === null ? (
+      return doses.length === 1 && doses[0]!.newCautions === null && doses[0]!.named.length === 0 ? (
         <SignOne {...props} />
       ) : (
         <Opens {...props} form="sign" label={say('open-doses', { count: doses.length })} />

@@ -5,7 +5,7 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { WorklistLine } from '../answers.ts';
 import { doseInWords } from '../dose-words.ts';
 import { CautionList } from '../prescribing/caution-list.tsx';
-import { largeStepInWords, shortDose, stepInWords } from './dose-step.ts';
+import { namedOfStep, shortDose, stepInWords } from './dose-step.ts';
 
 export interface RowDose {
   readonly prescriptionId: string;
@@ -14,21 +14,21 @@ export interface RowDose {
   readonly full: string;
   readonly easier: string;
   readonly short: string;
-  /** Why it is opened before it is signed, beside new cautions; null = nothing. */
-  readonly large: string | null;
+  /** Why it is opened before it is signed, beside new cautions; empty = nothing. */
+  readonly named: readonly string[];
   /** Cautions that the dose in force has not; null = none. */
   readonly newCautions: ReactNode;
 }
 
 export const rowDose = (waiting: WorklistLine['doses'][number]): RowDose => {
-  const { prescriptionId, dose, badDay, before, newCautions } = waiting;
+  const { prescriptionId, dose, badDay, before, beside, newCautions } = waiting;
   return {
     prescriptionId,
     step: stepInWords(before, dose),
     full: doseInWords(dose),
     easier: doseInWords(badDay),
     short: shortDose(dose),
-    large: largeStepInWords(before, dose),
+    named: namedOfStep(before, dose, beside),
     newCautions:
       newCautions.length === 0 ? null : (
         <Disclosure summary={say('new-cautions', { count: newCautions.length })} isOpen>

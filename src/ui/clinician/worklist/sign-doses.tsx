@@ -32,7 +32,9 @@ export const SignDoses = (props: SignDosesProps) => {
               <strong>{dose.step}</strong>
             </p>
             <p>{dose.full}</p>
-            {dose.large ? <p>{dose.large}</p> : null}
+            {dose.named.map((text) => (
+              <p key={text}>{text}</p>
+            ))}
             <p className="soft">{say('easier', { dose: dose.easier })}</p>
             {dose.newCautions}
           </li>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changesFromInForce } from '#core/prescribing/changes-in-words.ts';
+import { changesFromInForce, shareOfWeek } from '#core/prescribing/changes-from-in-force.ts';
 import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
 import type { LowLoadRequest } from '#core/prescribing/dose-request.ts';
 import { type PrescriptionRequest, proposePrescription } from '#core/prescribing/propose.ts';
@@ -92,9 +92,11 @@ describe('the request read from a dose', () => {
   });
 });
 
+const textsFrom = (from: Dose, to: Dose) => changesFromInForce(from, to).map(({ text }) => text);
+
 describe('what changes from the dose in force', () => {
   it('says that nothing does', () => {
-    expect(changesFromInForce(chinDraw, { ...chinDraw })).toEqual(['The same dose again.']);
+    expect(textsFrom(chinDraw, { ...chinDraw })).toEqual(['The same dose again.']);
   });
 
   it.each<[string, Partial<typeof chinDraw>, string]>([
@@ -103,11 +105,11 @@ describe('what changes from the dose in force', () => {
     ['an added load', { addedKg: 1 }, 'Load: 0 kg → 1 kg (size of the step not known).'],
     ['reserve', { reserve: 3 }, 'Left in reserve: 2 → 3.'],
     ['rest', { restSeconds: 90 }, 'Rest: 60 s → 90 s.'],
-    ['the time of a repetition', { secondsPerRepetition: 6 }, 'One repetition: 4 s → 6 s.'],
+    ['the time of a repetition', { secondsPerRepetition: 6 }, 'One repetition: 4 s → 6 s, which asks more.'],
     ['sessions', { sessionsPerWeek: 2 }, 'Sessions a week: 3 → 2.'],
     ['the side', { side: 'left' }, 'Side: both → left.'],
   ])('says each difference, and nothing else: %s', (_, change, sentence) => {
-    expect(changesFromInForce(chinDraw, { ...chinDraw, ...change })).toEqual([sentence]);
+    expect(textsFrom(chinDraw, { ...chinDraw, ...change })).toEqual([sentence]);
   });
 
   it.each<[string, Partial<OcclusionDose>, RegExp]>([
@@ -120,8 +122,61 @@ describe('what changes from the dose in force', () => {
     ['the time restricted', { capSeconds: 480 }, /Longest time under restriction: 10 min → 8 min/],
     ['the cuff in the rests', { inflation: 'intermittent' }, /continuous → intermittent/],
   ])('says what changes of the cuff: %s', (_, change, sentence) => {
-    const changes = changesFromInForce(underCuff, { ...underCuff, ...change });
+    const changes = textsFrom(underCuff, { ...underCuff, ...change });
     expect(changes).toHaveLength(1);
     expect(changes[0]).toMatch(sentence);
+  });
+});
+
+const asksMoreOf = (from: Dose, to: Dose) =>
+  changesFromInForce(from, to)
+    .filter(({ asksMore }) => asksMore)
+    .map(({ text }) => text);
+
+describe('what asks more beside repetitions, sets and load', () => {
+  it.each<[string, Partial<typeof chinDraw>, Partial<typeof chinDraw>]>([
+    ['fewer in reserve', { reserve: 1 }, { reserve: 3 }],
+    ['a shorter rest', { restSeconds: 59 }, { restSeconds: 61 }],
+    ['a slower repetition', { secondsPerRepetition: 5 }, { secondsPerRepetition: 3 }],
+    ['more sessions a week', { sessionsPerWeek: 4 }, { sessionsPerWeek: 2 }],
+  ])('is named, and the other way round is not: %s', (_, more, less) => {
+    expect(asksMoreOf(chinDraw, { ...chinDraw, ...more })).toHaveLength(1);
+    expect(asksMoreOf(chinDraw, { ...chinDraw, ...less })).toEqual([]);
+    expect(asksMoreOf(chinDraw, { ...chinDraw })).toEqual([]);
+  });
+
+  const cuff = underCuff.cuff as Extract<OcclusionDose['cuff'], { kind: 'pneumatic' }>;
+  const wrap = { kind: 'elastic-wrap', tightness: 5 } as const;
+  it.each<[string, Partial<OcclusionDose>, Partial<OcclusionDose>]>([
+    ['more pressure', {}, { cuff: { ...cuff, pressureMmhg: cuff.pressureMmhg + 1 } }],
+    ['another width, of which nobody knows', {}, { cuff: { ...cuff, widthCm: cuff.widthCm + 1 } }],
+    ['a wrap in place of a cuff', {}, { cuff: wrap }],
+    ['a tighter wrap', { cuff: wrap }, { cuff: { ...wrap, tightness: 6 } }],
+    ['the cuff left on in the rests', { inflation: 'intermittent' }, { inflation: 'continuous' }],
+    ['longer under restriction', { capSeconds: 480 }, { capSeconds: 540 }],
+    ['nobody present', { supervised: true }, { supervised: false }],
+  ])('is named of the cuff: %s', (_, before, after) => {
+    const [from, to] = [
+      { ...underCuff, ...before },
+      { ...underCuff, ...after },
+    ];
+    expect(asksMoreOf(from, to)).toHaveLength(1);
+    expect(asksMoreOf(from, { ...from })).toEqual([]);
+  });
+
+  it('does not name less pressure, or a looser wrap', () => {
+    const less = { ...cuff, pressureMmhg: cuff.pressureMmhg - 1 };
+    expect(asksMoreOf(underCuff, { ...underCuff, cuff: less })).toEqual([]);
+    const [tight, loose] = [
+      { ...underCuff, cuff: wrap },
+      { ...underCuff, cuff: { ...wrap, tightness: 4 } },
+    ];
+    expect(asksMoreOf(tight, loose)).toEqual([]);
+  });
+
+  it('counts a week by its sessions: 3 instead of 2 of the same is half as much again', () => {
+    const twice = { ...chinDraw, sessionsPerWeek: 2 };
+    expect(shareOfWeek({ ...twice, sessionsPerWeek: 3 }, twice)).toBe(1.5);
+    expect(shareOfWeek(twice, twice)).toBe(1);
   });
 });

@@ -2,7 +2,7 @@
 import { sayIn } from '../../../say.ts';
 
 export const words = {
-  'held.sign': 'the warning sign of {date}',
+  'held.sign': 'the warning sign of {date} ({sign})',
   'held.pause': 'the pause since {date}',
   'held.joint-pause': 'the pause of the {joint-name} since {date}',
   'held.card': 'Held by {by}: signed now, it is not done until that has ended.',
@@ -47,6 +47,10 @@ export const words = {
   'figures.owned': 'at home: {low} to {high}',
   'figures.not-owned': 'Not at home. Nearest: {loads} kg.',
   'figures.empty-now': 'cleared: the clinic’s own figure',
+  'typed-earlier': 'As you typed it before; it was neither signed nor added.',
+  'typed-anew': 'Start again',
+  'typed-not-kept': 'What you type could not be kept for later. Propose it before you leave this page.',
+  'now.all-asked': 'Nothing of this exercise with a cuff is in force. Every figure is asked for.',
   'now.from': 'Now: version {version}, {signed}. New is filled from it.',
   'now.waits': 'A dose of this exercise waits to be signed: {dose}. A new version takes its place.',
   'now.none':
@@ -85,6 +89,7 @@ export const words = {
   'together.cautions': 'Read them',
   'together.sign-one': 'Sign the waiting {dose} as {name}',
   'whole-more': 'Repetitions, sets and load together: {percent} % more than the dose in force.',
+  'week-more': 'In a week, with the sessions added: {percent} % more than the dose in force.',
   'easier-change': 'The easier session changes too: {to} instead of {from}.',
 } as const;
 

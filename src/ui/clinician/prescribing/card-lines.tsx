@@ -1,0 +1,89 @@
+/** What a proposed dose changes and what is special about it, a line each, with a shape where it asks care. */
+import { largeStepPercent, shareOf } from '#core/decision/dose/volume.ts';
+import { changesFromInForce, shareOfWeek } from '#core/prescribing/changes-from-in-force.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import { doseInShort } from '#core/prescribing/dose-in-short.ts';
+import { notesParted } from '#core/prescribing/proposal-parts.ts';
+import { say } from '#messages/en/staff/prescribing/workbench.ts';
+import { Mark, type Shape } from '#ui/design-system/mark.tsx';
+import type { Proposed, Version } from '../answers.ts';
+import { besideInWords, largeStepInWords } from '../worklist/dose-step.ts';
+import { type Held, heldInWords } from './held.ts';
+
+export interface CardLinesProps {
+  readonly proposed: Proposed;
+  /** The version in force that it takes the place of; null for a new exercise. */
+  readonly inForce: Pick<Version, 'dose' | 'badDay' | 'cautions'> | null;
+  /** The same exercise in force otherwise, which stays. */
+  readonly beside: readonly Dose[];
+  readonly held: readonly Held[];
+}
+
+interface CardLine {
+  readonly text: string;
+  /** Left out = a change like any other. */
+  readonly shape?: Shape;
+  readonly tone?: 'care' | 'danger';
+}
+
+const care = (text: string | null): readonly CardLine[] =>
+  text === null ? [] : [{ text, shape: 'care', tone: 'care' }];
+
+const note = (text: string | null): readonly CardLine[] => (text === null ? [] : [{ text, shape: 'note' }]);
+
+const percentMore = (share: number | null): number => (share === null ? 0 : Math.round((share - 1) * 100));
+
+/** A tenth more in all is named, as a tenth more load is: a slip of typing lies there. */
+const wholeMore = (before: Dose, now: Dose): string | null => {
+  const percent = percentMore(shareOf(now, before));
+  return percent > largeStepPercent ? say('whole-more', { percent }) : null;
+};
+
+/** Where more sessions are what makes it more. */
+const weekMore = (before: Dose, now: Dose): string | null => {
+  const percent = percentMore(shareOfWeek(now, before));
+  const isOfSessions = now.sessionsPerWeek > before.sessionsPerWeek;
+  return isOfSessions && percent > largeStepPercent ? say('week-more', { percent }) : null;
+};
+
+const easierChange = (before: Dose, now: Dose): string | null => {
+  const [from, to] = [doseInShort(before), doseInShort(now)];
+  return from === to ? null : say('easier-change', { from, to });
+};
+
+const changeLines = (before: Dose, now: Dose): readonly CardLine[] =>
+  changesFromInForce(before, now).map(({ text, asksMore }) =>
+    asksMore ? { text, shape: 'care', tone: 'care' } : { text },
+  );
+
+const linesOf = ({ proposed, inForce, beside, held }: CardLinesProps): readonly CardLine[] => {
+  const { dose, badDay } = proposed;
+  const heldBy = heldInWords(held, proposed.joints);
+  const before = inForce?.dose ?? null;
+  return [
+    ...(heldBy ? ([{ text: say('held.card', { by: heldBy }), shape: 'stop', tone: 'danger' }] as const) : []),
+    ...(before ? changeLines(before, dose) : []),
+    ...care(largeStepInWords(before, dose)),
+    ...(before ? [...care(wholeMore(before, dose)), ...care(weekMore(before, dose))] : []),
+    ...besideInWords(beside).flatMap(care),
+    ...(inForce ? note(easierChange(inForce.badDay, badDay)) : []),
+    ...notesParted(proposed.notes).open.flatMap(({ text }) => note(text)),
+  ];
+};
+
+export const CardLines = (props: CardLinesProps) => (
+  <ul className="plain-list lined card-lines">
+    {linesOf(props).map(({ text, shape, tone }) =>
+      shape ? (
+        <li key={text} className={tone ? `card-line card-${tone}` : 'card-line'}>
+          <Mark shape={shape} />
+          <span>{text}</span>
+        </li>
+      ) : (
+        <li key={text}>
+          <strong>{text}</strong>
+        </li>
+      ),
+    )}
+  </ul>
+);
