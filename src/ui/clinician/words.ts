@@ -1,5 +1,7 @@
 /** Statuses of the clinic's screens: each a shape, a tone and a word. */
+import { signInWords } from '#core/danger/sign-words.ts';
 import type { Contact, DecisionWord, Today } from '#core/decision/answers.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Eligibility } from '#core/prescribing/methods.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import { words as factWords } from '#messages/en/staff/review/facts.ts';
@@ -125,5 +127,7 @@ export const valueInWords = (value: unknown): string => {
   if (value === false) return 'no';
   if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(valueInWords).join(', ');
   if (typeof value === 'number') return String(Math.round(value * 100) / 100);
-  return /^[a-z][a-zA-Z]*[A-Z]/.test(String(value)) ? factInWords(String(value)) : String(value);
+  const text = String(value);
+  if (Object.hasOwn(signInWords, text)) return signInWords[text as RedFlag];
+  return /^[a-z][a-zA-Z]*[A-Z]/.test(text) ? factInWords(text) : text;
 };

@@ -1,10 +1,12 @@
 /** The decision that is asked about, and those before it: what can be answered, and what is only read. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import { kneeDose } from '#tests/core/decision/small-record.ts';
 import { withRouter } from '#tests/support/with-router.tsx';
 import { questionOf } from '#ui/clinician/review/decision-question.ts';
 import { Decisions } from '#ui/clinician/review/decisions.tsx';
 import type { ReviewProps } from '#ui/clinician/review/review-props.ts';
+import { valueInWords } from '#ui/clinician/words.ts';
 
 const noon = (day: string) => Date.parse(`${day}T12:00:00Z`);
 const decision = (id: string, day: string, over: object = {}) => ({
@@ -32,6 +34,7 @@ const shown = (
     asks?: object[];
     signs?: object[];
     decisions?: object[];
+    proposals?: object[];
   } = {},
 ) => {
   const props = {
@@ -47,7 +50,7 @@ const shown = (
     review: {
       decisions: over.decisions ?? all,
       responses: [],
-      proposals: [],
+      proposals: over.proposals ?? [],
       plan: { asks: over.asks ?? [], signs: over.signs ?? [] },
     },
     prescriptions: { unsigned: [] },
@@ -133,4 +136,34 @@ describe('the question of a decision', () => {
     expect(of('ease-back')).toBe('Leave the left knee eased back?');
     expect(of('pause')).toBe('Keep the left knee paused?');
   });
+});
+
+describe('what a decision proposes, in words', () => {
+  const proposal = (over: object) => ({
+    id: 'q',
+    decisionId: 'd12',
+    itemId: 'i',
+    madeAt: 1,
+    dose: kneeDose,
+    kind: 'same',
+    effect: 'repeat',
+    changes: ['The same dose again.'],
+    toPatient: 'x',
+    ...over,
+  });
+  const said = (over: object) => shown({ proposals: [proposal(over)] }).match(/the same dose again/gi) ?? [];
+
+  it('says once that the dose stays', () => {
+    expect(said({})).toHaveLength(1);
+  });
+
+  it('says nothing of the same dose where there is no session', () => {
+    expect(said({ kind: 'stop', changes: ['No session until a clinician reopens it.'] })).toHaveLength(0);
+  });
+});
+
+it('names a sign in words where it was found, never by its code', () => {
+  expect(valueInWords(['calf-pain-swelling', 'chest-pain'])).toBe(
+    'painful, swollen or warm calf, chest pain or pressure',
+  );
 });

@@ -2,6 +2,7 @@
 
 import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
 import { stepInWords } from '#core/decision/explain.ts';
+import { sameAgain } from '#core/prescribing/changes-in-words.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/review/decisions.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -37,6 +38,12 @@ interface CardProps {
   readonly isLive: boolean;
 }
 
+/** What comes of it and what changes; nobody is told of the same dose twice, or of a dose where there is no session. */
+const effectInWords = ({ kind, effect, changes }: Proposal): string => {
+  const others = changes.filter((change) => change !== sameAgain);
+  return kind === 'stop' ? others.join(' ') : [`${say(`effect.${effect}`)}.`, ...others].join(' ');
+};
+
 const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly at: DecisionContext }) => {
   const isToSign = proposal.effect === 'awaits-signature';
   const unsigned = at.prescriptions.unsigned.filter(({ itemId }) => isToSign && itemId === proposal.itemId);
@@ -44,8 +51,7 @@ const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly 
   return (
     <li className="stack-close">
       <p>
-        <strong>{doseTitle(proposal.dose)}</strong>: {say(`effect.${proposal.effect}`)}.{' '}
-        {proposal.changes.join(' ')}
+        <strong>{doseTitle(proposal.dose)}</strong>: {effectInWords(proposal)}
       </p>
       {proposal.effect === 'repeat' ? null : <p className="soft">{doseInWords(proposal.dose)}</p>}
       <p className="soft">{say('to-patient', { text: proposal.toPatient })}</p>
@@ -184,7 +190,9 @@ export const DecisionCard = ({ decision, at, isLive }: CardProps) => {
       {response ? <p>{responseInWords(response, at.clock)}</p> : null}
       {isLive ? <Answer decision={decision} at={at} response={response} /> : null}
       <Reasons decision={decision} />
-      <WhatWouldChange patientId={at.patientId} decisionId={decision.id} />
+      <div className="screen-only">
+        <WhatWouldChange patientId={at.patientId} decisionId={decision.id} />
+      </div>
       <p className="soft small">{say('engine', { version: decision.engineVersion })}</p>
     </article>
   );
