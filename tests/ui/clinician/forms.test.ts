@@ -246,10 +246,21 @@ describe('what the server refuses comes back to its field', () => {
 
   it('a field inside another by its own label, and what the form has no field for as it was said', () => {
     const fields: readonly Field[] = [{ name: 'home', kind: 'record', fields: [{ ...load, max: 50 }] }];
-    const at = (field: string) => [{ field: `input.${field}`, code: 'too-high', reason: 'As it was said.' }];
-    const told = (field: string) => refusedBy(error({ refusals: at(field) }), '', 'send', fields).problems;
+    const at = (field: string, reason: string) => [{ field: `input.${field}`, code: 'too-high', reason }];
+    const told = (field: string, reason = 'loadKg is at most 50 kg.') =>
+      refusedBy(error({ refusals: at(field, reason) }), '', 'send', fields).problems;
     expect(told('home.loadKg')).toEqual([{ field: 'home.loadKg', text: expect.stringContaining('“Load”') }]);
-    expect(told('other.loadKg')).toEqual([{ field: 'other.loadKg', text: 'As it was said.' }]);
+    expect(told('other.loadKg', 'As it was said.')).toEqual([
+      { field: 'other.loadKg', text: 'As it was said.' },
+    ]);
+  });
+
+  it('keeps what a calculation says of a figure within the bounds of its field', () => {
+    const reason = '40 kg is 80 % of the maximum. The heaviest owned within it: 25 kg.';
+    const refusals = [{ field: 'input.loadKg', code: 'too-high', reason }];
+    expect(refusedBy(error({ refusals }), '', 'send', [{ ...load, max: 200 }]).problems).toEqual([
+      { field: 'loadKg', text: reason },
+    ]);
   });
 
   it('an unlikely value is a question and not an error', () => {

@@ -52,7 +52,8 @@ const inWords = ({ code, reason }: RefusedField, field: Field | undefined): stri
   if (code === 'missing') return askedFor(field);
   if (field.kind !== 'number' && field.kind !== 'integer') return reason;
   if (code === 'wrong-type') return numberAskedFor(field);
-  const isPastBound = code === 'too-low' || code === 'too-high';
+  // What a calculation refused says why, and what else to type; the border names the field by its code.
+  const isPastBound = (code === 'too-low' || code === 'too-high') && reason.startsWith(`${field.name} `);
   return isPastBound ? say('type-within', { field: labelOf(field), bounds: boundsInWords(field) }) : reason;
 };
 

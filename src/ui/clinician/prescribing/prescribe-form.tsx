@@ -84,8 +84,8 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
   const { typed, type, draft, setDone, isRestored } = useTyped(props);
   const [shown, setShown] = useState<Shown | null>(null);
   const [isKept, setKept] = useState(false);
-  const submit = useSubmit('', 'propose');
   const asked = askedFields(method, typed);
+  const submit = useSubmit('', 'propose', [...asked.first, ...asked.usual]);
   // What was proposed no longer answers what is asked.
   const change = (next: Typed) => {
     setShown(null);
