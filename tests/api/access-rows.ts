@@ -154,7 +154,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.merges.undo': ofRecord,
   'clinician.outcomes.get': ofRecord,
   'clinician.outcomes.setGoal': ofRecord,
-  'clinician.outcomes.signedDays': ofRecord,
+  'clinician.outcomes.doseDays': ofRecord,
   'clinician.danger.get': ofRecord,
   'clinician.danger.pause': ofRecord,
   'clinician.danger.recordContact': ofRecord,

@@ -150,12 +150,12 @@ describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
     const staff = asClinician(accessTo(store)).clinician;
     const patient = await staff.people.get({ patientId });
     const course = await staff.outcomes.get({ patientId });
-    const signedDays = await staff.outcomes.signedDays({ patientId });
+    const doseDays = await staff.outcomes.doseDays({ patientId });
     const atHome = await staff.homeQuestions.get({ patientId });
     const clock = { zone: 'Europe/London', now: accessTo(store).now };
     const page = textOf(
       renderToStaticMarkup(
-        <OutcomesScreen {...{ patient, course, signedDays, atHome, clock }} day={accessTo(store).day} />,
+        <OutcomesScreen {...{ patient, course, doseDays, atHome, clock }} day={accessTo(store).day} />,
       ),
     );
     const person = { sex: patient.profile?.formulaSex ?? null, birthDay: patient.birthDay };

@@ -21,7 +21,10 @@ export const searchInput = z.object({
 });
 
 const names: ExerciseNames = Object.fromEntries(
-  Object.entries(tradeNames).map(([id, trade]) => [id, { trade, plain: exerciseName(id).en, also: otherNames(trade) }]),
+  Object.entries(tradeNames).map(([id, trade]) => [
+    id,
+    { trade, plain: exerciseName(id).en, also: otherNames(trade) },
+  ]),
 );
 
 export const exerciseChoices = async (

@@ -7,7 +7,7 @@ import { measurementsOf } from '#data/assessment/measurements.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { effusionsOf } from '#data/patients/effusions.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
-import { signedDaysOf } from './signed-days.ts';
+import { doseDaysOf } from './dose-days.ts';
 
 export const outcomesRouter = router({
   get: recordProcedure.query(async ({ ctx }) => {
@@ -21,7 +21,7 @@ export const outcomesRouter = router({
   }),
 
   /** Days on which doses were signed: read where they are drawn. */
-  signedDays: recordProcedure.query(({ ctx: { access, patient } }) => signedDaysOf(access, patient.id)),
+  doseDays: recordProcedure.query(({ ctx: { access, patient } }) => doseDaysOf(access, patient.id)),
 
   /** Sets a goal, or says how it stands. */
   setGoal: recordProcedure

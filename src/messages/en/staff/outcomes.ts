@@ -18,8 +18,10 @@ export const words = {
   readings: 'Every reading and signed dose, oldest first',
   'picture.of': 'Readings of {title} by day; each stands in the table below',
   'picture.key':
-    'ring: first · dot: later · bar: range of estimates · band: error around the first · dotted: dose signed',
+    'ring: first · dot: later · bar: range of estimates · band: error around the first · dotted: dose signed · short: dose changed within what was signed, or eased back',
   'picture.signed': 'Dose signed',
+  'picture.changed': 'Dose changed within what was signed, or eased back',
+  'picture.repetitions': '{count} repetitions',
   'picture.doses': { by: 'count', one: '1 dose', other: '{count} doses' },
   'better.higher': 'higher is better',
   'better.lower': 'lower is better',

@@ -1,10 +1,10 @@
 /**
  * One measure over the course of care, drawn on the server: the first reading a ring, later ones dots, a range a
- * bar. The pale band is the error round the first reading; dotted lines are doses signed. It shows no more than
- * the sentences and the table beside it say.
+ * bar. The pale band is the error round the first reading; dotted lines are doses signed, short ones doses that
+ * changed otherwise. It shows no more than the sentences and the table beside it say.
  */
 import type { Drawn, Figure } from '#core/assessment/course/drawn.ts';
-import type { SignedDay } from '#core/review/signed-days.ts';
+import type { DoseDay } from '#core/review/dose-days.ts';
 import { say } from '#messages/en/staff/outcomes.ts';
 import {
   apart,
@@ -24,7 +24,7 @@ interface PictureProps {
   readonly title: string;
   readonly drawn: Drawn;
   readonly span: Span;
-  readonly signed: readonly SignedDay[];
+  readonly doses: readonly DoseDay[];
 }
 
 interface Part {
@@ -33,7 +33,10 @@ interface Part {
   readonly x: (day: string) => number;
 }
 
-const Behind = ({ drawn, at, x, signed }: Part & Pick<PictureProps, 'signed'>) => {
+/** Of a dose that changed without a new signature. */
+const shortFrom = height - 18;
+
+const Behind = ({ drawn, at, x, doses }: Part & Pick<PictureProps, 'doses'>) => {
   const band = errorBand(drawn);
   const { cut } = drawn;
   return (
@@ -47,7 +50,10 @@ const Behind = ({ drawn, at, x, signed }: Part & Pick<PictureProps, 'signed'>) =
           height={Math.max(0, at.y(band[0]) - at.y(band[1]))}
         />
       ) : null}
-      <path className="line-signed" d={signed.map(({ day }) => `M${x(day)} 4V${height - 6}`).join('')} />
+      <path
+        className="line-signed"
+        d={doses.map(({ day, isSigned }) => `M${x(day)} ${isSigned ? 4 : shortFrom}V${height - 6}`).join('')}
+      />
       {cut ? (
         <>
           <path className="line-cut" d={`M${at.left} ${at.y(cut.at)}H${at.right}`} />
@@ -146,7 +152,7 @@ const Names = (part: Part) => {
   ));
 };
 
-export const LinePicture = ({ title, drawn, span, signed }: PictureProps) => {
+export const LinePicture = ({ title, drawn, span, doses }: PictureProps) => {
   if (drawn.courses.every(({ points }) => points.length === 0)) return null;
   const part = { drawn, at: lineScale(drawn), x: xOf(span) };
   return (
@@ -156,7 +162,7 @@ export const LinePicture = ({ title, drawn, span, signed }: PictureProps) => {
       role="img"
       aria-label={say('picture.of', { title })}
     >
-      <Behind {...part} signed={signed} />
+      <Behind {...part} doses={doses} />
       <Axis at={part.at} />
       {drawn.courses.map((course) => (
         <Readings key={course.name} {...part} course={course} />

@@ -1,7 +1,7 @@
 /** One measure: what it is and how it stands, its picture, and what may be said of its change. */
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import type { DoseDay } from '#core/review/dose-days.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
-import type { SignedDay } from '#core/review/signed-days.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/outcomes.ts';
 import { say as saySummary } from '#messages/en/staff/record/summary.ts';
@@ -16,7 +16,7 @@ import type { Span } from './line-scale.ts';
 interface RowProps {
   readonly line: OutcomeLine;
   readonly span: Span;
-  readonly signed: readonly SignedDay[];
+  readonly doses: readonly DoseDay[];
   readonly day: Day;
   readonly patientId: string;
 }
@@ -96,11 +96,11 @@ const Said = ({ line, day, patientId }: Pick<RowProps, 'line' | 'day' | 'patient
   );
 };
 
-export const MeasureRow = ({ line, span, signed, day, patientId }: RowProps) => (
+export const MeasureRow = ({ line, span, doses, day, patientId }: RowProps) => (
   <article className="measure keep-together" data-outcome={line.key}>
     <What line={line} day={day} />
     <div>
-      <LinePicture title={line.title} drawn={line.drawn} span={span} signed={signed} />
+      <LinePicture title={line.title} drawn={line.drawn} span={span} doses={doses} />
     </div>
     <Said line={line} day={day} patientId={patientId} />
   </article>

@@ -1,8 +1,8 @@
 /** What care brought: each thing measured, drawn along one time with its error and norm; goals beside. */
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
+import type { DoseDay } from '#core/review/dose-days.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
-import type { SignedDay } from '#core/review/signed-days.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/outcomes.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
@@ -18,18 +18,18 @@ import { TimeAxis } from './time-axis.tsx';
 export interface OutcomesProps {
   readonly patient: Patient;
   readonly course: CourseAnswer;
-  readonly signedDays: readonly SignedDay[];
+  readonly doseDays: readonly DoseDay[];
   readonly atHome: HomeQuestionsProps['atHome'];
   readonly clock: ClinicClock;
   readonly day: Day;
 }
 
-/** Every reading, for reading and copying; and the days on which doses were signed. */
+/** Every reading, for reading and copying; and the days on which doses changed. */
 const Readings = ({
   lines,
-  signedDays,
+  doseDays,
   day,
-}: Pick<OutcomesProps, 'signedDays' | 'day'> & { readonly lines: readonly OutcomeLine[] }) => (
+}: Pick<OutcomesProps, 'doseDays' | 'day'> & { readonly lines: readonly OutcomeLine[] }) => (
   <Disclosure summary={say('readings')}>
     <DataTable
       caption={say('readings')}
@@ -45,23 +45,27 @@ const Readings = ({
             cells: [line.title, dayInWords(reading.day, day), reading.text],
           })),
         ),
-        ...signedDays.map((signed) => ({
-          key: `dose-${signed.day}`,
-          cells: [say('picture.signed'), dayInWords(signed.day, day), signed.steps.join('; ')],
+        ...doseDays.map((one) => ({
+          key: `dose-${one.day}-${one.isSigned}`,
+          cells: [
+            say(one.isSigned ? 'picture.signed' : 'picture.changed'),
+            dayInWords(one.day, day),
+            one.steps.join('; '),
+          ],
         })),
       ]}
     />
   </Disclosure>
 );
 
-const firstDay = (lines: readonly OutcomeLine[], signedDays: readonly SignedDay[], day: Day): Day =>
+const firstDay = (lines: readonly OutcomeLine[], doseDays: readonly DoseDay[], day: Day): Day =>
   [
     ...lines.flatMap(({ readings }) => readings.map((one) => one.day)),
-    ...signedDays.map((one) => one.day),
+    ...doseDays.map((one) => one.day),
   ].reduce((a, b) => (b < a ? b : a), day);
 
-const Measures = ({ patient, signedDays, day, lines }: OutcomesProps & { lines: readonly OutcomeLine[] }) => {
-  const span: Span = { from: firstDay(lines, signedDays, day), to: day };
+const Measures = ({ patient, doseDays, day, lines }: OutcomesProps & { lines: readonly OutcomeLine[] }) => {
+  const span: Span = { from: firstDay(lines, doseDays, day), to: day };
   return (
     <section>
       <div className="side-head">
@@ -70,7 +74,7 @@ const Measures = ({ patient, signedDays, day, lines }: OutcomesProps & { lines: 
       </div>
       <div className="measure measure-axis">
         <span />
-        <TimeAxis span={span} signed={signedDays} day={day} />
+        <TimeAxis span={span} doses={doseDays} day={day} />
         <span />
       </div>
       {lines.map((line) => (
@@ -78,13 +82,13 @@ const Measures = ({ patient, signedDays, day, lines }: OutcomesProps & { lines: 
           key={line.key}
           line={line}
           span={span}
-          signed={signedDays}
+          doses={doseDays}
           day={day}
           patientId={patient.id}
         />
       ))}
       <p className="soft">{say('measures-note')}</p>
-      <Readings lines={lines} signedDays={signedDays} day={day} />
+      <Readings lines={lines} doseDays={doseDays} day={day} />
     </section>
   );
 };

@@ -1,6 +1,7 @@
 /** The days of all pictures below it, with what was signed on them; what would stand on another is left to the table. */
+
+import type { DoseDay } from '#core/review/dose-days.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
-import type { SignedDay } from '#core/review/signed-days.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/outcomes.ts';
 import { type Span, width, xOf } from './line-scale.ts';
@@ -18,16 +19,18 @@ const mostLetters = 14;
 const stepsInShort = (steps: readonly string[]): string => {
   const [first = ''] = steps;
   return steps.length === 1 && first.length <= mostLetters
-    ? first
+    ? first.replace(/^× (.*)$/, (_, count) => say('picture.repetitions', { count }))
     : say('picture.doses', { count: steps.length });
 };
 
-const labelsOf = (span: Span, signed: readonly SignedDay[], day: Day): readonly Label[] => {
+const labelsOf = (span: Span, doses: readonly DoseDay[], day: Day): readonly Label[] => {
   const x = xOf(span);
   const all: readonly Label[] = [
     { day: span.from, what: '', x: x(span.from) },
     { day, what: '', x: x(day) },
-    ...signed.map(({ day: on, steps }) => ({ day: on, what: stepsInShort(steps), x: x(on) })),
+    ...doses
+      .filter(({ isSigned }) => isSigned)
+      .map(({ day: on, steps }) => ({ day: on, what: stepsInShort(steps), x: x(on) })),
   ];
   const kept: Label[] = [];
   // The newest first: what stands now is named before what stood.
@@ -41,15 +44,15 @@ const anchorOf = (x: number): 'start' | 'middle' | 'end' =>
 
 export const TimeAxis = ({
   span,
-  signed,
+  doses,
   day,
 }: {
   readonly span: Span;
-  readonly signed: readonly SignedDay[];
+  readonly doses: readonly DoseDay[];
   readonly day: Day;
 }) => (
   <svg className="line-picture" viewBox={`0 0 ${width} 32`} aria-hidden="true" focusable="false">
-    {labelsOf(span, signed, day).map((label) => (
+    {labelsOf(span, doses, day).map((label) => (
       <g key={label.day} textAnchor={anchorOf(label.x)}>
         <text className="line-tick" x={label.x} y={12}>
           {dayInWords(label.day, day)}

@@ -2,6 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import type { Drawn } from '#core/assessment/course/drawn.ts';
+import type { DoseDay } from '#core/review/dose-days.ts';
 import { LinePicture } from '#ui/clinician/outcomes/line-picture.tsx';
 import { apart, lineScale } from '#ui/clinician/outcomes/line-scale.ts';
 import { TimeAxis } from '#ui/clinician/outcomes/time-axis.tsx';
@@ -22,8 +23,10 @@ const stands: Drawn = {
   cut: { at: 11, words: 'under 11: below average' },
   better: 'higher',
 };
-const draw = (drawn: Drawn, signed: readonly { day: string; steps: readonly string[] }[] = []) =>
-  renderToStaticMarkup(<LinePicture title="Stands" drawn={drawn} span={span} signed={signed} />);
+const on = (day: string, ...steps: string[]): DoseDay => ({ day, isSigned: true, steps });
+
+const draw = (drawn: Drawn, doses: readonly DoseDay[] = []) =>
+  renderToStaticMarkup(<LinePicture title="Stands" drawn={drawn} span={span} doses={doses} />);
 const numberOf = (html: string, pattern: RegExp): number => Number(pattern.exec(html)?.[1]);
 
 describe('the picture of a measure', () => {
@@ -83,26 +86,27 @@ describe('the picture of a measure', () => {
     );
   });
 
-  it('marks every day on which a dose was signed', () => {
-    const html = draw(stands, [
-      { day: '2026-02-02', steps: ['3 × 12'] },
-      { day: '2026-03-02', steps: ['5 kg'] },
-    ]);
-    expect(/line-signed" d="([^"]+)"/.exec(html)?.[1]?.match(/M/g)).toHaveLength(2);
+  it('marks every day on which a dose changed, whole where it was signed and short where it was not', () => {
+    const html = draw(stands, [on('2026-02-02', '3 × 12'), { ...on('2026-03-02', '× 14'), isSigned: false }]);
+    const path = /line-signed" d="([^"]+)"/.exec(html)?.[1] ?? '';
+    const from = [...path.matchAll(/M[\d.]+ (\d+)V/g)].map(([, y]) => Number(y));
+    expect(from).toEqual([4, 114]);
   });
 });
 
 describe('the days over the pictures', () => {
-  const axis = (...signed: { day: string; steps: readonly string[] }[]) =>
-    renderToStaticMarkup(<TimeAxis span={span} signed={signed} day="2026-04-20" />);
+  const axis = (...doses: DoseDay[]) =>
+    renderToStaticMarkup(<TimeAxis span={span} doses={doses} day="2026-04-20" />);
 
   it('say what was signed, or how many doses were on one day', () => {
-    expect(axis({ day: '2026-02-20', steps: ['3 × 12'] })).toContain('>3 × 12<');
-    expect(axis({ day: '2026-02-20', steps: ['3 × 12', '5 kg'] })).toContain('>2 doses<');
+    expect(axis(on('2026-02-20', '3 × 12'))).toContain('>3 × 12<');
+    expect(axis(on('2026-02-20', '× 25'))).toContain('>25 repetitions<');
+    expect(axis(on('2026-02-20', '3 × 12', '5 kg'))).toContain('>2 doses<');
+    expect(axis({ ...on('2026-02-20', '3 × 12'), isSigned: false })).not.toContain('3 × 12');
   });
 
   it('leave out the older of two that would stand on one another', () => {
-    const html = axis({ day: '2026-02-20', steps: ['older'] }, { day: '2026-02-22', steps: ['newer'] });
+    const html = axis(on('2026-02-20', 'older'), on('2026-02-22', 'newer'));
     expect(html).toContain('>newer<');
     expect(html).not.toContain('>older<');
   });

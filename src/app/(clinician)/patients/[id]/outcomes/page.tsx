@@ -14,7 +14,7 @@ const OutcomesPage = async ({ params }: { readonly params: RecordParams }) => {
       <OutcomesScreen
         patient={patient}
         course={await clinician.outcomes.get({ patientId: patient.id })}
-        signedDays={await clinician.outcomes.signedDays({ patientId: patient.id })}
+        doseDays={await clinician.outcomes.doseDays({ patientId: patient.id })}
         atHome={await clinician.homeQuestions.get({ patientId: patient.id })}
         clock={clock}
         day={day}

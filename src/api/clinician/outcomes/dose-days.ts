@@ -1,16 +1,16 @@
 /** When doses of a record were signed, for the pictures of what was measured. */
-import { type SignedDay, signedDays } from '#core/review/signed-days.ts';
+import { type DoseDay, doseDays } from '#core/review/dose-days.ts';
 import type { Access } from '#data/access.ts';
 import { proposalsOf } from '#data/decision/decisions.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { doseCourse } from '../review/dose-review.ts';
 import { clinicDays } from '../review/summary.ts';
 
-export const signedDaysOf = async (access: Access, patientId: string): Promise<readonly SignedDay[]> => {
+export const doseDaysOf = async (access: Access, patientId: string): Promise<readonly DoseDay[]> => {
   const record = await recordOf(access, patientId);
   if (!record) return [];
   const proposals = await proposalsOf(access, patientId);
   const dayOf = await clinicDays(access);
   const items = [...new Set(record.prescriptions.map(({ itemId }) => itemId))];
-  return signedDays(items.flatMap((itemId) => doseCourse({ record, proposals, itemId, dayOf }).steps));
+  return doseDays(items.flatMap((itemId) => doseCourse({ record, proposals, itemId, dayOf }).steps));
 };
