@@ -50,6 +50,11 @@ export const words = {
   'step.repetitions': '{from} → {to} repetitions',
   'step.new': '{title}: new',
   'step.rewritten': '{title}: written anew',
+  'all-cautions': {
+    by: 'count',
+    one: 'The caution of this dose',
+    other: 'All {count} cautions of this dose',
+  },
   'new-cautions': {
     by: 'count',
     one: '1 caution the dose in force has not',

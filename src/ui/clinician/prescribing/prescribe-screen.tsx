@@ -67,14 +67,17 @@ const aboutOf = (props: PrescribeProps, version: Version | null, method: Method)
 const waitingOf = ({ unsigned, inForce }: Prescriptions) =>
   unsigned.map((waiting) => {
     const before = inForce.find(({ itemId }) => itemId === waiting.itemId);
-    return rowDose({
-      prescriptionId: waiting.id,
-      dose: waiting.dose,
-      badDay: waiting.badDay,
-      before: before?.dose ?? null,
-      beside: dosesBeside(waiting.dose, waiting.itemId, inForce),
-      newCautions: [...cautionsNewTo(waiting.cautions, before?.cautions ?? [])],
-    });
+    return rowDose(
+      {
+        prescriptionId: waiting.id,
+        dose: waiting.dose,
+        badDay: waiting.badDay,
+        before: before?.dose ?? null,
+        beside: dosesBeside(waiting.dose, waiting.itemId, inForce),
+        newCautions: [...cautionsNewTo(waiting.cautions, before?.cautions ?? [])],
+      },
+      waiting.cautions,
+    );
   });
 
 const SetAndResult = (props: PrescribeProps & { readonly version: Version | null }) => {

@@ -38,12 +38,7 @@ export const SignTogether = (props: {
           <p key={id}>{text}</p>
         ))}
       </div>
-      <p className="soft small">
-        {say(waiting.length === 0 ? 'together.about' : 'together.who')}{' '}
-        {waiting.length === 0 ? null : (
-          <a href={`/patients/${props.patientId}/prescriptions`}>{say('together.cautions')}</a>
-        )}
-      </p>
+      <p className="soft small">{say(waiting.length === 0 ? 'together.about' : 'together.who')}</p>
       {waiting.length > 0 ? (
         <SignDoses
           patientId={props.patientId}

@@ -18,9 +18,16 @@ export interface RowDose {
   readonly named: readonly string[];
   /** Cautions that the dose in force has not; null = none. */
   readonly newCautions: ReactNode;
+  /** Every caution of the dose, folded; null = the record shows them elsewhere. */
+  readonly allCautions: ReactNode;
 }
 
-export const rowDose = (waiting: WorklistLine['doses'][number]): RowDose => {
+type WaitingDose = WorklistLine['doses'][number];
+
+export const rowDose = (
+  waiting: WaitingDose,
+  cautions: WaitingDose['newCautions'] | null = null,
+): RowDose => {
   const { prescriptionId, dose, badDay, before, beside, newCautions } = waiting;
   return {
     prescriptionId,
@@ -33,6 +40,12 @@ export const rowDose = (waiting: WorklistLine['doses'][number]): RowDose => {
       newCautions.length === 0 ? null : (
         <Disclosure summary={say('new-cautions', { count: newCautions.length })} isOpen>
           <CautionList cautions={newCautions} />
+        </Disclosure>
+      ),
+    allCautions:
+      cautions === null ? null : (
+        <Disclosure summary={say('all-cautions', { count: cautions.length })}>
+          <CautionList cautions={cautions} />
         </Disclosure>
       ),
   };

@@ -75,7 +75,7 @@ const factOf = ({ item, figures, message }: WorklistLine, doses: readonly RowDos
 
 export const benchRow = (line: WorklistLine, clock: ClinicClock, day: Day): BenchRow => {
   const { patientId, item, others, age, joint, strip, givenName, familyName } = line;
-  const doses = line.doses.map(rowDose);
+  const doses = line.doses.map((dose) => rowDose(dose));
   return {
     patientId,
     name: `${givenName} ${familyName}`,

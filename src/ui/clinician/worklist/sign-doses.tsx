@@ -37,6 +37,7 @@ export const SignDoses = (props: SignDosesProps) => {
             ))}
             <p className="soft">{say('easier', { dose: dose.easier })}</p>
             {dose.newCautions}
+            {dose.allCautions}
           </li>
         ))}
       </ul>

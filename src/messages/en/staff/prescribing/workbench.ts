@@ -85,8 +85,7 @@ export const words = {
   'together.about': 'Doses you add stand here, each in full, for one signature.',
   'together.count': { by: 'count', one: '{count} dose', other: '{count} doses' },
   'together.who':
-    'All that waits for this patient stands here, whoever added it. Cautions that are new stand with each dose; those signed before still apply.',
-  'together.cautions': 'Read them',
+    'All that waits for this patient stands here, whoever added it. Cautions that are new stand open with each dose.',
   'together.sign-one': 'Sign the waiting {dose} as {name}',
   'whole-more': 'Repetitions, sets and load together: {percent} % more than the dose in force.',
   'week-more': 'In a week, with the sessions added: {percent} % more than the dose in force.',
