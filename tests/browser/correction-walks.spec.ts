@@ -1,6 +1,6 @@
 /** Walks of correction at the desk: a slip of two hundred kilograms, a second record of one person, a first visit with an old clot. */
 import { type Browser, expect, type Page, test } from '@playwright/test';
-import { desk, expectAccessible, signedIn } from './support.ts';
+import { desk, expectAccessible, fillBirthDay, signedIn } from './support.ts';
 
 test.use({ actionTimeout: 15_000 });
 
@@ -52,7 +52,7 @@ test('the same person is asked about before a second record is made, and nothing
   await office.goto('/patients/new');
   await office.getByLabel('Given name').fill('Maeve');
   await office.getByLabel('Family name').fill('Tarowby');
-  await office.getByLabel('Day of birth').fill('1958-08-14');
+  await fillBirthDay(office, '1958-08-14');
   await press(office, 'Add this patient');
   await expect(office.getByRole('heading', { name: 'Is this patient on record already?' })).toBeVisible();
   await expect(office.getByRole('link', { name: 'Maeve Tarrowby' })).toBeVisible();
@@ -70,7 +70,7 @@ test('a first visit with an old clot and diagnosed high blood pressure saves all
   await office.goto('/patients/new');
   await office.getByLabel('Given name').fill('Ottoline');
   await office.getByLabel('Family name').fill('Brackenreed');
-  await office.getByLabel('Day of birth').fill('1957-11-02');
+  await fillBirthDay(office, '1957-11-02');
   await press(office, 'Add this patient');
   await office
     .getByRole('navigation', { name: /^Record of/ })

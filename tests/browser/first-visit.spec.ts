@@ -1,7 +1,7 @@
 /** Ten minutes between appointments: from an empty patient to one signed low-load exercise, counted. */
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { type Hand, keyboardHand, pointingHand } from './input-means.ts';
-import { desk, expectAccessible, signedIn, watched } from './support.ts';
+import { desk, expectAccessible, fillBirthDay, signedIn, watched } from './support.ts';
 
 // A control that is not there is said at once, not after the whole time of the test.
 test.use({ actionTimeout: 10_000 });
@@ -13,7 +13,7 @@ const emptyPatient = async (page: Page, familyName: string): Promise<string> => 
   await page.goto('/patients/new');
   await page.getByLabel('Given name').fill('Ottoline');
   await page.getByLabel('Family name').fill(familyName);
-  await page.getByLabel('Day of birth').fill('1957-11-02');
+  await fillBirthDay(page, '1957-11-02');
   await page.getByRole('button', { name: 'Add this patient' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toContainText(familyName);
   return page.url();

@@ -69,3 +69,15 @@ export const clockOff = (page: Page, ms: number): Promise<unknown> =>
     const now = Date.now.bind(Date);
     Date.now = () => now() + by;
   }, ms);
+
+/** A day of birth in its three boxes, from YYYY-MM-DD. */
+export const fillBirthDay = async (page: Page, birthDay: string): Promise<void> => {
+  const group = page.getByRole('group', { name: 'Day of birth' });
+  const [year = '', month = '', day = ''] = birthDay.split('-');
+  for (const [label, text] of [
+    ['Day', day],
+    ['Month', month],
+    ['Year', year],
+  ] as const)
+    await group.getByLabel(label, { exact: true }).fill(text);
+};

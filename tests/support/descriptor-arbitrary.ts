@@ -4,6 +4,7 @@
  */
 import fc from 'fast-check';
 import type { Field, NumberField } from '#core/calculations/describe.ts';
+import { dayFromNumber } from '#core/time/day.ts';
 
 /** Longest list made; a longer one costs time and shows nothing a shorter one does not. */
 const longestList = 9;
@@ -44,6 +45,8 @@ const plainArbitrary = (field: Field): fc.Arbitrary<unknown> => {
       return fc.boolean();
     case 'text':
       return fc.string({ minLength: field.minLength ?? 0, maxLength: Math.min(field.maxLength, 40) });
+    case 'day':
+      return fc.integer({ min: 0, max: 73_000 }).map(dayFromNumber);
     case 'list': {
       const minLength = field.minItems ?? 0;
       const maxLength = Math.max(minLength, Math.min(field.maxItems ?? longestList, longestList));

@@ -35,6 +35,8 @@ const knownTexts: Readonly<Record<string, string>> = {
 const plantField = (field: Field, how: Planting): unknown => {
   if (field.kind === 'list') return [plantField(field.of, how)];
   if (field.kind === 'record') return plantFields(field.fields, how);
+  if (field.kind === 'day' && how === 'taken') return knownTexts[field.name] ?? '2026-01-02';
+  if (field.kind === 'day') return markedText;
   if (field.kind === 'text') {
     const known = how === 'taken' ? knownTexts[field.name] : undefined;
     return known ?? markedText.slice(0, field.maxLength);

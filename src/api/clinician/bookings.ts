@@ -9,7 +9,7 @@ import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
 const bookingFields = [
-  { name: 'day', kind: 'text', minLength: 10, maxLength: 10, nullable: true },
+  { name: 'day', kind: 'day', nullable: true },
   { name: 'time', kind: 'text', minLength: 5, maxLength: 5, nullable: true },
   { name: 'place', kind: 'text', minLength: 1, maxLength: 120, nullable: true },
 ] as const satisfies readonly Field[];

@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import type { Field, InputOf, NumberField } from '#core/calculations/describe.ts';
+import { isDay } from '#core/time/day.ts';
 
 const numberSchema = (field: NumberField): z.ZodType => {
   let schema = field.kind === 'integer' ? z.int() : z.number();
@@ -25,6 +26,8 @@ const plainSchema = (field: Field): z.ZodType => {
         .string()
         .min(field.minLength ?? 0)
         .max(field.maxLength);
+    case 'day':
+      return z.string().refine(isDay);
     case 'flag':
       return z.boolean();
     case 'list': {

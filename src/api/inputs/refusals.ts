@@ -48,6 +48,7 @@ const kindWords: Readonly<Record<Field['kind'], string>> = {
   integer: 'a whole number',
   enum: 'one of the listed words',
   text: 'text',
+  day: 'a day that exists, such as 2026-03-31',
   flag: 'true or false',
   list: 'a list',
   record: 'an object',
@@ -102,8 +103,9 @@ interface Place {
   readonly value: unknown;
 }
 
-const codeOf = (issue: Issue, value: unknown): RefusalCode => {
+const codeOf = (issue: Issue, value: unknown, field: Field | undefined): RefusalCode => {
   if (value === undefined) return 'missing';
+  if (field?.kind === 'day') return 'wrong-type';
   if (issue.code === 'too_small') return 'too-low';
   if (issue.code === 'too_big') return 'too-high';
   if (issue.code === 'invalid_value') return typeof value === 'string' ? 'not-listed' : 'wrong-type';
@@ -114,6 +116,7 @@ const reasonOf = (code: RefusalCode, issue: Issue, { field, name, value }: Place
   if (code === 'missing') return `Give ${name}: ${accepted(field)}.`;
   if (code === 'too-low' || code === 'too-high') return sizeReason(issue, field, name);
   if (code === 'not-listed') return `${name} is ${accepted(field)}.`;
+  if (code === 'wrong-type' && field?.kind === 'day') return `${name} is ${accepted(field)}.`;
   if (code === 'wrong-type') return `${name} is ${accepted(field)}; this is ${received(value)}.`;
   return issue.message;
 };
@@ -140,7 +143,7 @@ const refusalsOfIssue = (
     const inner = { ...issue, path: [...found.path, ...issue.path] } as Issue;
     return refusalsOfIssue(inner, fields, input, root);
   }
-  const code = codeOf(issue, value);
+  const code = codeOf(issue, value, field);
   const reason = reasonOf(code, issue, { field, name, value });
   return [{ field: pathText(root, found.path), code, reason }];
 };

@@ -28,7 +28,7 @@ const refusalsOf = ({ item: id, answer, details, day }: Given, today: Day): read
       ? [refusal('not-listed', `${label}: a choice is not on the sheet. Load the page again.`)]
       : []),
     ...(isWrongDay
-      ? [refusal('inconsistent', `${label}: give the day as YYYY-MM-DD, today or earlier, or leave it out.`)]
+      ? [refusal('inconsistent', `${label}: give a day, today or earlier, or leave it out.`)]
       : []),
   ];
 };

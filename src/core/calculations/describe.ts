@@ -42,6 +42,13 @@ interface TextField extends FieldBase {
   readonly maxLength: number;
 }
 
+/** A civil day, YYYY-MM-DD, one that exists in the calendar. */
+export interface DayField extends FieldBase {
+  readonly kind: 'day';
+  /** A day people know by heart and no calendar is looked at for. */
+  readonly isBirth?: true;
+}
+
 export interface FlagField extends FieldBase {
   readonly kind: 'flag';
 }
@@ -59,7 +66,7 @@ export interface RecordField extends FieldBase {
   readonly fields: readonly Field[];
 }
 
-export type Field = NumberField | EnumField | TextField | FlagField | ListField | RecordField;
+export type Field = NumberField | EnumField | TextField | DayField | FlagField | ListField | RecordField;
 
 /** The value type a list of fields describes; used so that a calculation's input is typed from its descriptor. */
 type ValueOf<F extends Field> =
@@ -69,7 +76,7 @@ type ValueOf<F extends Field> =
         ? V
         : F extends { kind: 'flag' }
           ? boolean
-          : F extends { kind: 'text' }
+          : F extends { kind: 'text' | 'day' }
             ? string
             : F extends { kind: 'list'; of: infer E extends Field }
               ? readonly ValueOf<E>[]

@@ -64,9 +64,7 @@ export const pauseFields = [
   text('reason', 300, 'Reason'),
   {
     name: 'until',
-    kind: 'text',
-    minLength: 10,
-    maxLength: 10,
+    kind: 'day',
     nullable: true,
     about: 'Consider resuming on',
   },
@@ -107,7 +105,7 @@ export const pauseConsistent = (row: InputOf<typeof pauseFields>, today: Day): r
     {
       field: 'input.until',
       code: 'outside-validity',
-      reason: 'Enter a day from today on, as YYYY-MM-DD, or leave it out.',
+      reason: 'Enter a day from today on, or leave it out.',
     },
   ];
 };

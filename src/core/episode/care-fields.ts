@@ -48,14 +48,14 @@ export const limitFields = [
   { name: 'movement', kind: 'enum', values: movements, ...ofRange, about: 'Movement' },
   degrees('fromDegrees', 'Allowed from'),
   degrees('toDegrees', 'Allowed to'),
-  text('from', 10, 'From'),
-  { name: 'to', kind: 'text', minLength: 10, maxLength: 10, nullable: true, about: 'Last day' },
+  { name: 'from', kind: 'day', about: 'From' },
+  { name: 'to', kind: 'day', nullable: true, about: 'Last day' },
   text('author', 80, 'Set by'),
   remark,
 ] as const satisfies readonly Field[];
 
 export const eventFields = [
-  text('day', 10, 'Day'),
+  { name: 'day', kind: 'day', about: 'Day' },
   {
     name: 'kind',
     kind: 'enum',
@@ -83,7 +83,7 @@ export const preApprovalFields = [
 const notADay = (field: string): Refusal => ({
   field: `input.${field}`,
   code: 'wrong-type',
-  reason: 'Give the day as YYYY-MM-DD, a day that exists.',
+  reason: 'Give a day that exists.',
 });
 
 type LimitRow = InputOf<typeof limitFields>;

@@ -66,14 +66,12 @@ export const episodeConsistent = (row: InputOf<typeof episodeFields>): readonly 
 export const episodeChangeFields = [
   text('episodeId', 64, 'Episode of care'),
   { name: 'to', kind: 'enum', values: episodeStates, about: 'Change' },
-  text('on', 10, 'From'),
+  { name: 'on', kind: 'day', about: 'From' },
   text('reason', 300, 'Reason'),
   { name: 'breakKind', kind: 'enum', values: breakKinds, nullable: true, about: 'Kind of break' },
   {
     name: 'expectedBack',
-    kind: 'text',
-    minLength: 10,
-    maxLength: 10,
+    kind: 'day',
     nullable: true,
     about: 'Expected back',
   },

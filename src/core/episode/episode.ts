@@ -112,7 +112,7 @@ export type WantedChange = Omit<EpisodeChange, 'recordedAt' | 'by'>;
 const dayRefusals = (last: EpisodeChange, change: WantedChange, today: Day): readonly Refusal[] => {
   const field = 'input.on';
   if (!isDay(change.on)) {
-    return [{ field, code: 'wrong-type', reason: 'Give the day as YYYY-MM-DD, a day that exists.' }];
+    return [{ field, code: 'wrong-type', reason: 'Give a day that exists.' }];
   }
   if (daysBetween(change.on, today) < 0) {
     return [{ field, code: 'too-high', reason: 'This day is after today; record it on the day it begins.' }];

@@ -17,7 +17,7 @@ export const goalStateWords: Readonly<Record<GoalState, string>> = {
 export const goalFields = [
   { name: 'goal', kind: 'text', minLength: 1, maxLength: 300, about: 'Goal, in the patient’s words' },
   { name: 'state', kind: 'enum', values: goalStates, about: 'Progress' },
-  { name: 'byDay', kind: 'text', maxLength: 10, nullable: true, about: 'Target date' },
+  { name: 'byDay', kind: 'day', nullable: true, about: 'Target date' },
   { name: 'note', kind: 'text', maxLength: 300, nullable: true, about: 'Note' },
 ] as const satisfies readonly Field[];
 
@@ -30,9 +30,7 @@ export const goalConsistent = (
 ): readonly Refusal[] => {
   if (row.byDay === null) return [];
   if (!isDay(row.byDay))
-    return [
-      { field: 'input.byDay', code: 'wrong-type', reason: 'Give the day as YYYY-MM-DD, a day that exists.' },
-    ];
+    return [{ field: 'input.byDay', code: 'wrong-type', reason: 'Give a day that exists.' }];
   const ahead = daysBetween(today, row.byDay);
   if (ahead > furthestDays || (ahead < 0 && row.state === 'open'))
     return [

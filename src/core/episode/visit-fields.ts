@@ -29,7 +29,7 @@ export const visitFields = [
 
 export const observedSessionFields = [
   ...site,
-  text('day', 10, 'Day'),
+  { name: 'day', kind: 'day', about: 'Day' },
   yes(
     'supervisedThroughout',
     'Supervised from putting the cuff on until it was off and the limb was normal again',

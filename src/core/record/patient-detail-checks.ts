@@ -42,8 +42,7 @@ const emailRefusals = (value: string): readonly Refusal[] =>
     : [refusal('email', 'wrong-type', 'Enter an email address such as name@example.org, without spaces.')];
 
 const birthRefusals = (value: string, today: Day, mayBeChild: boolean): readonly Refusal[] => {
-  if (!isDay(value))
-    return [refusal('birthDay', 'wrong-type', 'Give the day of birth as YYYY-MM-DD, a day that exists.')];
+  if (!isDay(value)) return [refusal('birthDay', 'wrong-type', 'Give the day of birth, a day that exists.')];
   if (daysBetween(value, today) < 0)
     return [refusal('birthDay', 'too-high', 'The day of birth is in the future.')];
   const age = ageYears(value, today);
@@ -60,20 +59,22 @@ const birthRefusals = (value: string, today: Day, mayBeChild: boolean): readonly
   return [];
 };
 
+const textFields = newPatientFields.filter((field) => field.kind === 'text');
+
 const valueRefusals = (
   detail: PatientDetail,
   value: string,
   today: Day,
   mayBeChild: boolean,
 ): readonly Refusal[] => {
-  const { minLength, maxLength } = newPatientFields.find((field) => field.name === detail)!;
+  if (detail === 'birthDay') return birthRefusals(value, today, mayBeChild);
+  const { minLength, maxLength } = textFields.find((field) => field.name === detail)!;
   if (value.trim().length < minLength)
     return [
       refusal(detail, 'missing', `Enter “${detailInWords(detail)}”, at least ${minLength} characters.`),
     ];
   if (value.length > maxLength)
     return [refusal(detail, 'too-long', `“${detailInWords(detail)}” has at most ${maxLength} characters.`)];
-  if (detail === 'birthDay') return birthRefusals(value, today, mayBeChild);
   if (detail === 'phone' || detail === 'emergencyPhone') return phoneRefusals(detail, value);
   return detail === 'email' ? emailRefusals(value) : [];
 };

@@ -13,7 +13,7 @@ const mayBeEmpty = <const N extends string>(of: N, minLength: number, maxLength:
 export const newPatientFields = [
   name('givenName', 'Given name'),
   name('familyName', 'Family name'),
-  { name: 'birthDay', kind: 'text', minLength: 1, maxLength: 10, about: 'Day of birth' },
+  { name: 'birthDay', kind: 'day', isBirth: true, about: 'Day of birth' },
   mayBeEmpty('phone', 3, 30, 'Telephone'),
   mayBeEmpty('email', 3, 254, 'Email'),
   mayBeEmpty('address', 3, 300, 'Address'),

@@ -90,7 +90,7 @@ export const screeningFields = [
           of: { name: 'joint', kind: 'enum', values: joints },
         },
         { name: 'details', kind: 'list', optional: true, maxItems: 20, of: text('detail', 60) },
-        { ...text('day', 10, 'Day it last happened'), optional: true },
+        { name: 'day', kind: 'day', about: 'Day it last happened', optional: true },
         { ...text('note', 200, 'Note'), optional: true },
       ],
     },
@@ -183,7 +183,7 @@ export const responseFields = [
   { name: 'kind', kind: 'enum', values: ['accept', 'override'] },
   { name: 'decision', kind: 'enum', values: decisions, nullable: true },
   { name: 'reason', kind: 'text', minLength: 0, maxLength: 500 },
-  { name: 'until', kind: 'text', minLength: 10, maxLength: 10, nullable: true },
+  { name: 'until', kind: 'day', nullable: true, about: 'Until' },
 ] as const satisfies readonly Field[];
 
 /** Longest an override may hold before it has to be looked at again. */
@@ -217,7 +217,7 @@ export const responseConsistent = (row: InputOf<typeof responseFields>, today: D
     refusals.push({
       field: 'input.until',
       code: 'missing',
-      reason: 'Enter the last day of the override as YYYY-MM-DD.',
+      reason: 'Enter the last day of the override.',
     });
   } else if (daysBetween(today, row.until) < 0 || daysBetween(today, row.until) > longestOverrideDays) {
     refusals.push({

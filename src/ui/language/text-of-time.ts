@@ -17,6 +17,16 @@ export const dayText = (day: string): string =>
     timeZone: 'UTC',
   }).format(new Date(`${day}T12:00:00Z`));
 
+/** "Monday 9 March 2026", to say a day back that was given in figures. */
+export const wholeDayText = (day: string): string =>
+  new Intl.DateTimeFormat(localeOfDays(), {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    timeZone: 'UTC',
+  }).format(new Date(`${day}T12:00:00Z`));
+
 /** "9 March", where there is little room. */
 export const shortDayText = (day: string): string =>
   new Intl.DateTimeFormat(localeOfDays(), { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(

@@ -11,7 +11,7 @@ export const measurementConsistent = (row: Measurement, today: Day): readonly Re
   const refusals: Refusal[] = [];
   const refused = (field: string, reason: string) =>
     refusals.push({ field: `input.${field}`, code: 'inconsistent', reason });
-  if (!isDay(row.day)) refused('day', 'Give the day as YYYY-MM-DD, a day that exists.');
+  if (!isDay(row.day)) refused('day', 'Give a day that exists.');
   else if (daysBetween(row.day, today) < 0)
     refused('day', `The day is after today (${today}); give the day it was measured.`);
   return [...refusals, ...(measureOf(row.kind).consistent?.(row) ?? [])];

@@ -12,7 +12,7 @@ export interface MeasurementForm {
   readonly hints: NonNullable<AnyMeasure['hints']>;
 }
 
-const day = { name: 'day', kind: 'text', minLength: 10, maxLength: 10 } as const;
+const day = { name: 'day', kind: 'day' } as const;
 
 /** Every row says first what it measures, and on which day. */
 export const measurementForms: readonly MeasurementForm[] = measures.map(

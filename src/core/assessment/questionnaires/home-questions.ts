@@ -14,7 +14,7 @@ export const chosenActivities = 'chosen-activities';
 
 export const homeQuestionsFields = [
   { name: 'questions', kind: 'text', minLength: 1, maxLength: 64, about: 'What is asked' },
-  { name: 'fromDay', kind: 'text', minLength: 10, maxLength: 10, about: 'From this day on' },
+  { name: 'fromDay', kind: 'day', about: 'From this day on' },
   { name: 'everyDays', kind: 'integer', unit: 'd', min: 7, max: 84, about: 'Every so many days' },
 ] as const satisfies readonly Field[];
 
@@ -32,7 +32,7 @@ export const homeQuestionsConsistent = (
         {
           field: 'input.fromDay',
           code: 'outside-validity',
-          reason: `Enter a day from today to ${furthestDays} days ahead, as YYYY-MM-DD.`,
+          reason: `Enter a day from today to ${furthestDays} days ahead.`,
         },
       ];
 };

@@ -17,6 +17,7 @@ export const words = {
   rules: 'The rules that progress, hold, ease back or pause a dose',
   'whole-number': 'whole number',
   'one-of': 'one of: {values}',
+  day: 'day',
   'yes-or-no': 'yes or no',
   list: 'list: {of}',
   'several-below': 'several, below',

@@ -3,7 +3,8 @@ import { sayIn } from '../../say.ts';
 
 export const words = {
   optional: '{label} (optional)',
-  'date-such-as': 'As YYYY-MM-DD, such as 2026-03-31',
+  'no-such-day':
+    '“{field}”: there is no such day. Enter its day, month and year, such as 31 March 2026, and send again.',
   'none-of-these': 'None of these',
   'asked-not-answered': 'Asked, not answered',
   'rows-one-per-line': 'One per line: {fields}. A dash is “not given”.',

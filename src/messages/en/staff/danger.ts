@@ -54,7 +54,7 @@ export const words = {
   'concern-of-mine': 'A concern of mine: everything stays paused until I have spoken with the patient',
   'another-reason': 'Another reason',
   'joint-left-out': 'Leave it empty to pause everything.',
-  'ask-on': 'As YYYY-MM-DD. You are asked on that day; nothing resumes by itself.',
+  'ask-on': 'You are asked on that day; nothing resumes by itself.',
   'tick-the-exercises-to-resume': 'Tick the exercises to resume.',
   'enter-the-reason': 'Enter the reason.',
   'exercises-to-resume': 'Exercises to resume',

@@ -46,7 +46,7 @@ export const words = {
   'care-since': '{state} since {on}: {reason}',
   'enter-the-last-day-of-follow': 'Enter the last day of follow-up.',
   'who-follows-it-up': 'Who follows it up',
-  'date-two-weeks': 'As YYYY-MM-DD, no more than two weeks ahead.',
+  'date-two-weeks': 'No more than two weeks ahead.',
   'follow-it-up': 'Follow it up',
 } as const;
 

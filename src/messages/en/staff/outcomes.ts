@@ -3,7 +3,7 @@ import { sayIn } from '../../say.ts';
 
 export const words = {
   'goal.set': 'Set this goal',
-  'goal.day-hint': 'As YYYY-MM-DD; leave empty if no date was agreed.',
+  'goal.day-hint': 'Leave empty if no date was agreed.',
   first: 'first {value}, {date}',
   'by-day-passed': 'to be reached by {date}, which has passed',
   'by-day': 'to be reached by {date}',

@@ -10,7 +10,7 @@ export const words = {
   'found-born': 'born {date}: {signs}',
   'add-this': 'Add this patient',
   added: 'Patient added. Opening the record.',
-  'birth-hint': 'As YYYY-MM-DD, such as 1961-04-09. Loadgate is for adults, 18 and over.',
+  'birth-hint': 'Such as 9 4 1961. Loadgate is for adults, 18 and over.',
   'phone-hint': 'The number the clinic calls. Leave it empty if there is none.',
   'on-record': 'Is this patient on record already?',
   'somebody-else': 'No, this is somebody else: add the patient',

@@ -14,7 +14,6 @@ export const words = {
   'booking.note': 'It appears on the worklist on that day. The patient is not notified: write or ring.',
   'booking.book': 'Book the review',
   'booking.change': 'Book another day instead',
-  'booking.day-hint': 'As YYYY-MM-DD.',
   'booking.time-hint': 'As HH:MM.',
   'booking.place-hint': 'Such as the name of the site.',
   'booking.cancel': 'Cancel the booking',
@@ -95,8 +94,7 @@ export const words = {
   'override.decision': 'Decision instead',
   'override.until': 'Last day of the override',
   'override.reason-hint': 'So that colleagues understand it.',
-  'override.until-hint':
-    'As YYYY-MM-DD, no more than 28 days ahead. After that the engine’s decision applies again.',
+  'override.until-hint': 'No more than 28 days ahead. After that the engine’s decision applies again.',
   'chart-loading': 'Loading the chart. The text and the table give the same information.',
   'not-answered': 'No clinician has accepted or overridden it.',
   'no-baseline': {

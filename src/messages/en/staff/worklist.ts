@@ -14,7 +14,7 @@ export const words = {
   'more-of': 'More for {name}',
   acknowledged: 'acknowledged by {name}',
   assigned: 'assigned to {name}',
-  'snooze-until': 'As YYYY-MM-DD, no more than 14 days ahead.',
+  'snooze-until': 'No more than 14 days ahead.',
   groups: 'Patients of the clinic',
   'group.needs-you': { by: 'count', one: '{count} needs you', other: '{count} need you' },
   'group.assigned': '{count} assigned to {names}',

@@ -17,6 +17,8 @@ const kindInWords = (field: Field): string => {
       });
     case 'text':
       return 'text';
+    case 'day':
+      return say('day');
     case 'flag':
       return say('yes-or-no');
     case 'list':

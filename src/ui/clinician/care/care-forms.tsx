@@ -59,7 +59,6 @@ export const CareForm = ({ name, patientId, day }: CareFormProps & { readonly na
       taken="Recorded."
       hints={{
         to: say('date-or-until-lifted'),
-        from: say('date'),
         fromDegrees: say('degrees-from-neutral'),
       }}
       send={async (value) => {

@@ -1,8 +1,7 @@
 /** What is entered, from where, and for which day. */
 import { say } from '#messages/en/staff/data-entry.ts';
-import { boundField } from '#ui/design-system/bound-field.ts';
+import { DayField } from '#ui/design-system/day-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
-import { TextField } from '#ui/design-system/text-field.tsx';
 import type { Typed } from './answers.ts';
 import type { FieldsProps } from './joint-fields.tsx';
 
@@ -40,7 +39,13 @@ export const Head = ({ kind, way, onKind, onWay, ...fields }: FieldsProps & Head
       chosen={way}
       onChoose={onWay}
     />
-    <TextField {...boundField(fields, 'day')} type="date" label={say('which-day')} />
+    <DayField
+      name="day"
+      label={say('which-day')}
+      value={fields.typed.day ?? ''}
+      error={fields.errorOf('day')}
+      onDay={(day) => fields.onType('day', day)}
+    />
   </>
 );
 

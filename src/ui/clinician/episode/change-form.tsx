@@ -8,6 +8,7 @@ import { say } from '#messages/en/staff/episode.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { DayField } from '#ui/design-system/day-field.tsx';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -53,15 +54,14 @@ const BreakFields = (props: {
       chosen={props.typed.breakKind}
       onChoose={(breakKind) => props.onType({ breakKind })}
     />
-    <TextField
+    <DayField
       name={`${props.prefix}expectedBack`}
       label={say('expected-back')}
-      hint={say('date-or-empty')}
+      hint={say('back-unknown')}
       isOptional
       value={props.typed.expectedBack}
       error={props.errorOf('expectedBack')}
-      onChange={(event) => props.onType({ expectedBack: event.target.value })}
-      className="input input-day"
+      onDay={(expectedBack) => props.onType({ expectedBack })}
     />
   </>
 );
@@ -110,14 +110,12 @@ export const ChangeForm = (props: ChangeFormProps) => {
         <BreakFields prefix={prefix} typed={typed} onType={type} errorOf={errorOf} />
       ) : null}
       <div className="fields">
-        <TextField
+        <DayField
           name={`${prefix}on`}
           label={say('first-day')}
-          hint={say('date')}
           value={typed.on}
           error={errorOf('on')}
-          onChange={(event) => type({ on: event.target.value })}
-          className="input input-day"
+          onDay={(on) => type({ on })}
         />
         <TextField
           name={`${prefix}reason`}

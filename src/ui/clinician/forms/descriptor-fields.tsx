@@ -5,6 +5,7 @@ import { unitWords } from '#api/inputs/unit-words.ts';
 import type { Field, NumberField as NumberDescriptor } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { BirthDayField, DayField } from '#ui/design-system/day-field.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
@@ -32,8 +33,6 @@ interface OneProps extends FieldsProps {
   readonly field: Field;
 }
 
-const days = new Set(['day', 'birthDay', 'until']);
-
 const wordsOf = (props: OneProps) => {
   const { field, path = '', prefix = '', hints } = props;
   const at = `${path}${field.name}`;
@@ -42,8 +41,9 @@ const wordsOf = (props: OneProps) => {
     name: `${prefix}${at}`,
     label: labelOf(field),
     error: props.errorOf(at),
-    // A text that may be null may stay empty; a score that may be null is an answer of its own.
-    isOptional: field.optional ?? (field.kind === 'text' && field.nullable === true),
+    // A text or day that may be null may stay empty; a score that may be null is an answer of its own.
+    isOptional:
+      field.optional ?? ((field.kind === 'text' || field.kind === 'day') && field.nullable === true),
     hint: hints?.[at],
   };
 };
@@ -91,25 +91,25 @@ const ChoiceOf = (
   );
 };
 
-const TextOf = (
-  props: OneProps & { readonly isLong: boolean; readonly isDay: boolean; readonly hintText?: string },
-) => {
+const TextOf = (props: OneProps & { readonly isLong: boolean; readonly hintText?: string }) => {
   const { at, hint, ...words } = wordsOf(props);
   const shared = {
     ...words,
-    hint: hint ?? props.hintText ?? (props.isDay ? say('date-such-as') : undefined),
+    hint: hint ?? props.hintText,
     value: props.typed[at] ?? '',
     autoComplete: 'off',
   };
   return props.isLong ? (
     <LongTextField {...shared} onChange={(event) => props.onType(at, event.target.value)} />
   ) : (
-    <TextField
-      {...shared}
-      className={props.isDay ? 'input input-day' : 'input'}
-      onChange={(event) => props.onType(at, event.target.value)}
-    />
+    <TextField {...shared} onChange={(event) => props.onType(at, event.target.value)} />
   );
+};
+
+const DayOf = (props: OneProps & { readonly isBirth: boolean }) => {
+  const { at, ...words } = wordsOf(props);
+  const Field = props.isBirth ? BirthDayField : DayField;
+  return <Field {...words} value={props.typed[at] ?? ''} onDay={(day) => props.onType(at, day)} />;
 };
 
 const SeveralOf = (props: OneProps & { readonly values: readonly string[] }) => {
@@ -153,7 +153,9 @@ const OneField = (props: OneProps) => {
     case 'flag':
       return <ChoiceOf {...props} options={yesNo} />;
     case 'text':
-      return <TextOf {...props} isLong={field.maxLength > 200} isDay={days.has(field.name)} />;
+      return <TextOf {...props} isLong={field.maxLength > 200} />;
+    case 'day':
+      return <DayOf {...props} isBirth={field.isBirth ?? false} />;
     case 'list':
       if (props.several?.[field.name]) return <SeveralOf {...props} values={props.several[field.name]!} />;
       if (field.of.kind === 'enum') return <SeveralOf {...props} values={field.of.values} />;
@@ -161,11 +163,10 @@ const OneField = (props: OneProps) => {
         <TextOf
           {...props}
           isLong
-          isDay={false}
           hintText={say('rows-one-per-line', { fields: field.of.fields.map(labelOf).join(', ') })}
         />
       ) : (
-        <TextOf {...props} isLong={false} isDay={false} hintText={say('numbers-separated-by-spaces')} />
+        <TextOf {...props} isLong={false} hintText={say('numbers-separated-by-spaces')} />
       );
     case 'record':
       return (

@@ -3,7 +3,7 @@ import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { boundsInWords, labelOf } from './field-words.ts';
-import { askedFor, numberAskedFor } from './typed.ts';
+import { askedFor, noSuchDay, numberAskedFor } from './typed.ts';
 
 export interface Refused {
   readonly problems: readonly Problem[];
@@ -50,6 +50,7 @@ const fieldAt = (fields: readonly Field[], path: string): Field | undefined => {
 const inWords = ({ code, reason }: RefusedField, field: Field | undefined): string => {
   if (!field) return reason;
   if (code === 'missing') return askedFor(field);
+  if (field.kind === 'day' && code === 'wrong-type') return noSuchDay(field);
   if (field.kind !== 'number' && field.kind !== 'integer') return reason;
   if (code === 'wrong-type') return numberAskedFor(field);
   // What a calculation refused says why, and what else to type; the border names the field by its code.

@@ -3,6 +3,7 @@
  * typed until it is sent; an empty field is "not given", never zero.
  */
 import type { Field, ListField, RecordField } from '#core/calculations/describe.ts';
+import { isDay } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
@@ -37,6 +38,8 @@ const empty = (field: Field, path: string): Found => {
   const mayBeEmpty = field.kind === 'text' && field.minLength === 0;
   return mayBeEmpty ? found('') : wrong(path, askedFor(field));
 };
+
+export const noSuchDay = (field: Field): string => say('no-such-day', { field: labelOf(field) });
 
 export const numberAskedFor = (field: Field): string =>
   say(field.kind === 'integer' ? 'type-integer' : 'type-number', { field: labelOf(field) });
@@ -121,6 +124,8 @@ const fieldAt = (field: Field, path: string, typed: Typed): Found => {
       return text.length > field.maxLength
         ? wrong(path, tooLong(labelOf(field), text.length, field.maxLength))
         : found(text);
+    case 'day':
+      return isDay(text) ? found(text) : wrong(path, noSuchDay(field));
     case 'flag':
       return found(text === 'yes');
     default:

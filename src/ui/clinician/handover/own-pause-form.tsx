@@ -6,9 +6,9 @@ import { say } from '#messages/en/staff/handover.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { DayField } from '#ui/design-system/day-field.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
-import { TextField } from '#ui/design-system/text-field.tsx';
 import type { Colleagues } from '../episode/answers.ts';
 
 interface OwnPauseProps {
@@ -58,14 +58,13 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
           value={ownerId}
           onChange={(event) => setOwner(event.target.value)}
         />
-        <TextField
+        <DayField
           name={`${prefix}until`}
           label="Until"
           hint={say('date-two-weeks')}
           value={until}
           error={submit.errorOf('until')}
-          onChange={(event) => setUntil(event.target.value)}
-          className="input input-day"
+          onDay={setUntil}
         />
       </div>
       <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>

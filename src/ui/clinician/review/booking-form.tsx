@@ -10,7 +10,7 @@ import { FormFrame } from '../forms/form-frame.tsx';
 import { useSubmit } from '../forms/use-submit.ts';
 
 const fields: readonly Field[] = [
-  { name: 'day', kind: 'text', minLength: 10, maxLength: 10, about: 'Day' },
+  { name: 'day', kind: 'day', about: 'Day' },
   { name: 'time', kind: 'text', maxLength: 5, nullable: true, about: 'Time' },
   { name: 'place', kind: 'text', maxLength: 120, nullable: true, about: 'Place' },
 ];
@@ -38,7 +38,6 @@ export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
         label={seen === null ? say('booking.book') : say('booking.change')}
         taken="Booked."
         hints={{
-          day: say('booking.day-hint'),
           time: say('booking.time-hint'),
           place: say('booking.place-hint'),
         }}

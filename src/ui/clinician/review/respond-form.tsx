@@ -16,7 +16,7 @@ import { useSubmit } from '../forms/use-submit.ts';
 const overrideFields: readonly Field[] = [
   { name: 'decision', kind: 'enum', values: decisions, about: say('override.decision') },
   { name: 'reason', kind: 'text', maxLength: 500, about: 'Reason' },
-  { name: 'until', kind: 'text', maxLength: 10, about: say('override.until') },
+  { name: 'until', kind: 'day', about: say('override.until') },
 ];
 
 export interface RespondFormProps {

@@ -7,6 +7,7 @@ import { leftUnsaid } from '#core/screening/answer-remarks.ts';
 import type { ScreeningAnswer } from '#core/screening/screening.ts';
 import { say } from '#messages/en/staff/screening.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { DayField } from '#ui/design-system/day-field.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
@@ -92,14 +93,13 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         />
       ) : null}
       {item.asks.day ? (
-        <TextField
+        <DayField
           id={`${item.id}-day`}
           name={`${item.id}-day`}
-          type="date"
           label={say('last-happened')}
           isOptional
           value={state.day}
-          onChange={(event) => change({ day: event.target.value })}
+          onDay={(day) => change({ day })}
         />
       ) : null}
       <NotSaid item={item} state={state} />

@@ -64,7 +64,7 @@ export const ReplyForm = ({ row, onDone, close }: FormProps) => (
 );
 
 const snoozeFields: readonly Field[] = [
-  { name: 'until', kind: 'text', maxLength: 10, about: 'Until' },
+  { name: 'until', kind: 'day', about: 'Until' },
   { name: 'reason', kind: 'text', minLength: 1, maxLength: 200, about: 'Reason' },
 ];
 
