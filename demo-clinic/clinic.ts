@@ -35,7 +35,7 @@ export const reviewerCodeSecret = 'demo-reviewer-codes';
 /** The same as an authenticator app takes it (base32, RFC 4648). */
 export const reviewerTypedSecret = 'MRSW23ZNOJSXM2LFO5SXELLDN5SGK4Y';
 
-export type DemoRole = 'clinician' | 'administrator' | 'patient';
+export type DemoRole = 'clinician' | 'administrator' | 'reception' | 'patient';
 
 export interface DemoSignIn {
   readonly email: string;
@@ -63,6 +63,12 @@ export const demoSignIns = [
     who: 'Imelda Coyrath',
     role: 'administrator',
     story: 'keeps the clinic’s settings',
+  },
+  {
+    email: 'reception@demo.invalid',
+    who: 'Odile Farrowmere',
+    role: 'reception',
+    story: 'keeps appointments, names and telephone numbers',
   },
   {
     email: 'other-clinic@demo.invalid',

@@ -87,6 +87,7 @@ export const loadDemoClinic = async (at: DemoTarget): Promise<void> => {
   const context = await contextOf(at, demoClinic, 'clinician@demo.invalid');
   await open(at, 'reviewer@demo.invalid', demoClinic.id, null, reviewerCodeSecret);
   const administrator = await open(at, 'admin@demo.invalid', demoClinic.id, null);
+  await open(at, 'reception@demo.invalid', demoClinic.id, null);
   await writeOwnQuestionnaire(accessAt(context, administrator, createdAt));
   for (const story of stories) await tellStory(at, context, story);
   const other = await contextOf(at, otherClinic, 'other-clinic@demo.invalid');

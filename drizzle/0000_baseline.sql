@@ -1118,7 +1118,7 @@ CREATE TABLE `auth_user` (
 	`starting_until` integer,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "auth_user_role" CHECK("auth_user"."role" IN ('clinician', 'administrator', 'patient')),
+	CONSTRAINT "auth_user_role" CHECK("auth_user"."role" IN ('clinician', 'administrator', 'reception', 'patient')),
 	CONSTRAINT "auth_user_patient" CHECK(("auth_user"."role" = 'patient') = ("auth_user"."patient_id" IS NOT NULL))
 );
 --> statement-breakpoint

@@ -1,10 +1,13 @@
+/** Reception keeps appointments, names and numbers, and opens no record. */
+export type Role = 'clinician' | 'administrator' | 'reception' | 'patient';
+
 /** Who is signed in. */
 export interface Person {
   readonly userId: string;
   readonly name: string;
   readonly email: string;
   readonly clinicId: string;
-  readonly role: 'clinician' | 'administrator' | 'patient';
+  readonly role: Role;
   /** May do what an administrator does; true for the role itself and for a clinician who also runs the clinic. */
   readonly administers: boolean;
   /** The own record of a patient; null for staff. */

@@ -41,6 +41,7 @@ import { patientMessagesRouter } from './patient/messages.ts';
 import { ownPhonesRouter } from './patient/phones.ts';
 import { preVisitRouter } from './patient/previsit.ts';
 import { todayRouter } from './patient/today.ts';
+import { receptionRouter } from './reception/reception.ts';
 import { callerFactory, router } from './trpc.ts';
 
 export const appRouter = router({
@@ -75,6 +76,7 @@ export const appRouter = router({
     inventedPeople: inventedPeopleRouter,
     rules: rulesRouter,
   }),
+  reception: receptionRouter,
   account: accountRouter,
   admin: router({
     staff: adminStaffRouter,

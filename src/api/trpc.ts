@@ -9,7 +9,7 @@ import { refusalText } from '#messages/refusals.ts';
 import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import { requireReadable } from './inputs/readable.ts';
-import type { Person } from './person.ts';
+import type { Person, Role } from './person.ts';
 import { requireShown } from './read-only-when-merged.ts';
 
 export interface ApiContext {
@@ -37,7 +37,7 @@ export interface ObservedCall {
 
 /** What `npm run procedures` and the access test print of a procedure. */
 export interface ProcedureMeta {
-  readonly roles: readonly ('clinician' | 'administrator' | 'patient' | 'anyone')[];
+  readonly roles: readonly (Role | 'anyone')[];
   /** In words: what is checked beside the role. */
   readonly guard: string;
 }
@@ -101,7 +101,7 @@ const signedIn = watched.use(async ({ ctx, getRawInput, next }) => {
 
 /** For what concerns the own sign-in: open to everybody signed in, also before it is fully set up. */
 export const personProcedure = signedIn.meta({
-  roles: ['clinician', 'administrator', 'patient'],
+  roles: ['clinician', 'administrator', 'reception', 'patient'],
   guard: 'own sign-in',
 });
 
@@ -146,20 +146,46 @@ export const freshAdministrator = administratorProcedure
 export const staffProcedure = settled
   .meta({ roles: ['clinician', 'administrator'], guard: 'own clinic' })
   .use(({ ctx, next }) => {
-    if (ctx.person.role === 'patient') throw new Problem('not-yours', 'This page is for the clinic’s staff.');
+    if (ctx.person.role !== 'clinician' && ctx.person.role !== 'administrator')
+      throw new Problem('not-yours', 'This page is for the clinic’s clinicians and administrators.');
     return next({ ctx });
+  });
+
+/** Appointments, names and numbers of the own clinic’s patients; nothing of a record. */
+export const receptionProcedure = settled
+  .meta({ roles: ['reception'], guard: 'own clinic, names and appointments' })
+  .use(({ ctx, next }) => {
+    if (ctx.person.role !== 'reception')
+      throw new Problem('not-yours', 'This page is for the clinic’s reception.');
+    return next({ ctx });
+  });
+
+const ofPatientId = z.object({ patientId: z.string().min(1).max(64) });
+
+const requirePatient = async (access: Access, patientId: string, path: string): Promise<Patient> => {
+  const patient = await patientOf(access, patientId);
+  if (patient) return patient;
+  noteRefused(access, { subject: path, detail: { asked: digestOfIds([patientId]) } });
+  throw new Problem('not-found', 'There is no such patient in your clinic.');
+};
+
+/** Reception on one patient: who it is and when they come. */
+export const receptionPatientProcedure = receptionProcedure
+  .meta({ roles: ['reception'], guard: 'patient of own clinic, name and appointment' })
+  .input(ofPatientId)
+  .use(async ({ ctx, input, path, type, next }) => {
+    const { id, givenName, familyName } = await requirePatient(ctx.access, input.patientId, path);
+    if (type === 'query') noteRead(ctx.access, { subject: path, patientId: id });
+    else await requireShown(ctx.access, id, path);
+    return next({ ctx: { ...ctx, patient: { id, givenName, familyName } } });
   });
 
 /** A clinician on a patient of their own clinic, also one kept to a care team: only for opening it with a reason. */
 export const nameProcedure = clinicianProcedure
   .meta({ roles: ['clinician'], guard: 'patient of own clinic, not the record' })
-  .input(z.object({ patientId: z.string().min(1).max(64) }))
+  .input(ofPatientId)
   .use(async ({ ctx, input, path, next }) => {
-    const patient = await patientOf(ctx.access, input.patientId);
-    if (!patient) {
-      noteRefused(ctx.access, { subject: path, detail: { asked: digestOfIds([input.patientId]) } });
-      throw new Problem('not-found', 'There is no such patient in your clinic.');
-    }
+    const patient = await requirePatient(ctx.access, input.patientId, path);
     return next({ ctx: { ...ctx, patient } });
   });
 

@@ -3,7 +3,12 @@ import { redirect } from 'next/navigation';
 import { signedInPerson } from '#server/http/caller.ts';
 import { phoneHere } from '#server/sign-in/phone-here.ts';
 
-const starts = { clinician: '/worklist', patient: '/today', administrator: '/administration' } as const;
+const starts = {
+  clinician: '/worklist',
+  patient: '/today',
+  administrator: '/administration',
+  reception: '/reception',
+} as const;
 
 const StartPage = async () => {
   const person = await signedInPerson();

@@ -34,6 +34,8 @@ const ofRecord = procedureLines().filter(
   (line) =>
     line.kind === 'query' &&
     line.guard.startsWith('patient of own clinic') &&
+    // The front desk opens no record; what it looks at is in `reception.test.ts`.
+    line.roles.includes('clinician') &&
     // Asks for a decision that was made: `decision-path.test.ts`.
     line.path !== 'clinician.review.whatWouldChange',
 );

@@ -12,6 +12,10 @@ export interface Row {
   /** The same clinician after giving a reason. */
   readonly openedWithReason: Cell;
   readonly administrator: Cell;
+  /** The front desk. */
+  readonly reception: Cell;
+  /** The front desk on a patient of another clinic. */
+  readonly receptionOnStranger: Cell;
   /** A clinician who also administers the clinic. */
   readonly both: Cell;
   /** The same, an hour after the passphrase was last given. */
@@ -29,6 +33,8 @@ const ofClinic: Row = {
   outsideTeam: 'in',
   openedWithReason: 'in',
   administrator: 'not-yours',
+  reception: 'not-yours',
+  receptionOnStranger: 'not-yours',
   both: 'in',
   bothAnHourLater: 'in',
   bothNotSetUp: 'set-up',
@@ -59,7 +65,23 @@ const ofPatient: Row = {
   patientAnHourLater: 'in',
 };
 const freshPatient: Row = { ...ofPatient, patientAnHourLater: 'fresh-sign-in' };
-const ofPerson: Row = { ...ofStaff, bothNotSetUp: 'in', patient: 'in', patientAnHourLater: 'in' };
+const ofPerson: Row = {
+  ...ofStaff,
+  reception: 'in',
+  receptionOnStranger: 'in',
+  bothNotSetUp: 'in',
+  patient: 'in',
+  patientAnHourLater: 'in',
+};
+/** Names and appointments, of everybody or of one person; a clinician has the record instead. */
+const ofReception: Row = {
+  ...ofPatient,
+  patient: 'not-yours',
+  patientAnHourLater: 'not-yours',
+  reception: 'in',
+  receptionOnStranger: 'in',
+};
+const ofReceptionPerson: Row = { ...ofReception, receptionOnStranger: 'not-found' };
 
 const freshPerson: Row = {
   ...ofPerson,
@@ -98,6 +120,12 @@ export const expected: Readonly<Record<string, Row>> = {
   'admin.staff.reactivate': freshAdministrator,
   'admin.staff.reset': freshAdministrator,
   'admin.staff.setRoles': freshAdministrator,
+  'reception.add': ofReception,
+  'reception.appointments': ofReception,
+  'reception.book': ofReceptionPerson,
+  'reception.changeDetails': ofReceptionPerson,
+  'reception.find': ofReception,
+  'reception.person': ofReceptionPerson,
   'patient.access.list': ofPatient,
   'patient.consents.get': ofPatient,
   'patient.consents.give': ofPatient,

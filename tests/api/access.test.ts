@@ -76,7 +76,9 @@ describe('who may call what', () => {
   it('states on each procedure the roles that the guard lets in, and whether it asks for a fresh sign-in', () => {
     for (const line of procedureLines()) {
       const row = expected[line.path]!;
-      const roles = (['clinician', 'administrator', 'patient'] as const).filter((role) => row[role] === 'in');
+      const roles = (['clinician', 'administrator', 'reception', 'patient'] as const).filter(
+        (role) => row[role] === 'in',
+      );
       const isFresh = [row.bothAnHourLater, row.patientAnHourLater].includes('fresh-sign-in');
       expect([line.path, line.roles, line.guard.includes('fresh sign-in')]).toEqual([
         line.path,
@@ -111,6 +113,8 @@ describe('who may call what', () => {
       outsideTeam,
       openedWithReason,
       administrator: await answer(asAdministrator(clinician), path, own),
+      reception: await answer(asPerson(clinician, { role: 'reception' }), path, own),
+      receptionOnStranger: await answer(asPerson(clinician, { role: 'reception' }), path, stranger),
       both: await answer(asPerson(clinician, both), path, own),
       bothAnHourLater: await answer(asPerson(clinician, { ...both, provedAt: anHourAgo }), path, own),
       bothNotSetUp: await answer(asPerson(clinician, { ...both, setUp: 'passphrase' }), path, own),

@@ -60,7 +60,7 @@ describe('impossible values are refused on the server, with what is wrong, where
       'a day that does not exist',
       { kind: 'stature', statureCm: 170, day: '2026-02-30' },
       'input.day',
-      'inconsistent',
+      'wrong-type',
     ],
     [
       'a pressure on the trunk',

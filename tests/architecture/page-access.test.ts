@@ -6,13 +6,22 @@ import { describe, expect, it } from 'vitest';
 import nextConfig from '../../next.config.js';
 import { allFiles, textOf } from './repository.ts';
 
-type Who = 'anybody' | 'signed in' | 'clinician' | 'record' | 'patient' | 'staff' | 'administrator';
+type Who =
+  | 'anybody'
+  | 'signed in'
+  | 'clinician'
+  | 'reception'
+  | 'record'
+  | 'patient'
+  | 'staff'
+  | 'administrator';
 
 /** What a page must call, before anything of a record is asked for. */
 const guards: Readonly<Record<Who, RegExp>> = {
-  anybody: /^(?![\s\S]*\b(serverCaller|clinicPage|recordPage|carePage)\()/,
+  anybody: /^(?![\s\S]*\b(serverCaller|clinicPage|receptionPage|recordPage|carePage)\()/,
   'signed in': /await requireAnyone\(\)/,
   clinician: /await (clinicPage\(\)|requirePerson\('clinician'\))/,
+  reception: /await receptionPage\(\)/,
   record: /await (recordPage|carePage)\(params/,
   patient: /await requirePerson\('patient'\)/,
   staff: /await requirePerson\('clinician', 'administrator'\)/,
@@ -60,6 +69,9 @@ const pages: Readonly<Record<string, Who>> = {
   '(patient)/pre-visit': 'patient',
   '(patient)/pre-visit/consents': 'patient',
   '(patient)/today': 'patient',
+  '(reception)/reception': 'reception',
+  '(reception)/reception/[id]': 'reception',
+  '(reception)/reception/new': 'reception',
   '.': 'anybody',
   'sign-in': 'anybody',
 };

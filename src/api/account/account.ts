@@ -63,7 +63,10 @@ const passphraseRefused = (
 const typedPassphrase = z.string().min(1).max(passphraseLength.max);
 
 const freshPerson = personProcedure
-  .meta({ roles: ['clinician', 'administrator', 'patient'], guard: 'own sign-in, fresh sign-in' })
+  .meta({
+    roles: ['clinician', 'administrator', 'reception', 'patient'],
+    guard: 'own sign-in, fresh sign-in',
+  })
   .use(withFreshSignIn);
 
 export const accountRouter = router({

@@ -5,7 +5,13 @@ import { Problem } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
 const userId = z.string().min(1).max(64);
-const roles = { role: z.enum(['clinician', 'administrator']), administers: z.boolean() };
+const roles = { role: z.enum(['clinician', 'administrator', 'reception']), administers: z.boolean() };
+
+/** Whoever administers reads what is not for the front desk. */
+const notBoth = ({ role, administers }: { readonly role: string; readonly administers: boolean }): void => {
+  if (role === 'reception' && administers)
+    throw new Problem('refused', 'Reception does not administer the clinic. Choose one of the two.');
+};
 
 const settled = (changed: Changed): void => {
   if (changed === 'not-found') throw new Problem('not-found', 'There is no such person in your clinic.');
@@ -28,6 +34,7 @@ export const adminStaffRouter = router({
   add: freshAdministrator
     .input(z.object({ name: z.string().trim().min(2).max(80), email: z.email().max(120), ...roles }))
     .mutation(async ({ ctx, input }) => {
+      notBoth(input);
       const handed = await addStaff(ctx.access, input);
       if (!handed) throw new Problem('conflict', 'Somebody already signs in with this address.');
       return handed;
@@ -36,6 +43,7 @@ export const adminStaffRouter = router({
   setRoles: freshAdministrator.input(z.object({ userId, ...roles })).mutation(async ({ ctx, input }) => {
     const { userId: id, ...rest } = input;
     notYourself(ctx.person.userId, id);
+    notBoth(rest);
     settled(await setRoles(ctx.access, id, rest));
   }),
 

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Field } from '#core/calculations/describe.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
+import type { Access } from '#data/access.ts';
 import { bookingOf, bookReview } from '#data/review/review-bookings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
@@ -32,24 +33,34 @@ const bookingRefusals = (
     : [{ field: 'input.time', code: 'wrong-type', reason: 'Enter the time as HH:MM, or leave it empty.' }];
 };
 
+export const bookingInput = z.object({
+  booking: z.unknown(),
+  seen: z.string().max(64).nullable().optional(),
+});
+
+/**
+ * Books the next review; without a day, takes back what was booked. `seen` is the booking the page
+ * showed: a colleague's newer one is not overwritten.
+ */
+export const book = (
+  access: Access,
+  patientId: string,
+  { booking, seen }: z.infer<typeof bookingInput>,
+): Promise<string> => {
+  const row = checked(bookingFields, booking, (value) => bookingRefusals(value, access.day));
+  return access.store.write(async () => {
+    const booked = await bookingOf(access, patientId);
+    if (seen !== undefined && (booked?.id ?? null) !== seen)
+      throw new Problem(
+        'conflict',
+        `${booked?.byName ?? 'A colleague'} changed the booking in the meantime. Your change was not saved; reload the page.`,
+      );
+    return bookReview(access, patientId, row);
+  });
+};
+
 export const bookingsRouter = router({
-  /**
-   * Books the next review; without a day, takes back what was booked. `seen` is the booking the page
-   * showed: a colleague's newer one is not overwritten.
-   */
   book: recordProcedure
-    .input(z.object({ booking: z.unknown(), seen: z.string().max(64).nullable().optional() }))
-    .mutation(({ ctx, input }) => {
-      const { access, patient } = ctx;
-      const row = checked(bookingFields, input.booking, (value) => bookingRefusals(value, access.day));
-      return access.store.write(async () => {
-        const booked = await bookingOf(access, patient.id);
-        if (input.seen !== undefined && (booked?.id ?? null) !== input.seen)
-          throw new Problem(
-            'conflict',
-            `${booked?.byName ?? 'A colleague'} changed the booking in the meantime. Your change was not saved; reload the page.`,
-          );
-        return bookReview(access, patient.id, row);
-      });
-    }),
+    .input(bookingInput)
+    .mutation(({ ctx, input }) => book(ctx.access, ctx.patient.id, input)),
 });

@@ -90,7 +90,7 @@ export const screeningFields = [
           of: { name: 'joint', kind: 'enum', values: joints },
         },
         { name: 'details', kind: 'list', optional: true, maxItems: 20, of: text('detail', 60) },
-        { name: 'day', kind: 'day', about: 'Day it last happened', optional: true },
+        { ...text('day', 10, 'Day it last happened'), optional: true },
         { ...text('note', 200, 'Note'), optional: true },
       ],
     },

@@ -15,7 +15,7 @@ export const requiresTwoFactor = async (store: Store, clinicId: string): Promise
   (await settingValue({ store, clinicId }, recordKeepingSettings, 'staff-two-factor')) === 1;
 
 export interface StaffRoles {
-  readonly role: 'clinician' | 'administrator';
+  readonly role: 'clinician' | 'administrator' | 'reception';
   readonly administers: boolean;
 }
 

@@ -6,7 +6,7 @@ import { dayShape, kit, words } from './kit.ts';
 
 const mergeActs = ['merged', 'undone', 'plan-chosen'] as const;
 
-export const roles = ['clinician', 'administrator', 'patient'] as const;
+export const roles = ['clinician', 'administrator', 'reception', 'patient'] as const;
 
 export const clinic = kit.table('clinic', {
   id: kit.id('id').primaryKey(),

@@ -19,6 +19,7 @@ import { words as preVisit } from './staff/pre-visit.ts';
 import { words as workbench } from './staff/prescribing/workbench.ts';
 import { words as prescribing } from './staff/prescribing.ts';
 import { words as programme } from './staff/programme.ts';
+import { words as reception } from './staff/reception/reception.ts';
 import { words as nextStep } from './staff/record/next-step.ts';
 import { words as summary } from './staff/record/summary.ts';
 import { words as record } from './staff/record.ts';
@@ -56,6 +57,7 @@ export const staff = {
   programme,
   record,
   review,
+  'reception/reception': reception,
   'record/next-step': nextStep,
   'review/chart': chart,
   'review/decisions': decisions,

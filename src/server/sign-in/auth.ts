@@ -99,7 +99,7 @@ export interface NewAccount {
   readonly email: string;
   readonly name: string;
   readonly clinicId: string;
-  readonly role: 'clinician' | 'administrator' | 'patient';
+  readonly role: 'clinician' | 'administrator' | 'reception' | 'patient';
   readonly patientId: string | null;
   readonly password: string;
   /** For a clinician who also administers the clinic. */

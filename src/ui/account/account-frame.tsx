@@ -1,5 +1,6 @@
 /** The frame of the pages about a staff member's own sign-in and about the clinic's people. */
 import type { ReactNode } from 'react';
+import type { Role } from '#api/person.ts';
 import { say } from '#messages/en/staff/account.ts';
 import { say as administration } from '#messages/en/staff/administration.ts';
 import { SignOut } from '#ui/account/sign-out.tsx';
@@ -7,7 +8,7 @@ import { PageFrame } from '#ui/design-system/page-frame.tsx';
 
 export interface AccountFrameProps {
   readonly person: {
-    readonly role: 'clinician' | 'administrator' | 'patient';
+    readonly role: Role;
     readonly administers: boolean;
   };
   readonly current: string;
@@ -23,11 +24,13 @@ const administered = [
   { href: '/administration/settings', text: administration('clinic-settings') },
   { href: '/administration/care', text: administration('care-settings') },
 ];
+const frontDesk = [{ href: '/reception', text: 'Reception' }];
 const own = [{ href: '/account', text: say('own-sign-in') }];
 
 export const AccountFrame = ({ person, current, children }: AccountFrameProps) => {
   const links = [
     ...(person.role === 'clinician' ? clinical : []),
+    ...(person.role === 'reception' ? frontDesk : []),
     ...(person.administers ? administered : []),
     ...own,
   ];

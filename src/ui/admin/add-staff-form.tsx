@@ -23,13 +23,14 @@ const kinds = [
     label: 'Administrator',
     hint: say('kind.administrator-hint'),
   },
+  { value: 'reception', label: 'Reception', hint: say('kind.reception-hint') },
 ] as const;
 
 type Kind = (typeof kinds)[number]['value'];
 
 const rolesOf = (kind: Kind) => ({
-  role: kind === 'administrator' ? 'administrator' : 'clinician',
-  administers: kind !== 'clinician',
+  role: kind === 'both' ? 'clinician' : kind,
+  administers: kind === 'both' || kind === 'administrator',
 });
 
 interface Typed {

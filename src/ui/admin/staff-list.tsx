@@ -9,7 +9,7 @@ export interface StaffLine {
   readonly id: string;
   readonly name: string;
   readonly email: string;
-  readonly role: 'clinician' | 'administrator';
+  readonly role: 'clinician' | 'administrator' | 'reception';
   readonly administers: boolean;
   readonly twoFactorEnabled: boolean;
   readonly isActive: boolean;
@@ -17,8 +17,10 @@ export interface StaffLine {
   readonly isSelf: boolean;
 }
 
-const doesInWords = ({ role, administers }: StaffLine): string =>
-  role === 'administrator' ? 'Administrator' : administers ? say('role.both') : 'Clinician';
+const doesInWords = ({ role, administers }: StaffLine): string => {
+  if (role === 'reception') return 'Reception';
+  return role === 'administrator' ? 'Administrator' : administers ? say('role.both') : 'Clinician';
+};
 
 const stateOf = (line: StaffLine) => {
   if (!line.isActive)

@@ -8,7 +8,7 @@ import type { Store } from '#data/database/store.ts';
 import { patientMessagesOf } from '#data/messages/patient-messages.ts';
 import { phoneEntriesKey } from '#server/phone-entries.ts';
 import type { Runtime } from '#server/runtime.ts';
-import { asAdministrator, asClinician, asPatient } from '#tests/support/callers.ts';
+import { asAdministrator, asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
 import {
   accessOf,
   auditKey,
@@ -85,6 +85,7 @@ describe('a text', () => {
     const callers = {
       clinician: asClinician(setting.clinician),
       administrator: asAdministrator(setting.clinician),
+      reception: asPerson(setting.clinician, { role: 'reception' }),
       patient: patient(),
     };
     const looked: Record<string, string> = {};

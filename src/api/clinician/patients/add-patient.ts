@@ -10,19 +10,20 @@ export type AddedPatient =
   | { readonly answer: 'added'; readonly patientId: string }
   | { readonly answer: 'possible-duplicate'; readonly found: readonly SamePatient[] };
 
-/** `otherThan`: ids the caller was shown and says are other people. */
+/** `otherThan`: ids the caller was shown and says are other people. Reception adds nobody to its own care. */
 export const addNewPatient = (
   access: Access,
   row: NewPatient,
   otherThan: readonly string[],
+  isClinician = true,
 ): Promise<AddedPatient> =>
   access.store.write(async (tx) => {
     const found = await samePatients(access, row);
     if (found.some(({ patientId }) => !otherThan.includes(patientId)))
       return { answer: 'possible-duplicate', found };
     const patientId = await addPatient(access, row);
-    // Who adds a patient looks after them; without it a restricted clinic would begin with open records.
-    await setTeamMember(access, patientId, access.actorId, true);
+    // A clinician who adds a patient looks after them; without it a restricted clinic would begin with open records.
+    if (isClinician) await setTeamMember(access, patientId, access.actorId, true);
     if (found.length > 0)
       await auditWrite(tx, access, 'not-a-duplicate', {
         subjectId: patientId,

@@ -5,6 +5,7 @@ export const words = {
   'kind.clinician-hint': 'Works with records.',
   'kind.both': 'Clinician who also administers',
   'kind.both-hint': 'Works with records, staff and clinic settings.',
+  'kind.reception-hint': 'Appointments, names and telephone numbers. Cannot open records.',
   'kind.administrator-hint': 'Works with staff, sites and clinic settings. Cannot open records.',
   'no-name': 'Enter the name.',
   'no-email': 'Enter an email address with an @ in it.',

@@ -7,7 +7,7 @@ import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/patients.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import type { AddedPatient } from '../answers.ts';
-import { client } from '../client.ts';
+import { callsOf, type Desk, placeOf } from '../desk-calls.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
 type Found = Extract<AddedPatient, { answer: 'possible-duplicate' }>['found'];
@@ -19,11 +19,11 @@ const signInWords: Readonly<Record<Found[number]['signs'][number], string>> = {
   'patient-number': say('same-number'),
 };
 
-const FoundPeople = ({ found }: { readonly found: Found }) => (
+const FoundPeople = ({ found, desk }: { readonly found: Found; readonly desk: Desk }) => (
   <ul>
     {found.map(({ patientId, person, signs }) => (
       <li key={patientId}>
-        <a href={`/patients/${patientId}`}>
+        <a href={`/${placeOf[desk]}/${patientId}`}>
           {person ? `${person.givenName} ${person.familyName}` : say('colleagues-patient')}
         </a>
         {person
@@ -37,7 +37,7 @@ const FoundPeople = ({ found }: { readonly found: Found }) => (
   </ul>
 );
 
-export const NewPatientForm = () => {
+export const NewPatientForm = ({ desk = 'clinician' }: { readonly desk?: Desk }) => {
   const router = useRouter();
   const [found, setFound] = useState<Found>([]);
   /** Set by the button below, which sends the form as it stands then. */
@@ -45,9 +45,9 @@ export const NewPatientForm = () => {
   const add = async (patient: unknown) => {
     const confirmed = [...otherThan.current];
     otherThan.current = [];
-    const answer = await client.clinician.people.create.mutate({ patient, otherThan: confirmed });
+    const answer = await callsOf[desk].add.mutate({ patient, otherThan: confirmed });
     setFound(answer.answer === 'added' ? [] : answer.found);
-    if (answer.answer === 'added') router.push(`/patients/${answer.patientId}`);
+    if (answer.answer === 'added') router.push(`/${placeOf[desk]}/${answer.patientId}`);
   };
   return (
     <FormFrame
@@ -64,7 +64,7 @@ export const NewPatientForm = () => {
       {found.length > 0 ? (
         <section className="confirm" aria-live="polite">
           <h2>{say('on-record')}</h2>
-          <FoundPeople found={found} />
+          <FoundPeople found={found} desk={desk} />
           <Button
             type="submit"
             tone="plain"

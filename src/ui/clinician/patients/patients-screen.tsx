@@ -1,6 +1,7 @@
 'use client';
 /** The clinic's patients, found by any part of the name. Works as a plain form when no script runs. */
 import { useState } from 'react';
+import { isNamedLike } from '#core/record/name-search.ts';
 import { counted, dayInWords } from '#core/review/plain-words.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/patients.ts';
@@ -8,27 +9,13 @@ import { LinkButton } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import type { PatientLine } from '../answers.ts';
 
-const folded = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
-
-/** Every part typed stands somewhere in the name, in any order, accents apart. */
-export const namedLike = <P extends Pick<PatientLine, 'givenName' | 'familyName'>>(
-  patients: readonly P[],
-  typed: string,
-): readonly P[] => {
-  const parts = folded(typed).split(/\s+/).filter(Boolean);
-  return patients.filter((patient) => {
-    const name = folded(`${patient.familyName} ${patient.givenName}`);
-    return parts.every((part) => name.includes(part));
-  });
-};
-
 export const PatientsScreen = (props: {
   readonly patients: readonly PatientLine[];
   readonly typed: string;
   readonly day: Day;
 }) => {
   const [typed, setTyped] = useState(props.typed);
-  const shown = namedLike(props.patients, typed);
+  const shown = props.patients.filter((patient) => isNamedLike(patient, typed));
   return (
     <div className="stack">
       <form method="get" className="row row-end">

@@ -4,23 +4,29 @@ import { useRouter } from 'next/navigation';
 import { detailChangeFields, detailInWords, patientDetails } from '#core/record/patient-details.ts';
 import { say } from '#messages/en/staff/record.ts';
 import type { PatientDetails } from '../answers.ts';
-import { client } from '../client.ts';
+import { callsOf, type Desk } from '../desk-calls.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { refusedAt } from '../forms/submit-problems.ts';
 
 /** The version seen is known to the page and not asked. */
 const fields = detailChangeFields[0].of.fields.filter((field) => field.name !== 'seen');
 
+/** Doses are worked out with the age: the front desk does not change a day of birth. */
+const detailsFor = (desk: Desk) =>
+  patientDetails.filter((detail) => desk === 'clinician' || detail !== 'birthDay');
+
 export const PatientDetailForm = (props: {
   readonly patientId: string;
   readonly details: PatientDetails;
+  readonly desk?: Desk;
 }) => {
+  const { desk = 'clinician' } = props;
   const router = useRouter();
   return (
     <FormFrame
       prefix="detail-"
       fields={fields}
-      choices={{ detail: patientDetails.map((value) => ({ value, label: detailInWords(value) })) }}
+      choices={{ detail: detailsFor(desk).map((value) => ({ value, label: detailInWords(value) })) }}
       label={say('detail.save')}
       taken={say('detail.taken')}
       clearsTo={{}}
@@ -31,7 +37,7 @@ export const PatientDetailForm = (props: {
       send={async (typed) => {
         const seen = props.details.find(({ detail }) => detail === typed.detail)?.seen ?? 0;
         const changes = [{ ...typed, seen }];
-        await client.clinician.people.changeDetails
+        await callsOf[desk].changeDetails
           .mutate({ patientId: props.patientId, changes })
           .catch((error: unknown) => {
             throw refusedAt(error, 'value');

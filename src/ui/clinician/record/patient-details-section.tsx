@@ -4,6 +4,7 @@ import { say } from '#messages/en/staff/record.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { PatientDetails } from '../answers.ts';
+import type { Desk } from '../desk-calls.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { PatientDetailForm } from './patient-detail-form.tsx';
 
@@ -26,6 +27,7 @@ export const PatientDetailsSection = (props: {
   readonly patientId: string;
   readonly details: PatientDetails;
   readonly clock: ClinicClock;
+  readonly desk?: Desk;
 }) => {
   const changedOnes = props.details.filter(({ versions }) => versions.length > 1);
   return (
@@ -56,7 +58,7 @@ export const PatientDetailsSection = (props: {
         </Disclosure>
       ) : null}
       <Disclosure summary={say('detail.change')}>
-        <PatientDetailForm patientId={props.patientId} details={props.details} />
+        <PatientDetailForm patientId={props.patientId} details={props.details} desk={props.desk} />
       </Disclosure>
     </section>
   );

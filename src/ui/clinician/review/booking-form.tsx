@@ -5,7 +5,7 @@ import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/review.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
-import { client } from '../client.ts';
+import { callsOf, type Desk } from '../desk-calls.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { useSubmit } from '../forms/use-submit.ts';
 
@@ -19,13 +19,14 @@ export interface BookingFormProps {
   readonly patientId: string;
   /** The booking the page shows; a colleague’s newer one is not overwritten. */
   readonly seen: string | null;
+  readonly desk?: Desk;
 }
 
-export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
+export const BookingForm = ({ patientId, seen, desk = 'clinician' }: BookingFormProps) => {
   const router = useRouter();
   const submit = useSubmit('', 'booking-drop');
   const book = async (booking: Record<string, unknown>) => {
-    await client.clinician.bookings.book.mutate({ patientId, booking, seen });
+    await callsOf[desk].book.mutate({ patientId, booking, seen });
     router.refresh();
   };
   return (
