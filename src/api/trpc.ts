@@ -1,14 +1,14 @@
 /** The base of every procedure: who may call it is decided here, before any of its code runs. */
 import { initTRPC } from '@trpc/server';
-import { z } from 'zod';
 import type { Access } from '#data/access.ts';
-import { digestOfIds, noteRead, noteRefused } from '#data/audit/audit.ts';
+import { noteRead, noteRefused } from '#data/audit/audit.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import { requireReadable } from './inputs/readable.ts';
+import { ofPatientId, requirePatient } from './patient-of-clinic.ts';
 import type { Person, Role } from './person.ts';
 import { requireShown } from './read-only-when-merged.ts';
 
@@ -110,7 +110,8 @@ const setUpText = {
   'two-factor': 'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
 } as const;
 
-const settled = signedIn.use(({ ctx, next }) => {
+/** Whoever has chosen their passphrase and set up what the clinic requires. */
+export const settled = signedIn.use(({ ctx, next }) => {
   if (ctx.person.setUp !== 'done') throw new Problem('set-up', setUpText[ctx.person.setUp]);
   return next({ ctx });
 });
@@ -149,35 +150,6 @@ export const staffProcedure = settled
     if (ctx.person.role !== 'clinician' && ctx.person.role !== 'administrator')
       throw new Problem('not-yours', 'This page is for the clinic’s clinicians and administrators.');
     return next({ ctx });
-  });
-
-/** Appointments, names and numbers of the own clinic’s patients; nothing of a record. */
-export const receptionProcedure = settled
-  .meta({ roles: ['reception'], guard: 'own clinic, names and appointments' })
-  .use(({ ctx, next }) => {
-    if (ctx.person.role !== 'reception')
-      throw new Problem('not-yours', 'This page is for the clinic’s reception.');
-    return next({ ctx });
-  });
-
-const ofPatientId = z.object({ patientId: z.string().min(1).max(64) });
-
-const requirePatient = async (access: Access, patientId: string, path: string): Promise<Patient> => {
-  const patient = await patientOf(access, patientId);
-  if (patient) return patient;
-  noteRefused(access, { subject: path, detail: { asked: digestOfIds([patientId]) } });
-  throw new Problem('not-found', 'There is no such patient in your clinic.');
-};
-
-/** Reception on one patient: who it is and when they come. */
-export const receptionPatientProcedure = receptionProcedure
-  .meta({ roles: ['reception'], guard: 'patient of own clinic, name and appointment' })
-  .input(ofPatientId)
-  .use(async ({ ctx, input, path, type, next }) => {
-    const { id, givenName, familyName } = await requirePatient(ctx.access, input.patientId, path);
-    if (type === 'query') noteRead(ctx.access, { subject: path, patientId: id });
-    else await requireShown(ctx.access, id, path);
-    return next({ ctx: { ...ctx, patient: { id, givenName, familyName } } });
   });
 
 /** A clinician on a patient of their own clinic, also one kept to a care team: only for opening it with a reason. */

@@ -16,6 +16,10 @@ const searches: ReadonlyMap<string, string> = new Map([
     'The worklist narrowed by kind; works without scripts.',
   ],
   [
+    'src/ui/clinician/reception/reception-screen.tsx',
+    'The front desk’s people found by name; works without scripts.',
+  ],
+  [
     'src/ui/clinician/prescribing/choose/picker-form.tsx',
     'Exercises by name, joint and muscle: nothing of the patient is typed; works without scripts.',
   ],

@@ -11,7 +11,8 @@ import { addNewPatient } from '../clinician/patients/add-patient.ts';
 import { saveDetails } from '../clinician/patients/save-details.ts';
 import { refusedWith } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
-import { receptionPatientProcedure, receptionProcedure, router } from '../trpc.ts';
+import { router } from '../trpc.ts';
+import { receptionPatientProcedure, receptionProcedure } from './reception-procedure.ts';
 
 /** As many as are read at a glance; who is not among them is found by more of the name. */
 const mostFound = 30;

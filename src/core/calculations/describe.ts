@@ -43,7 +43,7 @@ interface TextField extends FieldBase {
 }
 
 /** A civil day, YYYY-MM-DD, one that exists in the calendar. */
-export interface DayField extends FieldBase {
+interface DayField extends FieldBase {
   readonly kind: 'day';
   /** A day people know by heart and no calendar is looked at for. */
   readonly isBirth?: true;

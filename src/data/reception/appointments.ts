@@ -6,7 +6,7 @@ import { digestOfIds, noteRead } from '../audit/audit.ts';
 import { isShown } from '../patients/merges.ts';
 import { patientIdentity, reviewBooking } from '../schema/schema.ts';
 
-export interface Appointment {
+interface Appointment {
   readonly day: Day;
   readonly time: string | null;
   readonly place: string | null;

@@ -8,7 +8,7 @@ import { addressOf, choiceAddress } from '#ui/clinician/prescribing/choose/choic
 import { figureChange } from '#ui/clinician/prescribing/figure-change.ts';
 import { heldInWords, heldNow } from '#ui/clinician/prescribing/held.ts';
 import { MethodChoice } from '#ui/clinician/prescribing/method-choice.tsx';
-import { keptWith, typedBefore } from '#ui/clinician/prescribing/typed-before.ts';
+import { keptWith, typedBefore } from '#ui/clinician/prescribing/typed-before/typed-before.ts';
 
 const profile = { followedJoints: ['right-knee', 'left-hip'] } as unknown as NonNullable<Patient['profile']>;
 

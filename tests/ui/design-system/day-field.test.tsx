@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import type { Field } from '#core/calculations/describe.ts';
 import { refusedBy } from '#ui/clinician/forms/submit-problems.ts';
 import { readTyped } from '#ui/clinician/forms/typed.ts';
-import { BirthDayField, DayField } from '#ui/design-system/day-field.tsx';
-import { dayOfParts, notADay, partsOfDay } from '#ui/design-system/day-parts.ts';
+import { BirthDayField, DayField } from '#ui/design-system/day/day-field.tsx';
+import { dayOfParts, notADay, partsOfDay } from '#ui/design-system/day/day-parts.ts';
 
 const fields: readonly Field[] = [
   { name: 'from', kind: 'day', about: 'From' },

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { say } from '#messages/en/staff/reception/reception.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
+import { ReceptionScreen } from '#ui/clinician/reception/reception-screen.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { ReceptionScreen } from '#ui/reception/reception-screen.tsx';
 import { receptionPage } from '../reception-page.ts';
 
 export const metadata: Metadata = { title: say('title') };

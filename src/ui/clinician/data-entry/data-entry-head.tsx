@@ -1,6 +1,6 @@
 /** What is entered, from where, and for which day. */
 import { say } from '#messages/en/staff/data-entry.ts';
-import { DayField } from '#ui/design-system/day-field.tsx';
+import { DayField } from '#ui/design-system/day/day-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import type { Typed } from './answers.ts';
 import type { FieldsProps } from './joint-fields.tsx';

@@ -8,7 +8,7 @@ import { say } from '#messages/en/staff/episode.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/design-system/button.tsx';
-import { DayField } from '#ui/design-system/day-field.tsx';
+import { DayField } from '#ui/design-system/day/day-field.tsx';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';

@@ -5,7 +5,7 @@ import { unitWords } from '#api/inputs/unit-words.ts';
 import type { Field, NumberField as NumberDescriptor } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
-import { BirthDayField, DayField } from '#ui/design-system/day-field.tsx';
+import { BirthDayField, DayField } from '#ui/design-system/day/day-field.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';

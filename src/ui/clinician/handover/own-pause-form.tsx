@@ -6,7 +6,7 @@ import { say } from '#messages/en/staff/handover.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/design-system/button.tsx';
-import { DayField } from '#ui/design-system/day-field.tsx';
+import { DayField } from '#ui/design-system/day/day-field.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import type { Colleagues } from '../episode/answers.ts';

@@ -99,6 +99,10 @@ const Seldom = (props: DoseFormProps & { readonly maximum: readonly Field[] }) =
   </div>
 );
 
+/** The trade name is of the exercise the page was opened with; another level has its own. */
+const tradeAndMethod = ({ typed, start, trade, method }: DoseFormProps): string =>
+  [...(typed.exerciseId === start.exerciseId ? [trade] : []), methodInWords[method]].join(' · ');
+
 export const DoseForm = (props: DoseFormProps) => {
   const { submit, typed, onType, now } = props;
   const { figures, chosen, maximum } = partsOf(props);
@@ -109,10 +113,7 @@ export const DoseForm = (props: DoseFormProps) => {
         <h2 id="exerciseId" tabIndex={-1}>
           {exerciseTitle(typed.exerciseId ?? '')}
         </h2>
-        <p className="soft">
-          {typed.exerciseId === props.start.exerciseId ? `${props.trade} · ` : ''}
-          {methodInWords[props.method]}
-        </p>
+        <p className="soft">{tradeAndMethod(props)}</p>
       </div>
       <form
         method="post"

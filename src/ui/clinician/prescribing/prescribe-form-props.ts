@@ -5,7 +5,7 @@ import type { Version } from '../answers.ts';
 import type { Typed } from '../forms/typed.ts';
 import type { Held } from './held.ts';
 import type { LadderRow } from './ladder-rows.ts';
-import type { TypedFor } from './typed-before.ts';
+import type { TypedFor } from './typed-before/typed-before.ts';
 
 export interface PrescribeFormProps {
   readonly patientId: string;

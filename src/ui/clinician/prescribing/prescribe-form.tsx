@@ -1,6 +1,7 @@
 'use client';
 /** A dose set beside the one in force, and what comes of it: the server computes it, and nothing is kept until asked. */
 import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
+import type { Field } from '#core/calculations/describe.ts';
 import { dosesBeside } from '#core/prescribing/beside.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
@@ -14,8 +15,8 @@ import type { PrescribeFormProps } from './prescribe-form-props.ts';
 import { ProposalCard } from './proposal-card.tsx';
 import { askedFields, requestFrom, withScheme } from './request-fields.ts';
 import { SignProposal } from './sign-proposal.tsx';
-import { keptWith, typedBefore } from './typed-before.ts';
-import { TypedEarlier } from './typed-earlier.tsx';
+import { keptWith, typedBefore } from './typed-before/typed-before.ts';
+import { TypedEarlier } from './typed-before/typed-earlier.tsx';
 
 interface Shown {
   readonly request: Readonly<Record<string, unknown>>;
@@ -60,6 +61,11 @@ const Result = (props: {
   );
 };
 
+const allAsked = (method: PrescribeFormProps['method'], typed: Typed): readonly Field[] => {
+  const { first, usual } = askedFields(method, typed);
+  return [...first, ...usual];
+};
+
 /** What is typed stays for this person until it is signed or added, whatever page is opened meanwhile. */
 const useTyped = ({ patientId, start, kept, of }: PrescribeFormProps) => {
   const [before] = useState(() => typedBefore(kept, of));
@@ -79,13 +85,12 @@ const useTyped = ({ patientId, start, kept, of }: PrescribeFormProps) => {
 };
 
 export const PrescribeForm = (props: PrescribeFormProps) => {
-  const { method, patientId } = props;
+  const { method, patientId, start } = props;
   const [readAt] = useState(props.readAt);
   const { typed, type, draft, setDone, isRestored } = useTyped(props);
-  const [shown, setShown] = useState<Shown | null>(null);
-  const [isKept, setKept] = useState(false);
-  const asked = askedFields(method, typed);
-  const submit = useSubmit('', 'propose', [...asked.first, ...asked.usual]);
+  const [shown, setShown] = useState<Shown | 'kept' | null>(null);
+  const asked = allAsked(method, typed);
+  const submit = useSubmit('', 'propose', asked);
   // What was proposed no longer answers what is asked.
   const change = (next: Typed) => {
     setShown(null);
@@ -93,36 +98,33 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
   };
   const propose = async (event: FormEvent) => {
     event.preventDefault();
-    setKept(false);
     setShown(null);
-    const { value, problems } = readTyped([...asked.first, ...asked.usual], typed);
-    const request = requestFrom(method, value);
+    const { value, problems } = readTyped(asked, typed);
     await submit.send(problems, async () => {
+      const request = requestFrom(method, value);
       const proposed = await client.clinician.prescriptions.propose.mutate({ patientId, request });
       setShown({ request, proposed: proposed as Proposed, inForce: props.inForce });
     });
   };
   const kept = () => {
-    setShown(null);
-    setKept(true);
+    setShown('kept');
     setDone(true);
   };
   return (
     <>
       <DoseForm
         {...props}
-        typed={typed}
+        {...{ typed, submit }}
         onType={(path, text) => change(withScheme(typed, path, text))}
-        submit={submit}
         onPropose={propose}
-        note={<TypedEarlier isRestored={isRestored} draft={draft} onAnew={() => change(props.start)} />}
+        note={<TypedEarlier isRestored={isRestored} draft={draft} onAnew={() => change(start)} />}
       />
       <div className="result stack">
-        {shown ? (
+        {shown && shown !== 'kept' ? (
           <Result shown={shown} of={props} readAt={readAt} onKept={kept} onSigned={() => setDone(true)} />
         ) : (
           <p role="status" className="proposal soft">
-            {say(isKept ? 'kept' : 'nothing-proposed')}
+            {say(shown ? 'kept' : 'nothing-proposed')}
           </p>
         )}
         {props.children}

@@ -7,7 +7,7 @@ import { leftUnsaid } from '#core/screening/answer-remarks.ts';
 import type { ScreeningAnswer } from '#core/screening/screening.ts';
 import { say } from '#messages/en/staff/screening.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
-import { DayField } from '#ui/design-system/day-field.tsx';
+import { DayField } from '#ui/design-system/day/day-field.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';

@@ -2,8 +2,8 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { say } from '#messages/en/staff/reception/reception.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
+import { ReceptionPersonScreen } from '#ui/clinician/reception/reception-person.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { ReceptionPersonScreen } from '#ui/reception/reception-person.tsx';
 import { receptionPage } from '../../reception-page.ts';
 
 export const metadata: Metadata = { title: say('title') };

@@ -4,10 +4,10 @@
  */
 import type { FocusEvent } from 'react';
 import { isDay } from '#core/time/day.ts';
-import { wholeDayText } from '../language/text-of-time.ts';
+import { wholeDayText } from '../../language/text-of-time.ts';
+import { ErrorMessage } from '../error-message.tsx';
+import { controlProps, FieldFrame, type FieldWords } from '../field-frame.tsx';
 import { birthParts, dayOfParts, notADay, type PartOfDay, partsOfDay } from './day-parts.ts';
-import { ErrorMessage } from './error-message.tsx';
-import { controlProps, FieldFrame, type FieldWords } from './field-frame.tsx';
 
 interface DayFieldProps extends FieldWords {
   /** YYYY-MM-DD, empty, or what was typed of a day so far. */

@@ -1,5 +1,5 @@
 /** What was typed for a dose and not proposed further, kept by the exercise it was typed for. */
-import type { Typed } from '../forms/typed.ts';
+import type { Typed } from '../../forms/typed.ts';
 
 /** A line that is in force, or an exercise by a method on a side. */
 export interface TypedFor {

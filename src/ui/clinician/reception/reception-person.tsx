@@ -3,9 +3,9 @@ import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/reception/reception.ts';
 import { say as sayReview } from '#messages/en/staff/review.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
-import { PatientDetailsSection } from '../clinician/record/patient-details-section.tsx';
-import { BookingForm } from '../clinician/review/booking-form.tsx';
-import { type ClinicClock, today } from '../clinician/when.ts';
+import { PatientDetailsSection } from '../record/patient-details-section.tsx';
+import { BookingForm } from '../review/booking-form.tsx';
+import { type ClinicClock, today } from '../when.ts';
 import type { ReceptionPerson } from './answers.ts';
 
 interface PersonProps {

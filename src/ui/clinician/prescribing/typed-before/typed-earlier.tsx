@@ -1,7 +1,7 @@
 /** That figures are shown as they were typed on an earlier visit of the page, and the way back from them. */
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { Button } from '#ui/design-system/button.tsx';
-import type { DraftState } from '../forms/use-draft.ts';
+import type { DraftState } from '../../forms/use-draft.ts';
 
 export const TypedEarlier = (props: {
   readonly isRestored: boolean;

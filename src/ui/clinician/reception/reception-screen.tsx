@@ -4,8 +4,8 @@ import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/reception/reception.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import { TelephoneLink } from '../clinician/telephone-link.tsx';
-import { wholeDayText } from '../language/text-of-time.ts';
+import { wholeDayText } from '../../language/text-of-time.ts';
+import { TelephoneLink } from '../telephone-link.tsx';
 import type { FoundPeople, PersonLine } from './answers.ts';
 
 export interface ReceptionProps {
