@@ -1,4 +1,4 @@
-/** Every screen of the three users: no accessibility violation, no script error, nothing wider than its window. */
+/** Every screen of the four users: no accessibility violation, no script error, nothing wider than its window. */
 import { expect, test } from '@playwright/test';
 import { lookAtScreen } from './looks/looks.ts';
 import { desk, expectAccessible, signedIn, watched } from './support.ts';
@@ -31,11 +31,13 @@ const clinicianScreens = [
   '/rules',
 ];
 const administratorScreens = ['/administration', '/administration/settings', '/account'];
+const receptionScreens = ['/reception', '/reception?name=a', '/reception/new', '/reception/steady-progress'];
 const patientScreens = ['/access-log', '/account', '/today', '/history', '/messages'];
 
 const visits = [
   { who: 'clinician', screens: clinicianScreens },
   { who: 'admin', screens: administratorScreens },
+  { who: 'reception', screens: receptionScreens },
   { who: 'patient-2', screens: patientScreens },
 ] as const;
 
