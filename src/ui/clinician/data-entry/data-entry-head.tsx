@@ -1,4 +1,5 @@
 /** What is entered, from where, and for which day. */
+import { isDay } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/data-entry.ts';
 import { DayField } from '#ui/design-system/day/day-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -52,6 +53,6 @@ export const Head = ({ kind, way, onKind, onWay, ...fields }: FieldsProps & Head
 export const missing = (kind: Kind | null, way: Way | null, typed: Typed) => [
   ...(kind === null ? [{ field: 'kind-of-entry', text: say('choose-what') }] : []),
   ...(way === null ? [{ field: 'way', text: say('choose-where-from') }] : []),
-  ...(typed.day ? [] : [{ field: 'day', text: say('enter-the-day') }]),
+  ...(isDay(typed.day ?? '') ? [] : [{ field: 'day', text: say('enter-the-day') }]),
   ...(kind === 'session' && !typed.kind ? [{ field: 'kind', text: say('choose-the-session') }] : []),
 ];

@@ -63,6 +63,8 @@ const NumberOf = (props: OneProps & { readonly field: NumberDescriptor }) => {
 };
 
 const fewOptions = 4;
+/** An address for email is the longest text that is one line. */
+const longestLine = 254;
 
 const ChoiceOf = (
   props: OneProps & { readonly options: readonly { readonly value: string; readonly label: string }[] },
@@ -153,7 +155,7 @@ const OneField = (props: OneProps) => {
     case 'flag':
       return <ChoiceOf {...props} options={yesNo} />;
     case 'text':
-      return <TextOf {...props} isLong={field.maxLength > 200} />;
+      return <TextOf {...props} isLong={field.maxLength > longestLine} />;
     case 'day':
       return <DayOf {...props} isBirth={field.isBirth ?? false} />;
     case 'list':

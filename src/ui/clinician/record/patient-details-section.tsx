@@ -1,5 +1,6 @@
 /** Name, birth, and how to reach the patient: what is in force, what stood there before, and a form to change it. */
 import { detailInWords } from '#core/record/patient-details.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/record.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -37,7 +38,7 @@ export const PatientDetailsSection = (props: {
         rows={props.details.map(({ detail, value }) => ({
           key: detail,
           name: detailInWords(detail),
-          value: value ?? say('not-recorded'),
+          value: value === null ? say('not-recorded') : detail === 'birthDay' ? dayInWords(value) : value,
         }))}
       />
       {changedOnes.length > 0 ? (
