@@ -2,6 +2,7 @@
 import { initTRPC } from '@trpc/server';
 import type { Access } from '#data/access.ts';
 import { noteRead, noteRefused } from '#data/audit/audit.ts';
+import { whileReading } from '#data/database/read-together.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
@@ -110,10 +111,13 @@ const setUpText = {
   'two-factor': 'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
 } as const;
 
-/** Whoever has chosen their passphrase and set up what the clinic requires. */
-export const settled = signedIn.use(({ ctx, next }) => {
+/**
+ * Whoever has chosen their passphrase and set up what the clinic requires. What one question looks at twice is
+ * read once; a call that writes reads inside its write.
+ */
+export const settled = signedIn.use(({ ctx, type, next }) => {
   if (ctx.person.setUp !== 'done') throw new Problem('set-up', setUpText[ctx.person.setUp]);
-  return next({ ctx });
+  return type === 'query' ? whileReading(ctx.access.store.read, () => next({ ctx })) : next({ ctx });
 });
 
 /** Passphrase or PIN given within the last minutes; stands before what a stolen open session must not do. */
@@ -161,10 +165,7 @@ export const nameProcedure = clinicianProcedure
     return next({ ctx: { ...ctx, patient } });
   });
 
-/**
- * A clinician on one patient of their own clinic. The patient is looked up before the procedure
- * runs, and every opening that writes nothing itself is audited here, so that none can be forgotten.
- */
+/** A clinician on one patient of their own clinic, looked up first; every opening that writes nothing itself is audited here. */
 export const recordProcedure = nameProcedure
   .meta({ roles: ['clinician'], guard: 'patient of own clinic, care team where the clinic restricts' })
   .use(async ({ ctx, path, type, next }) => {

@@ -1,5 +1,6 @@
 /** A clinic with some weeks of record, entered as phones and clinicians do. */
 
+import type { MorningEntry } from '#core/record/entries.ts';
 import { dayAt } from '#data/civil-time.ts';
 import type { Store } from '#data/database/store.ts';
 import { takeMorning, takeSession } from '#data/entries/take-entry.ts';
@@ -52,8 +53,13 @@ export const sessionAt = (clinic: Omit<BusyClinic, 'store' | 'now'>, at: number,
     ],
   });
 
-const morningAt = (at: number, entryId: string) =>
+export const morningAt = (
+  at: number,
+  entryId: string,
+  { pain = 1, ...over }: Partial<MorningEntry> & { readonly pain?: number } = {},
+) =>
   morningEntry({
+    ...over,
     entryId,
     day: dayAt(at, zone),
     sentAt: at,
@@ -61,7 +67,7 @@ const morningAt = (at: number, entryId: string) =>
     joints: [
       {
         joint: 'right-knee',
-        pain: 1,
+        pain,
         stiffnessMinutes: 10,
         stiffnessState: 'asked',
         swelling: 'none',

@@ -22,10 +22,13 @@ const mayReadByClinic: readonly RegExp[] = [
   /INDEX short_signs_approval_by_clinic \(clinic_id=\?\)/,
 ];
 
-/** A list handed over with the question is no table, and neither are the patients counted along an index. */
+/**
+ * A list handed over with the question is no table, and neither are the patients counted along an index or the
+ * rows (q) that a query read together with others has found.
+ */
 const isWhole = (step: string): boolean =>
   (/^SCAN \w/.test(step) &&
-    !/^SCAN ((\d+ )?CONSTANT ROW|json_each VIRTUAL TABLE|listed_patients$)/.test(step)) ||
+    !/^SCAN ((\d+ )?CONSTANT ROW|json_each VIRTUAL TABLE|listed_patients$|q$)/.test(step)) ||
   (/\(clinic_id=\?\)/.test(step) && !mayReadByClinic.some((allowed) => allowed.test(step)));
 
 const wholeReads = (clinic: BusyClinic, asked: readonly string[]): readonly string[] =>

@@ -1,18 +1,23 @@
 /** What a page asks of the file is a fixed number of statements, however much there is to show. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { flushReads } from '#data/audit/audit.ts';
-import { takeSession } from '#data/entries/take-entry.ts';
-import { addPatient } from '#data/patients/people.ts';
+import { dayAt } from '#data/civil-time.ts';
+import { candidateDecisions } from '#data/decision/candidate-decisions.ts';
+import { onWholeRecord } from '#data/decision/decide-queries.ts';
+import { takeMorning, takeSession } from '#data/entries/take-entry.ts';
+import { addPatient, patientOf } from '#data/patients/people.ts';
+import { recordOf } from '#data/patients/record.ts';
+import { planOf } from '#data/plan/plan-of.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
-import { accessOf, signedExercise } from '#tests/support/clinic.ts';
-import { type BusyClinic, busyClinic, sessionAt } from './busy-clinic.ts';
+import { accessOf, signedExercise, zone } from '#tests/support/clinic.ts';
+import { type BusyClinic, busyClinic, morningAt, sessionAt } from './busy-clinic.ts';
 import { statementsDuring } from './statements.ts';
 
 const hour = 3_600_000;
 
 const clinicianOf = (clinic: BusyClinic) =>
   asClinician(accessOf(clinic.store, 'a', 'clinician-a', clinic.now + hour));
-const patientOf = (clinic: BusyClinic) =>
+const asPatientOf = (clinic: BusyClinic) =>
   asPatient(accessOf(clinic.store, 'a', clinic.patientId, clinic.now + hour), clinic.patientId);
 
 const pages: readonly [string, (clinic: BusyClinic) => Promise<unknown>][] = [
@@ -22,8 +27,8 @@ const pages: readonly [string, (clinic: BusyClinic) => Promise<unknown>][] = [
     'the review of a record',
     (clinic) => clinicianOf(clinic).clinician.review.get({ patientId: clinic.patientId }),
   ],
-  ['today’s page', (clinic) => patientOf(clinic).patient.today.get()],
-  ['a patient’s own history', (clinic) => patientOf(clinic).patient.history.get()],
+  ['today’s page', (clinic) => asPatientOf(clinic).patient.today.get()],
+  ['a patient’s own history', (clinic) => asPatientOf(clinic).patient.history.get()],
 ];
 
 /** More people of the same clinic, each with something on the worklist. */
@@ -39,6 +44,103 @@ const addPeople = async (clinic: BusyClinic, people: number): Promise<void> => {
     await signedExercise(access, id);
   }
 };
+
+/** How often the file may be asked, whatever the patient's record holds. */
+const mostForARecord = 3;
+const mostForADecidedSave = 20;
+
+/** A knee this much worse than usual is eased back at once, which writes the most. */
+const flaredUp = 6;
+
+describe('the file is asked few questions', () => {
+  let clinic: BusyClinic;
+  let at: number;
+  beforeAll(async () => {
+    clinic = await busyClinic(10);
+    at = clinic.now;
+  });
+  afterAll(() => clinic.store.close());
+
+  const asPhone = () => accessOf(clinic.store, 'a', clinic.patientId, at);
+  const clinician = () => asClinician(accessOf(clinic.store, 'a', 'clinician-a', at));
+  const askedBy = async (work: () => Promise<unknown>): Promise<number> => {
+    await flushReads(clinic.store);
+    return (await statementsDuring(clinic.store, work)).length;
+  };
+  const newest = async (): Promise<string> =>
+    (await candidateDecisions(asPhone(), clinic.patientId)).at(-1)!.id;
+  const respond = async (response: object) =>
+    clinician().clinician.review.respond({
+      patientId: clinic.patientId,
+      response: { decisionId: await newest(), decision: null, until: null, reason: 'Seen.', ...response },
+    });
+
+  const saves: readonly [string, number, () => Promise<unknown>][] = [
+    [
+      'a session',
+      26,
+      () => takeSession(asPhone(), clinic.patientId, sessionAt(clinic, at, 'session-counted')),
+    ],
+    ['a usual morning', 22, () => takeMorning(asPhone(), clinic.patientId, morningAt(at, 'morning-usual'))],
+    [
+      'a session of which the clock is in doubt',
+      4,
+      () => takeSession(asPhone(), clinic.patientId, sessionAt(clinic, at + 2 * hour, 'session-doubtful')),
+    ],
+    [
+      'a morning that eases the dose back',
+      20,
+      () => takeMorning(asPhone(), clinic.patientId, morningAt(at, 'morning-flare', { pain: flaredUp })),
+    ],
+    [
+      'that morning answered anew',
+      1,
+      () =>
+        takeMorning(
+          asPhone(),
+          clinic.patientId,
+          morningAt(at, 'morning-anew', { pain: flaredUp - 1, amends: 'morning-flare' }),
+        ),
+    ],
+    ['a clinician’s consent to a decision', 2, () => respond({ kind: 'accept' })],
+    [
+      'a clinician’s own decision in its place',
+      1,
+      () => respond({ kind: 'override', decision: 'hold', until: dayAt(at + 96 * hour, zone) }),
+    ],
+    [
+      'a morning with a warning sign',
+      22,
+      () =>
+        takeMorning(
+          asPhone(),
+          clinic.patientId,
+          morningAt(at, 'morning-sign', { redFlags: ['unexplained-fever'] }),
+        ),
+    ],
+  ];
+
+  it.each(saves)(`a decided save at most ${mostForADecidedSave} times: %s`, async (_, hours, save) => {
+    at += hours * hour;
+    expect(await askedBy(save)).toBeLessThanOrEqual(mostForADecidedSave);
+  });
+
+  it(`what a record is decided from at most ${mostForARecord} times`, async () => {
+    const access = accessOf(clinic.store, 'a', 'clinician-a', at);
+    const patient = (await patientOf(access, clinic.patientId))!;
+    const counts = [
+      await askedBy(() => recordOf(access, patient.id)),
+      await askedBy(() => planOf(access, patient)),
+      await askedBy(() =>
+        onWholeRecord(access, patient.id, async () => [
+          await recordOf(access, patient.id),
+          await planOf(access, patient),
+        ]),
+      ),
+    ];
+    expect(counts.filter((count) => count > mostForARecord)).toEqual([]);
+  });
+});
 
 describe('statements of a page do not grow with what it shows', () => {
   let small: BusyClinic;

@@ -14,6 +14,7 @@ import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { flagsByEntry } from '#data/danger/danger-record.ts';
 import { shortSignsFor } from '#data/danger/short-signs.ts';
+import { onWholeRecord } from '#data/decision/decide-queries.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { morningsOfDay } from '#data/entries/mornings-of-day.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
@@ -99,7 +100,6 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);
   const versions = inForce(written);
-  await noteHandedOver(access, patient.id, versions);
   const plan = await planOf(access, patient, versions);
   const care = await careAroundOf(access, patient.id, await newestScreening(access, patient.id));
   const programmes = await programmesOf(access, patient.id);
@@ -107,7 +107,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   const mornings = await morningsOf(access, patient.id, addDays(access.day, -7));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
-  const record = await recordOf(access, patient.id, undefined, written);
+  const record = await recordOf(access, patient.id);
   const isQuiet = asksNothing(care);
   return {
     day: access.day,
@@ -145,5 +145,8 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
 };
 
 export const todayRouter = router({
-  get: patientProcedure.query(({ ctx }) => todayFor(ctx.access, ctx.patient, ctx.clockOffset)),
+  get: patientProcedure.query(async ({ ctx: { access, patient, clockOffset } }) => {
+    await noteHandedOver(access, patient.id, inForce(await prescriptionsOf(access, patient.id)));
+    return onWholeRecord(access, patient.id, () => todayFor(access, patient, clockOffset));
+  }),
 });

@@ -23,7 +23,7 @@ export type RecordedMeasurement = Measurement & {
   readonly answeredAtHome: boolean;
 };
 
-const measurementRows = patientQuery((db) =>
+export const measurementRows = patientQuery((db) =>
   db
     .select()
     .from(measurement)

@@ -60,9 +60,13 @@ const lastOfChain = prepared((db) =>
 const asStored = <T extends string | null>(text: T): T =>
   (text?.replace(/\0|\p{Surrogate}/gu, '\uFFFD') ?? null) as T;
 
-/** Adds a sealed row inside the caller's transaction. */
-export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
-  const [last] = await lastOfChain(tx, { clinicId: access.clinicId });
+interface Told {
+  readonly tx: Db;
+  readonly access: Acting;
+  readonly entry: Entry;
+}
+
+const sealedAfter = (last: Pick<AuditRow, 'sequence' | 'seal'> | undefined, { access, entry }: Told) => {
   const row: Omit<AuditRow, 'seal'> = {
     clinicId: access.clinicId,
     sequence: (last?.sequence ?? 0) + 1,
@@ -75,8 +79,30 @@ export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise
     detail: entry.detail ?? {},
     previous: last?.seal ?? chainRoot,
   };
-  insertRows(tx, audit, [{ ...row, seal: sealOf(access.auditKey, row) }]);
+  return { ...row, seal: sealOf(access.auditKey, row) };
 };
+
+/** Rows written by one statement; each number of rows has a text of its own, which is kept. */
+const mostAtOnce = 40;
+
+/** Seals what one transaction did, each row on the one before it, and writes it. */
+const sealTogether = async (told: readonly Told[]): Promise<void> => {
+  const heads = new Map<string, Pick<AuditRow, 'sequence' | 'seal'> | undefined>();
+  const rows: AuditRow[] = [];
+  for (const one of told) {
+    const { clinicId } = one.access;
+    if (!heads.has(clinicId)) heads.set(clinicId, (await lastOfChain(one.tx, { clinicId }))[0]);
+    const row = sealedAfter(heads.get(clinicId), one);
+    heads.set(clinicId, row);
+    rows.push(row);
+  }
+  for (let from = 0; from < rows.length; from += mostAtOnce)
+    insertRows(told[0]!.tx, audit, rows.slice(from, from + mostAtOnce));
+};
+
+/** Adds a sealed row inside the caller's transaction; the rows of a transaction are written just before it commits. */
+export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise<void> =>
+  access.store.collect('audit', { tx, access, entry }, sealTogether);
 
 /** The same for a row that was written, by the name of what it holds. */
 export const auditWrite = (

@@ -8,7 +8,7 @@ import { clinicChanged } from '../changed.ts';
 import { ofClinic, prepared } from '../database/prepared.ts';
 import { clinicSettingsVersion } from '../schema/schema.ts';
 
-const newestSettings = prepared((db) =>
+export const newestSettings = prepared((db) =>
   db
     .select({ settings: clinicSettingsVersion.settings })
     .from(clinicSettingsVersion)

@@ -14,7 +14,7 @@ export interface CoveringClinician {
   readonly name: string;
 }
 
-const newestCoveringClinician = prepared((db) =>
+export const newestCoveringClinician = prepared((db) =>
   db
     .select()
     .from(coveringClinician)

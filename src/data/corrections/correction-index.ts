@@ -14,7 +14,7 @@ const columns = {
   seenAt: planSeen.seenAt,
 };
 
-const markRows = patientQuery((db) =>
+export const markRows = patientQuery((db) =>
   db
     .select(columns)
     .from(correction)

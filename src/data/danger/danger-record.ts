@@ -8,11 +8,11 @@ import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { contactAttempt, pause, pauseResumption, warningSign, worklistItemAction } from '../schema/schema.ts';
 
-const signRows = patientQuery((db) =>
+export const signRows = patientQuery((db) =>
   db.select().from(warningSign).where(ofPatient(warningSign)).orderBy(asc(warningSign.recordedAt)),
 );
 
-const acknowledgementRows = patientQuery((db) =>
+export const acknowledgementRows = patientQuery((db) =>
   db
     .select({
       key: worklistItemAction.itemKey,
@@ -29,15 +29,15 @@ const acknowledgementRows = patientQuery((db) =>
     .orderBy(asc(worklistItemAction.doneAt)),
 );
 
-const contactRows = patientQuery((db) =>
+export const contactRows = patientQuery((db) =>
   db.select().from(contactAttempt).where(ofPatient(contactAttempt)).orderBy(asc(contactAttempt.recordedAt)),
 );
 
-const pauseRows = patientQuery((db) =>
+export const pauseRows = patientQuery((db) =>
   db.select().from(pause).where(ofPatient(pause)).orderBy(asc(pause.recordedAt)),
 );
 
-const resumptionRows = patientQuery((db) =>
+export const resumptionRows = patientQuery((db) =>
   db
     .select()
     .from(pauseResumption)

@@ -31,11 +31,20 @@ export const nestedRows = (
   where: SQL,
 ): SQL<string> => sql<string>`(SELECT ${together(columns)} FROM ${from} WHERE ${where})`;
 
+const gathered = new WeakSet<object>();
+
+/** Whether a field of a query is all of its rows in one cell, so that there is one row whatever it finds. */
+export const isGathered = (field: object): boolean => gathered.has(field);
+
 /** All rows of a query in one cell of one row, in no order; cells of nested rows are read by `rowsIn`. */
 export const gatheredRows = <T>(
   columns: readonly (SQLiteColumn | SQL)[],
   read: (cells: Cells) => T,
-): SQL<readonly T[]> => together(columns).mapWith(readEach(read)) as SQL<readonly T[]>;
+): SQL<readonly T[]> => {
+  const field = together(columns).mapWith(readEach(read)) as SQL<readonly T[]>;
+  gathered.add(field);
+  return field;
+};
 
 /** A cell of nested rows. */
 export const rowsIn = <T>(cell: Cell, read: (cells: Cells) => T): T[] => (cell as readonly Cells[]).map(read);

@@ -11,21 +11,25 @@ interface Built<T> {
   readonly execute: (values?: Record<string, unknown>) => T | Promise<T>;
 }
 
+/** A query by which others can be answered together (`read-together.ts`). */
+export interface Query {
+  /** As it is prepared on a connection. */
+  readonly on: (db: Db) => object;
+}
+
 type Build<T> = (db: Db) => { readonly prepare: () => Built<T> };
 
 export type Bound = Readonly<Record<string, string | number | null>>;
 
 /** `build` names what changes from call to call by `sql.placeholder`; the returned function binds it. */
-export const prepared = <T>(build: Build<T>): ((db: Db, values: Bound) => Promise<T>) => {
+export const prepared = <T>(build: Build<T>): ((db: Db, values: Bound) => Promise<T>) & Query => {
   const known = new WeakMap<Db, Built<T>>();
-  return async (db, values) => {
-    let query = known.get(db);
-    if (!query) {
-      query = build(db).prepare();
-      known.set(db, query);
-    }
-    return query.execute(values);
+  const on = (db: Db): Built<T> => {
+    const query = known.get(db) ?? build(db).prepare();
+    known.set(db, query);
+    return query;
   };
+  return Object.assign(async (db: Db, values: Bound) => on(db).execute(values), { on });
 };
 
 /** Rows of the caller's clinic. */
@@ -41,6 +45,7 @@ export const ofPatient = (table: {
 /** A prepared query about one patient; its conditions begin with `ofPatient`. */
 export const patientQuery = <T>(build: Build<T>) => {
   const run = prepared(build);
-  return (access: Access, patientId: string, more: Bound = {}): Promise<T> =>
+  const ask = (access: Access, patientId: string, more: Bound = {}): Promise<T> =>
     run(access.store.read, { clinicId: access.clinicId, patientId, ...more });
+  return Object.assign(ask, { on: run.on });
 };

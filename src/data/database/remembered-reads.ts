@@ -1,44 +1,75 @@
 /**
- * Reads made inside a write, remembered until a table they read is written or the transaction ends.
- * One entry of a phone is looked at by the engine, the doses and the worklist, and each asks for the same
- * few things. Between BEGIN IMMEDIATE and COMMIT nobody else can write, so the answer cannot have changed.
+ * Reads that have been made already, remembered until a table they read is written: inside a write until its
+ * transaction ends, elsewhere while one piece of work looks at a record (`during`). One entry of a phone is
+ * looked at by the engine, the doses and the worklist, and each asks for the same few things. Between BEGIN
+ * IMMEDIATE and COMMIT nobody else can write, so the answer cannot have changed; outside a write the work goes
+ * on with the file as it was when it asked.
  */
+import { AsyncLocalStorage } from 'node:async_hooks';
+
 type Rows = readonly unknown[];
 type Reads = (values: readonly unknown[], read: () => Rows) => Rows;
+/** How the driver hands rows over. */
+export type Mode = 'plain' | 'arrays';
 
 export interface Remembered {
   readonly begin: () => void;
   readonly end: () => void;
+  /** Remembers what is read while `work` goes on; inside a write, or such work, it is one with it. */
+  readonly during: <T>(work: () => Promise<T>) => Promise<T>;
   /** For one statement: the rows remembered for these values, or those `read` gives. */
-  readonly readsOf: (sql: string, mode: string) => Reads;
+  readonly readsOf: (sql: string, mode: Mode) => Reads;
+  readonly has: (sql: string, mode: Mode, values: readonly unknown[]) => boolean;
+  readonly remember: (sql: string, mode: Mode, values: readonly unknown[], rows: Rows) => void;
   readonly wrote: (sql: string) => void;
+  /** Lets go of everything the work under way has read. */
+  readonly forget: () => void;
 }
 
-const named = /"(\w+)"/g;
+const readFrom = /\b(?:from|join)\s+"(\w+)"/gi;
 const written = /^\s*(?:insert\s+(?:or\s+\w+\s+)?into|update|delete\s+from)\s+"(\w+)"/i;
 const readOnly = /^\s*(?:select|with)\b/i;
 
-/** Every quoted name; columns among them do no harm, for they are never written. */
-const namesIn = (sql: string): ReadonlySet<string> =>
-  new Set([...sql.matchAll(named)].map(([, name]) => name!));
+const tables = new Map<string, ReadonlySet<string>>();
+/** More than the product has texts; lists of ids make one of their own for each length. */
+const mostTexts = 1000;
+
+/** The tables a statement reads, worked out once for each text. */
+const tablesOf = (sql: string): ReadonlySet<string> => {
+  const known = tables.get(sql) ?? new Set([...sql.matchAll(readFrom)].map(([, name]) => name!));
+  if (tables.size >= mostTexts) tables.clear();
+  tables.set(sql, known);
+  return known;
+};
+
+/** By statement, then by what it was asked with. */
+type Known = Map<string, Map<string, Rows>>;
+
+const keyOf = (mode: Mode, values: readonly unknown[]): string => `${mode} ${JSON.stringify(values)}`;
 
 export const rememberReads = (): Remembered => {
-  let known: Map<string, { readonly names: ReadonlySet<string>; readonly rows: Rows }> | null = null;
-  const forget = (table: string | undefined): void => {
-    if (!known) return;
-    if (table === undefined) known.clear();
-    else for (const [key, { names }] of known) if (names.has(table)) known.delete(key);
-  };
+  let inWrite: Known | null = null;
+  const scope = new AsyncLocalStorage<Known>();
+  const current = (): Known | null => inWrite ?? scope.getStore() ?? null;
   const wrote = (sql: string): void => {
-    if (known) forget(written.exec(sql)?.[1]);
+    const known = current();
+    const table = known && written.exec(sql)?.[1];
+    if (table === undefined) known?.clear();
+    else for (const text of known?.keys() ?? []) if (tablesOf(text).has(table!)) known?.delete(text);
+  };
+  const remember: Remembered['remember'] = (sql, mode, values, rows) => {
+    const known = current();
+    const ofText = known?.get(sql) ?? new Map<string, Rows>();
+    known?.set(sql, ofText.set(keyOf(mode, values), rows));
   };
   return {
     begin: () => {
-      known = new Map();
+      inWrite = new Map();
     },
     end: () => {
-      known = null;
+      inWrite = null;
     },
+    during: (work) => (current() ? work() : scope.run(new Map(), work)),
     readsOf: (sql, mode) => {
       if (!readOnly.test(sql)) {
         return (_, read) => {
@@ -46,17 +77,18 @@ export const rememberReads = (): Remembered => {
           return read();
         };
       }
-      const names = namesIn(sql);
       return (values, read) => {
-        if (!known) return read();
-        const key = `${mode} ${JSON.stringify(values)} ${sql}`;
-        const found = known.get(key);
-        if (found) return found.rows;
+        if (!current()) return read();
+        const found = current()?.get(sql)?.get(keyOf(mode, values));
+        if (found) return found;
         const rows = read();
-        known.set(key, { names, rows });
+        remember(sql, mode, values, rows);
         return rows;
       };
     },
+    has: (sql, mode, values) => current()?.get(sql)?.has(keyOf(mode, values)) ?? false,
+    remember,
     wrote,
+    forget: () => current()?.clear(),
   };
 };

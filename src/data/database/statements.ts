@@ -3,7 +3,7 @@
  * every call, which cost about as much as a lookup by key; it is handed this in place of the client.
  */
 import type Client from 'libsql';
-import { type Remembered, rememberReads } from './remembered-reads.ts';
+import { type Mode, type Remembered, rememberReads } from './remembered-reads.ts';
 
 /** More than the product has; lists of ids make a text of their own for each length. */
 const mostKept = 500;
@@ -22,7 +22,7 @@ export interface Statements {
   readonly prepare: (sql: string) => CachedStatement;
   /** Tells of each statement as it runs, for tests that count them and read their plans; null = no longer. */
   readonly watch: (listener: ((sql: string) => void) | null) => void;
-  /** Reads that the transaction now open has already made. */
+  /** Reads that the work under way has already made. */
   readonly remembered: Remembered;
   /** Lets go of all of them, before the connection closes. */
   readonly clear: () => void;
@@ -40,11 +40,7 @@ interface Around {
 const kept = (client: Client.Database, sql: string, { runs, remembered }: Around): CachedStatement => {
   const plain = client.prepare(sql);
   let arrays: CachedStatement | null = null;
-  const of = (
-    statement: Client.Statement,
-    raw: () => CachedStatement,
-    mode: 'plain' | 'arrays',
-  ): CachedStatement => {
+  const of = (statement: Client.Statement, raw: () => CachedStatement, mode: Mode): CachedStatement => {
     const reads = remembered.readsOf(sql, mode);
     const all = (...values: Bound): readonly unknown[] =>
       reads(values, () => {

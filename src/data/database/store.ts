@@ -20,6 +20,8 @@ export interface Store {
   readonly write: <T>(fn: (tx: Db) => Promise<T> | T) => Promise<T>;
   /** Work to do once, just before the open transaction commits; a later one of the same key replaces it. */
   readonly beforeCommit: (key: string, work: () => Promise<void>) => void;
+  /** Adds to what `work` is given in one, last of all before the open transaction commits. */
+  readonly collect: <T>(key: string, item: T, work: (items: readonly T[]) => Promise<void>) => void;
   /** The writing connection, for migrations, pragmas read back and backups. */
   readonly writer: Connection;
   readonly reader: Connection;
@@ -32,16 +34,39 @@ interface Open {
   /** What a write left running must not join it after its end. */
   ended: boolean;
   readonly last: Map<string, () => Promise<void>>;
+  readonly collected: Map<string, { readonly items: unknown[]; readonly work: () => Promise<void> }>;
 }
 
 const toItsEnd = async <T>(open: Open, fn: (tx: Db) => Promise<T> | T): Promise<T> => {
   try {
     const value = await fn(open.tx);
     for (const work of open.last.values()) await work();
+    for (const { work } of open.collected.values()) await work();
     return value;
   } finally {
     open.ended = true;
   }
+};
+
+/** What a write under way is told to do before it ends. */
+const lastThingsOf = (current: () => Open | null): Pick<Store, 'beforeCommit' | 'collect'> => {
+  const open = (): Open => {
+    const found = current();
+    if (!found) throw new Error('Only inside a write.');
+    return found;
+  };
+  return {
+    beforeCommit: (key, work) => {
+      open().last.set(key, work);
+    },
+    collect: <T>(key: string, item: T, work: (items: readonly T[]) => Promise<void>) => {
+      const { collected } = open();
+      const items: T[] = [];
+      const found = collected.get(key) ?? { items, work: () => work(items) };
+      found.items.push(item);
+      collected.set(key, found);
+    },
+  };
 };
 
 /** The store alone, with nobody to hear of its changes; `open-store.ts` opens it with everybody who does. */
@@ -60,8 +85,10 @@ export const openFile = (file: string): Store => {
   const write = <T>(fn: (tx: Db) => Promise<T> | T): Promise<T> => {
     const outer = current();
     if (outer) return Promise.resolve(fn(outer.tx));
-    const open: Open = { tx: writer.db, ended: false, last: new Map() };
-    return queue(() => scope.run(open, () => toItsEnd(open, fn)));
+    const open: Open = { tx: writer.db, ended: false, last: new Map(), collected: new Map() };
+    const done = queue(() => scope.run(open, () => toItsEnd(open, fn)));
+    // Whoever was reading before it reads on with what it wrote.
+    return done.finally(reader.statements.remembered.forget);
   };
 
   const close = () => {
@@ -76,11 +103,7 @@ export const openFile = (file: string): Store => {
       return current()?.tx ?? reader.db;
     },
     write,
-    beforeCommit: (key, work) => {
-      const open = current();
-      if (!open) throw new Error('Only inside a write.');
-      open.last.set(key, work);
-    },
+    ...lastThingsOf(current),
     writer,
     reader,
     close,

@@ -32,7 +32,7 @@ const decisionBefore = (db: Db, amended: typeof decision) => {
  * Newest of each joint, every pause, every one a clinician has answered, every one after an amendment and
  * the one each of those came after; few, however long the record is.
  */
-const candidateRows = patientQuery((db) => {
+export const candidateRows = patientQuery((db) => {
   const [pause, newest, older] = [named('pause'), named('newest'), named('older')];
   const amended = named('amended');
   const afterAmendment = and(ofPatient(amended), sql`${amended.cause} = 'amendment'`);

@@ -20,7 +20,7 @@ export interface DecisionResponse {
   readonly answeredName: string;
 }
 
-const decisionResponseRows = patientQuery((db) =>
+export const decisionResponseRows = patientQuery((db) =>
   db
     .select()
     .from(decisionResponse)

@@ -71,32 +71,35 @@ export interface Proposal extends NewProposal {
   readonly madeAt: number;
 }
 
-export const storeDecision = (access: Access, patientId: string, row: NewDecision): Promise<string> =>
+/** Those of one evaluation; their ids in the same order. */
+export const storeDecisions = (
+  access: Access,
+  patientId: string,
+  made: readonly NewDecision[],
+): Promise<readonly string[]> =>
   access.store.write(async (tx) => {
-    const id = randomUUID();
-    const { answers, settings, ...rest } = row;
-    const own = { id, clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
-    insertRows(tx, decision, [{ ...own, ...rest, settings, ...answers }]);
-    changed(access, patientId);
-    await auditWrite(tx, access, 'decision', {
-      subjectId: id,
-      patientId,
-      detail: { joint: row.joint, cause: row.cause },
-    });
-    return id;
+    const own = { clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
+    const rows = made.map(({ answers, ...rest }) => ({ id: randomUUID(), ...own, ...rest, ...answers }));
+    insertRows(tx, decision, rows);
+    if (rows.length > 0) changed(access, patientId);
+    for (const { id, joint, cause } of rows)
+      await auditWrite(tx, access, 'decision', { subjectId: id, patientId, detail: { joint, cause } });
+    return rows.map(({ id }) => id);
   });
 
-export const storeProposal = (access: Access, patientId: string, row: NewProposal): Promise<string> =>
+/** Those of one evaluation. */
+export const storeProposals = (
+  access: Access,
+  patientId: string,
+  made: readonly NewProposal[],
+): Promise<void> =>
   access.store.write(async (tx) => {
-    const id = randomUUID();
-    insertRows(tx, proposal, [{ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row }]);
-    changed(access, patientId);
-    await auditWrite(tx, access, 'proposal', {
-      subjectId: id,
-      patientId,
-      detail: { itemId: row.itemId, effect: row.effect },
-    });
-    return id;
+    const own = { clinicId: access.clinicId, patientId, madeAt: access.now };
+    const rows = made.map((row) => ({ id: randomUUID(), ...own, ...row }));
+    insertRows(tx, proposal, rows);
+    if (rows.length > 0) changed(access, patientId);
+    for (const { id, itemId, effect } of rows)
+      await auditWrite(tx, access, 'proposal', { subjectId: id, patientId, detail: { itemId, effect } });
   });
 
 const told = {
@@ -168,7 +171,7 @@ export const newestDecisions = <D extends Pick<Decision, 'joint'>>(
 
 const { clinicId: _clinic, patientId: _patient, ...proposalColumns } = getTableColumns(proposal);
 
-const proposalRows = patientQuery((db) =>
+export const proposalRows = patientQuery((db) =>
   db
     .select(proposalColumns)
     .from(proposal)

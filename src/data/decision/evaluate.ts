@@ -24,7 +24,8 @@ import { recordOf } from '../patients/record.ts';
 import { planOf } from '../plan/plan-of.ts';
 import { proposeDoses } from '../prescribing/next-doses.ts';
 import { candidateDecisions } from './candidate-decisions.ts';
-import { type Decision, type NewDecision, newestDecisions, storeDecision } from './decisions.ts';
+import { onWholeRecord } from './decide-queries.ts';
+import { type Decision, type NewDecision, newestDecisions, storeDecisions } from './decisions.ts';
 
 export interface Cause {
   readonly cause: NewDecision['cause'];
@@ -75,7 +76,7 @@ const renewBaselines = async (
   return isRenewed;
 };
 
-const storeDecisions = async (
+const storeWhatIsNew = async (
   access: Access,
   record: PatientRecord,
   evaluation: Evaluation,
@@ -87,6 +88,7 @@ const storeDecisions = async (
     (await candidateDecisions(access, record.patientId)).filter((row) => row.day >= since),
   );
   const ids = new Map<Joint, string>();
+  const fresh: NewDecision[] = [];
   for (const one of evaluation.joints.filter((joint) => isAsked(record, joint))) {
     const { joint, facts, answers } = one;
     const row = {
@@ -101,8 +103,11 @@ const storeDecisions = async (
     };
     const before = newest.get(joint);
     const isSame = before !== undefined && trace(before) === trace({ ...row, ...answers });
-    ids.set(joint, isSame ? before.id : await storeDecision(access, record.patientId, row));
+    if (isSame) ids.set(joint, before.id);
+    else fresh.push(row);
   }
+  const stored = await storeDecisions(access, record.patientId, fresh);
+  for (const [place, { joint }] of fresh.entries()) ids.set(joint, stored[place]!);
   return ids;
 };
 
@@ -140,16 +145,19 @@ export const decisionsNow = async (access: Access, patientId: string): Promise<r
     }));
 };
 
-export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
+const evaluateWhatIsRead = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
   const settings = await engineValues(access);
   let record = await recordOf(access, patientId);
   if (record && (await renewBaselines(access, record, settings))) record = await recordOf(access, patientId);
   if (!record) return;
   const evaluation = evaluate(record, { instant: access.now, day: access.day }, settings);
-  const decisionIds = await storeDecisions(access, record, evaluation, cause, settings);
+  const decisionIds = await storeWhatIsNew(access, record, evaluation, cause, settings);
   await reportFall(access, record, evaluation);
   const patient = await patientOf(access, patientId);
   if (!patient || evaluation.items.length === 0) return;
   const plan = await planOf(access, patient);
   await proposeDoses(access, record, underPlan(evaluation, plan), decisionIds, settings);
 };
+
+export const evaluateRecord = (access: Access, patientId: string, cause: Cause): Promise<void> =>
+  onWholeRecord(access, patientId, () => evaluateWhatIsRead(access, patientId, cause));

@@ -5,7 +5,7 @@ import type { Access } from '../access.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { setLog, trainingSession } from '../schema/schema.ts';
 
-const newest = patientQuery((db) =>
+export const newestSessionDay = patientQuery((db) =>
   db
     .select({ day: trainingSession.day })
     .from(trainingSession)
@@ -27,4 +27,4 @@ const newest = patientQuery((db) =>
 );
 
 export const lastSessionOn = async (access: Access, patientId: string): Promise<Day | null> =>
-  (await newest(access, patientId))[0]?.day ?? null;
+  (await newestSessionDay(access, patientId))[0]?.day ?? null;

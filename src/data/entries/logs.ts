@@ -23,7 +23,7 @@ const current = <R extends { readonly entryId: string; readonly amends: string |
 const inWindow = (table: typeof trainingSession | typeof morning) =>
   and(ofPatient(table), gte(table.day, sql.placeholder('since')));
 
-const sessionRows = patientQuery((db) =>
+export const sessionRows = patientQuery((db) =>
   db
     .select({ rows: gatheredRows(sessionColumns, sessionIn) })
     .from(trainingSession)
@@ -42,7 +42,7 @@ export const sessionsOf = async (
     .sort((a, b) => a.beganAt - b.beganAt);
 };
 
-const morningRows = patientQuery((db) =>
+export const morningRows = patientQuery((db) =>
   db
     .select({ rows: gatheredRows(morningColumns, morningIn) })
     .from(morning)

@@ -22,7 +22,7 @@ const told = (row: Row | undefined, screenedAt: number | null): ReportedNews | n
     : null;
 
 /** The literal lets the file use the index that holds such sessions alone. */
-const newestReported = patientQuery((db) =>
+export const newestReported = patientQuery((db) =>
   db
     .select(columns)
     .from(trainingSession)

@@ -5,6 +5,7 @@ import { daysBetween } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
 import { reportEntrySigns } from '../danger/warning-signs.ts';
+import { onWholeRecord } from '../decision/decide-queries.ts';
 import { type Cause, evaluateRecord } from '../decision/evaluate.ts';
 import { storeMorning, storeSession, storeTwoHours } from './entries.ts';
 import type { Stored } from './known-entries.ts';
@@ -30,9 +31,12 @@ const evaluated = (
 ): Promise<Stored> =>
   access.store.write(async () => {
     const stored = await store();
-    // A sign is written down whatever becomes of the entry that told it: in doubt, refused, or without its session.
-    if (stored.kind !== 'known') await reportEntrySigns(access, patientId, told);
-    if (stored.kind === 'stored') await evaluateRecord(access, patientId, cause(stored.id));
+    if (stored.kind === 'known') return stored;
+    await onWholeRecord(access, patientId, async () => {
+      // A sign is written down whatever becomes of the entry that told it: in doubt, refused, or without its session.
+      await reportEntrySigns(access, patientId, told);
+      if (stored.kind === 'stored') await evaluateRecord(access, patientId, cause(stored.id));
+    });
     return stored;
   });
 

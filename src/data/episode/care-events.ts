@@ -12,7 +12,7 @@ import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { careEvent, medicineChange } from '../schema/schema.ts';
 
-const eventRows = patientQuery((db) =>
+export const eventRows = patientQuery((db) =>
   db
     .select()
     .from(careEvent)

@@ -19,7 +19,7 @@ import { inForce, prescriptionsOf, unsigned } from '../prescribing/prescriptions
 import { consent, consentWording } from '../schema/care.ts';
 import { writtenNow } from './episodes.ts';
 
-const consentRows = patientQuery((db) =>
+export const consentRows = patientQuery((db) =>
   db.select().from(consent).where(ofPatient(consent)).orderBy(asc(consent.recordedAt)),
 );
 

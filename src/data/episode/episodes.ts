@@ -40,11 +40,11 @@ export const episodesFrom = (
       })),
   }));
 
-const episodeRows = patientQuery((db) =>
+export const episodeRows = patientQuery((db) =>
   db.select().from(episode).where(ofPatient(episode)).orderBy(asc(episode.recordedAt), asc(episode.id)),
 );
 
-const episodeChangeRows = patientQuery((db) =>
+export const episodeChangeRows = patientQuery((db) =>
   db
     .select()
     .from(episodeChange)

@@ -17,7 +17,7 @@ const observedSessionRows = patientQuery((db) =>
     .orderBy(asc(supervisedSession.day), asc(supervisedSession.recordedAt)),
 );
 
-const homeCheckRows = patientQuery((db) =>
+export const homeCheckRows = patientQuery((db) =>
   db.select().from(homeCheck).where(ofPatient(homeCheck)).orderBy(asc(homeCheck.recordedAt)),
 );
 

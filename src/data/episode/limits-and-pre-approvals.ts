@@ -18,7 +18,7 @@ export type RecordedLimit = Limit & {
   readonly remark: string | null;
 };
 
-const limitRows = patientQuery((db) =>
+export const limitRows = patientQuery((db) =>
   db
     .select()
     .from(careLimit)
@@ -124,7 +124,7 @@ export const liftLimit = (
     return true;
   });
 
-const preApprovalRows = patientQuery((db) =>
+export const preApprovalRows = patientQuery((db) =>
   db
     .select()
     .from(preApproval)

@@ -9,7 +9,7 @@ import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { effusionTest } from '../schema/schema.ts';
 
-const effusionRows = patientQuery((db) =>
+export const effusionRows = patientQuery((db) =>
   db
     .select({
       id: effusionTest.id,

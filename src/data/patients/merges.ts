@@ -35,7 +35,7 @@ const inForce = (rows: readonly Row[]): readonly Merge[] => {
 
 const oldestFirst = [asc(patientMerge.patientId), asc(patientMerge.version)];
 
-const rowsOf = patientQuery((db) =>
+export const mergeRows = patientQuery((db) =>
   db
     .select()
     .from(patientMerge)
@@ -43,7 +43,7 @@ const rowsOf = patientQuery((db) =>
     .orderBy(...oldestFirst),
 );
 
-const rowsInto = patientQuery((db) =>
+export const mergeRowsInto = patientQuery((db) =>
   db
     .select()
     .from(patientMerge)
@@ -61,8 +61,8 @@ export interface Merges {
 }
 
 export const mergesOf = async (access: Access, patientId: string): Promise<Merges> => {
-  const mergedInto = inForce(await rowsOf(access, patientId))[0] ?? null;
-  const merges = inForce(await rowsInto(access, mergedInto?.intoId ?? patientId));
+  const mergedInto = inForce(await mergeRows(access, patientId))[0] ?? null;
+  const merges = inForce(await mergeRowsInto(access, mergedInto?.intoId ?? patientId));
   return { mergedInto, merges, isPlanOpen: merges.some(({ keptId }) => keptId === null) };
 };
 

@@ -45,15 +45,15 @@ export interface Patient {
     | null;
 }
 
-const clinicRow = prepared((db) =>
+export const clinicRow = prepared((db) =>
   db
     .select()
     .from(clinic)
-    .where(eq(clinic.id, sql.placeholder('id'))),
+    .where(eq(clinic.id, sql.placeholder('clinicId'))),
 );
 
 export const clinicOf = async (store: Store, clinicId: string): Promise<Clinic | null> => {
-  const [row] = await clinicRow(store.read, { id: clinicId });
+  const [row] = await clinicRow(store.read, { clinicId });
   return row ?? null;
 };
 
@@ -69,7 +69,7 @@ export const clinicIds = async (store: Store): Promise<readonly string[]> => {
   return rows.map((row) => row.id);
 };
 
-const newestCareProfileRow = patientQuery((db) =>
+export const newestCareProfileRow = patientQuery((db) =>
   db.select().from(careProfile).where(ofPatient(careProfile)).orderBy(desc(careProfile.version)).limit(1),
 );
 
@@ -78,7 +78,7 @@ const newestProfile = async (access: Access, patientId: string) => {
   return row ?? null;
 };
 
-const patientIdentityRows = patientQuery((db) =>
+export const patientIdentityRows = patientQuery((db) =>
   db.select().from(patientIdentity).where(ofPatient(patientIdentity)),
 );
 

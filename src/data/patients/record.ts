@@ -5,8 +5,9 @@
 import { daysOff, withoutDaysOff } from '#core/episode/episode-status.ts';
 import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
 import type { PatientRecord, PrescriptionVersion } from '#core/record/record.ts';
-import { addDays } from '#core/time/day.ts';
+import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
+import { readTogether, togetherOf } from '../database/read-together.ts';
 import { morningsOf, sessionsOf } from '../entries/logs.ts';
 import { eventsOf } from '../episode/care-events.ts';
 import { episodesOf } from '../episode/episodes.ts';
@@ -16,9 +17,7 @@ import { programmesOf } from '../prescribing/programmes.ts';
 import { baselinesOf } from './baselines.ts';
 import { effusionsOf } from './effusions.ts';
 import { patientOf } from './people.ts';
-
-/** Days of log the engine looks back over; longer than any window of its rules. */
-export const engineWindowDays = 120;
+import { engineWindowDays, recordQueries } from './record-queries.ts';
 
 /** Signed versions only: what nobody signed was never followed. */
 const signedVersions = (rows: readonly Prescription[]): readonly PrescriptionVersion[] => {
@@ -41,17 +40,9 @@ const signedVersions = (rows: readonly Prescription[]): readonly PrescriptionVer
   );
 };
 
-/** The whole record the engine needs, or null when the patient is not of this clinic. */
-export const recordOf = async (
-  access: Access,
-  patientId: string,
-  windowDays = engineWindowDays,
-  /** Every version of the patient, where the caller has read them already. */
-  versions?: readonly Prescription[],
-): Promise<PatientRecord | null> => {
+const readRecord = async (access: Access, patientId: string, since: Day): Promise<PatientRecord | null> => {
   const person = await patientOf(access, patientId);
   if (!person) return null;
-  const since = addDays(access.day, -windowDays);
   const episodes = await episodesOf(access, patientId);
   const planBeganOn = episodes.at(-1)?.changes[0]?.on;
   return {
@@ -60,7 +51,7 @@ export const recordOf = async (
     followedJoints: person.profile?.followedJoints ?? [],
     inflammatoryArthritis: person.profile?.inflammatoryArthritis ?? false,
     ownedLoadsKg: person.profile?.ownedLoadsKg ?? [],
-    prescriptions: signedVersions(versions ?? (await prescriptionsOf(access, patientId))),
+    prescriptions: signedVersions(await prescriptionsOf(access, patientId)),
     sessions: await sessionsOf(access, patientId, since),
     mornings: await morningsOf(access, patientId, since),
     effusions: await effusionsOf(access, patientId),
@@ -72,4 +63,16 @@ export const recordOf = async (
     events: await eventsOf(access, patientId),
     limits: await limitsOf(access, patientId),
   };
+};
+
+const together = togetherOf(recordQueries);
+
+/** The whole record the engine needs, read by one statement, or null when the patient is not of this clinic. */
+export const recordOf = (
+  access: Access,
+  patientId: string,
+  windowDays = engineWindowDays,
+): Promise<PatientRecord | null> => {
+  const since = addDays(access.day, -windowDays);
+  return readTogether(access, patientId, together, () => readRecord(access, patientId, since), { since });
 };

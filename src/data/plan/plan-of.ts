@@ -7,6 +7,7 @@ import type { SessionRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dangerRecordOf } from '../danger/danger-record.ts';
+import { readTogether, togetherOf } from '../database/read-together.ts';
 import { candidateDecisions } from '../decision/candidate-decisions.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
 import { lastSessionOn } from '../entries/last-session.ts';
@@ -17,6 +18,7 @@ import { type Patient, patientOf } from '../patients/people.ts';
 import { prescribingContextFor } from '../prescribing/prescribing-context.ts';
 import { inForce, type Prescription, prescriptionsOf } from '../prescribing/prescriptions.ts';
 import { newestScreening } from '../screening/screenings.ts';
+import { planQueries, restDays } from './plan-queries.ts';
 
 /** Days back in which the newest decision of a joint still speaks. */
 const countsForDays = 120;
@@ -28,9 +30,6 @@ const decisionsFor = async (access: Access, patientId: string) => {
     (row) => row.day >= since || row.decision === 'pause',
   );
 };
-
-/** Days back in which a session may still keep a test to failure waiting: the most a clinic can choose. */
-const restDays = 4;
 
 const lastLoadedIn = (sessions: readonly SessionRecord[]): ReadonlyMap<Joint, number> =>
   new Map(
@@ -85,13 +84,11 @@ const writtenOf = (all: readonly Prescription[], now: readonly Prescription[]): 
           .at(-1) ?? [],
     );
 
-export const planOf = async (
+const readPlan = async (
   access: Access,
   patient: Patient,
-  /** What is planned: the exercises in force when left out. */
-  rows?: readonly Prescription[],
-  /** Decisions beside those on record, newer than they are: what would be decided, without deciding it. */
-  would: readonly MadeDecision[] = [],
+  rows: readonly Prescription[] | null,
+  would: readonly MadeDecision[],
 ): Promise<Plan> => {
   const { id } = patient;
   const all = rows ? null : await prescriptionsOf(access, id);
@@ -107,3 +104,15 @@ export const planOf = async (
     at: { instant: access.now, day: access.day },
   });
 };
+
+const together = togetherOf(planQueries);
+
+/** Read by one statement. */
+export const planOf = (
+  access: Access,
+  patient: Patient,
+  /** What is planned: the exercises in force when left out. */
+  rows: readonly Prescription[] | null = null,
+  /** Decisions beside those on record, newer than they are: what would be decided, without deciding it. */
+  would: readonly MadeDecision[] = [],
+): Promise<Plan> => readTogether(access, patient.id, together, () => readPlan(access, patient, rows, would));

@@ -16,12 +16,13 @@ import type { PatientRecord } from '#core/record/record.ts';
 import { screenedUntil } from '#core/screening/screened-until.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Access } from '../access.ts';
-import { type Proposal, proposalsOf, storeProposal } from '../decision/decisions.ts';
+import { type Proposal, proposalsOf } from '../decision/decisions.ts';
 import { patientOf } from '../patients/people.ts';
-import { addVersion, carrySignature, endPrescription } from './prescribing.ts';
+import type { NewVersion } from './prescribing.ts';
 import { prescribingContextFor } from './prescribing-context.ts';
-import { prescriptionsOf, unsigned } from './prescriptions.ts';
+import { type Prescription, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { usablePreApprovals } from './usable-pre-approvals.ts';
+import { type WrittenDose, writeDoses } from './write-doses.ts';
 
 interface Context {
   readonly access: Access;
@@ -31,6 +32,8 @@ interface Context {
   readonly prescribing: PrescribingContext;
   /** Newest first. */
   readonly earlier: readonly Proposal[];
+  /** Every version of the patient. */
+  readonly versions: readonly Prescription[];
 }
 
 /** Whether a line's joints have all they need to be judged, or something stops it now. */
@@ -72,25 +75,14 @@ const isKnown = (at: Context, item: ItemEvaluation, proposal: DoseProposal): boo
   );
 };
 
-const waitingFor = async (at: Context, itemId: string) =>
-  unsigned(await prescriptionsOf(at.access, at.record.patientId)).filter(
-    (row) => row.itemId === itemId && row.origin !== 'clinician',
-  );
-
-/** An increase nobody has signed falls away when a later answer no longer carries it. */
-const withdrawWaiting = async (at: Context, itemId: string): Promise<void> => {
-  for (const row of await waitingFor(at, itemId)) {
-    const reason = 'A later answer no longer carries this change.';
-    await endPrescription(at.access, at.record.patientId, row.id, reason);
-  }
-};
+/** An increase nobody has signed, from an earlier answer. */
+const waitingFor = (at: Context, itemId: string): readonly Prescription[] =>
+  unsigned(at.versions).filter((row) => row.itemId === itemId && row.origin !== 'clinician');
 
 /** The same increase, already waiting for its signature, goes on waiting. */
-const sameWaiting = async (at: Context, itemId: string, proposal: DoseProposal): Promise<string | null> => {
+const sameWaiting = (waiting: readonly Prescription[], proposal: DoseProposal): string | null => {
   if (proposal.effect !== 'awaits-signature') return null;
-  const same = (await waitingFor(at, itemId)).find(
-    (row) => JSON.stringify(row.dose) === JSON.stringify(proposal.dose),
-  );
+  const same = waiting.find((row) => JSON.stringify(row.dose) === JSON.stringify(proposal.dose));
   return same?.id ?? null;
 };
 
@@ -102,59 +94,56 @@ const jointsOf = (present: readonly Joint[], dose: Dose): readonly Joint[] => [
   ]),
 ];
 
-const becomes = async (
+const versionOf = (
   at: Context,
-  item: ItemEvaluation,
+  { itemId, version }: ItemEvaluation,
   proposal: DoseProposal,
   decisionId: string,
-): Promise<string | null> => {
-  const { access, record, prescribing } = at;
-  const waiting = await sameWaiting(at, item.itemId, proposal);
-  if (waiting) return waiting;
-  await withdrawWaiting(at, item.itemId);
-  if (proposal.effect === 'repeat') return null;
-  const { version } = item;
-  const origin =
-    proposal.kind === 'return' ? 'return' : proposal.kind === 'ease-back' ? 'ease-back' : 'progress';
-  const id = await addVersion(access, record.patientId, {
-    itemId: item.itemId,
-    dose: proposal.dose,
-    badDay: proposal.badDay,
-    joints: jointsOf(version.joints, proposal.dose),
-    cautions: cautionsOfDose(prescribing, proposal.dose, jointsOf(version.joints, proposal.dose)),
+): NewVersion => {
+  const joints = jointsOf(version.joints, proposal.dose);
+  const { kind, dose, badDay } = proposal;
+  return {
+    itemId,
+    dose,
+    badDay,
+    joints,
+    cautions: cautionsOfDose(at.prescribing, dose, joints),
     working: changesForClinician(proposal),
-    origin,
+    origin: kind === 'return' ? 'return' : kind === 'ease-back' ? 'ease-back' : 'progress',
     decisionId,
-  });
-  if (proposal.effect === 'acts-at-once') {
-    const signed = (await prescriptionsOf(access, record.patientId)).find((row) => row.id === version.id);
-    await carrySignature(access, record.patientId, id, signed?.signedName ?? '');
-  }
-  return id;
+  };
 };
 
-const storeItem = async (at: Context, item: ItemEvaluation, proposal: DoseProposal): Promise<void> => {
+const writtenFor = (at: Context, item: ItemEvaluation, proposal: DoseProposal): WrittenDose | null => {
   const decisionId = decisionOf(at, item);
-  if (!decisionId || !isJudged(at.evaluation, item) || isKnown(at, item, proposal)) return;
-  const becameId = await becomes(at, item, proposal, decisionId);
-  await storeProposal(at.access, at.record.patientId, {
-    itemId: item.itemId,
-    prescriptionId: item.version.id,
-    decisionId,
-    sessionId: judgedSessionOf(at.evaluation, item),
-    decision: proposal.decision,
-    kind: proposal.kind,
-    effect: proposal.effect,
-    contact: proposal.contact,
-    worklist: proposal.worklist,
-    preApprovalId: proposal.preApprovalId,
-    becameId,
-    dose: proposal.dose,
-    badDay: proposal.badDay,
-    cautions: cautionsOfDose(at.prescribing, proposal.dose, jointsOf(item.version.joints, proposal.dose)),
-    changes: changesForClinician(proposal),
-    changeForPatient: doseChangeForPatient(proposal, item.version.dose.exerciseId),
-  });
+  if (!decisionId || !isJudged(at.evaluation, item) || isKnown(at, item, proposal)) return null;
+  const waiting = waitingFor(at, item.itemId);
+  const same = sameWaiting(waiting, proposal);
+  const isNew = same === null && proposal.effect !== 'repeat';
+  const signed = at.versions.find((row) => row.id === item.version.id);
+  return {
+    withdrawn: same === null ? waiting.map(({ id }) => id) : [],
+    version: isNew ? versionOf(at, item, proposal, decisionId) : null,
+    signedName: isNew && proposal.effect === 'acts-at-once' ? (signed?.signedName ?? '') : null,
+    proposal: {
+      itemId: item.itemId,
+      prescriptionId: item.version.id,
+      decisionId,
+      sessionId: judgedSessionOf(at.evaluation, item),
+      decision: proposal.decision,
+      kind: proposal.kind,
+      effect: proposal.effect,
+      contact: proposal.contact,
+      worklist: proposal.worklist,
+      preApprovalId: proposal.preApprovalId,
+      becameId: same,
+      dose: proposal.dose,
+      badDay: proposal.badDay,
+      cautions: cautionsOfDose(at.prescribing, proposal.dose, jointsOf(item.version.joints, proposal.dose)),
+      changes: changesForClinician(proposal),
+      changeForPatient: doseChangeForPatient(proposal, item.version.dose.exerciseId),
+    },
+  };
 };
 
 export const proposeDoses = async (
@@ -187,6 +176,11 @@ export const proposeDoses = async (
     };
   };
   const proposals = nextDoses(record, evaluation, contextOf);
-  const at: Context = { access, record, evaluation, decisionIds, prescribing, earlier };
-  for (const item of evaluation.items) await storeItem(at, item, proposals.get(item.itemId)!);
+  const versions = await prescriptionsOf(access, record.patientId);
+  const at: Context = { access, record, evaluation, decisionIds, prescribing, earlier, versions };
+  await writeDoses(
+    access,
+    record.patientId,
+    evaluation.items.flatMap((item) => writtenFor(at, item, proposals.get(item.itemId)!) ?? []),
+  );
 };

@@ -66,7 +66,7 @@ const prescriptionIn = ({ patientId: _, ...row }: VersionRow): Prescription => (
   joints: row.joints as readonly Joint[],
 });
 
-const versionRows = patientQuery((db) => versionsWhere(db, ofPatient(prescription)));
+export const versionRows = patientQuery((db) => versionsWhere(db, ofPatient(prescription)));
 
 const versionRowsOfEach = prepared((db) =>
   versionsWhere(

@@ -7,7 +7,7 @@ import { auditWrite } from '../audit/audit.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { programme } from '../schema/schema.ts';
 
-const programmeRows = patientQuery((db) =>
+export const programmeRows = patientQuery((db) =>
   db
     .select({ version: programme.version, fromDay: programme.fromDay, lines: programme.items })
     .from(programme)

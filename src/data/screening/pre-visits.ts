@@ -15,7 +15,7 @@ export interface RecordedPreVisit extends PreVisit {
   readonly recordedAt: number;
 }
 
-const newestPreVisitRow = patientQuery((db) =>
+export const newestPreVisitRow = patientQuery((db) =>
   db
     .select()
     .from(preVisit)

@@ -18,7 +18,7 @@ export interface RecordedScreening extends Screening {
   readonly recordedAt: number;
 }
 
-const screeningRows = patientQuery((db) =>
+export const screeningRows = patientQuery((db) =>
   db.select().from(screening).where(ofPatient(screening)).orderBy(desc(screening.version)),
 );
 
@@ -133,7 +133,7 @@ export const recordAnswers = (
     return next.changed;
   });
 
-const clearanceRows = patientQuery((db) =>
+export const clearanceRows = patientQuery((db) =>
   db.select().from(clearance).where(ofPatient(clearance)).orderBy(asc(clearance.recordedAt)),
 );
 

@@ -1,5 +1,5 @@
 /** What the worklist knows of one patient, read through that patient's indexes. */
-import { and, asc, eq, max, sql } from 'drizzle-orm';
+import { and, asc, max, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import { setByClinicianOn } from '#core/record/baseline-age.ts';
@@ -12,8 +12,8 @@ import { reportedNewsOf } from '../entries/reported-news.ts';
 import { baselinesOf } from '../patients/baselines.ts';
 import { patientOf } from '../patients/people.ts';
 import { planOf } from '../plan/plan-of.ts';
-import { ofSignature } from '../prescribing/signature-withdrawal.ts';
-import { prescription, prescriptionEnd, proposal, signature } from '../schema/schema.ts';
+import { prescriptionsOf } from '../prescribing/prescriptions.ts';
+import { proposal } from '../schema/schema.ts';
 import { newestScreening } from '../screening/screenings.ts';
 import { careStateOf } from './care-state.ts';
 import { firstOf, singleFacts, unansweredSince } from './single-facts.ts';
@@ -23,7 +23,7 @@ import { prescriptionState } from './worklist-prescriptions.ts';
 export type Answered = ReadonlySet<string>;
 
 /** The newest proposal of each prescribed exercise. */
-const proposalRows = patientQuery((db) => {
+export const newestProposalRows = patientQuery((db) => {
   const older = alias(proposal, 'older') as unknown as typeof proposal;
   const lastOfItem = db
     .select({ itemId: older.itemId, at: max(older.madeAt) })
@@ -48,7 +48,7 @@ const proposalsOf = async (
   patientId: string,
   answered: Answered,
 ): Promise<readonly WorklistProposal[]> => {
-  const rows = await proposalRows(access, patientId);
+  const rows = await newestProposalRows(access, patientId);
   const newest = new Map(rows.map((row) => [row.itemId, row]));
   return [...newest.values()].map(({ itemId, exerciseId, decisionId, madeAt, worklist }) => ({
     itemId,
@@ -60,23 +60,14 @@ const proposalsOf = async (
   }));
 };
 
-const versionRows = patientQuery((db) =>
-  db
-    .select({
-      patientId: prescription.patientId,
-      itemId: prescription.itemId,
-      version: prescription.version,
-      recordedAt: prescription.recordedAt,
-      signedAt: signature.signedAt,
-      endedAt: prescriptionEnd.endedAt,
-      measuredOn: sql<string | null>`json_extract(${prescription.dose}, '$.cuff.measuredOn')`,
-    })
-    .from(prescription)
-    .leftJoin(signature, ofSignature())
-    .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
-    .where(ofPatient(prescription))
-    .orderBy(asc(prescription.version)),
-);
+const versionsOf = async (access: Access, patientId: string) =>
+  (await prescriptionsOf(access, patientId))
+    .map(({ dose, ...row }) => ({
+      ...row,
+      patientId,
+      measuredOn: dose.method === 'occlusion' && 'measuredOn' in dose.cuff ? dose.cuff.measuredOn : null,
+    }))
+    .toSorted((a, b) => a.version - b.version);
 
 /** The newest baseline of each joint: since when it stands, and whether it was only told. */
 export const newestBaselines = (baselines: readonly Baseline[]): PatientState['baselines'] => {
@@ -100,7 +91,7 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
   return {
     plan,
     proposals: await proposalsOf(access, patientId, answered),
-    ...prescriptionState(await versionRows(access, patientId), zone),
+    ...prescriptionState(await versionsOf(access, patientId), zone),
     screenedOn: (await newestScreening(access, patientId))?.day ?? null,
     lastMorning: facts?.lastMorning ?? null,
     conflictSince: facts?.conflictSince ?? null,

@@ -16,10 +16,13 @@ import { settingsOf } from '../clinic/clinic-settings.ts';
 import type { Db } from '../database/connection.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { readTogether, togetherOf } from '../database/read-together.ts';
+import { planQueries } from '../plan/plan-queries.ts';
 import { patient, worklistItem, worklistItemAction, worklistStrip } from '../schema/schema.ts';
 import { itemsOfPatient } from './items-of-patient.ts';
 import { patientStateOf } from './patient-state.ts';
 import { stripFactsOf } from './strip-facts.ts';
+import { worklistQueries } from './worklist-queries.ts';
 import { patientStates } from './worklist-states.ts';
 
 const dueAfter = (own: SettingValues): DueAfter => {
@@ -120,24 +123,32 @@ const keepStrip = async (tx: Db, access: Access, patientId: string): Promise<voi
     .onConflictDoUpdate({ target: worklistStrip.patientId, set: { facts } });
 };
 
+const refresh = async (tx: Db, access: Access, patientId: string): Promise<void> => {
+  const state = await patientStateOf(access, patientId);
+  const worklistItems = dueItems(state, dueAfter(await settingsOf(access)));
+  const rows = worklistItemRows(
+    access.clinicId,
+    patientId,
+    worklistItems,
+    await actionsOf(access, patientId),
+  );
+  await keepStrip(tx, access, patientId);
+  if (isSame(await itemsOfPatient(access, patientId), rows)) return;
+  await tx
+    .delete(worklistItem)
+    .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)));
+  insertRows(tx, worklistItem, rows);
+};
+
+const together = togetherOf([
+  ...planQueries,
+  ...worklistQueries,
+  ...[itemActionRows, currentStrip].map((query) => ({ query })),
+]);
+
 /** Works out one patient's items and puts them in place of the old ones. */
 export const refreshWorklistItems = (access: Access, patientId: string): Promise<void> =>
-  access.store.write(async (tx) => {
-    const state = await patientStateOf(access, patientId);
-    const worklistItems = dueItems(state, dueAfter(await settingsOf(access)));
-    const rows = worklistItemRows(
-      access.clinicId,
-      patientId,
-      worklistItems,
-      await actionsOf(access, patientId),
-    );
-    await keepStrip(tx, access, patientId);
-    if (isSame(await itemsOfPatient(access, patientId), rows)) return;
-    await tx
-      .delete(worklistItem)
-      .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)));
-    insertRows(tx, worklistItem, rows);
-  });
+  access.store.write((tx) => readTogether(access, patientId, together, () => refresh(tx, access, patientId)));
 
 /** Every item of the clinic worked out from the record, as it should stand. */
 export const rebuiltWorklistItems = async (access: Access): Promise<readonly WorklistItemRow[]> => {

@@ -15,7 +15,8 @@ import { dayAt } from '#data/civil-time.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { proposalsOf } from '#data/decision/decisions.ts';
 import { clinicOf } from '#data/patients/people.ts';
-import { engineWindowDays, recordOf } from '#data/patients/record.ts';
+import { recordOf } from '#data/patients/record.ts';
+import { engineWindowDays } from '#data/patients/record-queries.ts';
 import { type Prescription, prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestScreening, type RecordedScreening } from '#data/screening/screenings.ts';
 import { itemsOfPatient } from '#data/worklist/items-of-patient.ts';
@@ -66,7 +67,7 @@ const courseOf = async (
 export const summaryProcedure = recordProcedure.query(async ({ ctx }) => {
   const { access, patient } = ctx;
   const prescriptions = await prescriptionsOf(access, patient.id);
-  const record = await recordOf(access, patient.id, engineWindowDays, prescriptions);
+  const record = await recordOf(access, patient.id);
   if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
   const focus = inFocus(record);
   const { day: today, now: instant } = access;

@@ -21,7 +21,7 @@ export const reviewRead = async (access: Access, id: string, days: number): Prom
   const since = addDays(access.day, -days);
   const versions = await prescriptionsOf(access, id);
   return [
-    await recordOf(access, id, days, versions),
+    await recordOf(access, id, days),
     versions,
     await decisionsOf(access, id, since),
     await responsesOf(access, id),
