@@ -1441,11 +1441,31 @@ CREATE TABLE `worklist_item_action` (
 );
 --> statement-breakpoint
 CREATE INDEX `worklist_item_action_by_patient` ON `worklist_item_action` (`patient_id`,`done_at`);--> statement-breakpoint
+CREATE TABLE `worklist_standing` (
+	`patient_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`stands` text NOT NULL,
+	`until_day` text,
+	`until_at` integer,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `worklist_standing_until_day` ON `worklist_standing` (`clinic_id`,`until_day`);--> statement-breakpoint
+CREATE INDEX `worklist_standing_until_at` ON `worklist_standing` (`clinic_id`,`until_at`);--> statement-breakpoint
 CREATE TABLE `worklist_strip` (
 	`patient_id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`facts` text NOT NULL,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `worklist_tally` (
+	`clinic_id` text NOT NULL,
+	`stands` text NOT NULL,
+	`patients` integer NOT NULL,
+	PRIMARY KEY(`clinic_id`, `stands`),
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
 );
 

@@ -41,6 +41,19 @@ export const instantAt = (day: Day, time: string, zone: string): number =>
   Temporal.PlainDate.from(day).toZonedDateTime({ timeZone: zone, plainTime: Temporal.PlainTime.from(time) })
     .epochMilliseconds;
 
+const midnights = new Map<string, number>();
+/** Four weeks of days in a few zones are asked for over and over. */
+const mostMidnights = 10_000;
+
+/** The first instant of a civil day. */
+export const midnightOf = (day: Day, zone: string): number => {
+  const key = `${zone} ${day}`;
+  const found = midnights.get(key) ?? instantAt(day, '00:00', zone);
+  if (midnights.size >= mostMidnights) midnights.clear();
+  midnights.set(key, found);
+  return found;
+};
+
 /** Whether text names a zone the platform knows. */
 export const isZone = (zone: string): boolean => {
   try {

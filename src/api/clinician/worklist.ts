@@ -15,8 +15,9 @@ import { sitesOf } from '#data/clinic/sites.ts';
 import { closedToMe } from '#data/patients/care-team.ts';
 import { type Handled, handleWorklistItem, takeBack } from '#data/worklist/handle-worklist-item.ts';
 import { newestMessagesOf, type WaitingDose, waitingDosesOf } from '#data/worklist/row-facts.ts';
-import { type WorklistLine, worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
+import { type WorklistLine, worklistPage } from '#data/worklist/worklist.ts';
 import type { StoredItem } from '#data/worklist/worklist-cells.ts';
+import { groupCounts, worklistCounts } from '#data/worklist/worklist-counts.ts';
 import { groupLines } from '#data/worklist/worklist-groups.ts';
 import { Problem } from '../errors.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
@@ -149,25 +150,16 @@ export const worklistRouter = router({
     .input(z.object({ group: z.enum(worklistGroups).nullable().default(null) }).prefault({}))
     .query(async ({ ctx, input }) => {
       const { access } = ctx;
-      const lines = await groupLines(access, await closedToMe(access));
+      const closed = await closedToMe(access);
+      const counts = await groupCounts(access, closed);
+      if (input.group === null) return { counts, lines: [] };
+      const lines = await groupLines(access, closed);
       const shown = lines.filter(({ group }) => group === input.group).slice(0, longestGroupList);
-      if (input.group !== null)
-        noteRead(access, {
-          subject: 'worklist-group',
-          detail: { count: shown.length, ids: digestOfIds(shown.map(({ patientId }) => patientId)) },
-        });
-      return {
-        counts: worklistGroups.map((group) => {
-          const mine = lines.filter((line) => line.group === group);
-          return {
-            group,
-            count: mine.length,
-            until: mine.flatMap(({ until }) => until ?? []).sort()[0] ?? null,
-            names: [...new Set(mine.flatMap(({ assignedNames }) => assignedNames))].sort(),
-          };
-        }),
-        lines: shown,
-      };
+      noteRead(access, {
+        subject: 'worklist-group',
+        detail: { count: shown.length, ids: digestOfIds(shown.map(({ patientId }) => patientId)) },
+      });
+      return { counts, lines: shown };
     }),
 
   /** What the list can be narrowed to. */

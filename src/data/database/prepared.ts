@@ -2,13 +2,16 @@
  * Queries built once for each connection. Putting a query together from its parts costs more than
  * running it where few rows come back, so hot ones are built on first use and only bound after that.
  */
-import { and, eq, type SQL, sql } from 'drizzle-orm';
+import { and, eq, fillPlaceholders, type SQL, sql } from 'drizzle-orm';
 import type { SQLiteColumn } from 'drizzle-orm/sqlite-core';
 import type { Access } from '../access.ts';
 import type { Db } from './connection.ts';
+import type { Rows } from './remembered-reads.ts';
+import { statementsOf } from './statements.ts';
 
 interface Built<T> {
   readonly execute: (values?: Record<string, unknown>) => T | Promise<T>;
+  readonly getQuery: () => { readonly sql: string; readonly params: unknown[] };
 }
 
 /** A query by which others can be answered together (`read-together.ts`). */
@@ -21,6 +24,22 @@ type Build<T> = (db: Db) => { readonly prepare: () => Built<T> };
 
 export type Bound = Readonly<Record<string, string | number | null>>;
 
+/** What the builder made of rows that are remembered; shared by all who ask, so nobody may change it. */
+const made = new WeakMap<Rows, unknown>();
+
+/** A query that is asked again while its rows are remembered is not put together from its cells again. */
+const askOnce = <T>(db: Db, query: Built<T>, values: Bound): T | Promise<T> => {
+  const { sql: text, params } = query.getQuery();
+  const { remembered } = statementsOf(db);
+  const asked = fillPlaceholders([...params], values);
+  const rows = remembered.rowsOf(text, 'arrays', asked);
+  if (rows && made.has(rows)) return made.get(rows) as T;
+  const answer = query.execute(values);
+  const read = remembered.rowsOf(text, 'arrays', asked);
+  if (read && !(answer instanceof Promise)) made.set(read, Object.freeze(answer));
+  return answer;
+};
+
 /** `build` names what changes from call to call by `sql.placeholder`; the returned function binds it. */
 export const prepared = <T>(build: Build<T>): ((db: Db, values: Bound) => Promise<T>) & Query => {
   const known = new WeakMap<Db, Built<T>>();
@@ -29,7 +48,7 @@ export const prepared = <T>(build: Build<T>): ((db: Db, values: Bound) => Promis
     known.set(db, query);
     return query;
   };
-  return Object.assign(async (db: Db, values: Bound) => on(db).execute(values), { on });
+  return Object.assign(async (db: Db, values: Bound) => askOnce(db, on(db), values), { on });
 };
 
 /** Rows of the caller's clinic. */

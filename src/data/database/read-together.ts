@@ -72,8 +72,16 @@ const rowsFrom = (cell: string, { isOneCell, reals }: Part): readonly unknown[] 
 
 type Texts = Map<string, string>;
 
+/** Each once, though two lists name it. */
+const once = (all: readonly Asked[]): readonly Asked[] =>
+  all.filter(
+    (one, place) =>
+      place === all.findIndex(({ query, values }) => query === one.query && values === one.values),
+  );
+
 /** Of a fixed list: its parts on each connection, and the text for whichever of them are asked. */
-export const togetherOf = (asked: readonly Asked[]) => {
+export const togetherOf = (all: readonly Asked[]) => {
+  const asked = once(all);
   const known = new WeakMap<Db, { readonly parts: readonly Part[]; readonly texts: Texts }>();
   const on = (db: Db) => {
     const found = known.get(db) ?? { parts: asked.map((one) => partOf(db, one)), texts: new Map() };
@@ -83,7 +91,7 @@ export const togetherOf = (asked: readonly Asked[]) => {
   const missingOf = ({ remembered }: Statements, parts: readonly Part[], access: Access, bound: Bound) =>
     parts.flatMap((part, place) => {
       const values = fillPlaceholders(part.params, { ...bound, ...asked[place]!.values?.(access) });
-      return remembered.has(part.sql, 'arrays', values) ? [] : [{ part, place, values }];
+      return remembered.rowsOf(part.sql, 'arrays', values) ? [] : [{ part, place, values }];
     });
   /** Reads what is not remembered yet; a single query is left to whoever asks it. */
   return (access: Access, patientId: string, more: Bound = {}): void => {

@@ -7,7 +7,7 @@
  */
 import { AsyncLocalStorage } from 'node:async_hooks';
 
-type Rows = readonly unknown[];
+export type Rows = readonly unknown[];
 type Reads = (values: readonly unknown[], read: () => Rows) => Rows;
 /** How the driver hands rows over. */
 export type Mode = 'plain' | 'arrays';
@@ -19,7 +19,7 @@ export interface Remembered {
   readonly during: <T>(work: () => Promise<T>) => Promise<T>;
   /** For one statement: the rows remembered for these values, or those `read` gives. */
   readonly readsOf: (sql: string, mode: Mode) => Reads;
-  readonly has: (sql: string, mode: Mode, values: readonly unknown[]) => boolean;
+  readonly rowsOf: (sql: string, mode: Mode, values: readonly unknown[]) => Rows | undefined;
   readonly remember: (sql: string, mode: Mode, values: readonly unknown[], rows: Rows) => void;
   readonly wrote: (sql: string) => void;
   /** Lets go of everything the work under way has read. */
@@ -62,6 +62,7 @@ export const rememberReads = (): Remembered => {
     const ofText = known?.get(sql) ?? new Map<string, Rows>();
     known?.set(sql, ofText.set(keyOf(mode, values), rows));
   };
+  const rowsOf: Remembered['rowsOf'] = (sql, mode, values) => current()?.get(sql)?.get(keyOf(mode, values));
   return {
     begin: () => {
       inWrite = new Map();
@@ -79,14 +80,14 @@ export const rememberReads = (): Remembered => {
       }
       return (values, read) => {
         if (!current()) return read();
-        const found = current()?.get(sql)?.get(keyOf(mode, values));
+        const found = rowsOf(sql, mode, values);
         if (found) return found;
         const rows = read();
         remember(sql, mode, values, rows);
         return rows;
       };
     },
-    has: (sql, mode, values) => current()?.get(sql)?.has(keyOf(mode, values)) ?? false,
+    rowsOf,
     remember,
     wrote,
     forget: () => current()?.clear(),

@@ -161,6 +161,7 @@ export const addPatient = (access: Access, row: NewPatient, id: string = randomU
         byName: access.actorName,
       })),
     );
+    changed(access, id);
     await auditWrite(tx, access, 'patient', {
       subjectId: id,
       patientId: id,

@@ -73,6 +73,39 @@ export const worklistStrip = kit.table('worklist_strip', {
   facts: kit.json<StripFacts>('facts'),
 });
 
+/**
+ * Where a patient stands, kept on write as the items are, and how many patients of the clinic stand so: what the
+ * numbers above the worklist are added up from, whatever the number of patients.
+ */
+export const worklistStanding = kit.table(
+  'worklist_standing',
+  {
+    patientId: kit
+      .id('patient_id')
+      .primaryKey()
+      .references(() => patient.id),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    stands: kit.text('stands'),
+    /** Day and instant from which it reads otherwise without anybody writing; null = never. */
+    untilDay: kit.dayOrNull('until_day'),
+    untilAt: kit.instantOrNull('until_at'),
+  },
+  (t) => [
+    kit.index('worklist_standing_until_day').on(t.clinicId, t.untilDay),
+    kit.index('worklist_standing_until_at').on(t.clinicId, t.untilAt),
+  ],
+);
+
+export const worklistTally = kit.table(
+  'worklist_tally',
+  {
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    stands: kit.text('stands'),
+    patients: kit.whole('patients'),
+  },
+  (t) => [kit.key({ columns: [t.clinicId, t.stands] })],
+);
+
 /** `unacknowledge` and `unassign` take back an act of whoever wrote it. */
 export const worklistItemActs = [
   'acknowledge',

@@ -12,7 +12,7 @@ import {
   stripVersions,
 } from '#core/worklist/strip.ts';
 import type { Access } from '../access.ts';
-import { instantAt } from '../civil-time.ts';
+import { midnightOf } from '../civil-time.ts';
 import { morningsOf } from '../entries/logs.ts';
 import { baselinesOf } from '../patients/baselines.ts';
 import { clinicOf } from '../patients/people.ts';
@@ -23,9 +23,7 @@ type DayOf = (instant: number) => Day;
 /** Days of the four weeks by instant, from their midnights alone; whatever came earlier falls on the day before them. */
 const dayIn = (today: Day, zone: string): DayOf => {
   const from = stripFrom(today);
-  const midnights = Array.from({ length: stripDays }, (_, place) =>
-    instantAt(addDays(from, place), '00:00', zone),
-  );
+  const midnights = Array.from({ length: stripDays }, (_, place) => midnightOf(addDays(from, place), zone));
   return (instant) =>
     addDays(
       from,

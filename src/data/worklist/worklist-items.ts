@@ -21,6 +21,7 @@ import { planQueries } from '../plan/plan-queries.ts';
 import { patient, worklistItem, worklistItemAction, worklistStrip } from '../schema/schema.ts';
 import { itemsOfPatient } from './items-of-patient.ts';
 import { patientStateOf } from './patient-state.ts';
+import { keepStandingWith, keptStanding, standAnew } from './standings.ts';
 import { stripFactsOf } from './strip-facts.ts';
 import { worklistQueries } from './worklist-queries.ts';
 import { patientStates } from './worklist-states.ts';
@@ -133,6 +134,7 @@ const refresh = async (tx: Db, access: Access, patientId: string): Promise<void>
     await actionsOf(access, patientId),
   );
   await keepStrip(tx, access, patientId);
+  await keepStandingWith(tx, access, patientId, rows);
   if (isSame(await itemsOfPatient(access, patientId), rows)) return;
   await tx
     .delete(worklistItem)
@@ -143,7 +145,7 @@ const refresh = async (tx: Db, access: Access, patientId: string): Promise<void>
 const together = togetherOf([
   ...planQueries,
   ...worklistQueries,
-  ...[itemActionRows, currentStrip].map((query) => ({ query })),
+  ...[itemActionRows, currentStrip, keptStanding].map((query) => ({ query })),
 ]);
 
 /** Works out one patient's items and puts them in place of the old ones. */
@@ -181,5 +183,10 @@ export const rebuildWorklist = (access: Access): Promise<number> =>
       .from(patient)
       .where(eq(patient.clinicId, access.clinicId));
     for (const { id } of people) await keepStrip(tx, access, id);
+    await standAnew(
+      tx,
+      access,
+      people.map(({ id }) => id),
+    );
     return rows.length;
   });

@@ -8,7 +8,7 @@ import type { Access } from '../access.ts';
 import { nestedRows, readEach } from '../database/nested-rows.ts';
 import { mergedWith } from '../patients/merges.ts';
 import { patientsOfSite } from '../patients/patient-sites.ts';
-import { patient, patientIdentity, worklistItem, worklistStrip } from '../schema/schema.ts';
+import { patientIdentity, worklistItem, worklistStrip } from '../schema/schema.ts';
 import { byDanger, itemColumnsOf, itemIn, type StoredItem } from './worklist-cells.ts';
 
 export interface WorklistLine {
@@ -41,7 +41,7 @@ export interface WorklistQuery {
   readonly closed?: ReadonlySet<string>;
 }
 
-type Filter = Pick<WorklistQuery, 'kind' | 'assignedTo' | 'siteId' | 'closed'>;
+export type Filter = Pick<WorklistQuery, 'kind' | 'assignedTo' | 'siteId' | 'closed'>;
 
 /** The table under another name, for a query that looks at it twice. */
 const named = (name: string) => alias(worklistItem, name) as unknown as typeof worklistItem;
@@ -153,8 +153,8 @@ export const itemsDueOf = async (access: Access, patientId: string): Promise<rea
   return rows.sort(byDanger);
 };
 
-/** How many patients have an item that shows today, and how many patients there are. */
-export const worklistCounts = async (access: Access, query: Filter) => {
+/** How many patients who usually come to a site have an item that shows today. */
+export const listedOfSite = async (access: Access, query: Filter): Promise<number> => {
   const { read } = access.store;
   // Grouped, the file counts along an index by patient; told to count distinct ones it may sort them first.
   const patients = read
@@ -164,6 +164,5 @@ export const worklistCounts = async (access: Access, query: Filter) => {
     .groupBy(worklistItem.patientId)
     .as('listed_patients');
   const [listed] = await read.select({ n: count() }).from(patients);
-  const [all] = await read.select({ n: count() }).from(patient).where(eq(patient.clinicId, access.clinicId));
-  return { listed: listed?.n ?? 0, patients: all?.n ?? 0 };
+  return listed?.n ?? 0;
 };

@@ -32,6 +32,7 @@ import {
 import { drawSeed, rounds } from '#tests/support/drawn-rounds.ts';
 import { type PrescriptionItem, sendMorning, sendSession } from '#tests/support/sore-knee.ts';
 import { freshStore } from '#tests/support/store.ts';
+import { countedNumbers, keptNumbers } from '#tests/support/worklist-numbers.ts';
 
 const hourMs = 3_600_000;
 
@@ -236,10 +237,16 @@ describe('the worklist kept on write is the one a rebuild would find', () => {
       const kept = await store.read.select().from(worklistItem);
       for (const row of kept) seen.add(row.kind);
       expect(told(kept)).toEqual(told(await rebuiltWorklistItems(at())));
+      expect(await keptNumbers(at())).toEqual(await countedNumbers(at()));
       hours += 40 * 24;
+      expect(await keptNumbers(at())).toEqual(await countedNumbers(at()));
+      expect(await keptNumbers(at(), new Set([patientId]))).toEqual(
+        await countedNumbers(at(), new Set([patientId])),
+      );
       const before = await listed(at());
       await rebuildWorklist(at());
       expect(await listed(at())).toEqual(before);
+      expect(await keptNumbers(at())).toEqual(await countedNumbers(at()));
       store.close();
     });
     await fc.assert(property, { seed: drawSeed, numRuns: rounds(8, 60) });

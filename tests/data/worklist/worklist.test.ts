@@ -8,7 +8,8 @@ import { respond } from '#data/decision/decision-responses.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
 import { storeSession } from '#data/entries/entries.ts';
 import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
-import { worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
+import { worklistPage } from '#data/worklist/worklist.ts';
+import { worklistCounts } from '#data/worklist/worklist-counts.ts';
 import {
   accessOf,
   type Setting,

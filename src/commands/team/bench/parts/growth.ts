@@ -6,7 +6,7 @@ import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { engineWindowDays } from '#data/patients/record-queries.ts';
-import { worklistCounts } from '#data/worklist/worklist.ts';
+import { groupCounts, worklistCounts } from '#data/worklist/worklist-counts.ts';
 import { accessTo, benchFolder, groupFile } from '../group/make-group.ts';
 import { patientId } from '../group/plan.ts';
 import { growthPicture } from '../growth-picture.ts';
@@ -16,6 +16,8 @@ import { type RawReader, rawRecord } from '../raw-record.ts';
 import { pageOf } from './worklist.ts';
 
 const bar = 1.1;
+const countsBar = 1.3;
+const nothingClosed: ReadonlySet<string> = new Set();
 const usualPage = 50;
 
 /** Where the curves are drawn. */
@@ -47,8 +49,11 @@ const readings: readonly { readonly title: string; readonly bar: number | null; 
   { title: 'worklist', bar, read: (access) => pageOf(access, usualPage) },
   {
     title: 'worklist counts',
-    bar: null,
-    read: (access) => worklistCounts(access, { kind: null, assignedTo: null }),
+    bar: countsBar,
+    read: async (access) => [
+      await worklistCounts(access, { kind: null, assignedTo: null }),
+      await groupCounts(access, nothingClosed),
+    ],
   },
 ];
 

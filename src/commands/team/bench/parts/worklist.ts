@@ -1,7 +1,8 @@
 /** A page of the worklist with its four weeks of each patient, against the same rows read raw. */
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
-import { worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
+import { worklistPage } from '#data/worklist/worklist.ts';
+import { worklistCounts } from '#data/worklist/worklist-counts.ts';
 import { accessTo, groupFile } from '../group/make-group.ts';
 import type { Client } from '../group/raw-rows.ts';
 import { measurePairs, medianOf } from '../pairs.ts';
