@@ -2,6 +2,7 @@
  * Exercises found by what a clinician types or narrows them by. It says nothing of whether one may be done:
  * that is read where a dose is proposed.
  */
+import { hasWords } from '../word-search.ts';
 import { exercises, mainJoints, workedSides } from './catalogue.ts';
 import type { Exercise, Muscle, WorkedSide } from './exercise.ts';
 import type { Joint, Limb } from './joints.ts';
@@ -28,31 +29,15 @@ export interface FoundExercise {
   readonly sides: readonly WorkedSide[];
 }
 
-/** "Sit-to-stand, 46 cm" → "sit to stand 46 cm": how it is typed has no hyphens to remember. */
-const plainText = (text: string): string =>
-  text
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .replace(/[^\p{L}\p{N}.]+/gu, ' ')
-    .trim();
-
-/** "squats" finds a squat; a word is found by its beginning, so that one which ends in s is found too. */
-const singular = (word: string): string => word.replace(/(?<=\p{L}{3})(?<!s)s$/u, '');
-
 /** Names, the joints it is about and the muscles it is done for, each word able to be begun. */
 const searched = (exercise: Exercise, names: ExerciseNames): string => {
   const own = names[exercise.id];
   const joints = exercise.loads.filter(({ share }) => share === 'main').map(({ joint }) => joint);
-  return ` ${plainText([own?.trade, own?.plain, own?.also, exercise.title, ...joints, ...exercise.target].join(' '))}`;
+  return [own?.trade, own?.plain, own?.also, exercise.title, ...joints, ...exercise.target].join(' ');
 };
 
-const isNamed = (exercise: Exercise, words: string, names: ExerciseNames): boolean => {
-  const text = searched(exercise, names);
-  return plainText(words)
-    .split(' ')
-    .every((word) => text.includes(` ${singular(word)}`));
-};
+const isNamed = (exercise: Exercise, words: string, names: ExerciseNames): boolean =>
+  hasWords(searched(exercise, names), words);
 
 const sidesOn = (exercise: Exercise, joint: Joint | undefined): readonly WorkedSide[] =>
   workedSides(exercise).filter((side) => !joint || mainJoints(exercise.id, side).includes(joint));
