@@ -746,6 +746,7 @@ CREATE TABLE `clinic_settings_version` (
 	`settings` text NOT NULL,
 	`changed_at` integer NOT NULL,
 	`changed_by` text NOT NULL,
+	`by_name` text NOT NULL,
 	`reason` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
 );
@@ -1163,6 +1164,20 @@ CREATE TABLE `clinic` (
 	`created_at` integer NOT NULL
 );
 --> statement-breakpoint
+CREATE TABLE `clinic_detail_change` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`detail` text NOT NULL,
+	`before` text,
+	`after` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "clinic_detail_change_detail" CHECK("clinic_detail_change"."detail" IN ('name', 'phone', 'urgent-number', 'emergency-number', 'monitoring-hours'))
+);
+--> statement-breakpoint
+CREATE INDEX `clinic_detail_change_by_clinic` ON `clinic_detail_change` (`clinic_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `patient` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1505,6 +1520,10 @@ CREATE TRIGGER care_team_no_update BEFORE UPDATE ON care_team BEGIN SELECT RAISE
 CREATE TRIGGER clearance_no_delete BEFORE DELETE ON clearance BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER clearance_no_update BEFORE UPDATE ON clearance BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_detail_change_no_delete BEFORE DELETE ON clinic_detail_change BEGIN SELECT RAISE(ABORT, 'clinic_detail_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_detail_change_no_update BEFORE UPDATE ON clinic_detail_change BEGIN SELECT RAISE(ABORT, 'clinic_detail_change is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER clinic_settings_version_no_delete BEFORE DELETE ON clinic_settings_version BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
 --> statement-breakpoint

@@ -1,7 +1,9 @@
 /** Every procedure, by whom it serves. */
 import { accountRouter } from './account/account.ts';
 import { adminCareRouter } from './admin/care.ts';
+import { clinicDetailsRouter } from './admin/clinic-details.ts';
 import { clinicSettingsRouter } from './admin/clinic-settings.ts';
+import { firstDayRouter } from './admin/first-day.ts';
 import { questionnairesRouter } from './admin/questionnaires.ts';
 import { shortSignsRouter } from './admin/short-signs.ts';
 import { sitesRouter } from './admin/sites.ts';
@@ -83,6 +85,8 @@ export const appRouter = router({
     sites: sitesRouter,
     clinicSettings: clinicSettingsRouter,
     care: adminCareRouter,
+    clinicDetails: clinicDetailsRouter,
+    firstDay: firstDayRouter,
     questionnaires: questionnairesRouter,
   }),
   patient: router({

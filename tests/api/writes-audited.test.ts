@@ -95,7 +95,12 @@ const fitting: Readonly<Record<string, object>> = {
   'clinician.visits.begin': {
     visit: { place: 'clinic', whereabouts: null, callBackPhone: null, present: null },
   },
-  'admin.clinicSettings.save': { values: { 'invitation-days': 3 }, reason: 'Local rule' },
+  'admin.clinicDetails.enter': { detail: 'urgent-number', value: '116 117', seen: null },
+  'admin.clinicSettings.save': {
+    values: { 'invitation-days': 3 },
+    seen: { 'invitation-days': 7 },
+    reason: 'Local rule',
+  },
 };
 
 describe('whatever is written leaves a row of the audit', () => {

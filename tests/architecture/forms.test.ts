@@ -12,6 +12,10 @@ const searches: ReadonlyMap<string, string> = new Map([
     'The list of patients narrowed by name; works without scripts.',
   ],
   [
+    'src/ui/admin/settings/settings-aside.tsx',
+    'Settings of the clinic by words: nothing of a patient is typed; works without scripts.',
+  ],
+  [
     'src/ui/clinician/worklist/worklist-filter-form.tsx',
     'The worklist narrowed by kind; works without scripts.',
   ],

@@ -6,9 +6,7 @@ import {
   coveringClinicianOf,
   nameCoveringClinician,
 } from '#data/clinic/covering-clinicians.ts';
-import { enterUrgentNumber } from '#data/clinic/urgent-number.ts';
 import { writeWording } from '#data/episode/consents.ts';
-import { clinicOf } from '#data/patients/people.ts';
 import { wordingsForStaff } from '../consent-wordings.ts';
 import { Problem } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
@@ -19,27 +17,6 @@ export const adminCareRouter = router({
   writeWording: freshAdministrator
     .input(z.object({ kind: z.enum(consentKinds), text: z.string().trim().min(20).max(4000) }))
     .mutation(({ ctx, input }) => writeWording(ctx.access, input.kind, input.text)),
-
-  /** Both numbers patients are given beside the clinic's own; the urgent one is null until it is entered. */
-  numbers: administratorProcedure.query(async ({ ctx }) => {
-    const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
-    return {
-      emergencyNumber: clinic?.emergencyNumber ?? '',
-      urgentNumber: clinic?.urgentNumber ?? null,
-    };
-  }),
-
-  enterUrgentNumber: freshAdministrator
-    .input(
-      z.object({
-        urgentNumber: z
-          .string()
-          .trim()
-          .max(30)
-          .regex(/^\+?[\d ()/-]*\d[\d ()/-]*$/, 'Enter a telephone number, such as 116 117.'),
-      }),
-    )
-    .mutation(({ ctx, input }) => enterUrgentNumber(ctx.access, input.urgentNumber)),
 
   coveringClinician: administratorProcedure.query(async ({ ctx }) => ({
     coveringClinician: await coveringClinicianOf(ctx.access),

@@ -1,41 +1,72 @@
-/** The clinic's own numbers: seen by all staff, changed by those who administer it, after a look at the effect. */
+/** The clinic's own numbers: seen by all staff, changed one by one by those who administer it, after a look at the effect. */
 import { z } from 'zod';
+import type { ClinicSetting, SettingValues } from '#core/sources/clinic-setting.ts';
 import { digestOfIds, noteRead } from '#data/audit/audit.ts';
-import { saveSettings, settingChanges, settingsOf } from '#data/clinic/clinic-settings.ts';
+import {
+  type SettingChange,
+  saveSettings,
+  settingChanges,
+  settingsOf,
+} from '#data/clinic/clinic-settings.ts';
 import { namesOf, previewSettings } from '#data/clinic/settings-preview.ts';
-import { refusedWith } from '../errors.ts';
+import { Problem, refusedWith } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
-import { effectiveSettings, ownSettings, refusedSettings, settingAreas } from './setting-areas.ts';
+import { asEntries, effectiveSettings, isOfDecisions, refusedSettings, titleOf } from './every-setting.ts';
+import { settingGroups } from './setting-groups.ts';
 
 const values = z.record(z.string().max(80), z.number());
 
 /** Most lines shown by name; the counts are of all. */
 const mostLines = 200;
 
-const checkedValues = (sent: Readonly<Record<string, number>>) => {
+const checked = (sent: SettingValues): SettingValues => {
   const refusals = refusedSettings(sent);
   if (refusals.length > 0) throw refusedWith(refusals);
-  return ownSettings(sent);
+  return sent;
+};
+
+/** Who changed one setting, when, from what to what and why; newest first. */
+const historyOf = ({ id, default: usual }: ClinicSetting, newestFirst: readonly SettingChange[]) =>
+  newestFirst.flatMap(({ settings, changedAt, byName, reason }, place) => {
+    const before = newestFirst[place + 1]?.settings[id] ?? usual;
+    const after = settings[id] ?? usual;
+    return before === after ? [] : [{ before, after, at: changedAt, by: byName, reason }];
+  });
+
+const conflict = (ids: readonly string[], now: SettingValues, changes: readonly SettingChange[]): Problem => {
+  const refusals = ids.map((id) => {
+    const setting = settingGroups.flatMap((group) => group.settings).find((one) => one.id === id);
+    const by = setting && historyOf(setting, changes)[0]?.by;
+    return {
+      field: `input.choices.${id}`,
+      code: 'inconsistent' as const,
+      reason: `${by ?? 'A colleague'} has changed “${titleOf(id)}” to ${now[id]} meanwhile. Nothing was saved: look at it, then save yours or leave it.`,
+    };
+  });
+  return new Problem('conflict', refusals.map(({ reason }) => reason).join(' '), { refusals });
 };
 
 export const clinicSettingsRouter = router({
   list: staffProcedure.query(async ({ ctx }) => {
-    const own = await settingsOf(ctx.access);
-    const effective = effectiveSettings(own);
     const changes = await settingChanges(ctx.access);
+    const effective = effectiveSettings(changes[0]?.settings ?? {});
     return {
       mayChange: ctx.person.administers,
-      areas: settingAreas.map((area) => ({
-        ...area,
-        settings: area.settings.map((setting) => ({ ...setting, value: effective[setting.id]! })),
+      groups: settingGroups.map((group) => ({
+        ...group,
+        settings: group.settings.map((setting) => ({
+          ...setting,
+          value: effective[setting.id]!,
+          isOfDecisions: isOfDecisions(setting.id),
+          history: historyOf(setting, changes),
+        })),
       })),
-      changes: changes.map(({ version, changedAt, reason }) => ({ version, changedAt, reason })),
     };
   }),
 
-  /** Whose stored decisions would differ. Who only administers gets the counts and no names. */
+  /** Whose stored decisions would differ by these settings alone. Who only administers gets the counts and no names. */
   preview: administratorProcedure.input(z.object({ values })).mutation(async ({ ctx, input }) => {
-    const preview = await previewSettings(ctx.access, checkedValues(input.values));
+    const preview = await previewSettings(ctx.access, checked(input.values));
     const { changes, ...counts } = preview;
     if (ctx.person.role !== 'clinician') return { ...counts, lines: [] };
     const shown = changes.slice(-mostLines);
@@ -51,7 +82,14 @@ export const clinicSettingsRouter = router({
     };
   }),
 
+  /** Changes those named and leaves every other as it is; `seen` is what stood on the page. */
   save: freshAdministrator
-    .input(z.object({ values, reason: z.string().trim().min(3).max(500) }))
-    .mutation(({ ctx, input }) => saveSettings(ctx.access, checkedValues(input.values), input.reason)),
+    .input(z.object({ values, seen: values, reason: z.string().trim().min(3).max(500) }))
+    .mutation(async ({ ctx, input }) => {
+      const { values: sent, seen, reason } = input;
+      const saved = await saveSettings(ctx.access, asEntries(checked(sent)), reason, asEntries(seen));
+      if ('version' in saved) return saved.version;
+      const now = effectiveSettings(await settingsOf(ctx.access));
+      throw conflict(saved.changedMeanwhile, now, await settingChanges(ctx.access));
+    }),
 });

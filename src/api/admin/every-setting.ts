@@ -1,4 +1,4 @@
-/** Every number a clinic may set, by what it is about. */
+/** Every number a clinic may set, checked and read as one list. */
 
 import { dangerSettings } from '#core/danger/settings.ts';
 import { engineSettings } from '#core/decision/settings.ts';
@@ -18,30 +18,29 @@ import {
   type SettingValues,
 } from '#core/sources/clinic-setting.ts';
 import { worklistSettings } from '#core/worklist/settings.ts';
+import type { SettingEntries } from '#data/clinic/clinic-settings.ts';
 
-export interface SettingArea {
-  readonly id: string;
-  readonly title: string;
-  readonly settings: readonly ClinicSetting[];
-}
-
-export const settingAreas: readonly SettingArea[] = [
-  { id: 'engine', title: 'Decisions', settings: engineSettings },
-  { id: 'strength', title: 'Low load', settings: strengthSettings },
-  { id: 'variation', title: 'Variations', settings: variationSettings },
-  { id: 'occlusion', title: 'Occlusion', settings: occlusionSettings },
-  { id: 'screening', title: 'Screening', settings: screeningSettings },
-  { id: 'nutrition', title: 'Nutrition', settings: nutritionSettings },
-  { id: 'programme', title: 'The patient’s day and week', settings: programmeSettings },
-  { id: 'worklist', title: 'Worklist', settings: [...worklistSettings, ...dangerSettings] },
-  { id: 'review', title: 'Review', settings: reviewSettings },
-  { id: 'record-keeping', title: 'Records and access', settings: recordKeepingSettings },
+/** In the order in which their lists stand beside the rules that use them; one setting may serve two lists. */
+const lists: readonly (readonly ClinicSetting[])[] = [
+  engineSettings,
+  strengthSettings,
+  variationSettings,
+  occlusionSettings,
+  screeningSettings,
+  nutritionSettings,
+  programmeSettings,
+  worklistSettings,
+  dangerSettings,
+  reviewSettings,
+  recordKeepingSettings,
 ];
 
-/** One choice may serve two areas and then stands in both lists. */
-const every: readonly ClinicSetting[] = [
-  ...new Map(settingAreas.flatMap((area) => area.settings).map((setting) => [setting.id, setting])).values(),
+export const every: readonly ClinicSetting[] = [
+  ...new Map(lists.flat().map((setting) => [setting.id, setting])).values(),
 ];
+
+/** Whose value a decision was made with, so that stored decisions can be checked again with another. */
+export const isOfDecisions = (id: string): boolean => engineSettings.some((setting) => setting.id === id);
 
 export const effectiveSettings = (own: SettingValues): SettingValues => ({ ...defaultsOf(every), ...own });
 
@@ -52,8 +51,12 @@ export const refusedSettings = (values: SettingValues): readonly Refusal[] =>
       : { ...refusal, field: `input.${refusal.field}` },
   );
 
-/** What differs from the defaults: a default that is mended later then reaches a clinic that never moved it. */
-export const ownSettings = (values: SettingValues): SettingValues => {
+/** Null where it is the default: a default that is mended later then reaches a clinic that never moved it. */
+export const asEntries = (values: SettingValues): SettingEntries => {
   const defaults = defaultsOf(every);
-  return Object.fromEntries(Object.entries(values).filter(([id, value]) => value !== defaults[id]));
+  return Object.fromEntries(
+    Object.entries(values).map(([id, value]) => [id, value === defaults[id] ? null : value]),
+  );
 };
+
+export const titleOf = (id: string): string => every.find((setting) => setting.id === id)?.title ?? id;

@@ -98,7 +98,7 @@ export const doseSettings = [
   },
   {
     id: 'in-band-steps',
-    title: 'Steps in repetitions inside the signed band act at once (1 = yes)',
+    title: 'Steps in repetitions inside the signed band act at once',
     ...count,
     min: 0,
     max: 1,

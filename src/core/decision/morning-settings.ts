@@ -54,7 +54,7 @@ export const morningSettings = [
   },
   {
     id: 'provisional-usual',
-    title: 'Usual pain told at the first visit counts until mornings confirm it (1 = yes)',
+    title: 'Usual pain told at the first visit counts until mornings confirm it',
     ...count,
     min: 0,
     max: 1,
@@ -63,7 +63,7 @@ export const morningSettings = [
   },
   {
     id: 'tighten-usual',
-    title: 'Usual pain follows by itself where the mornings have become better (1 = yes)',
+    title: 'Usual pain follows by itself where the mornings have become better',
     ...count,
     min: 0,
     max: 1,

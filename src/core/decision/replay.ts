@@ -43,6 +43,18 @@ export const replay = ({
   return version && decide(wholeFacts(facts), underVersion(settings, version));
 };
 
+/**
+ * A decision taken again with some choices moved and every other one as it was then, so that a difference
+ * comes from those alone; null for an unknown version.
+ */
+export const replayWith = (
+  { facts, settings, engineVersion }: Pick<StoredDecision, 'facts' | 'settings' | 'engineVersion'>,
+  moved: SettingValues,
+): Answers | null => {
+  const version = versionNamed(engineVersion);
+  return version && decide(wholeFacts(facts), { ...underVersion(settings, version), ...moved });
+};
+
 /** Stored decisions that no longer come out as stored. Those of an unknown version are not compared. */
 export const brokenReplays = (stored: readonly StoredDecision[]): readonly Difference[] =>
   stored.flatMap((one) => {

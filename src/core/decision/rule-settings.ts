@@ -44,7 +44,7 @@ export const ruleSettings = [
   },
   {
     id: 'pause-rise',
-    title: 'Rise over usual pain that goes with it',
+    title: 'Rise over usual pain from which such pain pauses the plan',
     unit: '1',
     min: 1,
     max: 4,

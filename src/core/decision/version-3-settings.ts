@@ -18,7 +18,7 @@ export const version3Settings = [
   },
   {
     id: 'swap-once',
-    title: 'Pain before a session swaps that session alone (1 = yes)',
+    title: 'Pain before a session swaps that session alone',
     ...count,
     min: 0,
     max: 1,

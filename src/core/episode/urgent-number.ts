@@ -9,9 +9,3 @@ export interface ClinicNumbers {
 /** What patients are told to ring: until the clinic has entered one, the number for emergencies. */
 export const urgentNumberOf = ({ emergencyNumber, urgentNumber }: ClinicNumbers): string =>
   urgentNumber ?? emergencyNumber;
-
-/** For the clinic's administrator: what stands, or what has to be entered and what stands meanwhile. */
-export const urgentNumberInWords = ({ emergencyNumber, urgentNumber }: ClinicNumbers): string =>
-  urgentNumber === null
-    ? `No urgent number is entered. Enter the number patients ring when nobody answers at the clinic. Until then their phones show the emergency number, ${emergencyNumber}.`
-    : `Patients are told to ring ${urgentNumber} when nobody answers at the clinic.`;

@@ -7,13 +7,13 @@ import type { ClinicSetting } from '../sources/clinic-setting.ts';
 export const recordKeepingSettings: readonly ClinicSetting[] = [
   {
     id: 'care-team-restriction',
-    title: 'Only the care team opens a record (1) or every clinician of the clinic (0)',
+    title: 'Only the care team opens a record',
     unit: '1',
     min: 0,
     max: 1,
     whole: true,
     default: 0,
-    why: 'In a small clinic colleagues cover for each other every day. With 1, a colleague outside the team gives a reason first and the team is told.',
+    why: 'In a small clinic colleagues cover for each other every day. Off, every clinician of the clinic opens it; on, a colleague outside the team gives a reason first and the team is told.',
   },
   {
     id: 'emergency-access-hours',
@@ -27,13 +27,13 @@ export const recordKeepingSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'staff-two-factor',
-    title: 'Staff must use a one-time code with the passphrase (1) or may choose (0)',
+    title: 'Staff must use a one-time code with the passphrase',
     unit: '1',
     min: 0,
     max: 1,
     whole: true,
     default: 1,
-    why: 'A passphrase alone is lost to the first convincing letter. With 0 each person decides.',
+    why: 'A passphrase alone is lost to the first convincing letter. Off, each person decides.',
   },
   {
     id: 'invitation-days',

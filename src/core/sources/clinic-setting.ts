@@ -18,6 +18,10 @@ export interface ClinicSetting {
   readonly why: string;
 }
 
+/** Yes or no: on a screen a switch, 1 is on. */
+export const isSwitch = ({ min, max, whole }: Pick<ClinicSetting, 'min' | 'max' | 'whole'>): boolean =>
+  whole === true && min === 0 && max === 1;
+
 export type SettingValues = Readonly<Record<string, number>>;
 
 export const defaultsOf = (settings: readonly ClinicSetting[]): SettingValues =>

@@ -38,48 +38,78 @@ export interface SettingChange {
   readonly version: number;
   readonly settings: SettingValues;
   readonly changedAt: number;
-  readonly changedBy: string;
+  readonly byName: string;
   readonly reason: string;
 }
 
 /** Every version, newest first. */
-export const settingChanges = async (access: Access): Promise<readonly SettingChange[]> =>
+export const settingChanges = async (
+  access: Pick<Access, 'store' | 'clinicId'>,
+): Promise<readonly SettingChange[]> =>
   access.store.read
     .select({
       version: clinicSettingsVersion.version,
       settings: clinicSettingsVersion.settings,
       changedAt: clinicSettingsVersion.changedAt,
-      changedBy: clinicSettingsVersion.changedBy,
+      byName: clinicSettingsVersion.byName,
       reason: clinicSettingsVersion.reason,
     })
     .from(clinicSettingsVersion)
     .where(eq(clinicSettingsVersion.clinicId, access.clinicId))
     .orderBy(desc(clinicSettingsVersion.version));
 
-export const saveSettings = (access: Access, settings: SettingValues, reason: string): Promise<number> =>
+/** Values by setting; null is back to the default. */
+export type SettingEntries = Readonly<Record<string, number | null>>;
+
+const withChanges = (own: SettingValues, changes: SettingEntries): SettingValues => {
+  const merged: SettingEntries = { ...own, ...changes };
+  return Object.fromEntries(
+    Object.entries(merged).filter((entry): entry is [string, number] => entry[1] !== null),
+  );
+};
+
+export type SettingsSaved =
+  | { readonly version: number }
+  /** Settings that no longer are as they were seen; nothing was saved. */
+  | { readonly changedMeanwhile: readonly string[] };
+
+/**
+ * Changes the settings named and no other, so that what a colleague changed meanwhile stays. `seen` is
+ * what stood on the page of whoever changes them; left out, nothing is compared.
+ */
+export const saveSettings = (
+  access: Access,
+  changes: SettingEntries,
+  reason: string,
+  seen: SettingEntries = {},
+): Promise<SettingsSaved> =>
   access.store.write(async (tx) => {
     const [last] = await tx
-      .select({ version: clinicSettingsVersion.version })
+      .select({ version: clinicSettingsVersion.version, settings: clinicSettingsVersion.settings })
       .from(clinicSettingsVersion)
       .where(eq(clinicSettingsVersion.clinicId, access.clinicId))
       .orderBy(desc(clinicSettingsVersion.version))
       .limit(1);
+    const own = last?.settings ?? {};
+    const changedMeanwhile = Object.keys(seen).filter((id) => (own[id] ?? null) !== seen[id]);
+    if (changedMeanwhile.length > 0) return { changedMeanwhile };
     const version = (last?.version ?? 0) + 1;
     const id = randomUUID();
     await tx.insert(clinicSettingsVersion).values({
       id,
       clinicId: access.clinicId,
       version,
-      settings,
+      settings: withChanges(own, changes),
       changedAt: access.now,
       changedBy: access.actorId,
+      byName: access.actorName,
       reason,
     });
     // Due dates rest on these numbers.
     clinicChanged(access);
     await auditWrite(tx, access, 'clinic-settings', {
       subjectId: id,
-      detail: { version, fields: Object.keys(settings) },
+      detail: { version, fields: Object.keys(changes) },
     });
-    return version;
+    return { version };
   });

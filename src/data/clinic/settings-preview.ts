@@ -1,10 +1,8 @@
 /** What other numbers would have decided: stored decisions of the last weeks, decided again from their stored facts. */
 import { and, asc, eq, gt, gte } from 'drizzle-orm';
 import type { DecisionWord } from '#core/decision/answers.ts';
-import { decide, decisionRank } from '#core/decision/decide.ts';
-import { wholeFacts } from '#core/decision/facts/facts.ts';
-import { isSame, replay } from '#core/decision/replay.ts';
-import { engineSettingValues } from '#core/decision/settings.ts';
+import { decisionRank } from '#core/decision/decide.ts';
+import { isSame, replay, replayWith } from '#core/decision/replay.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
@@ -52,13 +50,12 @@ const rowsAfter = (access: Access, since: Day, id: string) =>
     .limit(pageSize);
 
 /**
- * Both sides are decided here from the stored facts, so that only the numbers differ, and the version of
- * the rules where that is one of them. Numbers that
- * shape how facts are gathered show their effect at the next evaluation, not here.
+ * Both sides are decided here from the stored facts, each decision under the settings it was made with; on one
+ * side those named are moved, so that a difference comes from them alone. Settings that shape how facts are
+ * gathered show their effect at the next evaluation, not here.
  */
-export const previewSettings = async (access: Access, proposed: SettingValues): Promise<SettingPreview> => {
+export const previewSettings = async (access: Access, moved: SettingValues): Promise<SettingPreview> => {
   const since = addDays(access.day, -previewDays);
-  const next = engineSettingValues(proposed);
   const changes: DecisionChange[] = [];
   const patients = new Set<string>();
   const counts = { looked: 0, differing: 0, bolder: 0, moreCautious: 0 };
@@ -67,8 +64,8 @@ export const previewSettings = async (access: Access, proposed: SettingValues): 
     for (const { patientId, joint, day, ...stored } of page) {
       counts.looked += 1;
       const before = replay(stored);
-      const after = decide(wholeFacts(stored.facts), next);
-      if (!before || isSame(before, after)) continue;
+      const after = replayWith(stored, moved);
+      if (!before || !after || isSame(before, after)) continue;
       counts.differing += 1;
       patients.add(patientId);
       const step = decisionRank[after.decision] - decisionRank[before.decision];

@@ -156,6 +156,7 @@ export const clinicSettingsVersion = kit.appendOnly(
     settings: kit.json<SettingValues>('settings'),
     changedAt: kit.instant('changed_at'),
     changedBy: kit.id('changed_by'),
+    byName: kit.text('by_name'),
     reason: kit.text('reason'),
   },
   (t) => [kit.unique('clinic_settings_version_number').on(t.clinicId, t.version)],

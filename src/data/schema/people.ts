@@ -1,5 +1,6 @@
 /** Clinics, the people who sign in, and patients. Every row knows its clinic. */
 import { sql } from 'drizzle-orm';
+import { clinicDetails } from '#core/clinic/clinic-details.ts';
 import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import { patientDetails, reasonsForVersion } from '#core/record/patient-details.ts';
 import { dayShape, kit, words } from './kit.ts';
@@ -21,6 +22,26 @@ export const clinic = kit.table('clinic', {
   monitoringHours: kit.json<MonitoringHours>('monitoring_hours'),
   createdAt: kit.instant('created_at'),
 });
+
+/** Each change of what the clinic says of itself, with what stood before; the row above holds what stands now. */
+export const clinicDetailChange = kit.appendOnly(
+  'clinic_detail_change',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    detail: kit.word('detail', clinicDetails),
+    /** Hours are kept as JSON. */
+    before: kit.textOrNull('before'),
+    after: kit.text('after'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.index('clinic_detail_change_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.check('clinic_detail_change_detail', sql`${t.detail} IN (${words(clinicDetails)})`),
+  ],
+);
 
 export const patient = kit.table(
   'patient',

@@ -1,5 +1,8 @@
 import { words as access } from './staff/access.ts';
 import { words as account } from './staff/account.ts';
+import { words as clinicDetails } from './staff/administration/clinic.ts';
+import { words as firstDay } from './staff/administration/first-day.ts';
+import { words as settings } from './staff/administration/settings.ts';
 import { words as administration } from './staff/administration.ts';
 import { words as appointments } from './staff/appointments.ts';
 import { words as calculations } from './staff/calculations.ts';
@@ -37,6 +40,9 @@ export const staff = {
   access,
   account,
   administration,
+  'administration/clinic': clinicDetails,
+  'administration/first-day': firstDay,
+  'administration/settings': settings,
   appointments,
   calculations,
   care,

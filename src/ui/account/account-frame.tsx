@@ -2,6 +2,8 @@
 import type { ReactNode } from 'react';
 import type { Role } from '#api/person.ts';
 import { say } from '#messages/en/staff/account.ts';
+import { say as clinic } from '#messages/en/staff/administration/clinic.ts';
+import { say as settings } from '#messages/en/staff/administration/settings.ts';
 import { say as administration } from '#messages/en/staff/administration.ts';
 import { SignOut } from '#ui/account/sign-out.tsx';
 import { PageFrame } from '#ui/design-system/page-frame.tsx';
@@ -21,8 +23,8 @@ const clinical = [
 ];
 const administered = [
   { href: '/administration', text: administration('staff-and-sites') },
-  { href: '/administration/settings', text: administration('clinic-settings') },
-  { href: '/administration/care', text: administration('care-settings') },
+  { href: '/administration/settings', text: settings('title') },
+  { href: '/administration/care', text: clinic('page-title') },
 ];
 const frontDesk = [{ href: '/reception', text: 'Reception' }];
 const own = [{ href: '/account', text: say('own-sign-in') }];

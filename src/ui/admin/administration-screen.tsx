@@ -4,10 +4,12 @@ import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { ActButton } from '../account/act-button.tsx';
 import { AddStaffForm } from './add-staff-form.tsx';
+import { FirstDay, type FirstDayJobs } from './first-day.tsx';
 import { SiteForm } from './site-form.tsx';
 import { type StaffLine, StaffList } from './staff-list.tsx';
 
 export interface AdministrationScreenProps {
+  readonly jobs: FirstDayJobs;
   readonly people: readonly StaffLine[];
   readonly sites: readonly {
     readonly id: string;
@@ -17,18 +19,19 @@ export interface AdministrationScreenProps {
   }[];
 }
 
-export const AdministrationScreen = ({ people, sites }: AdministrationScreenProps) => (
+export const AdministrationScreen = ({ people, sites, jobs }: AdministrationScreenProps) => (
   <div className="stack-wide">
     <PageHeading>{say('staff-and-sites')}</PageHeading>
-    <section className="stack">
+    <FirstDay jobs={jobs} />
+    <section className="stack" id="staff">
       <h2>Staff</h2>
       <StaffList people={people} />
     </section>
-    <section className="stack">
+    <section className="stack" id="add-person">
       <h2>{say('add-title')}</h2>
       <AddStaffForm />
     </section>
-    <section className="stack">
+    <section className="stack" id="sites">
       <h2>Sites</h2>
       {sites.length === 0 ? <p className="soft">{say('no-site')}</p> : null}
       <DefinitionList

@@ -1,13 +1,15 @@
 /** What the clinic sets for the care around a dose: who covers, the words patients consent to, and its own questionnaires. */
+import type { ClinicDetail } from '#core/clinic/clinic-details.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
-import { type ClinicNumbers, urgentNumberInWords } from '#core/episode/urgent-number.ts';
+import { say as clinic } from '#messages/en/staff/administration/clinic.ts';
 import { say } from '#messages/en/staff/administration.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { ClinicTexts, type ClinicTextsProps } from './clinic/clinic-texts.tsx';
+import { MonitoringHoursPart, type MonitoringHoursProps } from './clinic/monitoring-hours-form.tsx';
 import { CoveringClinicianForm } from './covering-clinician-form.tsx';
 import { type OwnQuestionnaire, Questionnaires } from './questionnaires.tsx';
-import { UrgentNumberForm } from './urgent-number-form.tsx';
 import { WordingForm } from './wording-form.tsx';
 
 interface Named {
@@ -16,7 +18,10 @@ interface Named {
 }
 
 export interface CareSettingsProps {
-  readonly numbers: ClinicNumbers;
+  readonly details: Pick<ClinicTextsProps, 'texts' | 'zone'> &
+    Pick<MonitoringHoursProps, 'hours'> & {
+      readonly history: Readonly<Record<ClinicDetail, MonitoringHoursProps['changes']>>;
+    };
   readonly coveringClinician: Named | null;
   readonly clinicians: readonly Named[];
   readonly questionnaires: readonly OwnQuestionnaire[];
@@ -29,19 +34,11 @@ export interface CareSettingsProps {
   }[];
 }
 
-const UrgentNumber = ({ numbers }: Pick<CareSettingsProps, 'numbers'>) => (
-  <section className="stack">
-    <h2>{say('urgent-number')}</h2>
-    <p>{urgentNumberInWords(numbers)}</p>
-    <UrgentNumberForm current={numbers.urgentNumber ?? ''} />
-  </section>
-);
-
 const Covering = ({
   coveringClinician,
   clinicians,
 }: Pick<CareSettingsProps, 'coveringClinician' | 'clinicians'>) => (
-  <section className="stack">
+  <section className="stack" id="covering">
     <h2>{say('covering')}</h2>
     <p>
       {coveringClinician ? say('covering.passes', { name: coveringClinician.name }) : say('covering.nobody')}
@@ -51,17 +48,22 @@ const Covering = ({
 );
 
 export const CareSettingsScreen = ({
-  numbers,
+  details,
   coveringClinician,
   clinicians,
   wordings,
   questionnaires,
 }: CareSettingsProps) => (
   <div className="stack-wide">
-    <PageHeading>{say('care-settings')}</PageHeading>
+    <PageHeading>{clinic('page-title')}</PageHeading>
+    <ClinicTexts {...details} />
+    <MonitoringHoursPart
+      hours={details.hours}
+      changes={details.history['monitoring-hours']}
+      zone={details.zone}
+    />
     <Covering coveringClinician={coveringClinician} clinicians={clinicians} />
-    <UrgentNumber numbers={numbers} />
-    <section className="stack">
+    <section className="stack" id="consents">
       <h2>{say('consent.wording')}</h2>
       <p className="soft">{say('consent.note')}</p>
       {wordings.map((wording) => (

@@ -106,7 +106,7 @@ export const Questionnaires = ({
   const [open, setOpen] = useState<string | null>(null);
   const isNew = open === 'new';
   return (
-    <section className="stack">
+    <section className="stack" id="questionnaires">
       <h2>{say('questionnaires')}</h2>
       <p className="soft">{say('questionnaires.note')}</p>
       {questionnaires.length === 0 ? <p>{say('questionnaires.none')}</p> : null}

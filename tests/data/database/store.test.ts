@@ -118,6 +118,7 @@ describe('the record is append-only', () => {
       'care_profile',
       'care_team',
       'clearance',
+      'clinic_detail_change',
       'clinic_settings_version',
       'consent',
       'consent_wording',

@@ -19,6 +19,7 @@ const AdministrationPage = async () => {
           hasOwnPassphrase: startingUntil === null,
           isSelf: line.id === person.userId,
         }))}
+        jobs={await admin.firstDay.list()}
         sites={await admin.sites.list()}
       />
     </StaffFrame>

@@ -22,7 +22,7 @@ export const strengthSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'low-load-percent',
-    title: 'Percent proposed when the clinician names none',
+    title: 'Percent of the maximum proposed when the clinician names none',
     unit: '%',
     min: 30,
     max: 60,
@@ -41,7 +41,7 @@ export const strengthSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'low-load-reserve',
-    title: 'Repetitions in reserve at the end of a set',
+    title: 'Repetitions in reserve at the end of a low-load set',
     unit: '1',
     min: 0,
     max: 3,
@@ -61,7 +61,7 @@ export const strengthSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'low-load-seconds-per-repetition',
-    title: 'Seconds for one whole repetition',
+    title: 'Seconds for one whole low-load repetition',
     unit: 's',
     min: 2,
     max: 8,
@@ -70,7 +70,7 @@ export const strengthSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'low-load-repetitions-low',
-    title: 'Low end of the repetition band',
+    title: 'Low end of the low-load repetition band',
     unit: '1',
     min: 8,
     max: 25,
@@ -80,7 +80,7 @@ export const strengthSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'low-load-repetitions-high',
-    title: 'High end of the repetition band',
+    title: 'High end of the low-load repetition band',
     unit: '1',
     min: 15,
     max: 40,
@@ -100,17 +100,17 @@ export const strengthSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'bad-day-sets',
-    title: 'Sets on a bad day',
+    title: 'Sets of the easier low-load session',
     unit: '1',
     min: 1,
     max: 3,
     whole: true,
     default: 1,
-    why: 'One set keeps the habit and part of the stimulus. No study of bad-day sessions was found.',
+    why: 'One set keeps the habit and part of the stimulus. No study of easier sessions was found.',
   },
   {
     id: 'bad-day-reserve',
-    title: 'Repetitions in reserve on a bad day',
+    title: 'Repetitions in reserve in the easier low-load session',
     unit: '1',
     min: 0,
     max: 3,

@@ -4,7 +4,7 @@ import type { ClinicSetting } from '#core/sources/clinic-setting.ts';
 export const programmeSettings = [
   {
     id: 'ask-two-hours',
-    title: 'Ask for the pain two hours after a session (1) or not (0)',
+    title: 'Ask for the pain two hours after a session',
     unit: '1',
     min: 0,
     max: 1,
@@ -24,14 +24,13 @@ export const programmeSettings = [
   },
   {
     id: 'gap-first-session',
-    title:
-      'First session after a break (the days of rule A2): the easier one (0) or a call to the clinic first (1)',
+    title: 'After a break (the days of rule A2) the patient calls the clinic before the first session',
     unit: '1',
     min: 0,
     max: 1,
     whole: true,
     default: 0,
-    why: 'Tolerance to load is lost before strength is. The easier session is signed for days like that; with 1 nothing is done until the dose is written anew.',
+    why: 'Tolerance to load is lost before strength is. Off, the first session is the easier one, which is signed for days like that; on, nothing is done until the dose is written anew.',
   },
   {
     id: 'old-page-days',
@@ -45,14 +44,13 @@ export const programmeSettings = [
   },
   {
     id: 'whole-sign-list',
-    title:
-      'Ask for warning signs by the whole list every time (1) or, where its words are approved, by the short question on most days (0)',
+    title: 'Ask for warning signs by the whole list every time',
     unit: '1',
     min: 0,
     max: 1,
     whole: true,
     default: 0,
-    why: 'A list of fifteen read three times a day is soon not read. The whole one is asked before the first session, after a sign, after a change of method and after seven days all the same, and is one press away.',
+    why: 'Off, the short question is asked on most days where its words are approved: a list of fifteen read three times a day is soon not read. The whole one is asked before the first session, after a sign, after a change of method and after seven days all the same, and is one press away.',
   },
   {
     id: 'same-muscle-rest-days',

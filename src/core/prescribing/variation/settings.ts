@@ -10,7 +10,7 @@ export const variationSettings: readonly ClinicSetting[] = [
     max: 20,
     whole: true,
     default: 8,
-    why: 'Novices are advised 8–12 repetitions. A lower end means a harder rung and more load on the joint at once.',
+    why: 'Novices are advised 8–12 repetitions. A lower end means a harder level and more load on the joint at once.',
   },
   {
     id: 'variation-repetitions-high',
@@ -20,7 +20,7 @@ export const variationSettings: readonly ClinicSetting[] = [
     max: 30,
     whole: true,
     default: 15,
-    why: 'Rungs lie far apart, so repetitions have to grow further than 12 before the next one. Above 12 a reported reserve is less certain.',
+    why: 'Levels lie far apart, so repetitions have to grow further than 12 before the next one. Above 12 a reported reserve is less certain.',
   },
   {
     id: 'variation-sets',
@@ -73,7 +73,7 @@ export const variationSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'variation-largest-step-percent',
-    title: 'Largest step to the next rung that goes unnamed',
+    title: 'Largest step to the next level that goes unnamed',
     unit: '%',
     min: 2,
     max: 10,
@@ -82,17 +82,17 @@ export const variationSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'variation-bad-day-sets',
-    title: 'Sets of a variation on a bad day when no easier rung fits',
+    title: 'Sets of a variation in the easier session when no easier level fits',
     unit: '1',
     min: 1,
     max: 3,
     whole: true,
     default: 1,
-    why: 'One set keeps the habit and part of the stimulus. No study of bad-day sessions was found.',
+    why: 'One set keeps the habit and part of the stimulus. No study of easier sessions was found.',
   },
   {
     id: 'variation-bad-day-reserve',
-    title: 'Repetitions in reserve of a variation on a bad day',
+    title: 'Repetitions in reserve of a variation in the easier session',
     unit: '1',
     min: 0,
     max: 3,

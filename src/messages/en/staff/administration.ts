@@ -1,4 +1,4 @@
-/** Staff, sites, clinic settings, and the care around a dose. */
+/** Staff, sites, and the care around a dose. */
 import { sayIn } from '../../say.ts';
 
 export const words = {
@@ -19,11 +19,9 @@ export const words = {
   'no-site': 'No site has been added.',
   'no-address': 'No address',
   'close-question': 'Close {name}?',
-  'urgent-number': 'Urgent number',
   covering: 'Covering clinician',
   'covering.passes': 'Urgent items not acknowledged in time pass to {name}.',
   'covering.nobody': 'No covering clinician is named. Urgent items not acknowledged in time pass to nobody.',
-  'care-settings': 'Covering clinician, urgent number, consents and questionnaires',
   'consent.wording': 'Consent wording',
   'consent.note':
     'New wording applies to consents given from then on. Each recorded consent keeps the version the patient answered.',
@@ -31,18 +29,6 @@ export const words = {
   'wording.own': 'Your clinic’s wording, version {version}',
   'wording.unapproved': 'Nobody at your clinic has written or approved it.',
   'wording.write': 'Write new wording: {title}',
-  'setting.bounds': '{min} to {max}, {usual} unless changed',
-  reason: 'Reason for the change',
-  'settings.save': 'Save these settings',
-  'no-number': 'Type a number, such as 2.5.',
-  'no-reason': 'Write the reason for the change.',
-  preview: 'Preview the change',
-  'settings.saved': 'Saved. They apply from the next decision.',
-  'clinic-settings': 'Clinic settings',
-  'settings.note':
-    'Values that no published source fixes. Each decision keeps the settings it was made with. A change applies from the next decision.',
-  'settings.only-administrators': 'Only administrators can change them.',
-  'settings.changes': 'Changes so far: {count}',
   'covering.save': 'Save covering clinician',
   'handed-over': 'Passphrase for {name}, shown once',
   'handed-over-note':
@@ -51,15 +37,6 @@ export const words = {
     'Give {name} a new passphrase? Their codes will be switched off and they will be signed out everywhere.',
   reset: 'New passphrase',
   'reset-for': 'for {name}',
-  'would-change': 'What would change',
-  'checked-again': '{count} decisions since {date} were checked again with these settings.',
-  'none-differ': 'None of them would differ.',
-  differ:
-    '{differing} would differ, of {patients} patients: {bolder} bolder, {cautious} more cautious, the others different in step, advice or contact.',
-  'checked-note':
-    'Each was checked again with the facts stored with it. Settings for collecting facts, doses, screening, nutrition and records apply from their next use and are not shown here.',
-  differing: 'Decisions that would differ',
-  'would-be': 'Would be',
   'site.no-name': 'Enter a name for the site.',
   'site.name': 'Site name',
   'site.add': 'Add this site',
@@ -73,8 +50,6 @@ export const words = {
   'role.give-question': '{name} will be able to change staff, sites and clinic settings.',
   'deactivate-question':
     '{name} will be signed out and cannot sign in. What {name} recorded and signed stays.',
-  'urgent.hint': 'Such as the out-of-hours doctor: 116 117.',
-  'urgent.save': 'Save urgent number',
   'wording.length': 'Write {least} to {most} characters; there are {count}.',
   'wording.label': 'What the patient reads and consents to',
   'wording.save': 'Save as a new version',
@@ -119,9 +94,9 @@ export const words = {
   'short-signs.approve': 'Approve these words',
   'short-signs.withdraw': 'Withdraw the approval',
   'short-signs.clinician': 'A clinician approves or withdraws these words.',
-  'version-3.title': 'Version 3 is a set of settings below.',
-  'version-3.filled-in': 'It is filled in.',
-  'version-3.not-filled-in': 'It is not filled in.',
+  'version-3.title': 'Version 3 is a set of seven settings, saved together.',
+  'version-3.in-force': 'It is in force.',
+  'version-3.not-in-force': 'It is not in force.',
   'version-3.swap': 'Pain before a session swaps it from 5 on and 2 over usual, and that session alone.',
   'version-3.step': 'Repetitions rise one at a time.',
   'version-3.twice': 'A dose counts as tolerated after two sessions without a complaint.',
@@ -130,8 +105,6 @@ export const words = {
     'A tolerated dose is cut for pain only when two of the last three mornings after a session were 2 or more over usual. Severe pain, swelling, a broken-off session and a longer flare cut at once as before.',
   'version-3.invented':
     'It was tried on invented people alone. Nothing of it was seen in a person, and no physiotherapist has confirmed it.',
-  'version-3.fill-in': 'Fill in version 3',
-  'version-3.take-back': 'Fill in the settings as delivered',
 } as const;
 
 export const say = sayIn(words);

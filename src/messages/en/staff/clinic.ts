@@ -100,7 +100,6 @@ export const words = {
   'name-one-under':
     'A warning sign that nobody acknowledges in time passes to nobody. An administrator can name one under',
   'no-covering-clinician': 'No covering clinician is named.',
-  'administration-care': 'Administration, care',
 } as const;
 
 export const say = sayIn(words);

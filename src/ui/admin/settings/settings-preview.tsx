@@ -1,7 +1,8 @@
-/** What other numbers would have decided. */
+/** What changed settings would have decided on past records, said before they are saved. */
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
-import { say } from '#messages/en/staff/administration.ts';
+import { say } from '#messages/en/staff/administration/settings.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 
 export interface Preview {
   readonly since: string;
@@ -20,42 +21,41 @@ export interface Preview {
   }[];
 }
 
-export const SettingPreview = ({ preview }: { readonly preview: Preview }) => (
-  <div className="stack">
-    <h2>{say('would-change')}</h2>
-    <p>
-      {say('checked-again', { count: preview.looked, date: dayInWords(preview.since) })}{' '}
-      {preview.differing === 0
-        ? say('none-differ')
-        : say('differ', {
-            differing: preview.differing,
-            patients: preview.patients,
-            bolder: preview.bolder,
-            cautious: preview.moreCautious,
-          })}
-    </p>
-    <p className="soft">{say('checked-note')}</p>
-    {preview.lines.length > 0 ? (
-      <DataTable
-        caption={say('differing')}
-        columns={[
-          { key: 'who', title: 'Patient' },
-          { key: 'joint', title: 'Joint' },
-          { key: 'day', title: 'Day' },
-          { key: 'before', title: 'Was' },
-          { key: 'after', title: say('would-be') },
-        ]}
-        rows={preview.lines.map((line) => ({
-          key: `${line.patientId} ${line.joint} ${line.day} ${line.before} ${line.after}`,
-          cells: [
-            line.name,
-            jointInWords(line.joint as never),
-            dayInWords(line.day),
-            line.before,
-            line.after,
-          ],
-        }))}
-      />
-    ) : null}
-  </div>
+const Lines = ({ lines }: Pick<Preview, 'lines'>) => (
+  <Disclosure summary={say('differing')}>
+    <DataTable
+      caption={say('differing')}
+      columns={[
+        { key: 'who', title: 'Patient' },
+        { key: 'joint', title: 'Joint' },
+        { key: 'day', title: 'Day' },
+        { key: 'before', title: 'Was' },
+        { key: 'after', title: say('would-be') },
+      ]}
+      rows={lines.map((line) => ({
+        key: `${line.patientId} ${line.joint} ${line.day} ${line.before} ${line.after}`,
+        cells: [line.name, jointInWords(line.joint as never), dayInWords(line.day), line.before, line.after],
+      }))}
+    />
+  </Disclosure>
 );
+
+export const SettingPreview = ({ preview }: { readonly preview: Preview }) => {
+  const { looked, differing, bolder, moreCautious, patients, since, lines } = preview;
+  const other = differing - bolder - moreCautious;
+  return (
+    <div className="stack-close">
+      <h4>{say('would-change')}</h4>
+      <p>
+        {say('checked-again', { looked, date: dayInWords(since) })}{' '}
+        <strong>
+          {differing === 0
+            ? say('none-differ')
+            : say('differ', { differing, patients, bolder, cautious: moreCautious, other })}
+        </strong>
+      </p>
+      <p className="soft small">{say('collecting-note')}</p>
+      {lines.length > 0 ? <Lines lines={lines} /> : null}
+    </div>
+  );
+};

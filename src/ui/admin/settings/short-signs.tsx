@@ -6,10 +6,10 @@ import { type LanguageTag, languages } from '#messages/languages.ts';
 import type { Text } from '#messages/text.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
-import { Asked } from '../account/asked.tsx';
-import { change } from '../account/call.ts';
-import { systemMoment } from '../account/system-moment.ts';
-import { useAsking } from '../account/use-asking.ts';
+import { Asked } from '../../account/asked.tsx';
+import { change } from '../../account/call.ts';
+import { systemMoment } from '../../account/system-moment.ts';
+import { useAsking } from '../../account/use-asking.ts';
 
 export interface ShortSignsProps {
   readonly state: {

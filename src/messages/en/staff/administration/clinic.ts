@@ -1,0 +1,47 @@
+/** What the clinic says of itself to patients, and when somebody reads what they send. */
+import { sayIn } from '../../../say.ts';
+
+export const words = {
+  'page-title': 'Clinic, hours and consents',
+  title: 'The clinic, as patients read it',
+  lead: 'On phones, on papers and before signing in. Each is saved by itself and shown from the next page on.',
+  name: 'Name of the clinic',
+  'hint.name': 'Also on letters and handouts',
+  phone: 'Telephone',
+  'hint.phone': 'The number patients ring while the clinic is open',
+  'urgent-number': 'Urgent number',
+  'hint.urgent-number': 'When nobody answers at the clinic, such as the out-of-hours doctor: 116 117',
+  'emergency-number': 'Emergency number',
+  'hint.emergency-number': 'For danger to life, such as 112',
+  'urgent-number.none': 'Not entered. Until then phones show the emergency number, {emergency}.',
+  change: 'Change',
+  enter: 'Enter',
+  save: 'Save {what}',
+  keep: 'Leave it as it is',
+  saved: 'Saved.',
+  zone: 'Time zone: {zone}. It is set when the clinic is created.',
+  hours: 'Monitoring hours',
+  'hours.lead':
+    'When somebody reads what patients send. Patients read these hours on their phone and consent to them.',
+  'hours.now': 'Patients read: {hours}.',
+  'hours.none': 'No hours are entered. Patients are told no times at which somebody reads what they send.',
+  'hours.legend': 'Hours of each day',
+  'hours.hint': 'Such as 8:30-12:00, 13:00-18:30. Leave a day empty when nobody reads on it.',
+  'hours.copy': 'Tuesday to Friday as on Monday',
+  'hours.save': 'Save these hours',
+  'hours.saved': 'Saved. Phones show them from the next page on.',
+  'hours.change': 'Change the hours',
+  'hours.will-read': 'Patients will read: {hours}.',
+  'day.Mon': 'Monday',
+  'day.Tue': 'Tuesday',
+  'day.Wed': 'Wednesday',
+  'day.Thu': 'Thursday',
+  'day.Fri': 'Friday',
+  'day.Sat': 'Saturday',
+  'day.Sun': 'Sunday',
+  history: { by: 'count', one: 'Changed once', other: 'Changed {count} times' },
+  'history.line': '{before} → {after}, {by}, {at}.',
+  'history.nothing': 'nothing',
+} as const;
+
+export const say = sayIn(words);
