@@ -12,8 +12,8 @@ const searches: ReadonlyMap<string, string> = new Map([
     'The list of patients narrowed by name; works without scripts.',
   ],
   [
-    'src/ui/admin/settings/settings-aside.tsx',
-    'Settings of the clinic by words: nothing of a patient is typed; works without scripts.',
+    'src/ui/design-system/search/search-form.tsx',
+    'Settings, calculations and rules by words: nothing of a patient is typed; works without scripts.',
   ],
   [
     'src/ui/clinician/worklist/worklist-filter-form.tsx',

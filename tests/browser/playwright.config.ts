@@ -13,6 +13,8 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const port = Number(process.env.BROWSER_TEST_PORT ?? 3187);
 const address = `http://127.0.0.1:${port}`;
 
+const settingsChanged = ['**/phone-two-hours.spec.ts', '**/administration/settings.spec.ts'];
+
 // Each worker loads this file again; the folder is made once and handed on.
 process.env.BROWSER_TEST_FOLDER ??= mkdtempSync(path.join(tmpdir(), 'loadgate-browser-'));
 
@@ -34,8 +36,8 @@ export default defineConfig({
   ],
   // A setting of the clinic reaches everybody in it, so what changes one waits for all the others.
   projects: [
-    { name: 'all', testIgnore: '**/phone-two-hours.spec.ts' },
-    { name: 'with a setting changed', testMatch: '**/phone-two-hours.spec.ts', dependencies: ['all'] },
+    { name: 'all', testIgnore: settingsChanged },
+    { name: 'with a setting changed', testMatch: settingsChanged, dependencies: ['all'] },
   ],
   use: {
     baseURL: address,

@@ -6,7 +6,8 @@
 import { setImmediate } from 'node:timers/promises';
 import { z } from 'zod';
 
-import { rulesOf } from '#core/decision/rules/table.ts';
+import { sentencesOf } from '#core/decision/patient-sentence.ts';
+import { type RuleId, rulesOf } from '#core/decision/rules/table.ts';
 import {
   type EngineSettingId,
   engineSettings,
@@ -14,9 +15,10 @@ import {
   engineVersionOf,
 } from '#core/decision/settings.ts';
 import { version3 } from '#core/decision/version-3-settings.ts';
-import { defaultsOf } from '#core/sources/clinic-setting.ts';
+import { defaultsOf, isSwitch } from '#core/sources/clinic-setting.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { overrideCounts } from '#data/decision/overrides.ts';
+import { ruleText } from '#messages/decisions.ts';
 import type { KeptRow } from '#simulation/kept/kept-row.ts';
 import { keptModels, keptTrial, ownRule, tryOwnRule } from '#simulation/kept/kept-trial.ts';
 import { Problem } from '../errors.ts';
@@ -37,6 +39,7 @@ export const rulesRouter = router({
         title: rule.title,
         effect: rule.effect,
         threshold: rule.threshold(values),
+        patientReads: sentencesOf(rule.id as RuleId).map((one) => ruleText(one).en),
         restsOn: rule.restsOn,
         citations: rule.citations,
         settings: rule.settings.flatMap((id) => {
@@ -53,6 +56,7 @@ export const rulesRouter = router({
                   min: choice.min,
                   max: choice.max,
                   why: choice.why,
+                  isSwitch: isSwitch(choice),
                 },
               ]
             : [];

@@ -8,6 +8,12 @@ import type { RuleId } from './rules/table.ts';
 const otherSentences = ['P1-near-usual', 'P5-once', 'P5-later', 'P5h-later', 'F1-rest'] as const;
 export type RuleSentence = RuleId | (typeof otherSentences)[number];
 
+/** Every sentence that may say a rule. */
+export const sentencesOf = (rule: RuleId): readonly RuleSentence[] => [
+  rule,
+  ...otherSentences.filter((one) => one.startsWith(`${rule}-`)),
+];
+
 type Said = Pick<Reason, 'observed' | 'effect'>;
 
 /** A later morning speaks where the next one was left out. */

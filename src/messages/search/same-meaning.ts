@@ -22,6 +22,7 @@ const german = {
   blutgefass: ['arter', 'ankle brachial'],
   dauer: ['days', 'length', 'time', 'hours'],
   dosis: ['dose'],
+  druck: ['pressure'],
   einladung: ['invitation'],
   einwilligung: ['consent'],
   einverstandnis: ['consent'],

@@ -277,3 +277,32 @@ describe('what the server refuses comes back to its field', () => {
     );
   });
 });
+
+describe('all that is wrong with a form', () => {
+  const load = { name: 'loadKg', kind: 'number', unit: 'kg', min: 1, max: 100 } as const;
+  const repetitions = { name: 'repetitions', kind: 'integer', unit: '1', min: 1, max: 30 } as const;
+  const share = { name: 'share', kind: 'number', unit: '1', min: 0, exclusiveMin: true } as const;
+  const textsFor = (typed: Readonly<Record<string, string>>): readonly string[] =>
+    readTyped([load, repetitions, share], typed).problems.map(({ text }) => text);
+
+  it('is said at once, each with its label, its bound and the way out', () => {
+    expect(textsFor({ loadKg: 'heavy', repetitions: '31', share: '' })).toEqual([
+      'Type a number for “Load”, such as 7.5.',
+      '“Repetitions”: 1 to 30. Type a number within that and send again.',
+      expect.stringContaining('“Share”'),
+    ]);
+  });
+
+  it.each([
+    ['0.99', 1],
+    ['1', 0],
+    ['100', 0],
+    ['100.01', 1],
+  ])('counts a bound itself as within: %s', (loadKg, problems) => {
+    expect(textsFor({ loadKg, repetitions: '8', share: '1' })).toHaveLength(problems);
+  });
+
+  it('leaves out a bound that is itself refused', () => {
+    expect(textsFor({ loadKg: '5', repetitions: '8', share: '0' })).toHaveLength(1);
+  });
+});

@@ -5,11 +5,16 @@ import { CoveredFrame } from '../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Calculations' };
 
-const CalculationsPage = async () => {
+interface CalculationsPageProps {
+  readonly searchParams: Promise<Readonly<Record<string, string | readonly string[] | undefined>>>;
+}
+
+const CalculationsPage = async ({ searchParams }: CalculationsPageProps) => {
   const { person, clinician } = await clinicPage();
+  const { words } = await searchParams;
   return (
     <CoveredFrame place="/calculations" name={person.name}>
-      <CalculationsScreen rows={await clinician.calculations.list()} />
+      <CalculationsScreen rows={await clinician.calculations.list()} words={String(words ?? '')} />
     </CoveredFrame>
   );
 };

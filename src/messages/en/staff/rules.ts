@@ -4,6 +4,13 @@ import { sayIn } from '../../say.ts';
 export const words = {
   'setting.default': '(default); from {min} to {max}.',
   'setting.own': '(set by this clinic); from {min} to {max}.',
+  'setting.on': 'On',
+  'setting.off': 'Off',
+  search: 'Search the rules',
+  'search.hint': 'By what was answered or what follows, also in German: morning, swelling, Schub, ease back',
+  'patient-reads': 'The patient reads:',
+  evidence: { by: 'count', one: 'Source', other: 'Sources ({count})' },
+  id: 'Rule {id}.',
   'overridden-never': 'Never overridden here.',
   'overridden-once': 'Overridden once here.',
   overridden: 'Overridden {count} times here.',

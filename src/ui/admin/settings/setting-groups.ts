@@ -31,9 +31,10 @@ export interface Place {
   readonly title: string;
 }
 
-const places: readonly Place[] = (Object.keys(placeHrefs) as (keyof typeof placeHrefs)[]).map(
-  (id) => ({ href: placeHrefs[id], title: say(`place.${id}`) }),
-);
+const places: readonly Place[] = (Object.keys(placeHrefs) as (keyof typeof placeHrefs)[]).map((id) => ({
+  href: placeHrefs[id],
+  title: say(`place.${id}`),
+}));
 
 /** A way to each of the other pages, for whoever looks through the groups. */
 const shownBeside: readonly (keyof typeof placeHrefs)[] = [

@@ -2,9 +2,9 @@
 /** Search, and the groups with how many settings each holds: a list beside the settings, a select on a phone. */
 import type { SettingGroupId } from '#api/admin/setting-groups.ts';
 import { say } from '#messages/en/staff/administration/settings.ts';
-import { Button } from '#ui/design-system/button.tsx';
+import { SearchForm } from '#ui/design-system/search/search-form.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
-import { TextField } from '#ui/design-system/text-field.tsx';
+
 import { groupTitle, placesBeside, type SettingGroup } from './setting-groups.ts';
 
 interface AsideProps {
@@ -16,29 +16,6 @@ interface AsideProps {
   readonly onWords: (words: string) => void;
   readonly onGroup: (id: SettingGroupId) => void;
 }
-
-/** Works without a script as well: the page is asked for by its address. */
-const Search = ({ words, onWords }: Pick<AsideProps, 'words' | 'onWords'>) => (
-  <search>
-    <form method="get" action="/administration/settings" onSubmit={(event) => event.preventDefault()}>
-      <TextField
-        name="words"
-        type="search"
-        label={say('search')}
-        hint={say('search.hint')}
-        value={words}
-        maxLength={100}
-        autoComplete="off"
-        onChange={(event) => onWords(event.target.value)}
-      />
-      <noscript>
-        <Button type="submit" tone="plain">
-          {say('search.go')}
-        </Button>
-      </noscript>
-    </form>
-  </search>
-);
 
 const GroupList = ({ groups, current, onGroup }: Omit<AsideProps, 'openJobs'>) => (
   <nav aria-label={say('groups')} className="group-list">
@@ -78,7 +55,14 @@ export const SettingsAside = (props: AsideProps) => {
   const { groups, current, openJobs, onGroup } = props;
   return (
     <div className="settings-aside stack">
-      <Search {...props} />
+      <SearchForm
+        action="/administration/settings"
+        label={say('search')}
+        hint={say('search.hint')}
+        go={say('search.go')}
+        words={props.words}
+        onWords={props.onWords}
+      />
       <div className="group-select">
         <SelectField
           name="group"

@@ -23,8 +23,8 @@ export interface SettingsBrowserProps {
 }
 
 /** The address follows, so that a reload or a link shows the same. */
-const follow = (name: 'group' | 'words', value: string) =>
-  window.history.replaceState(window.history.state, '', `?${new URLSearchParams({ [name]: value })}`);
+const follow = (group: SettingGroupId) =>
+  window.history.replaceState(window.history.state, '', `?${new URLSearchParams({ group })}`);
 
 interface GroupProps extends SettingsBrowserProps {
   readonly group: SettingGroup;
@@ -118,11 +118,7 @@ export const SettingsBrowser = (props: SettingsBrowserProps) => {
   const choose = (id: SettingGroupId) => {
     setGroupId(id);
     setWords('');
-    follow('group', id);
-  };
-  const search = (typed: string) => {
-    setWords(typed);
-    follow('words', typed);
+    follow(id);
   };
   return (
     <div className="settings">
@@ -130,7 +126,7 @@ export const SettingsBrowser = (props: SettingsBrowserProps) => {
         {...props}
         words={words}
         current={isSearching ? null : groupId}
-        onWords={search}
+        onWords={setWords}
         onGroup={choose}
       />
       <div className="stack">

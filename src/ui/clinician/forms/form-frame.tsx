@@ -24,6 +24,8 @@ export interface FormFrameProps extends Pick<FieldsProps, 'choices' | 'several' 
   readonly clearsTo?: Typed;
   /** Said when the entry was taken. */
   readonly taken: string;
+  /** Something was typed, so what was worked out before no longer belongs to it. */
+  readonly onTyped?: () => void;
   /** Between the fields and the button. */
   readonly children?: ReactNode;
 }
@@ -63,6 +65,7 @@ export const FormFrame = (props: FormFrameProps) => {
         typed={typed}
         onType={(path, text) => {
           setTaken(false);
+          props.onTyped?.();
           setTyped({ ...typed, [path]: text });
         }}
         errorOf={submit.errorOf}

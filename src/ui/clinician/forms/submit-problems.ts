@@ -2,8 +2,7 @@
 import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
-import { boundsInWords, labelOf } from './field-words.ts';
-import { askedFor, noSuchDay, numberAskedFor } from './typed.ts';
+import { askedFor, noSuchDay, numberAskedFor, typeWithin } from './typed.ts';
 
 export interface Refused {
   readonly problems: readonly Problem[];
@@ -55,7 +54,7 @@ const inWords = ({ code, reason }: RefusedField, field: Field | undefined): stri
   if (code === 'wrong-type') return numberAskedFor(field);
   // What a calculation refused says why, and what else to type; the border names the field by its code.
   const isPastBound = (code === 'too-low' || code === 'too-high') && reason.startsWith(`${field.name} `);
-  return isPastBound ? say('type-within', { field: labelOf(field), bounds: boundsInWords(field) }) : reason;
+  return isPastBound ? typeWithin(field) : reason;
 };
 
 /**

@@ -2,12 +2,12 @@
  * What was typed into a form of descriptor fields, and how it is read. Everything stays as it was
  * typed until it is sent; an empty field is "not given", never zero.
  */
-import type { Field, ListField, RecordField } from '#core/calculations/describe.ts';
+import type { Field, ListField, NumberField, RecordField } from '#core/calculations/describe.ts';
 import { isDay } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
-import { labelOf } from './field-words.ts';
+import { boundsInWords, labelOf } from './field-words.ts';
 import { readWithUnit } from './typed-units.ts';
 
 /** Path of a field, such as "home.observedSessions", to the text in it. Several ticked boxes stand one a line. */
@@ -48,12 +48,26 @@ export const numberAskedFor = (field: Field): string =>
 export const tooLong = (label: string, count: number, most: number): string =>
   say('too-long', { field: label, count, most });
 
+/** Said on the page already, so that all that is wrong with a form is said at once. */
+const isWithin = (field: Field, value: number): boolean => {
+  if (field.kind !== 'number' && field.kind !== 'integer') return true;
+  const { min = -Infinity, max = Infinity, exclusiveMin } = field;
+  return value <= max && (exclusiveMin ? value > min : value >= min);
+};
+
+export const typeWithin = (field: NumberField): string =>
+  say('type-within', { field: labelOf(field), bounds: boundsInWords(field) });
+
 const numberAt = (field: Field, path: string, text: string): Found => {
   if (field.also?.includes(text)) return found(text);
   const bare = readNumber(text);
   const unit = field.kind === 'number' ? field.unit : '';
   const value = Number.isNaN(bare) ? readWithUnit(text, unit) : bare;
-  return Number.isNaN(value) ? wrong(path, numberAskedFor(field)) : found(value);
+  if (value === null || Number.isNaN(value)) return wrong(path, numberAskedFor(field));
+  const isWhole = field.kind !== 'integer' || Number.isInteger(value);
+  if (!isWhole) return { value, problems: [{ field: path, text: numberAskedFor(field) }] };
+  if (isWithin(field, value)) return found(value);
+  return { value, problems: [{ field: path, text: typeWithin(field as NumberField) }] };
 };
 
 const rowAt = (row: RecordField, line: string): Record<string, unknown> | null => {

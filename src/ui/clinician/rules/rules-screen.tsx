@@ -1,8 +1,10 @@
-/** Every rule of the engine: what it leaves, the threshold in force, who says so, and how often it was overruled here. */
+/** Every rule of the engine: in plain words, when it speaks and what it leaves, then who says so. */
 import { say } from '#messages/en/staff/rules.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { InventedPeople, RulesTable } from '../answers.ts';
 import { effectInWords } from '../review/reason-view.tsx';
+import { SearchedList } from '../search/searched-list.tsx';
 import { CitationNote } from '../support-note.tsx';
 import { InventedPeopleView } from './invented/invented-people.tsx';
 
@@ -10,7 +12,10 @@ type Rule = RulesTable['rules'][number];
 
 const Setting = ({ setting }: { readonly setting: Rule['settings'][number] }) => (
   <li>
-    {setting.title}: <strong>{setting.value}</strong>{' '}
+    {setting.title}:{' '}
+    <strong>
+      {setting.isSwitch ? say(setting.value === 1 ? 'setting.on' : 'setting.off') : setting.value}
+    </strong>{' '}
     {setting.isDefault
       ? say('setting.default', { min: setting.min, max: setting.max })
       : say('setting.own', { min: setting.min, max: setting.max })}{' '}
@@ -21,19 +26,11 @@ const Setting = ({ setting }: { readonly setting: Rule['settings'][number] }) =>
 const overruledInWords = (count: number): string =>
   count === 0 ? say('overridden-never') : count === 1 ? say('overridden-once') : say('overridden', { count });
 
-const RuleView = ({ rule }: { readonly rule: Rule }) => (
-  <article className="keep-together stack-close" id={rule.id}>
-    <h2>
-      {rule.id} {rule.title}
-    </h2>
-    <p>{say('when', { threshold: rule.threshold, effect: effectInWords(rule.effect) })}</p>
-    {rule.settings.length > 0 ? (
-      <ul className="plain-list">
-        {rule.settings.map((setting) => (
-          <Setting key={setting.id} setting={setting} />
-        ))}
-      </ul>
-    ) : null}
+const whenInWords = (rule: Rule): string =>
+  say('when', { threshold: rule.threshold, effect: effectInWords(rule.effect) });
+
+const Evidence = ({ rule }: { readonly rule: Rule }) => (
+  <Disclosure summary={say('evidence', { count: rule.citations.length })}>
     {rule.restsOn === 'clinic-choice' ? (
       <p className="source-note">
         {rule.citations.length > 0 ? say('own-setting-sourced') : say('own-setting')}
@@ -42,26 +39,79 @@ const RuleView = ({ rule }: { readonly rule: Rule }) => (
     {rule.citations.map((citation) => (
       <CitationNote key={`${citation.source} ${citation.locator}`} citation={citation} />
     ))}
-    <p className="soft">{overruledInWords(rule.overruled)}</p>
+  </Disclosure>
+);
+
+const RuleView = ({ rule }: { readonly rule: Rule }) => (
+  <article className="keep-together stack-close rule" id={rule.id}>
+    <h2>{rule.title}</h2>
+    <p>
+      {say('patient-reads')}{' '}
+      {rule.patientReads.map((sentence) => (
+        <span key={sentence}>
+          <q>{sentence}</q>{' '}
+        </span>
+      ))}
+    </p>
+    <p>{whenInWords(rule)}</p>
+    {rule.settings.length > 0 ? (
+      <ul className="plain-list">
+        {rule.settings.map((setting) => (
+          <Setting key={setting.id} setting={setting} />
+        ))}
+      </ul>
+    ) : null}
+    <Evidence rule={rule} />
+    <p className="soft small">
+      {say('id', { id: rule.id })} {overruledInWords(rule.overruled)}
+    </p>
   </article>
 );
+
+/** Each rule by its id, its words and the settings it reads. */
+export const ruleSections = (rules: readonly Rule[]) => [
+  {
+    key: 'rules',
+    heading: null,
+    items: rules.map((rule) => ({
+      key: rule.id,
+      text: [
+        rule.id,
+        rule.title,
+        whenInWords(rule),
+        ...rule.patientReads,
+        ...rule.settings.map(({ title }) => title),
+      ].join(' '),
+      shown: <RuleView rule={rule} />,
+    })),
+  },
+];
 
 interface RulesScreenProps {
   readonly table: RulesTable;
   readonly invented: InventedPeople;
+  /** What is searched for, as the address names it. */
+  readonly words: string;
 }
 
-export const RulesScreen = ({ table, invented }: RulesScreenProps) => (
+export const RulesScreen = ({ table, invented, words }: RulesScreenProps) => (
   <div className="stack-wide">
-    <PageHeading>Rules</PageHeading>
-    <p className="lead">{say('lead', { count: table.rules.length, version: table.version })}</p>
-    <p>
-      <a href="#invented-people">{say('to-invented')}</a>
-    </p>
-    {table.isVersion3 ? <p>{say('version-3')}</p> : null}
-    {table.rules.map((rule) => (
-      <RuleView key={rule.id} rule={rule} />
-    ))}
+    <div className="stack">
+      <PageHeading caption={<a href="/calculations">Calculations</a>}>Rules</PageHeading>
+      <p className="lead">{say('lead', { count: table.rules.length, version: table.version })}</p>
+      <p>
+        <a href="#invented-people">{say('to-invented')}</a>
+      </p>
+      {table.isVersion3 ? <p>{say('version-3')}</p> : null}
+    </div>
+    <SearchedList
+      action="/rules"
+      label={say('search')}
+      hint={say('search.hint')}
+      start={words}
+      sections={ruleSections(table.rules)}
+      className="rules"
+    />
     <InventedPeopleView answer={invented} />
   </div>
 );
