@@ -20,7 +20,6 @@ const recordedOnTheOther = new Set([
   'clinician.review.setBaseline',
   'clinician.screening.changeAnswers',
   'clinician.screening.record',
-  'clinician.visits.proposeFirstVisit',
   'clinician.visits.saveFirstVisit',
 ]);
 

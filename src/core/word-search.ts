@@ -50,5 +50,7 @@ export const hasWords = (text: string, typed: string, known: SameMeaning = {}): 
     .filter((word) => word !== '');
   // "Uebung" is typed where a keyboard has no "Ü", which is read as "u".
   const spelt = (word: string) => [word, word.replace(/([aou])e/g, '$1')];
-  return words.every((word) => begins(read, singular(word)) || spelt(word).some((one) => isMeant(read, one, known)));
+  return words.every(
+    (word) => begins(read, singular(word)) || spelt(word).some((one) => isMeant(read, one, known)),
+  );
 };

@@ -45,7 +45,7 @@ const ofPatient = procedureLines().filter((line) => line.kind === 'query' && lin
 const more: Readonly<Record<string, object>> = {
   'clinician.corrections.entries': { subject: 'limit' },
   'clinician.corrections.planOnceSeen': { correctionId: 'none' },
-  'clinician.drafts.get': { form: 'first-visit' },
+  'clinician.drafts.get': { form: 'first-visit-reason' },
   'clinician.documents.get': { episodeId: 'none' },
 };
 

@@ -242,7 +242,6 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.visits.checkHome': ofRecord,
   'clinician.visits.firstVisit': ofRecord,
   'clinician.visits.homeEligibility': ofRecord,
-  'clinician.visits.proposeFirstVisit': ofRecord,
   'clinician.visits.saveFirstVisit': ofRecord,
   'clinician.visits.list': ofRecord,
   'clinician.visits.watch': ofRecord,

@@ -72,31 +72,36 @@ test('a first visit with an old clot and diagnosed high blood pressure saves all
   await office.getByLabel('Family name').fill('Brackenreed');
   await fillBirthDay(office, '1957-11-02');
   await press(office, 'Add this patient');
-  await office
-    .getByRole('navigation', { name: /^Record of/ })
-    .getByRole('link', { name: 'Assessment' })
-    .click();
-  await office.getByRole('link', { name: 'First visit' }).click();
+  await office.getByRole('link', { name: 'First visit: Consents' }).click();
+  await press(office, 'Save, on to: Why they come');
   await office.getByLabel('Diagnosis').fill('Knee osteoarthritis, right');
   await radio(office, /^Inflammatory arthritis/, 'No').check();
   await office.getByLabel('Joint to follow every day').selectOption({ label: 'Right knee' });
-  await office.getByLabel('Loads at home, kg').fill('1 2 3 4 5');
+  await press(office, 'Save, on to: Screening');
   for (const question of [/high blood pressure/i])
     await office
       .getByRole('group', { name: question })
       .getByRole('radio', { name: 'Yes', exact: true })
       .check();
   await press(office, 'All others: asked, answered no');
+  await press(office, 'Save, on to: Measurements');
   await office.getByLabel('Resting blood pressure, upper').fill('138');
   await office.getByLabel('Lower').fill('84');
-  await office.getByLabel('Begin with').selectOption({ label: 'Knee: front of the thigh, sitting' });
-  await radio(office, /^Side/, 'Right').check();
+  await press(office, 'Save, on to: At home');
+  await office.getByLabel('Loads at home, kg').fill('1 2 3 4 5');
+  await office.getByRole('checkbox', { name: 'Ankle weight' }).check();
+  await office.getByRole('checkbox', { name: /^All of an ordinary household/ }).check();
+  await press(office, 'Save, on to: First exercise');
+  await office.getByRole('radio', { name: /^Low load/ }).check();
+  await office
+    .getByLabel('Exercise', { exact: true })
+    .selectOption({ label: 'Seated knee extension, right' });
   await office.getByLabel('Test: load').fill('8');
   await office.getByLabel('Test: repetitions').fill('10');
-  await press(office, 'Save and propose');
-  await expect(office.getByRole('heading', { name: 'Proposed; saved as a draft' })).toBeVisible();
-  await press(office, 'Sign as Nuala Derravane');
-  await expect(office.getByText('The patient can see it now.')).toBeVisible();
+  await press(office, 'Save and propose a dose');
+  const proposal = office.getByRole('region', { name: 'Proposed dose' });
+  await proposal.getByRole('button', { name: /as Nuala Derravane$/ }).click();
+  await expect(proposal.getByText('Signed by Nuala Derravane.')).toBeVisible();
   const record = office.url().replace(/\/care.*$/, '');
   await office.goto(`${record}/screening`);
   await expect(office.getByRole('row', { name: /^Low load/ })).toContainText('Eligible');

@@ -1,9 +1,12 @@
 /** Unfinished work on a form, kept on the server for the person who began it. */
 import { z } from 'zod';
+import { firstVisitSteps } from '#core/episode/first-visit/first-visit-steps.ts';
 import { draftOf, dropDraft, saveDraft } from '#data/patients/drafts.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
-const form = z.enum(['first-visit', 'pre-visit', 'handover', 'prescribe']);
+/** A step of a first visit is a form of its own: saving one leaves what is typed in the others. */
+const visitForms = firstVisitSteps.map((step) => `first-visit-${step}` as const);
+const form = z.enum([...visitForms, 'pre-visit', 'handover', 'prescribe']);
 
 export const draftsRouter = router({
   get: recordProcedure

@@ -2,6 +2,7 @@
 import type { Field } from '../calculations/describe.ts';
 import { acceptablePainLimits } from '../decision/baseline/propose-pain-limit.ts';
 import { joints, limbs, sides } from '../exercises/joints.ts';
+import { careProfileFields } from '../record/staff-fields.ts';
 import { visitPlaces } from './remote-visit.ts';
 
 const text = <const N extends string>(name: N, maxLength: number, about: string) =>
@@ -69,6 +70,23 @@ export const usualJointFields = [
     about: 'Usual morning stiffness',
   },
   { name: 'usualSwelling', kind: 'enum', values: ['none', 'slight'], about: 'Usual swelling' },
+] as const satisfies readonly Field[];
+
+const [diagnosis, inflammatoryArthritis, followedJoints, swellingNotAsked, ownedLoadsKg, ownedEquipment] =
+  careProfileFields;
+
+/** Why the patient comes. */
+export const reasonFields = [
+  diagnosis,
+  inflammatoryArthritis,
+  followedJoints,
+  swellingNotAsked,
+] as const satisfies readonly Field[];
+
+/** What is at home; once asked the list is never empty, since an ordinary household is part of it. */
+export const homeFields = [
+  ownedLoadsKg,
+  { ...ownedEquipment, optional: false, minItems: 1, about: 'Things at home' },
 ] as const satisfies readonly Field[];
 
 export const restingPressureFields = [

@@ -8,7 +8,7 @@ import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
-import { invitation } from '../schema/schema.ts';
+import { authUser, invitation } from '../schema/schema.ts';
 import { randomCode } from './passphrase.ts';
 
 /** Typed by sore fingers: small letters, spaces and the letters that stand for a digit are taken. */
@@ -99,3 +99,14 @@ export const withdrawInvitation = (access: Access, patientId: string, id: string
     await auditWrite(tx, access, 'invitation-withdrawn', { subjectId: id, patientId });
     return true;
   });
+
+/** Whether an invitation is open, or the patient has a sign-in of their own already. */
+export const isLetIn = async (access: Access, patientId: string): Promise<boolean> => {
+  if ((await invitationsOf(access, patientId)).some(({ state }) => state === 'open')) return true;
+  const own = await access.store.read
+    .select({ id: authUser.id })
+    .from(authUser)
+    .where(and(eq(authUser.clinicId, access.clinicId), eq(authUser.patientId, patientId)))
+    .limit(1);
+  return own.length > 0;
+};

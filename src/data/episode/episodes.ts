@@ -1,13 +1,14 @@
 /** Episodes of care: opened once, changed by rows of their own, never edited. */
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
-import type { Episode, EpisodeState, WantedChange } from '#core/episode/episode.ts';
+import { closedStates, type Episode, type EpisodeState, type WantedChange } from '#core/episode/episode.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { type ClosedItem, episode, episodeChange } from '../schema/care.ts';
+import { careProfile } from '../schema/people.ts';
 
 export type NewEpisode = Omit<Episode, 'id' | 'changes'>;
 
@@ -52,11 +53,58 @@ export const episodeChangeRows = patientQuery((db) =>
     .orderBy(asc(episodeChange.recordedAt), asc(episodeChange.on)),
 );
 
+const reasonRows = patientQuery((db) =>
+  db
+    .select({
+      diagnosis: careProfile.diagnosis,
+      followedJoints: careProfile.followedJoints,
+      recordedAt: careProfile.recordedAt,
+    })
+    .from(careProfile)
+    .where(ofPatient(careProfile))
+    .orderBy(asc(careProfile.version)),
+);
+
+type Reason = Awaited<ReturnType<typeof reasonRows>>[number];
+
+/**
+ * Why the patient comes stands once: what was put right while an episode went on is what that episode is about.
+ * Further diagnoses and joints of the episode stay.
+ */
+const asPutRight = (
+  episode: Episode,
+  openedAt: number,
+  nextOpenedAt: number,
+  reasons: readonly Reason[],
+): Episode => {
+  const closedAt =
+    episode.changes.find(({ to }) => closedStates.includes(to))?.recordedAt ?? Number.POSITIVE_INFINITY;
+  const end = Math.min(closedAt, nextOpenedAt);
+  const newest = reasons.findLast(({ recordedAt }) => recordedAt > openedAt && recordedAt < end);
+  if (!newest) return episode;
+  const followedJoints = newest.followedJoints as readonly Joint[];
+  const further = episode.joints.filter((joint) => !episode.followedJoints.includes(joint));
+  return {
+    ...episode,
+    diagnoses: [...new Set([newest.diagnosis, ...episode.diagnoses.slice(1)])],
+    followedJoints,
+    joints: [...new Set([...followedJoints, ...further])],
+  };
+};
+
 export const episodesOf = async (access: Access, patientId: string): Promise<readonly Episode[]> => {
   const rows = await episodeRows(access, patientId);
   if (rows.length === 0) return [];
   const changes = await episodeChangeRows(access, patientId);
-  return episodesFrom(rows, changes);
+  const reasons = await reasonRows(access, patientId);
+  return episodesFrom(rows, changes).map((episode, place) =>
+    asPutRight(
+      episode,
+      rows[place]!.recordedAt,
+      rows[place + 1]?.recordedAt ?? Number.POSITIVE_INFINITY,
+      reasons,
+    ),
+  );
 };
 
 /** Columns of a row written now by the caller. */

@@ -1,9 +1,7 @@
 /** What a dose is proposed on, read from the record. */
-import { strictestOutcomes } from '#core/corrections/stricter.ts';
-import { withCare } from '#core/episode/care-eligibility.ts';
+import { type EligibilityBasis, eligibilityNow } from '#core/episode/eligibility-now.ts';
 import type { PrescribingContext } from '#core/prescribing/prescribing-context.ts';
 import { withDefaults } from '#core/prescribing/prescribing-context.ts';
-import { methodOutcomes } from '#core/screening/outcomes.ts';
 import { ageYears } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { measurementsInForce } from '../assessment/measurements.ts';
@@ -15,41 +13,32 @@ import type { Patient } from '../patients/people.ts';
 import { clearancesOf, newestScreening, screeningsInForce } from '../screening/screenings.ts';
 import { inForce, prescriptionsOf } from './prescriptions.ts';
 
+export const eligibilityBasisFor = async (access: Access, patient: Patient): Promise<EligibilityBasis> => ({
+  screenings: await screeningsInForce(access, patient.id),
+  readings: (await measurementsInForce(access, patient.id)).readings,
+  clearances: await clearancesOf(access, patient.id),
+  today: access.day,
+  ageYears: ageYears(patient.birthDay, access.day),
+  settings: await settingsOf(access),
+  care: await careAroundOf(access, patient.id, await newestScreening(access, patient.id)),
+});
+
 export const prescribingContextFor = async (
   access: Access,
   patient: Patient,
 ): Promise<PrescribingContext> => {
-  const own = await settingsOf(access);
-  const screening = await newestScreening(access, patient.id);
-  const clearances = await clearancesOf(access, patient.id);
-  const measured = await measurementsInForce(access, patient.id);
-  const age = ageYears(patient.birthDay, access.day);
-  const care = await careAroundOf(access, patient.id, screening);
-  const screenings = await screeningsInForce(access, patient.id);
-  const outcomes = strictestOutcomes(
-    screenings.flatMap((sheet) =>
-      measured.readings.map((measurements) =>
-        methodOutcomes({
-          screening: sheet,
-          clearances,
-          measurements,
-          today: access.day,
-          ageYears: age,
-          settings: own,
-        }),
-      ),
-    ),
-  );
+  const basis = await eligibilityBasisFor(access, patient);
+  const { today, clearances, settings, care } = basis;
   return {
-    today: access.day,
-    ageYears: age,
+    today,
+    ageYears: basis.ageYears,
     formulaSex: patient.profile?.formulaSex ?? null,
     ownedLoadsKg: patient.profile?.ownedLoadsKg ?? [],
-    screening,
-    measurements: measured.counted,
+    screening: await newestScreening(access, patient.id),
+    measurements: (await measurementsInForce(access, patient.id)).counted,
     clearances,
-    outcomes: withCare(outcomes, care),
-    settings: withDefaults(own),
+    outcomes: eligibilityNow(basis),
+    settings: withDefaults(settings),
     limits: await limitsOf(access, patient.id),
     consents: care.consents,
     home: await homeFactsOf(access, patient.id),

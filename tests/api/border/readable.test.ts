@@ -104,7 +104,7 @@ describe('a text', () => {
 
   it('is looked at where it stands as a name, and that name is not repeated', async () => {
     const typed = { 'a\0b': 'x' };
-    const sent = { patientId: setting.patientId, form: 'first-visit' as const, typed };
+    const sent = { patientId: setting.patientId, form: 'first-visit-reason' as const, typed };
     const problem = await problemOf(asClinician(setting.clinician).clinician.drafts.save(sent));
     expect(problem.refusals).toMatchObject([{ field: 'input.typed' }]);
   });

@@ -1,4 +1,5 @@
 /** What a first visit sends: everything answered, nothing found. */
+import { householdEquipment } from '#core/exercises/equipment.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
 
@@ -6,13 +7,12 @@ export const asked = (over: Readonly<Record<string, string>> = {}) => ({
   sheetVersion: screeningSheetVersion,
   answers: minimumSet('low-load', 64).map(({ id }) => ({ item: id, answer: over[id] ?? 'no' })),
 });
-export const profile = {
+export const reason = {
   diagnosis: 'Knee osteoarthritis',
   inflammatoryArthritis: false,
   followedJoints: ['right-knee'],
-  ownedLoadsKg: [1, 2, 3, 4],
-  formulaSex: null,
 };
+export const home = { ownedLoadsKg: [1, 2, 3, 4], ownedEquipment: [...householdEquipment, 'ankle weight'] };
 export const usual = {
   joint: 'right-knee',
   usualPain: 3,
@@ -21,7 +21,8 @@ export const usual = {
   usualSwelling: 'slight',
 };
 export const visit = {
-  profile,
+  reason,
+  home,
   screening: asked(),
   joints: [usual],
   pressure: { systolicMmhg: 128, diastolicMmhg: 78 },

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { proposedWording } from '#core/episode/consent.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
 import { addPatient } from '#data/patients/people.ts';
-import { asked, profile, request, usual, visit } from './first-visit-answers.ts';
+import { asked, home, reason, request, usual, visit } from './first-visit-answers.ts';
 import { type CareSetting, careSetting, kneeRequest } from './setting.ts';
 
 let at: CareSetting;
@@ -18,6 +18,7 @@ afterEach(() => at.store.close());
 const staff = (day = 0, time = '10:00') => at.clinician(day, time).clinician;
 const save = (over: object = {}, confirmed = false, day = 0, time = '10:00') =>
   staff(day, time).visits.saveFirstVisit({ patientId, visit: { ...visit, ...over }, confirmed });
+const propose = (wanted: object = request) => staff().prescriptions.propose({ patientId, request: wanted });
 const outcomesOf = (answer: Awaited<ReturnType<typeof save>>) =>
   Object.fromEntries(answer.parts.map(({ part, outcome }) => [part, outcome]));
 
@@ -25,16 +26,18 @@ describe('a first visit', () => {
   it('goes from an empty patient to a signed low-load exercise, with occlusion still closed', async () => {
     const saved = await save();
     expect(outcomesOf(saved)).toEqual({
-      profile: 'saved',
+      reason: 'saved',
       goal: 'saved',
       screening: 'saved',
       'joints.right-knee': 'saved',
+      home: 'saved',
       pressure: 'saved',
       test: 'saved',
     });
-    const proposed = await staff().visits.proposeFirstVisit({ patientId, request });
-    expect(proposed.dose).toMatchObject({ method: 'low-load', loadKg: 4 });
-    await staff().prescriptions.sign({ patientId, prescriptionId: proposed.prescriptionId });
+    const { dose } = await propose();
+    expect(dose).toMatchObject({ method: 'low-load', loadKg: 4 });
+    const prescriptionId = await staff().prescriptions.saveDraft({ patientId, request, shown: dose });
+    await staff().prescriptions.sign({ patientId, prescriptionId });
     expect((await staff().prescriptions.list({ patientId })).inForce).toHaveLength(1);
     const eligibilities = (method: string) => [
       ...new Set(saved.outcomes.filter((one) => one.method === method).map(({ eligibility }) => eligibility)),
@@ -51,9 +54,7 @@ describe('a first visit', () => {
     const saved = await save({ screening: asked({ 'new-chest-faint-or-breath': 'yes' }) });
     expect(new Set(Object.values(outcomesOf(saved)))).toEqual(new Set(['saved']));
     expect(saved.outcomes.every(({ eligibility }) => eligibility.startsWith('closed'))).toBe(true);
-    await expect(staff().visits.proposeFirstVisit({ patientId, request })).rejects.toMatchObject({
-      problem: 'refused',
-    });
+    await expect(propose()).rejects.toMatchObject({ problem: 'refused' });
     expect((await staff().people.get({ patientId })).profile?.diagnosis).toBe('Knee osteoarthritis');
     expect(await staff().measurements.list({ patientId })).toHaveLength(2);
   });
@@ -64,7 +65,7 @@ describe('a first visit', () => {
   ])('saves the rest where the proposal is refused: %s', async (_name, pressure, reason) => {
     const saved = await save(pressure ? { pressure } : { screening: undefined }, true);
     expect(saved.sentence).not.toMatch(/Not saved/);
-    await expect(staff().visits.proposeFirstVisit({ patientId, request })).rejects.toThrow(reason);
+    await expect(propose()).rejects.toThrow(reason);
     expect((await staff().people.get({ patientId })).profile).not.toBeNull();
   });
 
@@ -72,7 +73,9 @@ describe('a first visit', () => {
     ['pressure', { pressure: { systolicMmhg: 100, diastolicMmhg: 110 } }, 'input.pressure.diastolicMmhg'],
     ['pressure', { pressure: { systolicMmhg: 900, diastolicMmhg: 80 } }, 'input.pressure.systolicMmhg'],
     ['test', { test: { ...visit.test, repetitions: 61 } }, 'input.test.repetitions'],
-    ['profile', { profile: { ...profile, ownedLoadsKg: [900] } }, 'input.profile.ownedLoadsKg[0]'],
+    ['reason', { reason: { ...reason, diagnosis: '' } }, 'input.reason.diagnosis'],
+    ['home', { home: { ...home, ownedLoadsKg: [900] } }, 'input.home.ownedLoadsKg[0]'],
+    ['home', { home: { ...home, ownedEquipment: [] } }, 'input.home.ownedEquipment'],
     ['screening', { screening: { ...asked(), sheetVersion: 'older' } }, 'input.screening'],
     [
       'joints.right-knee',
@@ -88,13 +91,13 @@ describe('a first visit', () => {
     'names the part %s that is refused, with its field, and saves every other',
     async (part, over, field) => {
       await save({ goal: undefined });
-      const changed = { ...profile, diagnosis: 'Knee osteoarthritis, both' };
-      const { parts } = await save({ goal: undefined, profile: changed, ...over }, false, 1);
+      const changed = { ...reason, diagnosis: 'Knee osteoarthritis, both' };
+      const { parts } = await save({ goal: undefined, reason: changed, ...over }, false, 1);
       expect(parts.filter(({ outcome }) => outcome === 'refused').map((one) => one.part)).toEqual([part]);
       expect(parts.find((one) => one.part === part)?.refused.map((one) => one.field)).toEqual([field]);
       expect(parts.filter(({ outcome }) => outcome === 'saved').length).toBeGreaterThan(0);
       const { profile: known } = await staff(2).people.get({ patientId });
-      expect(known?.diagnosis).toBe(part === 'profile' ? profile.diagnosis : changed.diagnosis);
+      expect(known?.diagnosis).toBe(part === 'reason' ? reason.diagnosis : changed.diagnosis);
     },
   );
 
@@ -102,7 +105,7 @@ describe('a first visit', () => {
     const test = { ...visit.test, repetitions: 60 };
     const pressure = { systolicMmhg: 260, diastolicMmhg: 80 };
     const first = await save({ pressure, test });
-    expect(outcomesOf(first)).toMatchObject({ pressure: 'asked', test: 'saved', profile: 'saved' });
+    expect(outcomesOf(first)).toMatchObject({ pressure: 'asked', test: 'saved', reason: 'saved' });
     expect(first.sentence).toMatch(/^Saved: .*Test to failure\. Not saved: Blood pressure\.$/);
     expect(outcomesOf(await save({ pressure, test }, true))).toMatchObject({
       pressure: 'saved',
@@ -143,31 +146,57 @@ describe('a first visit', () => {
   it('takes a known maximum instead of a test, and a second visit opens no second episode of care', async () => {
     const known = { ...kneeRequest, knownOneRepMaxKg: 10 };
     await save({ test: undefined });
-    await staff().visits.proposeFirstVisit({ patientId, request: known });
+    await expect(propose(known)).resolves.toBeDefined();
     await save({ test: undefined }, false, 7);
     expect((await staff(7).episodes.list({ patientId })).episodes).toHaveLength(1);
   });
 
-  it('proposed anew, the unsigned proposal before ends', async () => {
-    await save();
-    const first = await staff().visits.proposeFirstVisit({ patientId, request });
-    const replaces = first.prescriptionId;
-    await staff(0, '10:30').visits.proposeFirstVisit({ patientId, request, replaces });
-    const { unsigned } = await staff().prescriptions.list({ patientId });
-    expect(unsigned.map(({ id }) => id)).not.toContain(replaces);
-    expect(unsigned).toHaveLength(1);
+  it('keeps what nobody asked yet as not asked: an ordinary household is had once it was ticked', async () => {
+    await save({ home: undefined });
+    expect((await staff().people.get({ patientId })).profile).toMatchObject({
+      ownedLoadsKg: [],
+      ownedEquipment: [],
+    });
+    const before = (await staff().visits.firstVisit({ patientId })).states;
+    expect(before.find(({ step }) => step === 'home')?.state).toBe('open');
+    await save({ reason: undefined, home: { ...home, ownedLoadsKg: [] } });
+    const after = (await staff().visits.firstVisit({ patientId })).states;
+    expect(after.find(({ step }) => step === 'home')?.state).toBe('done');
   });
 
-  it('shows previous values and the draft beside the fields', async () => {
+  it('what is at home is refused before anybody knows why the patient comes', async () => {
+    expect(outcomesOf(await save({ reason: undefined, goal: undefined, joints: [] }))).toMatchObject({
+      home: 'refused',
+      screening: 'saved',
+    });
+  });
+
+  it('puts nothing back that a colleague changed since the page was read', async () => {
     await save();
-    await staff().drafts.save({ patientId, form: 'first-visit', typed: { loads: '1 2' } });
+    const { version: seenProfile } = (await staff().people.get({ patientId })).profile!;
+    await save({ reason: { ...reason, diagnosis: 'By a colleague' }, seenProfile });
+    const late = await save({ reason: { ...reason, diagnosis: 'Seen before' }, seenProfile });
+    expect(outcomesOf(late)).toMatchObject({ reason: 'refused', pressure: 'unchanged' });
+    expect((await staff().people.get({ patientId })).profile?.diagnosis).toBe('By a colleague');
+  });
+
+  it('sets another goal beside those of the episode that goes on', async () => {
+    await save();
+    await save({ goal: 'Kneel in the garden' });
+    expect((await staff().visits.firstVisit({ patientId })).goals).toEqual([
+      'Get up from the floor',
+      'Kneel in the garden',
+    ]);
+  });
+
+  it('shows previous values beside the fields', async () => {
+    await save();
     const page = await staff().visits.firstVisit({ patientId });
     expect(page.profile?.diagnosis).toBe('Knee osteoarthritis');
     expect(page.measurements.map(({ kind }) => kind).sort()).toEqual([
       'blood-pressure',
       'repetitions-to-failure',
     ]);
-    expect(page.draft?.typed).toEqual({ loads: '1 2' });
     expect(page.items.map(({ id }) => id)).toEqual(minimumSet('low-load', 64).map(({ id }) => id));
     expect(page.baselines.map(({ joint }) => joint)).toEqual(['right-knee']);
   });

@@ -128,13 +128,13 @@ describe('unfinished work', () => {
   it('is kept for the person who began it, on that form of that patient, until it is dropped', async () => {
     const { patientId } = at;
     const { clinician: staff } = at.clinician();
-    await staff.drafts.save({ patientId, form: 'first-visit', typed: { diagnosis: 'Kn' } });
-    await staff.drafts.save({ patientId, form: 'first-visit', typed: { diagnosis: 'Knee' } });
-    expect((await staff.drafts.get({ patientId, form: 'first-visit' }))?.typed).toEqual({
+    await staff.drafts.save({ patientId, form: 'first-visit-reason', typed: { diagnosis: 'Kn' } });
+    await staff.drafts.save({ patientId, form: 'first-visit-reason', typed: { diagnosis: 'Knee' } });
+    expect((await staff.drafts.get({ patientId, form: 'first-visit-reason' }))?.typed).toEqual({
       diagnosis: 'Knee',
     });
     expect(await staff.drafts.get({ patientId, form: 'pre-visit' })).toBeNull();
-    await staff.drafts.drop({ patientId, form: 'first-visit' });
-    expect(await staff.drafts.get({ patientId, form: 'first-visit' })).toBeNull();
+    await staff.drafts.drop({ patientId, form: 'first-visit-reason' });
+    expect(await staff.drafts.get({ patientId, form: 'first-visit-reason' })).toBeNull();
   });
 });

@@ -1,5 +1,6 @@
 /** The next thing to do for a person. The order is a choice of this project; it decides about no dose. */
 import { describe, expect, it } from 'vitest';
+import { firstVisitSteps } from '#core/episode/first-visit/first-visit-steps.ts';
 import { dangers, worklistItemKinds } from '#core/worklist/item.ts';
 import { type NextStepInput, nextStepOf, setupSteps } from '#core/worklist/next-step.ts';
 
@@ -11,6 +12,7 @@ const ready: NextStepInput = {
   followedJoints: ['left-knee', 'right-hip'],
   jointsWithBaseline: ['left-knee', 'right-hip'],
   isPrescribed: true,
+  firstVisit: null,
 };
 const next = (over: Partial<NextStepInput>) => nextStepOf({ ...ready, ...over });
 const item = (kind: (typeof worklistItemKinds)[number]) => ({
@@ -30,12 +32,28 @@ describe('the next step', () => {
       { isTreatmentAnswered: false },
       { followedJoints: [], jointsWithBaseline: [] },
       { jointsWithBaseline: ['left-knee'] },
-      { isPrescribed: false },
     ];
     for (let from = 0; from < missing.length; from++) {
       const all = missing.slice(from).toReversed();
       expect(next(Object.assign({}, ...all))).toMatchObject({ because: 'setup', step: setupSteps[from] });
     }
+  });
+
+  it('is the first visit, where it goes on, until an exercise is prescribed', () => {
+    for (const step of firstVisitSteps)
+      expect(
+        next({ isPrescribed: false, isScreened: false, firstVisit: step, items: [item('message')] }),
+      ).toEqual({ because: 'first-visit', step });
+    expect(next({ isPrescribed: false })).toEqual({ because: 'first-visit', step: 'exercise' });
+  });
+
+  it('is what the first visit leaves to do once a dose is signed, behind all that waits', () => {
+    for (const step of ['week', 'invitation'] as const) {
+      expect(next({ firstVisit: step })).toEqual({ because: 'first-visit', step });
+      expect(next({ firstVisit: step, items: [item('baseline-due')] })).toMatchObject({ because: 'item' });
+      expect(next({ firstVisit: step, isScreened: false })).toMatchObject({ because: 'setup' });
+    }
+    expect(next({ firstVisit: 'measurements' })).toBeNull();
   });
 
   it('names the joint that has no baseline', () => {

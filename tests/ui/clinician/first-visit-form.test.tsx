@@ -1,16 +1,19 @@
-/** What the first-visit page sends, what stands in its way, and what the phone says at once before a visit. */
+/** What a step of the first visit sends, what stands in its way, and what the phone says at once before a visit. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { prescriptionTemplates } from '#core/prescribing/templates.ts';
+import { householdEquipment } from '#core/exercises/equipment.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
 import { asked as inWords, limbChoices } from '#messages/screening.ts';
 import type { FirstVisitPage, SavedVisit } from '#ui/clinician/episode/answers.ts';
 import {
   answered,
-  fromHome,
+  beside,
+  notAsked,
+  recordedIn,
   restNo,
   stateOf,
+  thingsOf,
   withItem,
 } from '#ui/clinician/first-visit/first-visit-state.ts';
 import { requireAllSaved, visitFrom } from '#ui/clinician/first-visit/visit-to-send.ts';
@@ -21,26 +24,42 @@ import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 
 const items = minimumSet('low-load', 61);
 const page = {
-  templates: prescriptionTemplates.map((template) => ({ ...template, exercise: '', limbsAtOnce: 'one' })),
+  items,
   profile: null,
+  screening: null,
+  baselines: [],
+  consents: [
+    { kind: 'treatment', state: 'not-asked', wordingSource: 'proposed', wordingVersion: 2 },
+    { kind: 'record-keeping', state: 'given', wordingSource: 'proposed', wordingVersion: 2 },
+  ],
+  states: [{ step: 'screening', state: 'open', because: [] }],
 } as unknown as FirstVisitPage;
-const typed = {
-  'profile.diagnosis': 'Knee osteoarthritis',
-  'profile.inflammatoryArthritis': 'no',
-  'profile.followedJoints': 'right-knee',
-  'profile.ownedLoadsKg': '1 2,5 4',
-  exerciseId: 'knee-front',
-  'request.side': 'right',
-  'test.loadKg': '8',
-  'test.repetitions': '10',
+const reason = {
+  'reason.diagnosis': 'Knee osteoarthritis',
+  'reason.inflammatoryArthritis': 'no',
+  'reason.followedJoints': 'right-knee',
 };
-const problemsIn = (over: Readonly<Record<string, string>>) =>
-  visitFrom(restNo({ ...typed, ...over }, items), items, page).problems.map(({ field }) => field);
+const fieldsWrong = (...of: Parameters<typeof visitFrom>) =>
+  visitFrom(...of).problems.map(({ field }) => field);
 
-describe('the first-visit page', () => {
-  it('preselects nothing: an untouched page sends no answer', () => {
-    expect(answered({}, items)).toEqual([]);
-    expect(visitFrom({}, items, page).problems.length).toBeGreaterThan(5);
+describe('a step of the first visit', () => {
+  it('preselects nothing and sends nothing of what nobody has touched', () => {
+    for (const step of ['consents', 'reason', 'screening', 'measurements', 'home', 'exercise'] as const) {
+      const start = step === 'consents' ? {} : recordedIn(step, page);
+      expect([step, start, visitFrom(step, start, page)]).toEqual([step, {}, { visit: {}, problems: [] }]);
+    }
+  });
+
+  it('shows a consent on record and sends only what was said otherwise; a given one refused is withdrawn', () => {
+    expect(recordedIn('consents', page)).toEqual({ 'consents.record-keeping': 'given' });
+    const said = { 'consents.treatment': 'given', 'consents.record-keeping': 'refused' };
+    const sent = visitFrom('consents', said, page).visit.consents as readonly { kind: string; act: string }[];
+    expect(sent.map(({ kind, act }) => [kind, act])).toEqual([
+      ['treatment', 'given'],
+      ['record-keeping', 'withdrawn'],
+    ]);
+    const again = { 'consents.record-keeping': 'given' };
+    expect(visitFrom('consents', again, page).visit.consents).toEqual([]);
   });
 
   it('“the rest: asked, and no” leaves what was answered as it was', () => {
@@ -56,40 +75,94 @@ describe('the first-visit page', () => {
       { item: 'diabetes', answer: 'yes' as const },
       { item: 'swollen-calf', answer: 'not-known' as const },
     ];
-    const merged = fromHome(here, items, home);
+    const merged = beside(here, items, home);
     expect(stateOf(merged, 'diabetes').answer).toBe('no');
     expect(stateOf(merged, 'swollen-calf').answer).toBe('not-known');
   });
 
-  it('is complete without a blood pressure, and says nothing was measured rather than zero', () => {
-    const { visit, problems } = visitFrom(restNo(typed, items), items, page);
-    expect(problems).toEqual([]);
-    expect(visit).not.toHaveProperty('pressure');
-    expect(visit.profile?.ownedLoadsKg).toEqual([1, 2.5, 4]);
+  it('sends of a sheet on record only the answers that are other ones now', () => {
+    const before = items.map(({ id }) => ({ item: id, answer: 'no' as const, askedOn: '2026-04-02' }));
+    const known = {
+      ...page,
+      screening: { answers: before },
+      states: [{ step: 'screening', state: 'done', because: [] }],
+    } as unknown as FirstVisitPage;
+    const start = recordedIn('screening', known);
+    expect(visitFrom('screening', start, known).visit).toEqual({});
+    const changed = withItem(start, 'diabetes', { ...unanswered, answer: 'yes' });
+    expect(visitFrom('screening', changed, known).visit.screening).toMatchObject({
+      answers: [{ item: 'diabetes', answer: 'yes' }],
+    });
   });
 
-  it('sends every part that can be read, whatever stands in the way of another', () => {
-    const { visit, problems } = visitFrom(
-      { ...typed, 'pressure.systolicMmhg': '1x', 'usual.usualPain': '4' },
-      items,
-      page,
-    );
-    expect(Object.keys(visit).sort()).toEqual(['joints', 'profile', 'test']);
-    expect(visit.joints).toEqual([]);
-    expect(problems.map(({ field }) => field)).toEqual([
-      items[0]!.id,
-      'usual.usualStiffnessMinutes',
-      'usual.usualSwelling',
-      'pressure.systolicMmhg',
-      'pressure.diastolicMmhg',
+  it('saves why they come where the usual values of a joint cannot be read, and names what is missing', () => {
+    const typed = { ...reason, 'joints.right-knee.usualPain': '4' };
+    const { visit } = visitFrom('reason', typed, page);
+    expect(visit).toMatchObject({ reason: { diagnosis: 'Knee osteoarthritis' }, joints: [] });
+    expect(fieldsWrong('reason', typed, page)).toEqual([
+      'joints.right-knee.usualStiffnessMinutes',
+      'joints.right-knee.usualSwelling',
     ]);
+    expect(fieldsWrong('reason', reason, page)).toEqual([]);
   });
 
-  it('goes on to the proposal only when every part was saved, and shows each refusal at its field', () => {
+  it('keeps a swelling that is not asked apart from one that is none', () => {
+    const usual = {
+      'joints.right-knee.usualStiffnessMinutes': '0',
+      'joints.right-knee.usualSwelling': notAsked,
+    };
+    const { visit } = visitFrom('reason', { ...reason, ...usual }, page);
+    expect(visit).toMatchObject({
+      reason: { swellingNotAsked: ['right-knee'] },
+      joints: [{ joint: 'right-knee', usualPain: null, usualSwelling: 'none' }],
+    });
+  });
+
+  it('says nothing of the blood pressure that was not measured, rather than zero', () => {
+    const weighed = { 'mass.massKg': '71,5' };
+    expect(visitFrom('measurements', weighed, page)).toEqual({
+      visit: { mass: { massKg: 71.5 } },
+      problems: [],
+    });
+  });
+
+  it('has an ordinary household only once it was ticked, and no loads only once that was said', () => {
+    const things = { 'home.ownedEquipment': 'household\nband' };
+    expect(fieldsWrong('home', things, page)).toEqual(['home.ownedLoadsKg']);
+    const { visit } = visitFrom('home', { ...things, 'home.noLoads': 'none' }, page);
+    expect(visit.home).toEqual({ ownedLoadsKg: [], ownedEquipment: [...householdEquipment, 'band'] });
+    expect(thingsOf([...householdEquipment, 'band'])).toEqual(['household', 'band']);
+    expect(thingsOf(['wall', 'band'])).toEqual(['wall', 'band']);
+  });
+
+  it.each([
+    [
+      'reason',
+      'a joint',
+      { 'reason.diagnosis': 'x', 'reason.inflammatoryArthritis': 'no' },
+      'reason.followedJoints',
+    ],
+    ['measurements', 'half a pressure', { 'pressure.systolicMmhg': '128' }, 'pressure.diastolicMmhg'],
+    ['measurements', 'a number', { 'mass.massKg': 'much' }, 'mass.massKg'],
+    ['home', 'things', { 'home.ownedLoadsKg': '1 2,5' }, 'home.ownedEquipment'],
+    ['home', 'numbers', { 'home.ownedLoadsKg': '1 two', 'home.ownedEquipment': 'band' }, 'home.ownedLoadsKg'],
+    [
+      'home',
+      'one of two that contradict each other',
+      { 'home.ownedLoadsKg': '1', 'home.noLoads': 'none', 'home.ownedEquipment': 'band' },
+      'home.ownedLoadsKg',
+    ],
+    ['exercise', 'half a test', { 'test.loadKg': '8' }, 'test.repetitions'],
+  ] as const)('%s asks for %s', (step, _what, typed, field) => {
+    expect(fieldsWrong(step, typed, page)).toEqual([field]);
+  });
+
+  it('goes on only when every part was saved, and shows each refusal at its field', () => {
     const part = { part: 'pressure', title: 'Blood pressure', refused: [], questions: [] };
     const answer = (over: object) =>
       ({ sentence: '', outcomes: [], parts: [{ ...part, outcome: 'saved', ...over }] }) as SavedVisit;
     expect(() => requireAllSaved(answer({}), [])).not.toThrow();
+    expect(() => requireAllSaved(null, [])).not.toThrow();
     const refused = [{ field: 'input.joints.left-knee.usualPain', code: 'too-high', reason: 'At most 10.' }];
     const thrown = (over: object, problems: Parameters<typeof requireAllSaved>[1] = []) => {
       try {
@@ -100,32 +173,10 @@ describe('the first-visit page', () => {
       return null;
     };
     expect(thrown({ outcome: 'refused', refused })?.problems).toEqual([
-      { field: 'usual.usualPain', text: 'At most 10.' },
+      { field: 'joints.left-knee.usualPain', text: 'At most 10.' },
     ]);
     expect(thrown({ outcome: 'asked', questions: ['Is it right?'] })?.questions).toEqual(['Is it right?']);
-    expect(thrown({}, [{ field: 'exerciseId', text: 'Choose.' }])?.problems).toHaveLength(1);
-  });
-
-  it.each([
-    ['half a blood pressure', { 'pressure.systolicMmhg': '128' }, ['pressure.diastolicMmhg']],
-    ['half a test', { 'test.repetitions': '' }, ['test.repetitions']],
-    ['neither test nor maximum', { 'test.loadKg': '', 'test.repetitions': '' }, ['test.loadKg']],
-    ['no loads at home', { 'profile.ownedLoadsKg': '' }, ['profile.ownedLoadsKg']],
-    ['a load that is no number', { 'profile.ownedLoadsKg': '1 two' }, ['profile.ownedLoadsKg']],
-  ])('asks for %s', (_name, over, fields) => {
-    expect(problemsIn(over)).toEqual(fields);
-  });
-
-  it('takes a maximum already known only where no test is given', () => {
-    const known = { 'request.knownOneRepMaxKg': '12' };
-    expect(visitFrom(restNo({ ...typed, ...known }, items), items, page).request).not.toHaveProperty(
-      'knownOneRepMaxKg',
-    );
-    const alone = restNo({ ...typed, ...known, 'test.loadKg': '', 'test.repetitions': '' }, items);
-    expect(visitFrom(alone, items, page)).toMatchObject({
-      problems: [],
-      request: { knownOneRepMaxKg: 12 },
-    });
+    expect(thrown({}, [{ field: 'way', text: 'Choose.' }])?.problems).toHaveLength(1);
   });
 });
 

@@ -2,13 +2,14 @@
 import { refusedWith } from '#api/errors.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
 import type { Access } from '#data/access.ts';
+import { goalStepsOf, recordGoalStep } from '#data/assessment/goals.ts';
 import { applyEpisodeChange } from '#data/episode/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episode/episodes.ts';
 import { patientOf } from '#data/patients/people.ts';
 
 const reason = 'First visit.';
 
-/** False where an episode goes on already; a goal that has no place in it is refused, never dropped. */
+/** False where an episode goes on already with this goal; another goal is set beside those it has. */
 export const beginEpisode = async (
   access: Access,
   patientId: string,
@@ -18,9 +19,11 @@ export const beginEpisode = async (
   const episodes = await episodesOf(access, patientId);
   const { state } = episodeStatusOn(episodes, access.day);
   if (state === 'in-care') {
-    const isKnown = goal === null || episodes.some(({ goals }) => goals.includes(goal));
-    if (isKnown) return false;
-    throw refuse('An episode of care goes on already. Enter this goal under “Outcomes”.');
+    const steps = await goalStepsOf(access, patientId);
+    const known = [...episodes.flatMap(({ goals }) => goals), ...steps.map((step) => step.goal)];
+    if (goal === null || known.includes(goal)) return false;
+    await recordGoalStep(access, patientId, { goal, state: 'open', byDay: null, note: null });
+    return true;
   }
   const profile = (await patientOf(access, patientId))?.profile;
   if (!profile) throw refuse('The episode of care opens once diagnosis and joint are saved.');

@@ -8,6 +8,7 @@ import { episodeChangeFields, episodeConsistent, episodeFields } from '#core/epi
 import type { Joint } from '#core/exercises/joints.ts';
 import { applyEpisodeChange } from '#data/episode/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episode/episodes.ts';
+import { followEpisode } from './first-visit-profile.ts';
 
 export const episodesRouter = router({
   list: recordProcedure.query(async ({ ctx }) => ({
@@ -21,7 +22,11 @@ export const episodesRouter = router({
       const row = checked(episodeFields, input.episode, episodeConsistent);
       const joints = row.joints as readonly Joint[];
       const followedJoints = row.followedJoints as readonly Joint[];
-      return openEpisode(ctx.access, ctx.patient.id, { ...row, joints, followedJoints }, input.reason);
+      return ctx.access.store.write(async () => {
+        const reason = { diagnosis: row.diagnoses[0]!, followedJoints };
+        await followEpisode(ctx.access, ctx.patient.id, reason);
+        return openEpisode(ctx.access, ctx.patient.id, { ...row, joints, followedJoints }, input.reason);
+      });
     }),
 
   change: recordProcedure.input(z.object({ change: z.unknown() })).mutation(async ({ ctx, input }) => {

@@ -5,42 +5,39 @@ import { checked } from '#api/inputs/checked.ts';
 import { unknownItems } from '#api/inputs/screening-items.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
-import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
-import { engineSettingValues } from '#core/decision/settings.ts';
+import { bodyMass } from '#core/assessment/measures/body-mass.ts';
+import { stature } from '#core/assessment/measures/stature.ts';
 import { consentActs, consentKinds, wordingSources } from '#core/episode/consent.ts';
-import {
-  goalFields,
-  restingPressureFields,
-  testToFailureFields,
-  usualJointFields,
-} from '#core/episode/visit-fields.ts';
-import { householdEquipment } from '#core/exercises/equipment.ts';
-import type { Joint } from '#core/exercises/joints.ts';
+import { goalFields, restingPressureFields, testToFailureFields } from '#core/episode/visit-fields.ts';
 import { detailChangeFields } from '#core/record/patient-details.ts';
-import { careProfileFields, screeningFields } from '#core/record/staff-fields.ts';
-import { jointInWords } from '#core/review/plain-words.ts';
+import { screeningFields } from '#core/record/staff-fields.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
-import { setBaseline } from '#data/assessment/baselines.ts';
 import { measurementsOf, recordMeasurement } from '#data/assessment/measurements.ts';
-import { settingsOf } from '#data/clinic/clinic-settings.ts';
-import { evaluateRecord } from '#data/decision/evaluate.ts';
-import { baselinesOf } from '#data/patients/baselines.ts';
-import { type CareProfile, type Patient, patientOf, saveProfile } from '#data/patients/people.ts';
+import { type Patient, patientOf } from '#data/patients/people.ts';
 import { newestScreening, recordAnswers } from '#data/screening/screenings.ts';
 import { saveDetails } from '../patients/save-details.ts';
 import { beginEpisode } from './begin-episode.ts';
+import { saveFormulaSex, saveHome, saveReason, saveUsual } from './first-visit-profile.ts';
 import { recordConsentOf } from './record-consent.ts';
 
 /** What the page sends. Each part is checked where it is saved, so that none stands in another's way. */
 export const firstVisitInput = z.strictObject({
   details: z.unknown().optional(),
-  profile: z.unknown().optional(),
+  /** Version of the care profile that was read; null where there was none. Left out, nobody read one. */
+  seenProfile: z.number().int().nullable().optional(),
+  /** Why the patient comes. */
+  reason: z.unknown().optional(),
+  home: z.unknown().optional(),
   goal: z.unknown().optional(),
   consents: z.array(z.unknown()).max(20).default([]),
   screening: z.unknown().optional(),
   joints: z.array(z.unknown()).max(2).default([]),
   pressure: z.unknown().optional(),
+  mass: z.unknown().optional(),
+  stature: z.unknown().optional(),
+  /** Coefficients of the body formulas. */
+  formulaSex: z.unknown().optional(),
   test: z.unknown().optional(),
 });
 export type FirstVisit = z.infer<typeof firstVisitInput>;
@@ -53,24 +50,6 @@ export interface VisitPart {
 }
 
 const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
-
-const saveProfilePart = async (access: Access, patientId: string, sent: unknown): Promise<boolean> => {
-  const typed = checked(careProfileFields, sent);
-  const { version: _, ...before } = (await patientOf(access, patientId))?.profile ?? { version: 0 };
-  const known: Partial<CareProfile> = before;
-  const profile: CareProfile = {
-    diagnosis: typed.diagnosis,
-    inflammatoryArthritis: typed.inflammatoryArthritis,
-    followedJoints: typed.followedJoints as readonly Joint[],
-    swellingNotAsked: (typed.swellingNotAsked ?? known.swellingNotAsked ?? []) as readonly Joint[],
-    ownedLoadsKg: typed.ownedLoadsKg,
-    ownedEquipment: typed.ownedEquipment ?? known.ownedEquipment ?? householdEquipment,
-    formulaSex: typed.formulaSex,
-  };
-  if (isSame(profile, known)) return false;
-  await saveProfile(access, patientId, profile);
-  return true;
-};
 
 const saveScreening = async (access: Access, patientId: string, sent: unknown): Promise<boolean> => {
   const sheet = checked(screeningFields, sent, (value) => unknownItems(value.answers, access.day));
@@ -103,34 +82,6 @@ const saveMeasured = async (
   return true;
 };
 
-const saveUsual = async (access: Access, patientId: string, sent: unknown): Promise<boolean> => {
-  const { joint, acceptablePainLimit, ...told } = checked(usualJointFields, sent);
-  const refuse = (field: string, reason: string) =>
-    refusedWith([{ field: `input.${field}`, code: 'missing', reason }]);
-  const followed = (await patientOf(access, patientId))?.profile?.followedJoints ?? [];
-  if (!followed.includes(joint as Joint))
-    throw refuse(
-      'joint',
-      `${jointInWords(joint as Joint)} is not followed. Enter it in the care profile first.`,
-    );
-  if (acceptablePainLimit === null) {
-    const over = engineSettingValues(await settingsOf(access))['ceiling-over-usual'];
-    const proposed = proposePainLimit(told.usualPain, over);
-    const proposal = proposed === null ? '' : ` Proposed from usual pain: ${proposed}.`;
-    throw refuse('acceptablePainLimit', `Enter the acceptable pain limit, 5 to 7.${proposal}`);
-  }
-  const newest = (await baselinesOf(access, patientId)).findLast((row) => row.joint === joint);
-  const values = { joint: joint as Joint, acceptablePainLimit, ...told };
-  const isKnown =
-    newest && Object.entries(values).every(([name, value]) => newest[name as 'joint'] === value);
-  if (isKnown) return false;
-  // Nobody has tested the knee here: the rules then take no effusion as usual, the more cautious reading.
-  const rest = { usualPainTop: null, usualEffusion: 'zero' as const, provisional: true };
-  await setBaseline(access, patientId, { ...values, ...rest }, 'Told by the patient at the first visit.');
-  await evaluateRecord(access, patientId, { cause: 'clinician', sessionId: null, morningId: null });
-  return true;
-};
-
 const consentInput = z.strictObject({
   kind: z.enum(consentKinds),
   act: z.enum(consentActs),
@@ -149,6 +100,37 @@ const keyOf = (sent: unknown, name: string): string => {
   return typeof value === 'string' && /^[a-z-]{1,30}$/.test(value) ? value : 'unknown';
 };
 
+type Save = (sent: unknown) => Promise<boolean>;
+
+/** The part of a visit, where something of it was sent. */
+const oneOf =
+  (visit: FirstVisit) =>
+  (part: keyof FirstVisit, title: string, save: Save): readonly VisitPart[] =>
+    visit[part] === undefined || visit[part] === null
+      ? []
+      : [{ part, title, save: async () => save(visit[part]) }];
+
+const measuredParts = (
+  access: Access,
+  patientId: string,
+  visit: FirstVisit,
+  isConfirmed: boolean,
+): readonly VisitPart[] => {
+  const { day } = access;
+  const one = oneOf(visit);
+  const save = (row: Measurement) => saveMeasured(access, patientId, row, isConfirmed);
+  return [
+    ...one('pressure', 'Blood pressure', (sent) =>
+      save({ kind: 'blood-pressure', day, ...checked(restingPressureFields, sent), position: 'seated' }),
+    ),
+    ...one('mass', 'Weight', (sent) => save({ kind: 'body-mass', day, ...checked(bodyMass.fields, sent) })),
+    ...one('stature', 'Height', (sent) => save({ kind: 'stature', day, ...checked(stature.fields, sent) })),
+    ...one('test', 'Test to failure', (sent) =>
+      save({ kind: 'repetitions-to-failure', day, ...checked(testToFailureFields, sent) }),
+    ),
+  ];
+};
+
 /** In the order in which one rests on another. */
 export const partsOf = (
   access: Access,
@@ -156,18 +138,14 @@ export const partsOf = (
   visit: FirstVisit,
   isConfirmed: boolean,
 ): readonly VisitPart[] => {
-  const { day } = access;
-  const one = (part: keyof FirstVisit, title: string, save: (sent: unknown) => Promise<boolean>) =>
-    visit[part] === undefined || visit[part] === null
-      ? []
-      : [{ part, title, save: async () => save(visit[part]) }];
+  const one = oneOf(visit);
   return [
     ...one('details', 'Personal details', async (changes) => {
       const sent = checked(detailChangeFields, { changes });
       return (await saveDetails(access, id, sent.changes)).length > 0;
     }),
-    ...one('profile', 'Care profile', (sent) => saveProfilePart(access, id, sent)),
-    ...(visit.profile || visit.goal
+    ...one('reason', 'Why they come', (sent) => saveReason(access, id, sent, visit.seenProfile)),
+    ...(visit.reason || visit.goal
       ? [
           {
             part: 'goal',
@@ -188,13 +166,8 @@ export const partsOf = (
       title: `Usual values, ${keyOf(sent, 'joint').replace(/-/g, ' ')}`,
       save: async () => saveUsual(access, id, sent),
     })),
-    ...one('pressure', 'Blood pressure', (sent) => {
-      const row = { kind: 'blood-pressure' as const, day, ...checked(restingPressureFields, sent) };
-      return saveMeasured(access, id, { ...row, position: 'seated' }, isConfirmed);
-    }),
-    ...one('test', 'Test to failure', (sent) => {
-      const row = { kind: 'repetitions-to-failure' as const, day, ...checked(testToFailureFields, sent) };
-      return saveMeasured(access, id, row, isConfirmed);
-    }),
+    ...one('home', 'At home', (sent) => saveHome(access, id, sent, visit.seenProfile)),
+    ...one('formulaSex', 'Sex used in body formulas', (sent) => saveFormulaSex(access, id, sent)),
+    ...measuredParts(access, id, visit, isConfirmed),
   ];
 };

@@ -1,50 +1,71 @@
 /**
  * A first visit: whatever was answered is saved, part by part, and what cannot be saved is named. A finding
- * that closes a method is a result and no refusal. The proposal is a step of its own, and so is the signature.
+ * that closes a method is a result and no refusal. The proposal is prescribing's own, and so is the signature.
  */
 
 import type { TRPCError } from '@trpc/server';
+import { wordingsForStaff } from '#api/consent-wordings.ts';
 import { Problem } from '#api/errors.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { engineSettingValues } from '#core/decision/settings.ts';
-import { exerciseById, exerciseTitle } from '#core/exercises/catalogue.ts';
+import { consentState } from '#core/episode/consent.ts';
+import { firstVisitConsents } from '#core/episode/first-visit/first-visit-steps.ts';
+import { goalsFrom } from '#core/episode/goals.ts';
 import type { Refusal } from '#core/outcome.ts';
-import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
-import { ageYears } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
+import { goalStepsOf } from '#data/assessment/goals.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
-import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { consentsOf } from '#data/episode/consents.ts';
+import { episodesOf } from '#data/episode/episodes.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
-import { draftOf, dropDraft } from '#data/patients/drafts.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
-import { addVersion, endPrescription } from '#data/prescribing/prescribing.ts';
-import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
-import { prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
+import { eligibilityBasisFor, prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
-import { withPatientWords } from '../caution-words.ts';
-import { propose } from '../propose.ts';
 import { inEnglish } from '../question-in-english.ts';
+import { firstVisitStatesOf } from './first-visit-facts.ts';
 import { type FirstVisit, partsOf, type VisitPart } from './first-visit-parts.ts';
 
-/** What the page shows: what to ask, where to begin, and what is on record beside each field. */
-export const firstVisitPage = async (access: Access, patient: Patient) => ({
-  items: minimumSet('low-load', ageYears(patient.birthDay, access.day)).map(inEnglish),
-  templates: prescriptionTemplates.map((template) => ({
-    ...template,
-    exercise: exerciseTitle(template.request.exerciseId),
-    limbsAtOnce: exerciseById(template.request.exerciseId)?.limbsAtOnce ?? 'one',
-  })),
-  profile: patient.profile,
-  screening: await newestScreening(access, patient.id),
-  baselines: await baselinesOf(access, patient.id),
-  painLimitOverUsual: engineSettingValues(await settingsOf(access))['ceiling-over-usual'],
-  preVisit: await newestPreVisit(access, patient.id),
-  measurements: (await measurementsOf(access, patient.id)).filter(
-    ({ kind }) => kind === 'blood-pressure' || kind === 'repetitions-to-failure',
-  ),
-  draft: await draftOf(access, patient.id, 'first-visit'),
-});
+/** Kinds of measurements a first visit asks for. */
+const asked: readonly Measurement['kind'][] = [
+  'blood-pressure',
+  'body-mass',
+  'stature',
+  'repetitions-to-failure',
+];
+
+const goalsOf = async (access: Access, patientId: string) => {
+  const episode = (await episodesOf(access, patientId)).at(-1);
+  return goalsFrom(episode?.goals ?? [], await goalStepsOf(access, patientId), access.day).map(
+    ({ goal }) => goal,
+  );
+};
+
+const consentsAsked = async (access: Access, patientId: string) => {
+  const rows = await consentsOf(access, patientId);
+  return (await wordingsForStaff(access))
+    .filter(({ kind }) => firstVisitConsents.some((one) => one === kind))
+    .map((wording) => ({ ...wording, state: consentState(rows, wording.kind) }));
+};
+
+/** What the steps show: what to ask, what is on record beside each field, and where the visit stands. */
+export const firstVisitPage = async (access: Access, patient: Patient) => {
+  const basis = await eligibilityBasisFor(access, patient);
+  return {
+    states: await firstVisitStatesOf(access, patient),
+    consents: await consentsAsked(access, patient.id),
+    items: minimumSet('low-load', basis.ageYears).map(inEnglish),
+    profile: patient.profile,
+    goals: await goalsOf(access, patient.id),
+    screening: await newestScreening(access, patient.id),
+    basis,
+    baselines: await baselinesOf(access, patient.id),
+    painLimitOverUsual: engineSettingValues(basis.settings)['ceiling-over-usual'],
+    preVisit: await newestPreVisit(access, patient.id),
+    measurements: (await measurementsOf(access, patient.id)).filter(({ kind }) => asked.includes(kind)),
+  };
+};
 
 export interface SavedPart {
   /** Such as "profile", or "joints.left-knee" for one of several. */
@@ -108,29 +129,3 @@ export const saveFirstVisit = async (
   const { outcomes } = await prescribingContextFor(access, now);
   return { parts, sentence: sentenceOf(parts), outcomes };
 };
-
-/** The unsigned version a new one takes the place of ends; a signed one is never ended by the way. */
-const endReplaced = async (access: Access, patientId: string, replaces: string | null): Promise<void> => {
-  const waiting = unsigned(await prescriptionsOf(access, patientId)).find((row) => row.id === replaces);
-  if (waiting)
-    await endPrescription(access, patientId, waiting.id, 'Changed and proposed anew before signing.');
-};
-
-/** One exercise from what is saved, kept unsigned; what stands in its way leaves the visit as it is. */
-export const proposeFirstVisit = (
-  access: Access,
-  patient: Patient,
-  request: unknown,
-  replaces: string | null,
-) =>
-  access.store.write(async () => {
-    const proposed = await propose(access, patient, request);
-    await endReplaced(access, patient.id, replaces);
-    const prescriptionId = await addVersion(access, patient.id, {
-      ...proposed,
-      working: [...proposed.working, ...proposed.notes].map((line) => line.text),
-      origin: 'clinician',
-    });
-    await dropDraft(access, patient.id, 'first-visit');
-    return { prescriptionId, ...withPatientWords(proposed) };
-  });

@@ -10,7 +10,7 @@ import type { Refusal } from '#core/outcome.ts';
 import { homeFactsOf, recordHomeCheck } from '#data/episode/home-eligibility.ts';
 import { beginVisit, visitNow, visitsOf } from '#data/episode/visits.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
-import { firstVisitPage, proposeFirstVisit, saveFirstVisit } from './first-visit.ts';
+import { firstVisitPage, saveFirstVisit } from './first-visit.ts';
 import { firstVisitInput } from './first-visit-parts.ts';
 import { requireHandsOnTest } from './hands-on-test.ts';
 
@@ -77,14 +77,4 @@ export const visitsRouter = router({
       }),
     )
     .mutation(({ ctx, input }) => saveFirstVisit(ctx.access, ctx.patient, input.visit, input.confirmed)),
-
-  proposeFirstVisit: recordProcedure
-    .input(
-      z.object({
-        request: z.unknown(),
-        /** The unsigned version this one takes the place of, when something was changed. */
-        replaces: z.string().max(64).nullable().default(null),
-      }),
-    )
-    .mutation(({ ctx, input }) => proposeFirstVisit(ctx.access, ctx.patient, input.request, input.replaces)),
 });

@@ -2,6 +2,7 @@
 import { pausesAt, signStatesAt } from '#core/danger/danger-state.ts';
 import { lastWord } from '#core/episode/consent.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
+import { type FirstVisitStep, goesOnAt } from '#core/episode/first-visit/first-visit-steps.ts';
 import { personStateOf } from '#core/episode/person-state.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { screeningSettings } from '#core/screening/settings.ts';
@@ -17,6 +18,7 @@ import type { Patient } from '#data/patients/people.ts';
 import { inForce, prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
 import { itemsDueOf } from '#data/worklist/worklist.ts';
+import { afterSigningOf, firstVisitStatesOf } from '../episode/first-visit-facts.ts';
 import { shownItem } from '../worklist-item.ts';
 
 /** Consents every course of care rests on; those for a cuff stand with the cuff. */
@@ -30,6 +32,20 @@ const screeningOf = async (access: Access, patientId: string) => {
   return { on: screening.day, until, isOver: until < access.day };
 };
 
+/** Where the first visit goes on: all of it is looked at only while nothing is prescribed. */
+const firstVisitAt = async (
+  access: Access,
+  patient: Patient,
+  isPrescribed: boolean,
+): Promise<FirstVisitStep | null> => {
+  if (!isPrescribed) return goesOnAt(await firstVisitStatesOf(access, patient));
+  const after = await afterSigningOf(access, patient.id);
+  if (after.signed === 0) return null;
+  if (!after.isWeekSet) return 'week';
+  const isMonitored = lastWord(await consentsOf(access, patient.id), 'remote-monitoring')?.act === 'given';
+  return isMonitored && !after.isInvited ? 'invitation' : null;
+};
+
 /** Every clinician who opens the record sees the bar; what it names is read in the record itself. */
 export const patientBarOf = async (access: Access, patient: Patient) => {
   const items = await itemsDueOf(access, patient.id);
@@ -40,6 +56,7 @@ export const patientBarOf = async (access: Access, patient: Patient) => {
   const screening = await screeningOf(access, patient.id);
   const baselines = await baselinesOf(access, patient.id);
   const versions = await prescriptionsOf(access, patient.id);
+  const isPrescribed = inForce(versions).length + unsigned(versions).length > 0;
   return {
     state: personStateOf(signs, pausesAt(danger, signs, access.now), episodes),
     screening,
@@ -56,7 +73,8 @@ export const patientBarOf = async (access: Access, patient: Patient) => {
       isTreatmentAnswered: lastWord(consents, 'treatment') !== null,
       followedJoints: patient.profile?.followedJoints ?? [],
       jointsWithBaseline: baselines.map(({ joint }) => joint),
-      isPrescribed: inForce(versions).length + unsigned(versions).length > 0,
+      isPrescribed,
+      firstVisit: await firstVisitAt(access, patient, isPrescribed),
     }),
   };
 };

@@ -34,13 +34,14 @@ export const words = {
   'break-and-end':
     'During a break nothing is planned or asked, and nothing counts as missed. When the patient returns, repeat the screening. Ending care ends all prescriptions and worklist items; the record stays readable.',
   'no-episode-of-care': 'No episode of care is recorded yet.',
-  'open-an-episode-of-care': 'Open an episode of care',
   'open-another-episode-of-care': 'Open another episode of care',
   'in-care': 'In care',
   'on-a-break': 'On a break',
   'care-begins': 'Care begins',
   'begin-a-break': 'Begin a break',
   'in-hospital': 'in hospital',
+  'opens-with-the-first-visit': 'An episode of care opens with the first visit: enter why the patient comes',
+  'put-right': 'Put diagnosis and joints right',
 } as const;
 
 export const say = sayIn(words);

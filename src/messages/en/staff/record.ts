@@ -3,13 +3,6 @@ import { sayIn } from '../../say.ts';
 
 export const words = {
   title: 'Patient record',
-  'profile.save': 'Save the care profile',
-  'profile.taken': 'Saved as a new version.',
-  'profile.joints-hint': 'One or two. The patient is asked about these at each session and each morning.',
-  'profile.swelling-hint':
-    'Of the joints followed, those on which swelling cannot be seen or felt, such as a hip or the spine. Missing answers there do not hold the dose.',
-  'profile.loads-hint': 'In kg, separated by spaces, such as 1 2 3 4.5. Doses are rounded to these.',
-  'profile.sex-hint': 'Used by the body formulas. If left empty, levels by body weight are not computed.',
   'pain-not-set': 'usual pain not set',
   pain: 'usual pain {pain}',
   'pain-top': 'usual pain {pain}, top {top}',

@@ -13,4 +13,3 @@ export type Colleagues = Answer<Api['clinician']['handover']['colleagues']>;
 export type PreVisitAnswer = NonNullable<Answer<Api['clinician']['preVisits']['get']>>;
 export type FirstVisitPage = Answer<Api['clinician']['visits']['firstVisit']>;
 export type SavedVisit = Answer<Api['clinician']['visits']['saveFirstVisit']>;
-export type ProposedVisit = Answer<Api['clinician']['visits']['proposeFirstVisit']>;

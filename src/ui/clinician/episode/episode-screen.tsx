@@ -6,6 +6,7 @@ import { say } from '#messages/en/staff/episode.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { addressOfStep } from '../first-visit/step-address.ts';
 import type { EpisodeAnswer, EpisodesAnswer } from './answers.ts';
 import { ChangeForm } from './change-form.tsx';
 import { EpisodeForm } from './episode-form.tsx';
@@ -108,6 +109,11 @@ const EpisodeOfCare = ({
         </StatusTag>
       </h3>
       <Facts episode={episode} />
+      {may.length > 0 ? (
+        <p className="screen-only">
+          <a href={addressOfStep(patientId, 'reason')}>{say('put-right')}</a>
+        </p>
+      ) : null}
       <Changes episode={episode} day={day} />
       <Documents patientId={patientId} episode={episode} state={state} />
       {may.length > 0 ? (
@@ -131,15 +137,15 @@ export const EpisodeScreen = (props: EpisodeProps) => (
       <EpisodeOfCare key={episode.id} {...props} episode={episode} />
     ))}
     <div className="screen-only">
-      <Disclosure
-        summary={
-          props.course.episodes.length === 0
-            ? say('open-an-episode-of-care')
-            : say('open-another-episode-of-care')
-        }
-      >
-        <EpisodeForm patientId={props.patientId} />
-      </Disclosure>
+      {props.course.episodes.length === 0 ? (
+        <p>
+          <a href={addressOfStep(props.patientId, 'reason')}>{say('opens-with-the-first-visit')}</a>
+        </p>
+      ) : (
+        <Disclosure summary={say('open-another-episode-of-care')}>
+          <EpisodeForm patientId={props.patientId} />
+        </Disclosure>
+      )}
     </div>
   </div>
 );

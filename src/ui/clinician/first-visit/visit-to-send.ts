@@ -1,144 +1,177 @@
-/** What the first-visit page sends of what is typed, and what it makes of the answer. */
+/** What a step of a first visit sends of what is typed, and what it makes of the answer. */
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import { say } from '#messages/en/staff/first-visit.ts';
-import type { Asking } from '#ui/clinician/screening/screening-form-state.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import type { FirstVisitPage, SavedVisit } from '../episode/answers.ts';
-import { answered, type Typed } from './first-visit-state.ts';
+import {
+  answered,
+  equipmentOf,
+  listIn,
+  noLoads,
+  notAsked,
+  type Typed,
+  type TypedStep,
+} from './first-visit-state.ts';
+import { pair, type Reading, reading, whole } from './read-typed-step.ts';
 
-interface Reading {
-  readonly problems: Problem[];
-  readonly text: (name: string, why: string) => string;
-  readonly numberOrNull: (name: string) => number | null;
+export interface Sent {
+  readonly visit: Readonly<Record<string, unknown>>;
+  readonly problems: readonly Problem[];
 }
 
-const reading = (typed: Typed): Reading => {
-  const problems: Problem[] = [];
+const consentsFrom = (typed: Typed, { consents }: FirstVisitPage): Sent => ({
+  visit: {
+    consents: consents.flatMap(({ kind, state, wordingSource, wordingVersion }) => {
+      const said = typed[`consents.${kind}`];
+      const known = state === 'not-asked' ? undefined : state === 'given' ? 'given' : 'refused';
+      if (!said || said === known) return [];
+      const act = said === 'refused' && state === 'given' ? 'withdrawn' : said;
+      return [{ kind, act, wordingSource, wordingVersion }];
+    }),
+  },
+  problems: [],
+});
+
+const usualNames = ['usualPain', 'acceptablePainLimit', 'usualStiffnessMinutes', 'usualSwelling'] as const;
+
+/** What the patient says of a joint that is followed; left out where nothing of it was typed. */
+const usualFrom = (read: Reading, joint: string) => {
+  const at = (name: (typeof usualNames)[number]) => `joints.${joint}.${name}`;
+  if (usualNames.every((name) => !read.isTyped(at(name)))) return [];
+  const usualPain = read.numberOrNull(at('usualPain'));
+  const acceptablePainLimit = read.numberOrNull(at('acceptablePainLimit'));
+  const usualStiffnessMinutes = read.numberOrNull(at('usualStiffnessMinutes'));
+  if (usualStiffnessMinutes === null)
+    read.problems.push({ field: at('usualStiffnessMinutes'), text: say('enter-the-stiffness') });
+  const swelling = read.text(at('usualSwelling'), say('choose-the-usual-swelling'));
+  const usualSwelling = swelling === notAsked ? 'none' : swelling;
+  return [{ joint, usualPain, acceptablePainLimit, usualStiffnessMinutes, usualSwelling }];
+};
+
+/** The one or two joints chosen. */
+export const followedIn = (typed: Typed): readonly string[] =>
+  [
+    ...new Set([typed['reason.followedJoints'], typed['reason.secondJoint']].filter((joint) => !!joint)),
+  ] as string[];
+
+const reasonFrom = (typed: Typed): Sent => {
+  const read = reading(typed);
+  const reason = whole(read, () => ({
+    diagnosis: read.text('reason.diagnosis', say('enter-the-diagnosis')),
+    inflammatoryArthritis:
+      read.text('reason.inflammatoryArthritis', say('say-whether-inflammatory')) === 'yes',
+    followedJoints:
+      read.text('reason.followedJoints', say('choose-the-joint-to-follow')) && followedIn(typed),
+    swellingNotAsked: followedIn(typed).filter(
+      (joint) => typed[`joints.${joint}.usualSwelling`] === notAsked,
+    ),
+  }));
+  const joints = followedIn(typed).map((joint) => whole(read, () => usualFrom(read, joint)) ?? []);
+  const goal = (typed.goal ?? '').trim();
   return {
-    problems,
-    text: (name, why) => {
-      const value = (typed[name] ?? '').trim();
-      if (value === '') problems.push({ field: name, text: why });
-      return value;
-    },
-    numberOrNull: (name) => {
-      const value = readNumber(typed[name] ?? '');
-      if (Number.isNaN(value)) problems.push({ field: name, text: say('type-a-number') });
-      return value;
-    },
+    visit: { ...(reason ? { reason } : {}), joints: joints.flat(), ...(goal ? { goal } : {}) },
+    problems: read.problems,
   };
 };
 
-/** Both or neither: half of a pair is asked for. */
-const pair = (read: Reading, first: string, second: string, why: string) => {
-  const [a, b] = [read.numberOrNull(first), read.numberOrNull(second)];
-  if ((a === null) !== (b === null)) read.problems.push({ field: a === null ? first : second, text: why });
-  return a === null || b === null || Number.isNaN(a + b) ? null : ([a, b] as const);
+const screeningFrom = (typed: Typed, { items, screening, states }: FirstVisitPage): Sent => {
+  const all = answered(typed, items);
+  const isDone = states.some(({ step, state }) => step === 'screening' && state === 'done');
+  const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
+  const onRecord = (id: string) => screening?.answers.find(({ item }) => item === id);
+  // An answer that stands as it was asked is not asked again by saving another one.
+  const answers = isDone
+    ? all.filter((answer) => {
+        const { askedOn: _, ...known } = onRecord(answer.item) ?? { item: '' };
+        return !same(Object.entries(known).sort(), Object.entries(answer).sort());
+      })
+    : all;
+  return {
+    visit: answers.length > 0 ? { screening: { sheetVersion: screeningSheetVersion, answers } } : {},
+    problems: [],
+  };
 };
 
-const loadsOf = (read: Reading, typed: Typed): readonly number[] => {
-  const parts = (typed['profile.ownedLoadsKg'] ?? '').split(/[\s;]+/).filter((part) => part !== '');
-  const values = parts.map(readNumber);
-  if (parts.length === 0 || values.some((value) => value === null || Number.isNaN(value))) {
-    read.problems.push({
-      field: 'profile.ownedLoadsKg',
-      text: say('enter-the-loads-at-home'),
-    });
-    return [];
-  }
-  return values as readonly number[];
-};
-
-/** Both numbers of the pressure, and the test or a maximum already known. */
-const measuredFrom = (read: Reading) => {
+const measuredFrom = (typed: Typed, { profile }: FirstVisitPage): Sent => {
+  const read = reading(typed);
   const pressure = pair(
     read,
     'pressure.systolicMmhg',
     'pressure.diastolicMmhg',
     say('enter-both-blood-pressure'),
   );
-  const test = pair(read, 'test.loadKg', 'test.repetitions', say('enter-the-load'));
-  const known = read.numberOrNull('request.knownOneRepMaxKg');
-  if (!test && known === null && read.problems.length === 0)
-    read.problems.push({ field: 'test.loadKg', text: say('enter-a-test-to-failure') });
+  const one = (name: string) => whole(read, () => read.numberOrNull(name));
+  const [massKg, statureCm] = [one('mass.massKg'), one('stature.statureCm')];
+  const { formulaSex } = typed;
   return {
-    pressure: pressure && { systolicMmhg: pressure[0], diastolicMmhg: pressure[1] },
-    test: test && { loadKg: test[0], repetitions: test[1] },
-    known: test ? null : known,
+    visit: {
+      ...(pressure ? { pressure: { systolicMmhg: pressure[0], diastolicMmhg: pressure[1] } } : {}),
+      ...(massKg === null ? {} : { mass: { massKg } }),
+      ...(statureCm === null ? {} : { stature: { statureCm } }),
+      ...(formulaSex && formulaSex !== profile?.formulaSex ? { formulaSex } : {}),
+    },
+    problems: read.problems,
   };
 };
 
-/** What the patient says of the joint that is followed; left out where nothing of it was typed. */
-const usualFrom = (read: Reading, typed: Typed, joint: string) => {
-  const names = ['usualPain', 'acceptablePainLimit', 'usualStiffnessMinutes', 'usualSwelling'] as const;
-  if (names.every((name) => (typed[`usual.${name}`] ?? '').trim() === '')) return [];
-  const usualPain = read.numberOrNull('usual.usualPain');
-  const acceptablePainLimit = read.numberOrNull('usual.acceptablePainLimit');
-  const usualStiffnessMinutes = read.numberOrNull('usual.usualStiffnessMinutes');
-  if (usualStiffnessMinutes === null)
-    read.problems.push({
-      field: 'usual.usualStiffnessMinutes',
-      text: say('enter-the-stiffness'),
-    });
-  const usualSwelling = read.text('usual.usualSwelling', say('choose-the-usual-swelling'));
-  return [{ joint, usualPain, acceptablePainLimit, usualStiffnessMinutes, usualSwelling }];
+const loadsFrom = (read: Reading, typed: Typed): readonly number[] => {
+  const parts = (typed['home.ownedLoadsKg'] ?? '').split(/[\s;]+/).filter((part) => part !== '');
+  const values = parts.map(readNumber);
+  const isNone = typed['home.noLoads'] === noLoads;
+  const problem =
+    parts.length === 0 && !isNone
+      ? say('enter-the-loads-at-home')
+      : values.some((value) => value === null || Number.isNaN(value))
+        ? say('loads-not-read')
+        : parts.length > 0 && isNone
+          ? say('loads-or-none')
+          : null;
+  if (problem) read.problems.push({ field: 'home.ownedLoadsKg', text: problem });
+  return problem ? [] : (values as readonly number[]);
 };
 
-/** Runs one part; null when something in it could not be read, so that the part is left out. */
-const whole = <T>(read: Reading, part: () => T): T | null => {
-  const before = read.problems.length;
-  const value = part();
-  return read.problems.length === before ? value : null;
-};
-
-const profileFrom = (read: Reading, typed: Typed, page: FirstVisitPage) => {
-  const diagnosis = read.text('profile.diagnosis', say('enter-the-diagnosis'));
-  const inflammatory = read.text('profile.inflammatoryArthritis', say('say-whether-inflammatory'));
-  const joint = read.text('profile.followedJoints', say('choose-the-joint-to-follow'));
-  // A second joint on record stays followed.
-  const others = (page.profile?.followedJoints ?? []).filter((one) => one !== joint);
-  return {
-    diagnosis,
-    inflammatoryArthritis: inflammatory === 'yes',
-    followedJoints: [joint, ...others].slice(0, 2),
-    ownedLoadsKg: loadsOf(read, typed),
-    formulaSex: page.profile?.formulaSex ?? null,
-  };
-};
-
-/**
- * What is sent: every part that can be read. `problems` stand in the way of a proposal, never of saving
- * the other parts. Bounds are the server's to refuse.
- */
-export const visitFrom = (typed: Typed, items: readonly Asking[], page: FirstVisitPage) => {
+const homeFrom = (typed: Typed): Sent => {
   const read = reading(typed);
-  const template = page.templates.find((one) => one.id === typed.exerciseId);
-  const profile = whole(read, () => profileFrom(read, typed, page));
-  const answers = answered(typed, items);
-  const open = items.find((item) => !answers.some((answer) => answer.item === item.id));
-  if (open)
-    read.problems.push({
-      field: open.id,
-      text: say('answer-each-question'),
-    });
-  read.text('exerciseId', say('choose-the-exercise'));
-  const side = template?.limbsAtOnce === 'both' ? 'both' : read.text('request.side', say('choose-the-side'));
-  const joint = profile?.followedJoints[0];
-  const usualValues = joint ? whole(read, () => usualFrom(read, typed, joint)) : null;
-  const { pressure, test, known } = measuredFrom(read);
-  const goal = (typed.goal ?? '').trim();
-  const visit = {
-    ...(profile ? { profile } : {}),
-    ...(answers.length > 0 ? { screening: { sheetVersion: screeningSheetVersion, answers } } : {}),
-    joints: usualValues ?? [],
-    ...(pressure ? { pressure } : {}),
-    ...(test && template && side ? { test: { exerciseId: template.request.exerciseId, side, ...test } } : {}),
-    ...(goal ? { goal } : {}),
-  };
-  const request = { ...template?.request, side, ...(known === null ? {} : { knownOneRepMaxKg: known }) };
-  return { visit, request, problems: read.problems };
+  const home = whole(read, () => ({
+    ownedLoadsKg: loadsFrom(read, typed),
+    ownedEquipment:
+      read.text('home.ownedEquipment', say('choose-what-is-at-home')) &&
+      equipmentOf(listIn(typed, 'home.ownedEquipment')),
+  }));
+  return { visit: home ? { home } : {}, problems: read.problems };
 };
+
+/** A test of the exercise chosen; both numbers or neither. */
+const testFrom = (typed: Typed): Sent => {
+  const read = reading(typed);
+  const test = pair(read, 'test.loadKg', 'test.repetitions', say('enter-the-load'));
+  const { exerciseId, side } = typed;
+  return {
+    visit:
+      test && exerciseId && side ? { test: { exerciseId, side, loadKg: test[0], repetitions: test[1] } } : {},
+    problems: read.problems,
+  };
+};
+
+const sentBy: Readonly<Record<TypedStep, (typed: Typed, page: FirstVisitPage) => Sent>> = {
+  consents: consentsFrom,
+  reason: reasonFrom,
+  screening: screeningFrom,
+  measurements: measuredFrom,
+  home: homeFrom,
+  exercise: testFrom,
+};
+
+/** A step in which nothing was typed is passed by: it stays open and says so. */
+const isUntouched = (typed: Typed): boolean => Object.values(typed).every((text) => text.trim() === '');
+
+/** Every part that can be read. `problems` stand in the way of going on, never of saving the other parts. */
+export const visitFrom = (step: TypedStep, typed: Typed, page: FirstVisitPage): Sent =>
+  isUntouched(typed) ? { visit: {}, problems: [] } : sentBy[step](typed, page);
+
+export const hasParts = ({ visit }: Sent): boolean =>
+  Object.values(visit).some((part) => !Array.isArray(part) || part.length > 0);
 
 /** What was not saved, in the form that the page reads of a refusal. */
 class NotAllSaved extends Error {
@@ -152,16 +185,12 @@ class NotAllSaved extends Error {
   }
 }
 
-/** Stops before the proposal where a part was refused, is asked about, or could not be read here. */
-export const requireAllSaved = ({ parts }: SavedVisit, problems: readonly Problem[]): void => {
+/** Stops before going on where a part was refused, is asked about, or could not be read here. */
+export const requireAllSaved = (saved: SavedVisit | null, problems: readonly Problem[]): void => {
+  const parts = saved?.parts ?? [];
   const refusals = [
     ...problems.map(({ field, text }) => ({ field, reason: text })),
-    ...parts
-      .flatMap(({ refused }) => refused)
-      .map(({ field, reason }) => ({
-        field: field.replace(/^input\.joints\.[a-z-]+/, 'input.usual'),
-        reason,
-      })),
+    ...parts.flatMap(({ refused }) => refused).map(({ field, reason }) => ({ field, reason })),
   ];
   const questions = parts.flatMap((part) => part.questions);
   if (refusals.length > 0) throw new NotAllSaved({ refusals, questions: [] });

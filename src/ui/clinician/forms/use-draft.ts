@@ -1,5 +1,8 @@
 'use client';
-/** Keeps what is typed on the server a moment after the last key, or as the page is left. A draft that cannot be kept says so. */
+/**
+ * Keeps what is typed on the server a moment after the last key, or as the page is left. A draft that cannot be
+ * kept says so.
+ */
 import { useEffect, useRef, useState } from 'react';
 import { client, clientOnLeaving } from '#ui/clinician/client.ts';
 import type { Typed } from './typed.ts';
@@ -8,13 +11,10 @@ const waitMilliseconds = 1200;
 
 export type DraftState = 'none' | 'waiting' | 'saved' | 'not-saved';
 
+type Form = Parameters<typeof client.clinician.drafts.save.mutate>[0]['form'];
+
 /** Of one form; `isDone`: what was typed is on record, and nothing is kept of it any more. */
-export const useDraft = (
-  patientId: string,
-  form: 'first-visit' | 'prescribe',
-  typed: Typed,
-  isDone: boolean,
-): DraftState => {
+export const useDraft = (patientId: string, form: Form, typed: Typed, isDone: boolean): DraftState => {
   const [state, setState] = useState<DraftState>('none');
   const first = useRef(typed);
   const unsent = useRef<() => void>(() => undefined);

@@ -14,7 +14,7 @@ import { type Held, heldInWords } from './held.ts';
 const isOpen = (row: MethodOutcome): boolean => row.eligibility.startsWith('open');
 
 /** The least that is said of the limbs it is open on: precautions on one are not left out. */
-const eligibilityOf = (outcomes: readonly MethodOutcome[]): Eligibility => {
+export const eligibilityOf = (outcomes: readonly MethodOutcome[]): Eligibility => {
   const open = outcomes.filter(isOpen);
   if (open.length === 0)
     return outcomes.some((row) => row.eligibility === 'closed-until-cleared')
@@ -23,7 +23,7 @@ const eligibilityOf = (outcomes: readonly MethodOutcome[]): Eligibility => {
   return open.every((row) => row.eligibility === 'open') ? 'open' : 'open-with-precautions';
 };
 
-const eligibilityInWords = (word: string, outcomes: readonly MethodOutcome[]): string => {
+export const eligibilityInWords = (word: string, outcomes: readonly MethodOutcome[]): string => {
   const open = outcomes.filter(isOpen).map((row) => `${row.side} ${row.limb}`);
   if (open.length === 0) return word;
   return open.length === 4

@@ -1,10 +1,8 @@
 'use client';
 /** A dose set beside the one in force, and what comes of it: the server computes it, and nothing is kept until asked. */
-import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { type FormEvent, useMemo, useState } from 'react';
 import type { Field } from '#core/calculations/describe.ts';
-import { dosesBeside } from '#core/prescribing/beside.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
-import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
 import type { Proposed } from '../answers.ts';
 import { client } from '../client.ts';
 import { readTyped, type Typed } from '../forms/typed.ts';
@@ -12,54 +10,10 @@ import { useDraft } from '../forms/use-draft.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 import { DoseForm } from './dose-form.tsx';
 import type { PrescribeFormProps } from './prescribe-form-props.ts';
-import { ProposalCard } from './proposal-card.tsx';
+import { ProposalResult, type ShownProposal } from './proposal-result.tsx';
 import { askedFields, requestFrom, withScheme } from './request-fields.ts';
-import { SignProposal } from './sign-proposal.tsx';
 import { keptWith, typedBefore } from './typed-before/typed-before.ts';
 import { TypedEarlier } from './typed-before/typed-earlier.tsx';
-
-interface Shown {
-  readonly request: Readonly<Record<string, unknown>>;
-  readonly proposed: Proposed;
-  /** As it was proposed beside: once signed, the new version is the one in force. */
-  readonly inForce: PrescribeFormProps['inForce'];
-}
-
-const Result = (props: {
-  readonly shown: Shown;
-  readonly of: PrescribeFormProps;
-  readonly readAt: number;
-  readonly onKept: () => void;
-  readonly onSigned: () => void;
-}) => {
-  const { shown, of } = props;
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
-  return (
-    <section className="proposal" aria-labelledby="proposal-heading">
-      <h2 id="proposal-heading" ref={heading} tabIndex={-1} className="visually-hidden">
-        {sayPlain('proposed')}
-      </h2>
-      <ProposalCard
-        proposed={shown.proposed}
-        inForce={shown.inForce}
-        beside={dosesBeside(shown.proposed.dose, shown.inForce?.itemId ?? null, of.allInForce)}
-        held={of.held}
-      >
-        <SignProposal
-          patientId={of.patientId}
-          request={shown.request}
-          proposed={shown.proposed}
-          itemId={shown.inForce?.itemId ?? null}
-          signer={of.signer}
-          readAt={props.readAt}
-          onKept={props.onKept}
-          onSigned={props.onSigned}
-        />
-      </ProposalCard>
-    </section>
-  );
-};
 
 const allAsked = (method: PrescribeFormProps['method'], typed: Typed): readonly Field[] => {
   const { first, usual } = askedFields(method, typed);
@@ -88,7 +42,7 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
   const { method, patientId, start } = props;
   const [readAt] = useState(props.readAt);
   const { typed, type, draft, setDone, isRestored } = useTyped(props);
-  const [shown, setShown] = useState<Shown | 'kept' | null>(null);
+  const [shown, setShown] = useState<ShownProposal | 'kept' | null>(null);
   const asked = allAsked(method, typed);
   const submit = useSubmit('', 'propose', asked);
   // What was proposed no longer answers what is asked.
@@ -121,7 +75,7 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
       />
       <div className="result stack">
         {shown && shown !== 'kept' ? (
-          <Result shown={shown} of={props} readAt={readAt} onKept={kept} onSigned={() => setDone(true)} />
+          <ProposalResult {...props} {...{ shown, readAt }} onKept={kept} onSigned={() => setDone(true)} />
         ) : (
           <p role="status" className="proposal soft">
             {say(shown ? 'kept' : 'nothing-proposed')}

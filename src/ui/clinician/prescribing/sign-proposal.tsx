@@ -1,7 +1,7 @@
 'use client';
 /** From a proposal to a signature in one press, or kept beside others for one signature. Only signed is it seen. */
 import { useRouter } from 'next/navigation';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
@@ -22,7 +22,9 @@ interface SignProposalProps {
   readonly readAt: number;
   /** It waits with the others now. */
   readonly onKept: () => void;
-  readonly onSigned: () => void;
+  readonly onSigned?: () => void;
+  /** What to do once it is signed; left out = the pages of the plan. */
+  readonly next?: ReactNode;
 }
 
 type Act = 'sign' | 'keep';
@@ -55,27 +57,33 @@ const useSigning = (props: SignProposalProps) => {
       const replace = keptId !== null && isConfirmed;
       const sign = { patientId, prescriptionId, replace, readAt };
       setSignedBy((await client.clinician.prescriptions.sign.mutate(sign)).signedName);
-      props.onSigned();
+      props.onSigned?.();
     });
     router.refresh();
   };
   return { submit, keptId, signedBy, act, go };
 };
 
-const Signed = ({ patientId, name }: { readonly patientId: string; readonly name: string }) => (
+const Signed = ({
+  patientId,
+  name,
+  next,
+}: Pick<SignProposalProps, 'patientId' | 'next'> & { readonly name: string }) => (
   <>
     <p role="status">{sayPlain('signed', { name })}</p>
-    <p>
-      <a href={`/patients/${patientId}/programme`}>{sayPlain('set-weekdays')}</a> {sayPlain('or')}{' '}
-      <a href={`/patients/${patientId}/prescriptions`}>{sayPlain('see-all')}</a>.
-    </p>
+    {next ?? (
+      <p>
+        <a href={`/patients/${patientId}/programme`}>{sayPlain('set-weekdays')}</a> {sayPlain('or')}{' '}
+        <a href={`/patients/${patientId}/prescriptions`}>{sayPlain('see-all')}</a>.
+      </p>
+    )}
   </>
 );
 
 export const SignProposal = (props: SignProposalProps) => {
   const { submit, keptId, signedBy, act, go } = useSigning(props);
   const { signer, proposed } = props;
-  if (signedBy) return <Signed patientId={props.patientId} name={signedBy} />;
+  if (signedBy) return <Signed patientId={props.patientId} name={signedBy} next={props.next} />;
   return (
     <div className="stack-close screen-only">
       <ErrorSummary problems={submit.problems} />

@@ -44,12 +44,15 @@ const WeekRow = (props: {
   </tr>
 );
 
-const Templates = ({ onTake }: { readonly onTake: (id: string) => void }) => (
-  <Disclosure summary={say('template')}>
+const Templates = (props: {
+  readonly onTake: (id: string) => void;
+  readonly isOpen?: boolean | undefined;
+}) => (
+  <Disclosure summary={say('template')} {...(props.isOpen ? { isOpen: true } : {})}>
     <ul className="plain-list">
       {weekTemplates.map(({ id, title, about }) => (
         <li key={id} className="row">
-          <Button tone="plain" onClick={() => onTake(id)}>
+          <Button tone="plain" onClick={() => props.onTake(id)}>
             {title}
           </Button>
           <span className="soft">{about}</span>
@@ -98,10 +101,17 @@ export interface PlannerFormProps {
   readonly exercises: readonly PlannedExercise[];
   readonly lines: readonly ProgrammeItem[];
   readonly values: ProgrammeValues;
+  /** The week is begun here: its templates stand open. */
+  readonly isBegun?: boolean;
+  readonly onSaved?: () => void;
 }
 
 /** The week on the page, and how it changes. */
-const useWeek = ({ exercises, lines: given, values }: Omit<PlannerFormProps, 'patientId'>) => {
+const useWeek = ({
+  exercises,
+  lines: given,
+  values,
+}: Pick<PlannerFormProps, 'exercises' | 'lines' | 'values'>) => {
   const [items, setItems] = useState(given);
   const plan = useMemo(() => weekPlan(exercises, items, values), [exercises, items, values]);
   const daysOf = (itemId: string) => items.find((item) => item.itemId === itemId)?.weekdays ?? [];
@@ -121,7 +131,7 @@ const useWeek = ({ exercises, lines: given, values }: Omit<PlannerFormProps, 'pa
 
 const refusedText = say('refused');
 
-export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
+export const PlannerForm = ({ patientId, isBegun, onSaved, ...given }: PlannerFormProps) => {
   const router = useRouter();
   const week = useWeek(given);
   const [saved, setSaved] = useState('');
@@ -134,13 +144,14 @@ export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
       const programme = { lines: week.wanted() };
       const version = await client.clinician.prescriptions.saveProgramme.mutate({ patientId, programme });
       setSaved(say('saved', { version }));
-      router.refresh();
+      if (onSaved) onSaved();
+      else router.refresh();
     });
   };
   return (
     <form className="stack" method="post" noValidate onSubmit={save} onChange={() => setSaved('')}>
       <ErrorSummary problems={submit.problems} />
-      <Templates onTake={week.take} />
+      <Templates onTake={week.take} isOpen={isBegun} />
       <Grid exercises={exercises} daysOf={week.daysOf} onSwitch={week.change} />
       <WeekView
         plan={week.plan}

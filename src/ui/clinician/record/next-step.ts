@@ -1,19 +1,19 @@
 /** The next thing to do for a person in words, with the page it is done on. */
 import { jointInWords } from '#core/review/plain-words.ts';
+import { say as sayVisit } from '#messages/en/staff/first-visit.ts';
 import { say } from '#messages/en/staff/record/next-step.ts';
 import type { NextStep, WorklistItemKind } from '../answers.ts';
 import { hrefOf } from '../worklist/item-place.ts';
 import type { RecordPath } from './places.ts';
 
 type Setup = Extract<NextStep, { readonly because: 'setup' }>['step'];
-type Said = Exclude<Parameters<typeof say>[0], 'about'>;
+type Said = Exclude<Parameters<typeof say>[0], 'about' | 'first-visit'>;
 
 const ofSetup: Readonly<Record<Setup, readonly [Said, RecordPath]>> = {
   screen: ['screen', '/screening'],
   'ask-consent': ['ask-consent', '/care'],
   'follow-joint': ['follow-joint', ''],
   'set-baseline': ['set-baseline', '/review'],
-  prescribe: ['prescribe', '/prescribe'],
 };
 
 const ofItem: Readonly<Record<WorklistItemKind, Said>> = {
@@ -49,6 +49,11 @@ export const nextStepInWords = (
   patientId: string,
   next: NextStep,
 ): { readonly text: string; readonly href: string } => {
+  if (next.because === 'first-visit')
+    return {
+      text: say('first-visit', { step: sayVisit(`step.${next.step}`) }),
+      href: `/patients/${patientId}/care/first-visit?step=${next.step}`,
+    };
   const joint = next.joint ? jointInWords(next.joint) : null;
   const [key, href] =
     next.because === 'setup'

@@ -3,8 +3,8 @@ import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/record/summary.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { addressOfStep } from '../first-visit/step-address.ts';
 import { optionInWords } from '../forms/field-words.ts';
-import { CareProfileForm } from '../record/care-profile-form.tsx';
 import { CareProfileList, usualInWords } from '../record/care-profile-list.tsx';
 import { PatientDetailsSection } from '../record/patient-details-section.tsx';
 import type { SummaryProps } from './summary-props.ts';
@@ -48,9 +48,13 @@ export const LimitsInShort = ({ patient, summary, care, day }: SummaryProps) => 
 export const PersonSection = (props: SummaryProps) => {
   const { patient, details, clock, summary, day } = props;
   return (
-    <Disclosure summary={say('person')} isOpen={patient.profile ? undefined : true}>
+    <Disclosure summary={say('person')}>
       <CareProfileList patient={patient} baselines={summary.baselines} day={day} />
-      <CareProfileForm patient={patient} />
+      <p className="row screen-only">
+        <a href={addressOfStep(patient.id, 'reason')}>{say('change-reason')}</a>
+        <a href={addressOfStep(patient.id, 'home')}>{say('change-home')}</a>
+        <a href={addressOfStep(patient.id, 'measurements')}>{say('change-sex')}</a>
+      </p>
       <PatientDetailsSection patientId={patient.id} details={details} clock={clock} />
     </Disclosure>
   );

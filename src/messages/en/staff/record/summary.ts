@@ -34,6 +34,9 @@ export const words = {
   'limits.until': 'to {date}',
   'limits.open': 'until lifted',
   person: 'Person and care profile',
+  'change-reason': 'Put right why they come',
+  'change-home': 'Put right what is at home',
+  'change-sex': 'Put right the sex used in body formulas',
 } as const;
 
 export const say = sayIn(words);

@@ -1,22 +1,35 @@
 import type { Metadata } from 'next';
+import { stepAsked } from '#core/episode/first-visit/first-visit-steps.ts';
 import { say } from '#messages/en/staff/record.ts';
-import { FirstVisitForm } from '#ui/clinician/first-visit/first-visit-form.tsx';
+import { runtime } from '#server/runtime.ts';
+import { VisitScreen } from '#ui/clinician/first-visit/visit-screen.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
+import '../../../../../../ui/account/account.css';
 import { FramedRecord } from '../../../../framed-record.tsx';
+import { visitPlan } from '../../../../visit-plan.ts';
 
 export const metadata: Metadata = { title: say('first-visit') };
 
-const FirstVisit = async ({ params }: { readonly params: RecordParams }) => {
+interface Props {
+  readonly params: RecordParams;
+  readonly searchParams: Promise<{ readonly step?: string | string[] }>;
+}
+
+const FirstVisit = async ({ params, searchParams }: Props) => {
   const at = await recordPage(params);
-  const { person, clinician, patient } = at;
+  const { person, clinician, patient, clock } = at;
   const patientId = patient.id;
+  const page = await clinician.visits.firstVisit({ patientId });
+  const step = stepAsked(page.states, (await searchParams).step);
+  const draft = await clinician.drafts.get({ patientId, form: `first-visit-${step}` });
   return (
     <FramedRecord at={at} section="/care/first-visit">
-      <h2>{say('first-visit')}</h2>
-      <FirstVisitForm
-        patientId={patientId}
-        page={await clinician.visits.firstVisit({ patientId })}
+      <VisitScreen
+        {...{ patient, step, page, clock }}
+        draft={draft?.typed ?? null}
+        {...(await visitPlan(at, step))}
         signer={person.name}
+        origin={runtime().settings.PUBLIC_ORIGIN}
       />
     </FramedRecord>
   );

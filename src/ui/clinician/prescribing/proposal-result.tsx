@@ -1,0 +1,58 @@
+/** What was proposed, read from its heading on, with the signature under what changes the dose. */
+import { type ReactNode, useEffect, useRef } from 'react';
+import { dosesBeside } from '#core/prescribing/beside.ts';
+import { say } from '#messages/en/staff/prescribing.ts';
+import type { Proposed } from '../answers.ts';
+import type { Held } from './held.ts';
+import type { PrescribeFormProps } from './prescribe-form-props.ts';
+import { ProposalCard } from './proposal-card.tsx';
+import { SignProposal } from './sign-proposal.tsx';
+
+export interface ShownProposal {
+  readonly request: Readonly<Record<string, unknown>>;
+  readonly proposed: Proposed;
+  /** As it was proposed beside: once signed, the new version is the one in force. */
+  readonly inForce: PrescribeFormProps['inForce'];
+}
+
+export const ProposalResult = (props: {
+  readonly shown: ShownProposal;
+  readonly patientId: string;
+  readonly signer: string;
+  readonly held: readonly Held[];
+  readonly readAt: number;
+  readonly allInForce: PrescribeFormProps['allInForce'];
+  readonly onKept: () => void;
+  readonly onSigned?: () => void;
+  /** What to do once it is signed. */
+  readonly next?: ReactNode;
+}) => {
+  const { shown } = props;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  return (
+    <section className="proposal" aria-labelledby="proposal-heading">
+      <h2 id="proposal-heading" ref={heading} tabIndex={-1} className="visually-hidden">
+        {say('proposed')}
+      </h2>
+      <ProposalCard
+        proposed={shown.proposed}
+        inForce={shown.inForce}
+        beside={dosesBeside(shown.proposed.dose, shown.inForce?.itemId ?? null, props.allInForce)}
+        held={props.held}
+      >
+        <SignProposal
+          patientId={props.patientId}
+          request={shown.request}
+          proposed={shown.proposed}
+          itemId={shown.inForce?.itemId ?? null}
+          signer={props.signer}
+          readAt={props.readAt}
+          onKept={props.onKept}
+          onSigned={props.onSigned}
+          next={props.next}
+        />
+      </ProposalCard>
+    </section>
+  );
+};
