@@ -3,10 +3,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type StoredVisit, visitDiffers } from '#commands/team/taps/desk-first-visit-stored.ts';
 import { deskPaths } from '#commands/team/taps/desk-paths.ts';
 import { deskPeople, whatWaits } from '#commands/team/taps/desk-people.ts';
 import { storedDoseDiffers } from '#commands/team/taps/desk-prescribe.ts';
 import { fill, tapsNow } from '#commands/team/taps/people.ts';
+import { minimumSet } from '#core/screening/pre-visit.ts';
 import { openStore } from '#data/open-store.ts';
 import { demoClinic } from '#demo/clinic.ts';
 import { asClinician } from '#tests/support/callers.ts';
@@ -66,7 +68,62 @@ describe('the round at the desk', () => {
       'not in the file: a contact that reached the patient, the morning with its pain, two signatures, the reply, the day it is snoozed to',
       'not in the file: two signatures',
       'not in the file: one new version beside the one before it, a low-load dose written by a clinician, the load that was typed, every other figure as it was, an easier session that is no heavier, its joints, its cautions, none fewer, its working, a signature by name',
+      ...[0, 1].map(() =>
+        expect.stringMatching(/^not in the file: three consents, the diagnosis, .*one invitation$/),
+      ),
     ]);
+  });
+});
+
+describe('a first visit at the desk', () => {
+  const items = minimumSet('low-load', 64).map(({ id }) => id);
+  const stored: StoredVisit = {
+    consents: ['record-keeping', 'remote-monitoring', 'treatment'],
+    diagnosis: 'Knee osteoarthritis, right',
+    followedJoints: ['right-knee'],
+    loadsKg: [1, 2, 3, 4, 5],
+    things: ['firm chair', 'ankle weight'],
+    goals: ['Get up from the floor'],
+    usualPain: 3,
+    answers: items.map((item) => ({ item, answer: 'no' })),
+    measured: ['blood-pressure', 'repetitions-to-failure'],
+    doses: [{ method: 'low-load', loadKg: 4, signedName: 'Nuala Derravane' }],
+    days: [1, 3, 5],
+    invitations: 1,
+  };
+  const without = (over: Partial<StoredVisit>) => visitDiffers({ ...stored, ...over }, []);
+
+  it('is whole where all of it is stored', () => {
+    expect(without({})).toBeNull();
+  });
+
+  it.each([
+    ['three consents', { consents: ['treatment', 'remote-monitoring'] }],
+    [
+      'each question with its answer',
+      { answers: stored.answers.slice(1).concat({ item: 'none', answer: 'no' }) },
+    ],
+    ['no question that was not asked', { answers: [...stored.answers, { item: 'lymph', answer: 'no' }] }],
+    ['blood pressure and test', { measured: ['repetitions-to-failure'] }],
+    ['one low-load dose signed by name', { doses: [] }],
+    ['a load that is owned', { doses: [{ ...stored.doses[0]!, loadKg: 3.5 }] }],
+    ['its days', { days: [1, 3] }],
+    ['one invitation', { invitations: 0 }],
+  ])('is a fault where the file lacks %s', (missing, over) => {
+    expect(without(over)).toContain(missing);
+  });
+
+  it('is a fault where a finding is stored without what was named of it', () => {
+    const clot = { item: 'past-clot', details: ['earlier-not-treated'] };
+    const answers = stored.answers.map((one) => (one.item === 'past-clot' ? { ...one, answer: 'yes' } : one));
+    const said = (details: readonly string[]) =>
+      visitDiffers(
+        { ...stored, answers: answers.map((one) => (one.answer === 'yes' ? { ...one, details } : one)) },
+        [clot],
+      );
+    expect(said(clot.details)).toBeNull();
+    expect(said([])).toBe('not in the file: what was named of each finding');
+    expect(visitDiffers(stored, [clot])).toContain('each question with its answer');
   });
 });
 

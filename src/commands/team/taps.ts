@@ -104,6 +104,8 @@ const countDesk = async (
       const found = await walkDesk(browser, address, one, keep);
       console.log(JSON.stringify({ path: one.path, ...found }));
       if (found.taps > one.mostTaps) faults.push(`${one.path}: ${found.taps} taps, at most ${one.mostTaps}`);
+      if (found.fields > (one.mostFields ?? Number.POSITIVE_INFINITY))
+        faults.push(`${one.path}: ${found.fields} fields, at most ${one.mostFields}`);
       if (found.pages > one.mostPages)
         faults.push(`${one.path}: ${found.pages} pages, at most ${one.mostPages}`);
       const differs = one.differs(file);

@@ -13,6 +13,8 @@ export interface DeskPath {
   /** The page it begins on; left out = the worklist. */
   readonly from?: string;
   readonly mostTaps: number;
+  /** Left out where none is typed into or the path is not measured by them. */
+  readonly mostFields?: number;
   readonly mostPages: number;
   readonly walk: (page: Page, hand: Hand) => Promise<void>;
   /** What is missing in the file afterwards, in words; null = all of it stands there. */

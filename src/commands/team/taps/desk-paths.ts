@@ -1,6 +1,7 @@
 /** Paths at the desk, as a clinician with a pointer and a keyboard does them, and what then stands in the file. */
 import type { Locator, Page } from 'playwright-core';
 import { read } from '../phone-sequences/stored.ts';
+import { firstVisits } from './desk-first-visit.ts';
 import { type DeskPath, differsIn, type Hand } from './desk-path.ts';
 import { lowLoadKnownPatient } from './desk-prescribe.ts';
 import { tapsNow } from './people.ts';
@@ -117,4 +118,5 @@ export const deskPaths: readonly DeskPath[] = [
     differs: (file) => differsIn({ 'two signatures': signedNow(file, 'desk-week') === 2 }),
   },
   lowLoadKnownPatient,
+  ...firstVisits,
 ];

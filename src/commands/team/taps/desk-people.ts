@@ -3,11 +3,13 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import type { Access } from '#data/access.ts';
 import { reportSign } from '#data/danger/warning-signs.ts';
 import { sendPatientMessage } from '#data/messages/patient-messages.ts';
+import { addPatient } from '#data/patients/people.ts';
 import { addVersion } from '#data/prescribing/prescribing.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { bookReview } from '#data/review/review-bookings.ts';
 import type { Story } from '#demo/story.ts';
 import { week } from '#demo/story.ts';
+import { newPeople } from './desk-first-visit.ts';
 import { trained } from './people.ts';
 
 const twoItems = ['knee', 'chair'] as const;
@@ -54,5 +56,6 @@ export const whatWaits = async (access: Access): Promise<void> => {
   });
   for (const id of ['desk-dose', 'desk-dose-too', 'desk-week']) await dosesWait(access, id);
   await sendPatientMessage(access, 'desk-message', 'May I do it in the evening?');
+  for (const { id, person } of newPeople) await addPatient(access, person, id);
   await bookReview(access, 'desk-review', { day: access.day, time: null, place: null });
 };
