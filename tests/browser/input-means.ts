@@ -8,6 +8,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 export interface Hand {
   readonly type: (field: Locator, text: string) => Promise<void>;
   readonly choose: (radio: Locator) => Promise<void>;
+  readonly tick: (box: Locator) => Promise<void>;
   readonly pick: (list: Locator, option: string) => Promise<void>;
   readonly press: (button: Locator) => Promise<void>;
   readonly actions: () => number;
@@ -24,6 +25,7 @@ export const pointingHand = (): Hand => {
   return {
     type: (field, text) => counted(field.fill(text)),
     choose: (radio) => counted(radio.check()),
+    tick: (box) => counted(box.check()),
     pick: (list, option) => counted(list.selectOption({ label: option })),
     press: (button) => counted(button.click()),
     actions: () => actions,
@@ -59,6 +61,11 @@ export const keyboardHand = (page: Page): Hand => {
       await page.keyboard.press('Space');
       for (let taken = 0; !(await has(radio)) && taken < 12; taken++) await page.keyboard.press('ArrowDown');
       await expect(radio).toBeChecked();
+    },
+    tick: async (box) => {
+      await reach(box);
+      await page.keyboard.press('Space');
+      await expect(box).toBeChecked();
     },
     pick: async (list, option) => {
       await reach(list);

@@ -88,7 +88,7 @@ describe('a first visit at the desk', () => {
     answers: items.map((item) => ({ item, answer: 'no' })),
     measured: ['blood-pressure', 'repetitions-to-failure'],
     doses: [{ method: 'low-load', loadKg: 4, signedName: 'Nuala Derravane' }],
-    days: [1, 3, 5],
+    days: [1, 4],
     invitations: 1,
   };
   const without = (over: Partial<StoredVisit>) => visitDiffers({ ...stored, ...over }, []);
@@ -107,7 +107,7 @@ describe('a first visit at the desk', () => {
     ['blood pressure and test', { measured: ['repetitions-to-failure'] }],
     ['one low-load dose signed by name', { doses: [] }],
     ['a load that is owned', { doses: [{ ...stored.doses[0]!, loadKg: 3.5 }] }],
-    ['its days', { days: [1, 3] }],
+    ['its days', { days: [1] }],
     ['one invitation', { invitations: 0 }],
   ])('is a fault where the file lacks %s', (missing, over) => {
     expect(without(over)).toContain(missing);

@@ -1,6 +1,7 @@
 /** A first visit: what was answered is saved part by part, and the proposal is a step of its own. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { proposedWording } from '#core/episode/consent.ts';
+import { firstVisitConsents } from '#core/episode/first-visit/first-visit-steps.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
 import { addPatient } from '#data/patients/people.ts';
 import { asked, home, reason, request, usual, visit } from './first-visit-answers.ts';
@@ -149,6 +150,50 @@ describe('a first visit', () => {
     await expect(propose(known)).resolves.toBeDefined();
     await save({ test: undefined }, false, 7);
     expect((await staff(7).episodes.list({ patientId })).episodes).toHaveLength(1);
+  });
+
+  it('leads the bar on: to the first open step, and once a dose is signed to its days and the invitation', async () => {
+    const next = async () => (await staff().people.bar({ patientId })).next;
+    expect(await next()).toEqual({ because: 'first-visit', step: 'consents' });
+    const consents = firstVisitConsents.map((kind) => ({ kind, act: 'given', ...proposedWording }));
+    await save({ consents, home: undefined });
+    expect(await next()).toEqual({ because: 'first-visit', step: 'home' });
+    await save();
+    expect(await next()).toEqual({ because: 'first-visit', step: 'exercise' });
+    const prescriptionId = await staff().prescriptions.saveDraft({ patientId, request });
+    await staff().prescriptions.sign({ patientId, prescriptionId });
+    expect(await next()).toEqual({ because: 'first-visit', step: 'week' });
+    const { itemId } = (await staff().prescriptions.list({ patientId })).inForce[0]!;
+    const programme = { lines: [{ itemId, weekdays: [1, 3] }] };
+    await staff().prescriptions.saveProgramme({ patientId, programme });
+    expect(await next()).toEqual({ because: 'first-visit', step: 'invitation' });
+    await staff().phones.invite({ patientId });
+    expect(await next()).toBeNull();
+  });
+
+  it('is about one thing: what is put right later is the diagnosis of the episode that goes on, not of one before', async () => {
+    await save();
+    const closing = {
+      to: 'discharged',
+      on: '2026-03-03',
+      reason: 'Done.',
+      breakKind: null,
+      expectedBack: null,
+    };
+    const [first] = (await staff().episodes.list({ patientId })).episodes;
+    await staff(1).episodes.change({ patientId, change: { ...closing, episodeId: first!.id } });
+    const again = { diagnoses: ['Hip osteoarthritis'], joints: ['left-hip'], followedJoints: ['left-hip'] };
+    const episode = { ...again, goals: [], referrer: null, contacts: [] };
+    await staff(2).episodes.open({ patientId, episode, reason: 'Comes back.' });
+    const { profile } = await staff(2).people.get({ patientId });
+    expect([profile?.diagnosis, profile?.followedJoints]).toEqual(['Hip osteoarthritis', ['left-hip']]);
+    const changed = { ...reason, diagnosis: 'Hip, after a fall', followedJoints: ['left-hip', 'right-hip'] };
+    await save({ reason: changed, joints: [] }, false, 3);
+    const { episodes } = await staff(3).episodes.list({ patientId });
+    expect(episodes.map((one) => [one.diagnoses, one.followedJoints])).toEqual([
+      [['Knee osteoarthritis'], ['right-knee']],
+      [['Hip, after a fall'], ['left-hip', 'right-hip']],
+    ]);
   });
 
   it('keeps what nobody asked yet as not asked: an ordinary household is had once it was ticked', async () => {

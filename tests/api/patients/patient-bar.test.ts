@@ -36,7 +36,7 @@ describe('the bar of a record', () => {
         at: null,
       })),
       items: [],
-      next: { because: 'setup', step: 'screen', joint: null },
+      next: { because: 'first-visit', step: 'consents' },
     });
   });
 

@@ -51,8 +51,8 @@ export const asked = async (page: Page, hand: Hand) => {
   await expectAccessibleOnce(page, 'measurements');
   await goOn(page, hand, 'At home');
   await hand.type(page.getByLabel('Loads at home, kg'), '1 2 3 4 5');
-  await hand.choose(page.getByRole('checkbox', { name: /^All of an ordinary household/ }));
-  await hand.choose(page.getByRole('checkbox', { name: 'Ankle weight' }));
+  await hand.tick(page.getByRole('checkbox', { name: /^All of an ordinary household/ }));
+  await hand.tick(page.getByRole('checkbox', { name: 'Ankle weight' }));
   await expectAccessibleOnce(page, 'at home');
   await goOn(page, hand, 'First exercise');
   await hand.choose(page.getByRole('radio', { name: /^Low load/ }));

@@ -111,7 +111,7 @@ export const visitDiffers = (stored: StoredVisit, found: readonly Finding[]): st
     'one low-load dose signed by name':
       moreDoses.length === 0 && dose?.method === 'low-load' && dose.signedName === 'Nuala Derravane',
     'a load that is owned': stored.loadsKg.includes(dose?.loadKg ?? Number.NaN),
-    'its days': stored.days.join() === '1,3,5',
+    'its days': stored.days.join() === '1,4',
     'one invitation': stored.invitations === 1,
   });
 };

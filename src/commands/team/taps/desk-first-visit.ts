@@ -82,7 +82,7 @@ const firstDose = async (page: Page, { press, fill, choose }: Hand) => {
 };
 
 const weekAndInvitation = async (page: Page, { press }: Hand) => {
-  await press(page.getByRole('button', { name: 'Three days, everything' }));
+  await press(page.getByRole('button', { name: 'Two days, everything' }));
   await press(page.getByRole('button', { name: 'Save the week' }));
   await page.waitForURL(/step=invitation/);
   await press(page.getByRole('button', { name: 'Make an invitation' }));

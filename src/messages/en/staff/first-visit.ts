@@ -19,6 +19,7 @@ export const words = {
   'consent.refused': '“{title}” refused',
   'consent.withdrawn': '“{title}” withdrawn',
   'loads-kg': '{loads} kg',
+  'usual-missing': '{joint-name} without usual values',
   'save-on-to': 'Save, on to: {step}',
   'back-to': 'Back to: {step}',
   'saving-the-draft': 'Saving the draft …',
@@ -115,6 +116,8 @@ export const words = {
   'not-at-home': '{count} more need things that are not at home.',
   'more-exercises': 'Exercises of other joints, and all others, are found under',
   'to-prescribe': 'Prescribe',
+  'no-exercise-found':
+    'No exercise of the joint followed fits what is at home. Change one of the two, or search all exercises:',
   'occlusion-elsewhere':
     'Work with a cuff is prescribed with its cuff pressure, its own consents and its own questions under',
   'test-before': 'On record: {repetitions} with {load-kg} kg ({side}) on {on}.',
@@ -128,7 +131,6 @@ export const words = {
   'save-and-propose': 'Save and propose a dose',
   'propose-again': 'Propose again',
   'propose-another': 'Propose another exercise',
-  'proposed-exercise': 'Proposed exercise',
   'kept-unsigned': 'Saved unsigned.',
   'sign-on-prescribe': 'Sign it under Prescribe',
   'signed-so-far': 'Signed and in force:',

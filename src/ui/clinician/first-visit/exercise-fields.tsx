@@ -17,6 +17,7 @@ import { eligibilityInWords, eligibilityOf } from '../prescribing/method-choice.
 import { askedFields } from '../prescribing/request-fields.ts';
 import { eligibilityStatus, methodInWords } from '../words.ts';
 import type { Typed } from './first-visit-state.ts';
+import { addressOfStep } from './step-address.ts';
 import type { TypedParts } from './step-frame.tsx';
 import type { VisitWay } from './ways.ts';
 
@@ -95,7 +96,10 @@ const Figures = ({ method, ...props }: ExerciseFieldsProps & { readonly method: 
   const { first, usual } = askedFields(method, props.typed);
   const fields: readonly Field[] = [...first, ...usual].filter(({ name }) => !chosenAbove.has(name));
   return (
-    <Disclosure summary={say('other-figures')}>
+    <Disclosure
+      summary={say('other-figures')}
+      {...(fields.some(({ name }) => props.errorOf(name)) ? { isOpen: true } : {})}
+    >
       <DescriptorFields typed={props.typed} onType={props.onType} errorOf={props.errorOf} fields={fields} />
     </Disclosure>
   );
@@ -118,13 +122,19 @@ export const ExerciseFields = (props: ExerciseFieldsProps) => {
           {say('occlusion-elsewhere')}{' '}
           <a href={`/patients/${patientId}/prescribe?method=occlusion`}>{say('to-prescribe')}</a>
         </p>
+      ) : method && shown.length === 0 ? (
+        <p>
+          {say('no-exercise-found')} <a href={addressOfStep(patientId, 'reason')}>{say('step.reason')}</a> ·{' '}
+          <a href={addressOfStep(patientId, 'home')}>{say('step.home')}</a> ·{' '}
+          <a href={`/patients/${patientId}/prescribe?method=${method}`}>{say('to-prescribe')}</a>
+        </p>
       ) : method ? (
         <>
           <SelectField
-            name="way"
+            name="exerciseId"
             label={say('begin-with')}
             hint={notAtHome > 0 ? say('not-at-home', { count: notAtHome }) : undefined}
-            error={props.errorOf('way')}
+            error={props.errorOf('exerciseId')}
             value={keyOf({ exerciseId: typed.exerciseId ?? '', side: (typed.side ?? '') as 'both' })}
             onChange={(event) => choose(event.target.value)}
             options={shown.map((way) => ({

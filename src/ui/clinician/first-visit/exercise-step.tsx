@@ -41,11 +41,12 @@ const useProposal = (props: ExerciseStepProps) => {
     const { value, problems } = readTyped([...first, ...usual], at.typed);
     const unchosen = [
       ...(method ? [] : [{ field: 'method', text: say('choose-the-method') }]),
-      ...(at.typed.exerciseId ? [] : [{ field: 'way', text: say('choose-the-exercise') }]),
+      ...(at.typed.exerciseId ? [] : [{ field: 'exerciseId', text: say('choose-the-exercise') }]),
     ];
     const other = problems.filter(({ field }) => field !== 'exerciseId' && field !== 'side');
     void at.submit.send([...unchosen, ...other], async () => {
-      await at.save(confirmed);
+      // The choice of exercise and figures stays a draft until it is signed.
+      await at.save(confirmed, false);
       const request = requestFrom(method ?? 'low-load', value);
       const proposed = await client.clinician.prescriptions.propose.mutate({ patientId, request });
       setShown({ request, proposed: proposed as Proposed, inForce: null });
@@ -64,7 +65,11 @@ const useProposal = (props: ExerciseStepProps) => {
 };
 
 const Result = (
-  props: ExerciseStepProps & { readonly shown: ShownProposal; readonly onKept: () => void },
+  props: ExerciseStepProps & {
+    readonly shown: ShownProposal;
+    readonly onKept: () => void;
+    readonly onSigned: () => Promise<void>;
+  },
 ) => (
   <ProposalResult
     shown={props.shown}
@@ -74,6 +79,7 @@ const Result = (
     readAt={props.readAt}
     allInForce={props.allInForce}
     onKept={props.onKept}
+    onSigned={() => void props.onSigned()}
     next={
       <p>
         <LinkButton href={addressOfStep(props.patientId, 'week')}>{say('on-to-week')}</LinkButton>
@@ -127,7 +133,7 @@ export const ExerciseStep = (props: ExerciseStepProps) => {
           </StepFoot>
         )}
       </form>
-      {shown ? <Result {...props} shown={shown} onKept={kept} /> : null}
+      {shown ? <Result {...props} shown={shown} onKept={kept} onSigned={at.drop} /> : null}
       {isKept ? (
         <p role="status">
           {say('kept-unsigned')} <a href={`/patients/${patientId}/prescribe`}>{say('sign-on-prescribe')}</a>

@@ -10,7 +10,7 @@ import { Back, StepHeading, useGoOn } from './step-frame.tsx';
 export const WeekStep = (props: PlannerFormProps) => {
   const goOn = useGoOn(props.patientId, 'week');
   return (
-    <div className="stack">
+    <div className="stack visit-week">
       <StepHeading step="week" />
       {props.exercises.length === 0 ? (
         <p>{say('nothing-signed')}</p>

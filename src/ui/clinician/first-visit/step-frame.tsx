@@ -76,21 +76,24 @@ export const useStep = ({ patientId, step, page, draft }: StepProps, fallback = 
   const [isSaved, setSaved] = useState(false);
   const submit = useSubmit('', fallback);
   const draftState = useStepDraft({ patientId, step, typed, onRecord, isDone: isSaved });
-  /** Throws what was not saved, for `submit` to show. */
-  const save = async (confirmed: boolean) => {
+  const drop = async () => {
+    setSaved(true);
+    await client.clinician.drafts.drop.mutate({ patientId, form: `first-visit-${step}` });
+  };
+  /** Throws what was not saved, for `submit` to show. Where more than this is to come the draft stays. */
+  const save = async (confirmed: boolean, isWhole = true) => {
     const sent = visitFrom(step, typed, page);
     const visit = { ...sent.visit, seenProfile: page.profile?.version ?? null };
-    const { visits, drafts } = client.clinician;
+    const { visits } = client.clinician;
     const saved = hasParts(sent) ? await visits.saveFirstVisit.mutate({ patientId, visit, confirmed }) : null;
     requireAllSaved(saved, sent.problems);
-    setSaved(true);
-    await drafts.drop.mutate({ patientId, form: `first-visit-${step}` });
+    if (isWhole) await drop();
   };
   const onType = (name: string, text: string) => {
     setSaved(false);
     setTyped((known) => ({ ...known, [name]: text }));
   };
-  return { typed, setTyped, onType, submit, draftState, save };
+  return { typed, setTyped, onType, submit, draftState, save, drop };
 };
 
 export const Back = ({ patientId, step }: { readonly patientId: string; readonly step: FirstVisitStep }) => {

@@ -1,5 +1,6 @@
 /** The steps in the order of the appointment: what is done, what is open, and why one is refused. */
 import type { FirstVisitStep } from '#core/episode/first-visit/first-visit-steps.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import { jointInWords, listed } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/first-visit.ts';
 import { Mark } from '#ui/design-system/mark.tsx';
@@ -7,6 +8,16 @@ import type { FirstVisitPage } from '../episode/answers.ts';
 import { addressOfStep } from './step-address.ts';
 
 type State = FirstVisitPage['states'][number];
+
+/** A joint whose usual values nobody has entered is named with it. */
+const jointsStanding = (followed: readonly Joint[], { baselines }: FirstVisitPage): string =>
+  listed(
+    followed.map((joint) =>
+      baselines.some((row) => row.joint === joint)
+        ? jointInWords(joint)
+        : say('usual-missing', { 'joint-name': jointInWords(joint) }),
+    ),
+  );
 
 /** What stands on record of a step, in a few words; "" where its state says all. */
 const standing = (step: FirstVisitStep, page: FirstVisitPage): string => {
@@ -18,7 +29,7 @@ const standing = (step: FirstVisitStep, page: FirstVisitPage): string => {
         .map(({ title, state }) => say(`consent.${state as 'refused'}`, { title }))
         .join('; ');
     case 'reason':
-      return profile ? `${profile.diagnosis}; ${listed(profile.followedJoints.map(jointInWords))}` : '';
+      return profile ? `${profile.diagnosis}; ${jointsStanding(profile.followedJoints, page)}` : '';
     case 'screening': {
       const given = items.filter(({ id }) => screening?.answers.some(({ item }) => item === id)).length;
       return given > 0 ? say('answered-of', { answered: given, all: items.length }) : '';

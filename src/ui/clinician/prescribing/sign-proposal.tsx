@@ -22,7 +22,7 @@ interface SignProposalProps {
   readonly readAt: number;
   /** It waits with the others now. */
   readonly onKept: () => void;
-  readonly onSigned?: () => void;
+  readonly onSigned?: (() => void) | undefined;
   /** What to do once it is signed; left out = the pages of the plan. */
   readonly next?: ReactNode;
 }
