@@ -27,10 +27,18 @@ const clinicianScreens = [
   '/account',
   '/account/codes',
   '/calculations',
+  '/calculations?words=Blutdruck',
   '/calculations/one-rep-max',
   '/rules',
 ];
-const administratorScreens = ['/administration', '/administration/settings', '/account'];
+const administratorScreens = [
+  '/administration',
+  '/administration/settings',
+  '/administration/settings?group=rules-version',
+  '/administration/settings?group=steps-up',
+  '/administration/settings?words=Schmerz',
+  '/account',
+];
 const receptionScreens = ['/reception', '/reception?name=a', '/reception/new', '/reception/steady-progress'];
 const patientScreens = ['/access-log', '/account', '/today', '/history', '/messages'];
 

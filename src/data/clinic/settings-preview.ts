@@ -19,8 +19,17 @@ interface DecisionChange {
   readonly after: DecisionWord;
 }
 
+/** Decisions of one week whose word would differ. */
+interface PreviewWeek {
+  readonly from: Day;
+  readonly moreCautious: number;
+  readonly bolder: number;
+}
+
 export interface SettingPreview {
   readonly since: Day;
+  /** Every week looked at, oldest first. */
+  readonly weeks: readonly PreviewWeek[];
   readonly looked: number;
   /** Decided otherwise, or with another step, advice for the day or urgency of contact. */
   readonly differing: number;
@@ -30,6 +39,16 @@ export interface SettingPreview {
   /** Those whose word of decision differs, oldest first. */
   readonly changes: readonly DecisionChange[];
 }
+
+const byWeek = (since: Day, changes: readonly DecisionChange[]): readonly PreviewWeek[] =>
+  Array.from({ length: previewDays / 7 }, (_, week) => {
+    const from = addDays(since, week * 7);
+    const until = addDays(from, 7);
+    // The last week takes in today.
+    const own = changes.filter(({ day }) => day >= from && (day < until || week === previewDays / 7 - 1));
+    const bolder = own.filter(({ before, after }) => decisionRank[after] > decisionRank[before]).length;
+    return { from, bolder, moreCautious: own.length - bolder };
+  });
 
 const pageSize = 500;
 
@@ -79,7 +98,7 @@ export const previewSettings = async (access: Access, moved: SettingValues): Pro
     await new Promise((resume) => setImmediate(resume));
   }
   changes.sort((a, b) => (a.day < b.day ? -1 : 1));
-  return { since, ...counts, patients: patients.size, changes };
+  return { since, ...counts, weeks: byWeek(since, changes), patients: patients.size, changes };
 };
 
 /** Names for a page that shows whose decisions would differ. */

@@ -28,6 +28,8 @@ const named = (source: Source): string =>
     source.identifier,
   ]
     .filter(Boolean)
+    // "et al." ends in the stop that would follow it.
+    .map((part) => String(part).replace(/\.$/, ''))
     .join('. ');
 
 export const SourceNote = ({ source, locator, mark, remark }: SourceNoteProps) => (

@@ -104,6 +104,8 @@ describe('before numbers are changed', () => {
       expect(one).toMatchObject({ looked: decisions.length, patients: 1 });
       expect(one.lines.every((line) => line.name === 'Person, Test')).toBe(true);
       expect(one.bolder + one.moreCautious).toBe(one.lines.length);
+      const marked = one.weeks.reduce((sum, week) => sum + week.bolder + week.moreCautious, 0);
+      expect(marked).toBe(one.lines.length);
     }
     const values = candidates[previews.indexOf(differing[0]!)]!;
     const counted = await admin().clinicSettings.preview({ values });

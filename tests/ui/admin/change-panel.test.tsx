@@ -20,6 +20,10 @@ const counts: Preview = {
   bolder: 1,
   moreCautious: 4,
   patients: 2,
+  weeks: [
+    { from: '2026-01-26', moreCautious: 4, bolder: 0 },
+    { from: '2026-02-02', moreCautious: 0, bolder: 1 },
+  ],
   lines: [],
 };
 const shown = (preview: Preview | null, isReplayed = true): string =>
@@ -50,6 +54,24 @@ describe('a setting being changed', () => {
     expect(html).toContain(
       '7 would have differed, of 2 patients: 4 more cautious, 1 bolder, 2 the same decision with another step',
     );
+  });
+
+  it('draws one mark for each decision that would have been another, bolder ones by another shape', () => {
+    const html = shown(counts);
+    expect(html.match(/class="cautious"/g)).toHaveLength(4);
+    expect(html.match(/class="bolder"/g)).toHaveLength(1);
+    expect(html).toContain('filled is more cautious, outlined is bolder');
+  });
+
+  it.each([
+    [8, 8, ''],
+    [9, 7, '+2'],
+    [40, 7, '+33'],
+  ])('counts what finds no room in a week: %i', (moreCautious, drawn, rest) => {
+    const html = shown({ ...counts, weeks: [{ from: '2026-01-26', moreCautious, bolder: 0 }] });
+    expect(html.match(/class="cautious"/g)).toHaveLength(drawn);
+    expect(html.includes('+')).toBe(rest !== '');
+    expect(html).toContain(rest);
   });
 
   it('says that none would have differed rather than nothing', () => {

@@ -4,6 +4,8 @@ import { say } from '#messages/en/staff/administration/settings.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 
+import { type PreviewWeek, PreviewWeeks } from './preview-weeks.tsx';
+
 export interface Preview {
   readonly since: string;
   readonly looked: number;
@@ -11,6 +13,7 @@ export interface Preview {
   readonly bolder: number;
   readonly moreCautious: number;
   readonly patients: number;
+  readonly weeks: readonly PreviewWeek[];
   readonly lines: readonly {
     readonly patientId: string;
     readonly name: string;
@@ -41,7 +44,7 @@ const Lines = ({ lines }: Pick<Preview, 'lines'>) => (
 );
 
 export const SettingPreview = ({ preview }: { readonly preview: Preview }) => {
-  const { looked, differing, bolder, moreCautious, patients, since, lines } = preview;
+  const { looked, differing, bolder, moreCautious, patients, since, lines, weeks } = preview;
   const other = differing - bolder - moreCautious;
   return (
     <div className="stack-close">
@@ -54,6 +57,7 @@ export const SettingPreview = ({ preview }: { readonly preview: Preview }) => {
             : say('differ', { differing, patients, bolder, cautious: moreCautious, other })}
         </strong>
       </p>
+      {bolder + moreCautious > 0 ? <PreviewWeeks weeks={weeks} /> : null}
       <p className="soft small">{say('collecting-note')}</p>
       {lines.length > 0 ? <Lines lines={lines} /> : null}
     </div>

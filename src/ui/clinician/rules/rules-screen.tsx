@@ -29,18 +29,17 @@ const overruledInWords = (count: number): string =>
 const whenInWords = (rule: Rule): string =>
   say('when', { threshold: rule.threshold, effect: effectInWords(rule.effect) });
 
-const Evidence = ({ rule }: { readonly rule: Rule }) => (
-  <Disclosure summary={say('evidence', { count: rule.citations.length })}>
-    {rule.restsOn === 'clinic-choice' ? (
-      <p className="source-note">
-        {rule.citations.length > 0 ? say('own-setting-sourced') : say('own-setting')}
-      </p>
-    ) : null}
-    {rule.citations.map((citation) => (
-      <CitationNote key={`${citation.source} ${citation.locator}`} citation={citation} />
-    ))}
-  </Disclosure>
-);
+const Evidence = ({ rule }: { readonly rule: Rule }) =>
+  rule.citations.length === 0 ? (
+    <p className="source-note">{say('own-setting')}</p>
+  ) : (
+    <Disclosure summary={say('evidence', { count: rule.citations.length })}>
+      {rule.restsOn === 'clinic-choice' ? <p className="source-note">{say('own-setting-sourced')}</p> : null}
+      {rule.citations.map((citation) => (
+        <CitationNote key={`${citation.source} ${citation.locator}`} citation={citation} />
+      ))}
+    </Disclosure>
+  );
 
 const RuleView = ({ rule }: { readonly rule: Rule }) => (
   <article className="keep-together stack-close rule" id={rule.id}>

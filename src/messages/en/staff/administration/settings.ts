@@ -79,6 +79,10 @@ export const words = {
     'Where this setting shapes how facts are collected or a dose is proposed, it applies from the next use and does not show here.',
   differing: 'Decisions that would have differed',
   'would-be': 'Would have been',
+  'weeks.key':
+    'One mark a decision that would have been another, by week: filled is more cautious, outlined is bolder.',
+  'weeks.oldest': 'week of {date}',
+  'weeks.newest': 'this week',
   'version-3.save': 'Save the settings of version 3',
   'version-3.back': 'Save them as delivered',
   'version-3.leave': 'Leave them as they are',
