@@ -255,14 +255,6 @@ describe('what the server refuses comes back to its field', () => {
     ]);
   });
 
-  it('keeps what a calculation says of a figure within the bounds of its field', () => {
-    const reason = '40 kg is 80 % of the maximum. The heaviest owned within it: 25 kg.';
-    const refusals = [{ field: 'input.loadKg', code: 'too-high', reason }];
-    expect(refusedBy(error({ refusals }), '', 'send', [{ ...load, max: 200 }]).problems).toEqual([
-      { field: 'loadKg', text: reason },
-    ]);
-  });
-
   it('an unlikely value is a question and not an error', () => {
     const refused = refusedBy(error({ questions: ['Is 210 mmHg right?'], refusals: [] }), '', 'send');
     expect(refused).toEqual({ problems: [], questions: ['Is 210 mmHg right?'] });
