@@ -1,5 +1,6 @@
 /** The care around a dose: every screen of it, and the papers at its end on the screen and in print. */
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { firstVisitSteps } from '#core/episode/first-visit/first-visit-steps.ts';
 import { lookAtScreen } from './looks/looks.ts';
 import { desk, expectAccessible, signedIn, watched } from './support.ts';
 
@@ -42,7 +43,8 @@ const lookAt = async (page: Page, address: string) => {
   await lookAtScreen(page, address);
 };
 
-const screens = ['', '/episode', '/first-visit', '/pre-visit', '/appointments'].map(
+const steps = firstVisitSteps.map((step) => `/first-visit?step=${step}`);
+const screens = ['', '/episode', ...steps, '/pre-visit', '/appointments'].map(
   (path) => `${record}/care${path}`,
 );
 

@@ -48,14 +48,16 @@ export const LimitsInShort = ({ patient, summary, care, day }: SummaryProps) => 
 export const PersonSection = (props: SummaryProps) => {
   const { patient, details, clock, summary, day } = props;
   return (
-    <Disclosure summary={say('person')}>
-      <CareProfileList patient={patient} baselines={summary.baselines} day={day} />
-      <p className="row screen-only">
-        <a href={addressOfStep(patient.id, 'reason')}>{say('change-reason')}</a>
-        <a href={addressOfStep(patient.id, 'home')}>{say('change-home')}</a>
-        <a href={addressOfStep(patient.id, 'measurements')}>{say('change-sex')}</a>
-      </p>
-      <PatientDetailsSection patientId={patient.id} details={details} clock={clock} />
-    </Disclosure>
+    <div id="person">
+      <Disclosure summary={say('person')}>
+        <CareProfileList patient={patient} baselines={summary.baselines} day={day} />
+        <p className="row screen-only">
+          <a href={addressOfStep(patient.id, 'reason')}>{say('change-reason')}</a>
+          <a href={addressOfStep(patient.id, 'home')}>{say('change-home')}</a>
+          <a href={addressOfStep(patient.id, 'measurements')}>{say('change-sex')}</a>
+        </p>
+        <PatientDetailsSection patientId={patient.id} details={details} clock={clock} />
+      </Disclosure>
+    </div>
   );
 };
