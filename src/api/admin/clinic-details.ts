@@ -62,7 +62,7 @@ const enter = async (access: Access, entry: DetailEntry): Promise<void> => {
   const now = inWords(entry.detail, meanwhile.after);
   throw new Problem(
     'conflict',
-    `${meanwhile.by || 'A colleague'} has changed this to “${now}” meanwhile. Nothing was saved: reload the page to see it. What you typed stays until then.`,
+    `${meanwhile.by || 'A colleague'} has changed this to “${now}” meanwhile. Nothing was saved: save yours, or leave it as it is.`,
   );
 };
 

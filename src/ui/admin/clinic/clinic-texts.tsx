@@ -7,8 +7,8 @@ import { say } from '#messages/en/staff/administration/clinic.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../../account/asked.tsx';
-import { change } from '../../account/call.ts';
 import { useAsking } from '../../account/use-asking.ts';
+import { changeOrConflict } from '../change-or-conflict.ts';
 import { DetailHistory, type DetailHistoryProps } from './detail-history.tsx';
 
 export interface ClinicTextsProps {
@@ -32,8 +32,9 @@ const TextForm = ({ detail, texts, onDone }: FormProps) => {
   const [value, setValue] = useState(texts[detail] ?? '');
   const save = (event: FormEvent) => {
     event.preventDefault();
+    const entry = { detail, value, seen: texts[detail] };
     void asking.ask(
-      () => change('admin.clinicDetails.enter', { detail, value, seen: texts[detail] }),
+      () => changeOrConflict('admin.clinicDetails.enter', entry, () => router.refresh()),
       () => {
         onDone(true);
         router.refresh();

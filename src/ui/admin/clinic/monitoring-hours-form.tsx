@@ -14,8 +14,8 @@ import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../../account/asked.tsx';
-import { change } from '../../account/call.ts';
 import { useAsking } from '../../account/use-asking.ts';
+import { changeOrConflict } from '../change-or-conflict.ts';
 import { DetailHistory, type DetailHistoryProps } from './detail-history.tsx';
 
 export interface MonitoringHoursProps extends DetailHistoryProps {
@@ -79,8 +79,9 @@ const HoursForm = ({ hours, onSaved }: Pick<MonitoringHoursProps, 'hours'> & { o
     event.preventDefault();
     const read = monitoringHoursFromDays(typed);
     if (!read.ok) return asking.t(read.refused.map(({ field, reason }) => ({ field, text: reason })));
+    const entry = { hours: typed, seen: hours.seen };
     void asking.ask(
-      () => change('admin.clinicDetails.enterHours', { hours: typed, seen: hours.seen }),
+      () => changeOrConflict('admin.clinicDetails.enterHours', entry, () => router.refresh()),
       () => {
         onSaved();
         router.refresh();

@@ -5,6 +5,7 @@ import { say } from '#messages/en/staff/administration/settings.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { change } from '../../account/call.ts';
 import { type Asking, useAsking } from '../../account/use-asking.ts';
+import { changeOrConflict } from '../change-or-conflict.ts';
 import { reasonOf } from './setting.ts';
 import type { Preview } from './settings-preview.tsx';
 
@@ -48,11 +49,8 @@ export const useSettingChange = (id: string, wanted: Wanted, isReplayed: boolean
     if (problems.length > 0) return asking.t(problems);
     if (isReplayed && !preview) return look();
     const { values, seen } = wanted;
-    void asking.ask(async () => {
-      const answer = await change('admin.clinicSettings.save', { values, seen, reason });
-      if (!answer.ok && answer.problem === 'conflict') onConflict();
-      return answer;
-    }, onSaved);
+    const saving = { values, seen, reason };
+    void asking.ask(() => changeOrConflict('admin.clinicSettings.save', saving, onConflict), onSaved);
   };
   const forget = () => {
     setLooked(null);

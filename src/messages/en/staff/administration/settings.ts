@@ -73,8 +73,12 @@ export const words = {
   'checked-again':
     '{looked} decisions since {date} were checked again, each with the facts and all other settings it was made with.',
   'none-differ': 'None would have differed.',
-  differ:
-    '{differing} would have differed, of {patients} patients: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
+  differ: {
+    by: 'patients',
+    one: '{differing} would have differed, of one patient: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
+    other:
+      '{differing} would have differed, of {patients} patients: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
+  },
   'collecting-note':
     'Where this setting shapes how facts are collected or a dose is proposed, it applies from the next use and does not show here.',
   differing: 'Decisions that would have differed',
