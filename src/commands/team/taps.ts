@@ -5,7 +5,8 @@
  * missing, or was never pressed, is a fault, and so is a thing to do on a usual day that lies below the first
  * screen. `--keep` leaves the database, a picture of each press and what was read on each page. Exit 1 when a bar is
  * missed or a fact differs, 2 on wrong use. `--desk` counts a round at the clinic's worklist in the same way: presses
- * of the pointer, fields, and pages loaded.
+ * of the pointer, fields, and pages loaded. `--monday` opens no browser: it makes a clinic of 200 invented people and
+ * prints what its Monday worklist asks of a clinician.
  */
 import { copyFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
@@ -16,6 +17,7 @@ import { moveClock, type OwnServer, ownServer } from './phone-sequences/own-serv
 import { phoneSize } from './phone-sequences/sequence.ts';
 import { deskPaths } from './taps/desk-paths.ts';
 import { deskPeople, whatWaits } from './taps/desk-people.ts';
+import { tellMonday } from './taps/monday.ts';
 import { type Path, paths } from './taps/paths.ts';
 import { fill, tapsNow } from './taps/people.ts';
 import { factsThatDiffer } from './taps/stored-facts.ts';
@@ -23,7 +25,7 @@ import { walkDesk } from './taps/walk-desk.ts';
 import { type Walked, walkPath, wordsOf } from './taps/walk-path.ts';
 import { usualDay } from './taps/words-on.ts';
 
-const usage = 'Use: npm run --silent taps -- [--desk] [--keep DIR]';
+const usage = 'Use: npm run --silent taps -- [--monday] | [--desk] [--keep DIR]';
 
 /** Most words of a usual day: a morning as usual and a session of two exercises. */
 const wordBars = { wordsToRead: 250, wordsWithLabels: 370, wordsVisible: 950 } as const;
@@ -127,6 +129,10 @@ const countPhone = async (
 };
 
 export const run = async (args: readonly string[]): Promise<number> => {
+  if (args.length === 1 && args[0] === '--monday') {
+    await tellMonday();
+    return 0;
+  }
   const isDesk = args[0] === '--desk';
   const keep = keepIn(isDesk ? args.slice(1) : args);
   if (keep === undefined) {
