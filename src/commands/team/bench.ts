@@ -20,6 +20,7 @@ import { firstPaintPart } from './bench/parts/first-paint.ts';
 import { growthFile, growthPart } from './bench/parts/growth.ts';
 import { pageWeightPart } from './bench/parts/page-weight.ts';
 import { recordPart, reviewPart } from './bench/parts/record.ts';
+import { renderedPagesPart } from './bench/parts/rendered-pages.ts';
 import { replayPart } from './bench/parts/replay.ts';
 import { savedAndDecidedPart, savePart } from './bench/parts/save.ts';
 import { tapPart } from './bench/parts/tap.ts';
@@ -37,6 +38,7 @@ const parts: readonly Part[] = [
   growthPart,
   replayPart,
   batchCommandPart,
+  renderedPagesPart,
   pageWeightPart,
   firstPaintPart,
   tapPart,

@@ -54,7 +54,7 @@ const buildEmptyPage = async (): Promise<void> => {
   if (code !== 0) throw new CannotGoOn('The empty page could not be built; the reason stands above.');
 };
 
-const freePort = async (): Promise<number> => {
+export const freePort = async (): Promise<number> => {
   const probe = createServer();
   probe.listen(0, '127.0.0.1');
   await once(probe, 'listening');
@@ -74,11 +74,11 @@ const untilAnswers = async (address: string): Promise<void> => {
   throw new CannotGoOn(`Nothing answers at ${address}.`);
 };
 
-const signedIn = async (address: string, email: string): Promise<string> => {
+export const signedIn = async (address: string, email: string, password: string): Promise<string> => {
   const answer = await fetch(`${address}/api/auth/sign-in/email`, {
     method: 'POST',
     headers: { 'content-type': 'application/json', origin: address },
-    body: JSON.stringify({ email, password: 'demo-clinic-demo' }),
+    body: JSON.stringify({ email, password }),
   });
   if (!answer.ok) throw new CannotGoOn(`${email} could not sign in (${answer.status}).`);
   return answer.headers
@@ -87,7 +87,7 @@ const signedIn = async (address: string, email: string): Promise<string> => {
     .join('; ');
 };
 
-const ended = async (child: ChildProcess): Promise<void> => {
+export const ended = async (child: ChildProcess): Promise<void> => {
   if (child.exitCode !== null || child.signalCode !== null) return;
   const closed = once(child, 'close');
   child.kill('SIGTERM');
@@ -112,7 +112,7 @@ export const withPages = async <T>(work: (pages: Pages) => Promise<T>): Promise<
     const emptyPage = `http://127.0.0.1:${emptyPort}/`;
     await untilReady(server, address);
     await untilAnswers(emptyPage);
-    const signIn = (email: string) => signedIn(address, email);
+    const signIn = (email: string) => signedIn(address, email, 'demo-clinic-demo');
     const cookie = await signIn('patient-1@demo.invalid');
     const { DATABASE_FILE: databaseFile } = settings;
     return await work({ patientPage: `${address}/today`, cookie, emptyPage, address, databaseFile, signIn });
