@@ -22,7 +22,7 @@ const fields: readonly Field[] = detailChangeFields[0].of.fields.flatMap((field)
       kind: 'day',
       isBirth: true,
       nullable: true,
-      about: 'Day of birth',
+      about: detailInWords('birthDay'),
       onlyWhen: { field: 'detail', is: ['birthDay'] },
     },
   ];
