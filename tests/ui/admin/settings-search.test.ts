@@ -13,9 +13,9 @@ const groups = settingGroups.map((group) => ({
   })),
 }));
 const idsFor = (words: string): readonly string[] =>
-  findSettings(groups, words).groups.flatMap(({ settings }) => settings.map(({ id }) => id));
-const placesFor = (words: string): readonly string[] =>
-  findSettings(groups, words).places.map(({ title }) => title);
+  findSettings(groups, words, true).groups.flatMap(({ settings }) => settings.map(({ id }) => id));
+const placesFor = (words: string, administers = true): readonly string[] =>
+  findSettings(groups, words, administers).places.map(({ title }) => title);
 
 describe('the search over the clinic settings', () => {
   it.each([
@@ -59,7 +59,12 @@ describe('the search over the clinic settings', () => {
     expect(placesFor(words)).toContain(title);
   });
 
+  it('leads nobody to a page of the administration who may not open it', () => {
+    expect(placesFor('Einwilligung', false)).toEqual([]);
+    expect(placesFor('Warnzeichen', false)).toEqual(['Wording of the short question about warning signs']);
+  });
+
   it('says nothing found where nothing is', () => {
-    expect(findSettings(groups, 'Bagger').count).toBe(0);
+    expect(findSettings(groups, 'Bagger', true).count).toBe(0);
   });
 });

@@ -56,8 +56,8 @@ export interface Found {
   readonly count: number;
 }
 
-/** Over label, explanation and the name of the group; groups without a hit are left out. */
-export const findSettings = (groups: readonly SettingGroup[], words: string): Found => {
+/** Over label, explanation and the name of the group; groups without a hit are left out, and pages that the reader may not open. */
+export const findSettings = (groups: readonly SettingGroup[], words: string, administers: boolean): Found => {
   const found = groups
     .map((group) => ({
       ...group,
@@ -66,7 +66,10 @@ export const findSettings = (groups: readonly SettingGroup[], words: string): Fo
       ),
     }))
     .filter(({ settings }) => settings.length > 0);
-  const foundPlaces = places.filter(({ title }) => hasWords(title, words, sameMeaning));
+  const foundPlaces = places.filter(
+    ({ href, title }) =>
+      (administers || href.startsWith('/administration/settings')) && hasWords(title, words, sameMeaning),
+  );
   const count = found.reduce((sum, { settings }) => sum + settings.length, 0) + foundPlaces.length;
   return { groups: found, places: foundPlaces, count };
 };

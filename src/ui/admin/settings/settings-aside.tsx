@@ -12,12 +12,13 @@ interface AsideProps {
   readonly words: string;
   /** Null while a search is shown. */
   readonly current: SettingGroupId | null;
+  readonly mayChange: boolean;
   readonly openJobs: number;
   readonly onWords: (words: string) => void;
   readonly onGroup: (id: SettingGroupId) => void;
 }
 
-const GroupList = ({ groups, current, onGroup }: Omit<AsideProps, 'openJobs'>) => (
+const GroupList = ({ groups, current, onGroup }: Pick<AsideProps, 'groups' | 'current' | 'onGroup'>) => (
   <nav aria-label={say('groups')} className="group-list">
     <ul className="plain-list">
       {groups.map(({ id, settings }) => (
@@ -84,7 +85,7 @@ export const SettingsAside = (props: AsideProps) => {
           <a href="/administration">{say('jobs-left', { count: openJobs })}</a>
         </p>
       ) : null}
-      <Places />
+      {props.mayChange ? <Places /> : null}
     </div>
   );
 };

@@ -113,7 +113,7 @@ export const SettingsBrowser = (props: SettingsBrowserProps) => {
   const [words, setWords] = useState(start.words);
   const changes = useDrafts();
   const isSearching = words.trim() !== '';
-  const found = findSettings(groups, words);
+  const found = findSettings(groups, words, props.mayChange);
   const shown = isSearching ? found.groups : groups.filter(({ id }) => id === groupId);
   const choose = (id: SettingGroupId) => {
     setGroupId(id);
