@@ -112,11 +112,14 @@ export const overUsual = (pain: number, strip: Pick<StripUsual, 'usual' | 'usual
   return top === null ? null : Math.max(0, pain - top);
 };
 
-/** The answer of a day: of several that stand, the highest; undefined = none came. */
-const painOn = (mornings: readonly StripMorning[], day: Day): number | null | undefined => {
-  const ofDay = mornings.filter((one) => one.day === day);
-  const given = ofDay.flatMap(({ pain }) => pain ?? []);
-  return given.length > 0 ? Math.max(...given) : ofDay.length > 0 ? null : undefined;
+/** The answer of each day: of several that stand, the highest; a day on which none came is not there. */
+const painsByDay = (mornings: readonly StripMorning[]): ReadonlyMap<Day, number | null> => {
+  const pains = new Map<Day, number | null>();
+  for (const { day, pain } of mornings) {
+    const known = pains.get(day) ?? null;
+    pains.set(day, known === null ? pain : Math.max(known, pain ?? known));
+  }
+  return pains;
 };
 
 /** Of the joints that answered, the one that lies furthest over its usual in the newest answers. */
@@ -153,6 +156,7 @@ export const stripOf = (input: StripInput): Strip => {
     ...mornings.map(({ day }) => day),
   ].sort()[0];
   const from = stripFrom(input.today);
+  const pains = painsByDay(mornings);
   return {
     joint,
     usual: usual?.usual ?? null,
@@ -160,7 +164,7 @@ export const stripOf = (input: StripInput): Strip => {
     exerciseId: versions.at(-1)?.exerciseId ?? null,
     days: Array.from({ length: stripDays }, (_, place): StripDay => {
       const day = addDays(from, place);
-      const pain = painOn(mornings, day);
+      const pain = pains.get(day);
       return {
         day,
         share: inForceOn(versions, day)?.share ?? null,
