@@ -61,7 +61,7 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await expect(told).toContainText('Thresholds that day');
 
   await page.goto('/patients/beyond-her-dumbbells/review');
-  await tabTo(page, '.decision > details:last-of-type > summary');
+  await tabTo(page, '.decision > .screen-only > details > summary');
   await page.keyboard.press('Enter');
   await expect(page.locator('.decision').first()).toContainText('Would have asked for more caution');
   await expectAccessible(page, 'what would have changed a decision');
