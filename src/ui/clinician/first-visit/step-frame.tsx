@@ -12,7 +12,7 @@ import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import type { FirstVisitPage } from '../episode/answers.ts';
 import type { DraftState } from '../forms/use-draft.ts';
 import { recordedIn, type Typed, type TypedStep } from './first-visit-state.ts';
-import { addressOfStep } from './step-address.ts';
+import { addressOfStep, stepPath } from './step-address.ts';
 import { useStepDraft } from './use-step-draft.ts';
 import { hasParts, requireAllSaved, visitFrom } from './visit-to-send.ts';
 
@@ -52,7 +52,7 @@ export const useGoOn = (patientId: string, step: FirstVisitStep) => {
   const router = useRouter();
   return () => {
     cameFromStep = true;
-    router.push(addressOfStep(patientId, stepAfter(step)));
+    router.push(`/patients/${patientId}/${stepPath(stepAfter(step))}`);
   };
 };
 
