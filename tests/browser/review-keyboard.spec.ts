@@ -61,7 +61,7 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await expect(told).toContainText('Thresholds that day');
 
   await page.goto('/patients/beyond-her-dumbbells/review');
-  await tabTo(page, '.decision > .screen-only > details > summary');
+  await tabTo(page, '.decision > div.screen-only:last-of-type > details > summary');
   await page.keyboard.press('Enter');
   await expect(page.locator('.decision').first()).toContainText('Would have asked for more caution');
   await expectAccessible(page, 'what would have changed a decision');
@@ -76,7 +76,9 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await tabTo(page, '.decision .respond textarea');
   await page.keyboard.type('Stairs went badly; hold for a week.');
   await tabTo(page, '.decision .respond input[id$="until"]');
-  await page.keyboard.type('2026-04-27');
+  // The parts come in the order of the browser’s language, here month first; the day is said back.
+  await page.keyboard.type('04272026');
+  await expect(page.locator('.decision .day-said')).toContainText('27 April 2026');
   await tabTo(page, '.decision .respond button[type="submit"]');
   await page.keyboard.press('Enter');
   await expect(page.locator('.decision').first()).toContainText('Overridden with');
