@@ -15,9 +15,12 @@ export interface DoseDifference {
 const difference = (
   what: string,
   [from, to]: readonly [string, string],
-  asksMore: boolean,
-): readonly DoseDifference[] =>
-  from === to ? [] : [{ text: `${what}: ${from} → ${to}${asksMore ? ', which asks more' : ''}.`, asksMore }];
+  asks: boolean | 'not-known',
+): readonly DoseDifference[] => {
+  if (from === to) return [];
+  const more = asks === 'not-known' ? ', which may ask more' : asks ? ', which asks more' : '';
+  return [{ text: `${what}: ${from} → ${to}${more}.`, asksMore: asks !== false }];
+};
 
 const reserveOf = (dose: Dose): number | null => (dose.method === 'occlusion' ? null : dose.reserve);
 
@@ -34,11 +37,12 @@ const cuffText = (cuff: Cuff): string =>
     : `${Math.round(cuff.pressureMmhg)} mmHg, ${cuff.widthCm} cm, ${cuff.position}`;
 
 /** Of two cuffs of one width in one position more pressure is more; of two different ones nobody knows. */
-const pressesMore = (from: Cuff, to: Cuff): boolean => {
-  if (from.kind === 'elastic-wrap' || to.kind === 'elastic-wrap')
-    return !(from.kind === 'elastic-wrap' && to.kind === 'elastic-wrap' && to.tightness <= from.tightness);
+const pressesMore = (from: Cuff, to: Cuff): boolean | 'not-known' => {
+  if (from.kind === 'elastic-wrap')
+    return to.kind === 'elastic-wrap' ? to.tightness > from.tightness : 'not-known';
+  if (to.kind === 'elastic-wrap') return 'not-known';
   const isSameCuff = from.widthCm === to.widthCm && from.position === to.position;
-  return !isSameCuff || to.pressureMmhg > from.pressureMmhg;
+  return isSameCuff ? to.pressureMmhg > from.pressureMmhg : 'not-known';
 };
 
 const placeOf = (dose: OcclusionDose): string => (dose.supervised ? 'with a clinician present' : 'at home');

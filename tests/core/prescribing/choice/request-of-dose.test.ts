@@ -164,6 +164,13 @@ describe('what asks more beside repetitions, sets and load', () => {
     expect(asksMoreOf(from, { ...from })).toEqual([]);
   });
 
+  it('says of two cuffs that cannot be compared that the other may ask more, and not that it does', () => {
+    const wider = { ...underCuff, cuff: { ...cuff, widthCm: cuff.widthCm + 1 } };
+    expect(asksMoreOf(underCuff, wider)).toEqual([expect.stringMatching(/, which may ask more\.$/)]);
+    const tighter = { ...underCuff, cuff: { ...cuff, pressureMmhg: cuff.pressureMmhg + 1 } };
+    expect(asksMoreOf(underCuff, tighter)).toEqual([expect.stringMatching(/, which asks more\.$/)]);
+  });
+
   it('does not name less pressure, or a looser wrap', () => {
     const less = { ...cuff, pressureMmhg: cuff.pressureMmhg - 1 };
     expect(asksMoreOf(underCuff, { ...underCuff, cuff: less })).toEqual([]);
