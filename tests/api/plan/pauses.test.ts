@@ -45,6 +45,18 @@ describe('a pause of a clinician', () => {
     expect(await todayOf(later(3))).toBe('as-planned');
   });
 
+  it('lets no step be approved ahead while it lasts, and again once the exercise is resumed', async () => {
+    await pauseAt(morning, plainPause);
+    const { plan } = await clinicianAt(later(1)).danger.get({ patientId });
+    const { itemId } = plan.items[0]!;
+    const ahead = (at: number) =>
+      clinicianAt(at).care.preApprove({ patientId, preApproval: { itemId, steps: 1, days: 14 } });
+    await expect(ahead(later(2))).rejects.toThrow(/stopped now/);
+    const pauseId = plan.pauses[0]!.pause.id;
+    await clinicianAt(later(3)).danger.resume({ patientId, pauseId, itemIds: [itemId], reason: 'Back.' });
+    await expect(ahead(later(4))).resolves.toBeDefined();
+  });
+
   it('for a concern of his or her own is a warning sign and waits for a contact', async () => {
     await pauseAt(morning, {
       ...plainPause,

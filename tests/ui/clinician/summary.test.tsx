@@ -103,17 +103,27 @@ describe('the plan in a summary', () => {
     signedAt: Date.parse('2026-04-06T09:00:00Z'),
     dose: { ...dose, ...over },
   });
-  const plan = (inForce: object[], unsigned: object[]) =>
+  const plan = (inForce: object[], unsigned: object[], items: object[] = []) =>
     renderToStaticMarkup(
       <PlanInForce
         {...({
           patient: { id: 'p' },
           prescriptions: { inForce, unsigned } as unknown as Prescriptions,
+          plan: { items, joints: new Map() },
           clock: { zone: 'UTC', now: 0 },
           day: '2026-04-20',
-        } as SummaryProps)}
+        } as unknown as SummaryProps)}
       />,
     );
+
+  it('says beside a dose in force that it is not done now, and why', () => {
+    const reasons = [
+      { code: 'contraindicated', today: 'none', findings: [{ code: 'c', text: 'Recent clot.' }] },
+    ];
+    const stopped = [{ itemId: 'one', today: 'none', reasons }];
+    expect(plan([version('a', 'one')], [], stopped)).toMatch(/No session today[\s\S]*Recent clot\./i);
+    expect(plan([version('a', 'one')], [])).not.toMatch(/No session today/i);
+  });
 
   it('puts a waiting dose directly under the one it takes the place of', () => {
     const html = plan(

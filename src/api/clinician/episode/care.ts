@@ -3,7 +3,10 @@ import { z } from 'zod';
 import { Problem } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
+import { isRest } from '#core/decision/left-of-today.ts';
 import { preApprovalFields } from '#core/episode/care-fields.ts';
+import type { PlanReason } from '#core/plan/plan.ts';
+import type { Access } from '#data/access.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { eventsOf } from '#data/episode/care-events.ts';
 import {
@@ -13,11 +16,32 @@ import {
   signPreApproval,
   withdrawPreApproval,
 } from '#data/episode/limits-and-pre-approvals.ts';
+import type { Patient } from '#data/patients/people.ts';
+import { planOf } from '#data/plan/plan-of.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
 import { requireSigning } from '../require-signing.ts';
 
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
+
+/** What a day or its pain takes away comes back by itself; all else stops an exercise until somebody acts. */
+const passing: ReadonlySet<PlanReason['code']> = new Set([
+  'decision',
+  'news-today',
+  'gap-easier',
+  'gap-ring-first',
+]);
+
+/** Nobody signs more of what is stopped. */
+const requireDone = async (access: Access, patient: Patient, itemId: string): Promise<void> => {
+  const { items } = await planOf(access, patient);
+  const reasons = items.find((item) => item.itemId === itemId)?.reasons ?? [];
+  if (reasons.some(({ code, today }) => isRest(today) && !passing.has(code)))
+    throw new Problem(
+      'refused',
+      'This exercise is stopped now, so no step of it is approved ahead. Look at what stops it under Plan first.',
+    );
+};
 
 export const careRouter = router({
   list: recordProcedure.query(async ({ ctx }) => ({
@@ -58,6 +82,7 @@ export const careRouter = router({
       if (!current.some((row) => row.itemId === itemId)) {
         throw new Problem('refused', 'You can approve steps ahead only for an exercise in force.');
       }
+      await requireDone(ctx.access, ctx.patient, itemId);
       return signPreApproval(ctx.access, ctx.patient.id, itemId, steps, days);
     }),
 

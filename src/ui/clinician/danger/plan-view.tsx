@@ -46,6 +46,28 @@ const reasonInWords = (reason: PlanReason, joints: Joints): string => {
   }
 };
 
+/** Of an exercise that is not done as signed: what is done of it now, and why; nothing where it is. */
+export const StandsNow = ({
+  plan,
+  itemId,
+}: {
+  readonly plan: Pick<Plan, 'items' | 'joints'>;
+  readonly itemId: string;
+}) => {
+  const item = plan.items.find((one) => one.itemId === itemId);
+  if (!item || item.today === 'as-planned') return null;
+  const isStopped = isRest(item.today);
+  const why = listed([...new Set(item.reasons.map((reason) => reasonInWords(reason, plan.joints)))]);
+  return (
+    <p>
+      <StatusTag shape={isStopped ? 'stop' : 'back'} tone={isStopped ? 'danger' : 'care'}>
+        {todayInWords[item.today]}
+      </StatusTag>
+      {why ? ` ${why}` : ''}
+    </p>
+  );
+};
+
 const Line = ({
   item,
   joints,

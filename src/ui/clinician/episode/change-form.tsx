@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { breakKinds, type EpisodeState } from '#core/episode/episode.ts';
+import { episodeChangeFields } from '#core/episode/episode-fields.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/episode.ts';
 import { client } from '#ui/clinician/client.ts';
@@ -71,7 +72,7 @@ const useChange = ({ patientId, episodeId, day }: ChangeFormProps) => {
   const empty: Typed = { to: null, on: day, reason: '', breakKind: null, expectedBack: '' };
   const [typed, setTyped] = useState(empty);
   const prefix = `change-${episodeId}-`;
-  const submit = useSubmit(prefix, `${prefix}send`);
+  const submit = useSubmit(prefix, `${prefix}send`, episodeChangeFields);
   const type = (more: Partial<Typed>) => setTyped({ ...typed, ...more });
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();

@@ -3,7 +3,8 @@ import { say } from '#messages/en/staff/prescribing.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
-import type { ApprovedAhead, Consents, Prescriptions, Proposal, Version } from '../answers.ts';
+import type { ApprovedAhead, Consents, DangerAnswer, Prescriptions, Proposal, Version } from '../answers.ts';
+import { StandsNow } from '../danger/plan-view.tsx';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { ApproveAhead } from './approve-ahead.tsx';
@@ -14,6 +15,7 @@ import { stateInWords, VersionView } from './version-view.tsx';
 export interface PrescriptionsProps {
   readonly patientId: string;
   readonly prescriptions: Prescriptions;
+  readonly plan: DangerAnswer['plan'];
   readonly proposals: readonly Proposal[];
   readonly approvals: readonly ApprovedAhead[];
   readonly signer: string;
@@ -73,6 +75,7 @@ const InForce = (props: PrescriptionsProps) => (
     {props.prescriptions.inForce.length === 0 ? <p className="soft">{say('none-in-force')}</p> : null}
     {props.prescriptions.inForce.map((version) => (
       <VersionView key={version.id} version={version} clock={props.clock}>
+        <StandsNow plan={props.plan} itemId={version.itemId} />
         <p className="screen-only">
           <a
             href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.itemId}`}

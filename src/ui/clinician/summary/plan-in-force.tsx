@@ -4,6 +4,7 @@ import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/record/summary.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Version } from '../answers.ts';
+import { StandsNow } from '../danger/plan-view.tsx';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { dayAt } from '../when.ts';
 import { methodInWords } from '../words.ts';
@@ -12,9 +13,10 @@ import type { SummaryProps } from './summary-props.ts';
 
 const InForce = ({
   version,
+  plan,
   clock,
   day,
-}: Pick<SummaryProps, 'clock' | 'day'> & { readonly version: Version }) => (
+}: Pick<SummaryProps, 'plan' | 'clock' | 'day'> & { readonly version: Version }) => (
   <li className="plan-line keep-together">
     <div>
       <p>
@@ -26,6 +28,7 @@ const InForce = ({
           ? ''
           : ` · ${say('plan.signed', { date: dayInWords(dayAt(version.signedAt, clock.zone), day) })}`}
       </p>
+      <StandsNow plan={plan} itemId={version.itemId} />
     </div>
     <p className="plan-dose">{setsInShort(version.dose)}</p>
   </li>
@@ -55,7 +58,7 @@ const Waiting = ({
   </li>
 );
 
-export const PlanInForce = ({ patient, prescriptions, clock, day }: SummaryProps) => {
+export const PlanInForce = ({ patient, prescriptions, plan, clock, day }: SummaryProps) => {
   const { inForce, unsigned } = prescriptions;
   const waitingFor = (itemId: string) => unsigned.filter((version) => version.itemId === itemId);
   const isNew = (version: Version) => !inForce.some(({ itemId }) => itemId === version.itemId);
@@ -76,7 +79,7 @@ export const PlanInForce = ({ patient, prescriptions, clock, day }: SummaryProps
       {inForce.length + unsigned.length === 0 ? <p className="soft">{say('plan.none')}</p> : null}
       <ul className="plain-list lined">
         {inForce.flatMap((version) => [
-          <InForce key={version.id} version={version} clock={clock} day={day} />,
+          <InForce key={version.id} {...{ version, plan, clock, day }} />,
           ...waitingFor(version.itemId).map(waiting),
         ])}
         {unsigned.filter(isNew).map(waiting)}

@@ -3,6 +3,7 @@ import type { Day } from '#core/time/day.ts';
 import type {
   CareAnswer,
   CourseAnswer,
+  DangerAnswer,
   Patient,
   PatientBarAnswer,
   PatientDetails,
@@ -17,6 +18,7 @@ export interface SummaryProps {
   readonly bar: PatientBarAnswer;
   readonly summary: SummaryAnswer;
   readonly prescriptions: Prescriptions;
+  readonly plan: DangerAnswer['plan'];
   readonly course: CourseAnswer;
   readonly care: CareAnswer;
   readonly clock: ClinicClock;

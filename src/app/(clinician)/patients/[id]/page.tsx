@@ -26,6 +26,7 @@ const SummaryPage = async ({ params, searchParams }: Props) => {
         details={await clinician.people.details({ patientId })}
         summary={await clinician.review.summary({ patientId })}
         prescriptions={await clinician.prescriptions.list({ patientId })}
+        plan={(await clinician.danger.get({ patientId })).plan}
         course={await clinician.outcomes.get({ patientId })}
         care={await clinician.care.list({ patientId })}
       />

@@ -16,6 +16,7 @@ const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) 
       <PrescriptionsScreen
         patientId={patientId}
         prescriptions={await clinician.prescriptions.list({ patientId })}
+        plan={(await clinician.danger.get({ patientId })).plan}
         proposals={proposals}
         approvals={(await clinician.care.list({ patientId })).preApprovals}
         signer={person.name}
