@@ -63,7 +63,7 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await page.goto('/patients/beyond-her-dumbbells/review');
   await tabTo(page, '.decision > div.screen-only:last-of-type > details > summary');
   await page.keyboard.press('Enter');
-  await expect(page.locator('.decision').first()).toContainText('Would have asked for more caution');
+  await expect(page.locator('.decision').first()).toContainText(/ould have asked for more caution/);
   await expectAccessible(page, 'what would have changed a decision');
   await page.goto('/patients/beyond-her-dumbbells/review');
   await tabTo(page, '.decision .respond summary');
@@ -81,7 +81,8 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await expect(page.locator('.decision .day-said')).toContainText('27 April 2026');
   await tabTo(page, '.decision .respond button[type="submit"]');
   await page.keyboard.press('Enter');
-  await expect(page.locator('.decision').first()).toContainText('Overridden with');
+  // Her phone may have brought a newer decision meanwhile: then the form says it, and the older one stands below.
+  await expect(page.locator('.decision').first()).toContainText(/Overridden( with|\.)/);
   await context.close();
   expect(troubles).toEqual([]);
 });
