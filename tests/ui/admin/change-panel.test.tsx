@@ -76,7 +76,7 @@ describe('a setting being changed', () => {
 
   it('says that none would have differed rather than nothing', () => {
     expect(shown({ ...counts, differing: 0, bolder: 0, moreCautious: 0 })).toContain(
-      'None would have differed.',
+      'No decision would have been another one. Doses were not worked out again.',
     );
   });
 

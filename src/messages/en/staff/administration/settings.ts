@@ -72,7 +72,7 @@ export const words = {
   'would-change': 'What it would have changed',
   'checked-again':
     '{looked} decisions since {date} were checked again, each with the facts and all other settings it was made with.',
-  'none-differ': 'None would have differed.',
+  'none-differ': 'No decision would have been another one. Doses were not worked out again.',
   differ: {
     by: 'patients',
     one: '{differing} would have differed, of one patient: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
