@@ -8,7 +8,7 @@ import { openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequen
 import { sessionsOf } from '#commands/team/phone-sequences/stored.ts';
 import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { morningsOf } from './stored-answers.ts';
-import { signedIn, signIn, untilSaved } from './support.ts';
+import { keptOn, signedIn, signIn, untilSaved } from './support.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const today = '2026-04-20';
@@ -79,6 +79,8 @@ test('a warning sign without signal shows at once whom to call, and goes out bef
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Stop. Call 112 now');
   await expect(page.getByRole('link', { name: /^Call 112/ })).toHaveAttribute('href', 'tel:112');
   await expect(page.getByText('has not reached the clinic yet')).toBeVisible();
+  // Whom to call stands there at once; sealing and keeping the sign takes a moment more.
+  await expect.poll(() => keptOn(page)).toContain('"isUrgent":true');
   const order: string[] = [];
   page.on('request', (request) => {
     if (request.url().endsWith('/api/entries')) order.push(JSON.parse(request.postData() ?? '{}').kind);
@@ -136,16 +138,7 @@ test('signed out in the middle, a server in trouble, and sent twice: nothing is 
   await press(page, 'Back to today');
   await expect(page.getByText('You are signed out.')).toBeVisible();
   // What waits on the phone is not readable there.
-  const kept = await page.evaluate(
-    () =>
-      new Promise<string>((resolve) => {
-        const asked = indexedDB.open('loadgate-phone');
-        asked.onsuccess = () => {
-          const all = asked.result.transaction('kept').objectStore('kept').getAll();
-          all.onsuccess = () => resolve(JSON.stringify(all.result));
-        };
-      }),
-  );
+  const kept = await keptOn(page);
   expect(kept).toContain('"encrypted":{"version":1');
   expect(kept).not.toMatch(/painBefore|repetitions/);
   await signedIn(context, baseURL!, 'patient-9');

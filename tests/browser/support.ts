@@ -81,3 +81,16 @@ export const fillBirthDay = async (page: Page, birthDay: string): Promise<void> 
   ] as const)
     await group.getByLabel(label, { exact: true }).fill(text);
 };
+
+/** All that this phone keeps, as text. */
+export const keptOn = (page: Page): Promise<string> =>
+  page.evaluate(
+    () =>
+      new Promise<string>((resolve) => {
+        const asked = indexedDB.open('loadgate-phone');
+        asked.onsuccess = () => {
+          const all = asked.result.transaction('kept').objectStore('kept').getAll();
+          all.onsuccess = () => resolve(JSON.stringify(all.result));
+        };
+      }),
+  );
