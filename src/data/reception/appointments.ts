@@ -1,5 +1,5 @@
 /** Who comes when, for the front desk: names, numbers and the booking in force, and nothing of a record. */
-import { and, asc, desc, eq, gte, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, gte, isNotNull, sql } from 'drizzle-orm';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { digestOfIds, noteRead } from '../audit/audit.ts';
@@ -38,7 +38,7 @@ const bookings = ({ store, clinicId }: Access) =>
     .where(eq(reviewBooking.clinicId, clinicId))
     .as('booking');
 
-const people = async (access: Access): Promise<readonly PersonLine[]> => {
+const people = async (access: Access, who: 'all' | 'booked'): Promise<readonly PersonLine[]> => {
   const booking = bookings(access);
   const rows = await access.store.read
     .select({
@@ -56,7 +56,13 @@ const people = async (access: Access): Promise<readonly PersonLine[]> => {
       booking,
       and(eq(booking.patientId, patientIdentity.patientId), eq(booking.age, 1), gte(booking.day, access.day)),
     )
-    .where(and(eq(patientIdentity.clinicId, access.clinicId), isShown()))
+    .where(
+      and(
+        eq(patientIdentity.clinicId, access.clinicId),
+        isShown(),
+        who === 'booked' ? isNotNull(booking.day) : undefined,
+      ),
+    )
     .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName));
   return rows.map(({ day, time, place, ...person }) => ({
     ...person,
@@ -76,7 +82,7 @@ const byMoment = (a: PersonLine, b: PersonLine): number =>
 
 /** Everybody with an appointment from today on, soonest first; of a day those without a time last. */
 export const appointmentsOf = async (access: Access): Promise<readonly PersonLine[]> => {
-  const booked = (await people(access)).filter(({ next }) => next !== null);
+  const booked = await people(access, 'booked');
   return noted(access, 'reception-appointments', booked.toSorted(byMoment));
 };
 
@@ -86,7 +92,7 @@ export const peopleNamed = async (
   isNamed: (person: PersonLine) => boolean,
   most: number,
 ): Promise<{ readonly people: readonly PersonLine[]; readonly more: number }> => {
-  const found = (await people(access)).filter(isNamed);
+  const found = (await people(access, 'all')).filter(isNamed);
   return {
     people: noted(access, 'reception-search', found.slice(0, most)),
     more: Math.max(0, found.length - most),

@@ -46,6 +46,19 @@ const reasonInWords = (reason: PlanReason, joints: Joints): string => {
   }
 };
 
+const Tag = ({ today }: Pick<PlanItem, 'today'>) => {
+  const isStopped = isRest(today);
+  const tone = isStopped ? 'danger' : today === 'bad-day' ? 'care' : 'accent';
+  return (
+    <StatusTag shape={isStopped ? 'stop' : today === 'bad-day' ? 'back' : 'done'} tone={tone}>
+      {todayInWords[today]}
+    </StatusTag>
+  );
+};
+
+const whyInWords = ({ reasons }: PlanItem, joints: Joints): string =>
+  listed([...new Set(reasons.map((reason) => reasonInWords(reason, joints)))]);
+
 /** Of an exercise that is not done as signed: what is done of it now, and why; nothing where it is. */
 export const StandsNow = ({
   plan,
@@ -56,14 +69,9 @@ export const StandsNow = ({
 }) => {
   const item = plan.items.find((one) => one.itemId === itemId);
   if (!item || item.today === 'as-planned') return null;
-  const isStopped = isRest(item.today);
-  const why = listed([...new Set(item.reasons.map((reason) => reasonInWords(reason, plan.joints)))]);
   return (
     <p>
-      <StatusTag shape={isStopped ? 'stop' : 'back'} tone={isStopped ? 'danger' : 'care'}>
-        {todayInWords[item.today]}
-      </StatusTag>
-      {why ? ` ${why}` : ''}
+      <Tag today={item.today} /> {whyInWords(item, plan.joints)}
     </p>
   );
 };
@@ -76,26 +84,15 @@ const Line = ({
   readonly item: PlanItem;
   readonly joints: Joints;
   readonly clock: ClinicClock;
-}) => {
-  const isStopped = isRest(item.today);
-  const tone = isStopped ? 'danger' : item.today === 'bad-day' ? 'care' : 'accent';
-  return (
-    <li>
-      <StatusTag shape={isStopped ? 'stop' : item.today === 'bad-day' ? 'back' : 'done'} tone={tone}>
-        {todayInWords[item.today]}
-      </StatusTag>{' '}
-      <strong>{exerciseTitle(item.exerciseId)}</strong>
-      {item.reasons.length > 0 ? (
-        <span className="soft">
-          : {listed([...new Set(item.reasons.map((reason) => reasonInWords(reason, joints)))])}
-        </span>
-      ) : null}
-      {item.testFrom !== null && item.testFrom > clock.now ? (
-        <span className="soft"> {say('no-test-before', { at: momentInWords(item.testFrom, clock) })}</span>
-      ) : null}
-    </li>
-  );
-};
+}) => (
+  <li>
+    <Tag today={item.today} /> <strong>{exerciseTitle(item.exerciseId)}</strong>
+    {item.reasons.length > 0 ? <span className="soft">: {whyInWords(item, joints)}</span> : null}
+    {item.testFrom !== null && item.testFrom > clock.now ? (
+      <span className="soft"> {say('no-test-before', { at: momentInWords(item.testFrom, clock) })}</span>
+    ) : null}
+  </li>
+);
 
 export const PlanView = ({
   plan,

@@ -1,6 +1,4 @@
 'use client';
-/** Method, exercise and side, the test it is dosed from, and figures other than the clinic's own. */
-import type { Field } from '#core/calculations/describe.ts';
 import { eligibilityNow } from '#core/episode/eligibility-now.ts';
 import { methodsOpen } from '#core/episode/first-visit/first-visit-steps.ts';
 import { type Method, methods } from '#core/prescribing/methods.ts';
@@ -14,7 +12,7 @@ import { SelectField } from '#ui/design-system/select-field.tsx';
 import type { FirstVisitPage } from '../episode/answers.ts';
 import { DescriptorFields } from '../forms/descriptor-fields.tsx';
 import { eligibilityInWords, eligibilityOf } from '../prescribing/method-choice.tsx';
-import { askedFields } from '../prescribing/request-fields.ts';
+import { allAsked } from '../prescribing/request-fields.ts';
 import { eligibilityStatus, methodInWords } from '../words.ts';
 import type { Typed } from './first-visit-state.ts';
 import { addressOfStep } from './step-address.ts';
@@ -93,8 +91,7 @@ const chosenAbove = new Set(['exerciseId', 'side']);
 
 /** Left empty, each is the clinic's own. */
 const Figures = ({ method, ...props }: ExerciseFieldsProps & { readonly method: Method }) => {
-  const { first, usual } = askedFields(method, props.typed);
-  const fields: readonly Field[] = [...first, ...usual].filter(({ name }) => !chosenAbove.has(name));
+  const fields = allAsked(method, props.typed).filter(({ name }) => !chosenAbove.has(name));
   return (
     <Disclosure
       summary={say('other-figures')}

@@ -11,7 +11,7 @@ import { readTyped } from '../forms/typed.ts';
 import type { Held } from '../prescribing/held.ts';
 import type { PrescribeFormProps } from '../prescribing/prescribe-form-props.ts';
 import { ProposalResult, type ShownProposal } from '../prescribing/proposal-result.tsx';
-import { askedFields, requestFrom } from '../prescribing/request-fields.ts';
+import { allAsked, requestFrom } from '../prescribing/request-fields.ts';
 import { ExerciseFields, methodIn } from './exercise-fields.tsx';
 import { addressOfStep } from './step-address.ts';
 import { Asked, StepFoot, StepHeading, type StepProps, useStep } from './step-frame.tsx';
@@ -37,8 +37,7 @@ const useProposal = (props: ExerciseStepProps) => {
     setShown(null);
     setKept(false);
     const method = methodIn(at.typed);
-    const { first, usual } = askedFields(method ?? 'low-load', at.typed);
-    const { value, problems } = readTyped([...first, ...usual], at.typed);
+    const { value, problems } = readTyped(allAsked(method ?? 'low-load', at.typed), at.typed);
     const unchosen = [
       ...(method ? [] : [{ field: 'method', text: say('choose-the-method') }]),
       ...(at.typed.exerciseId ? [] : [{ field: 'exerciseId', text: say('choose-the-exercise') }]),

@@ -1,10 +1,8 @@
 /** Of a step only what differs from the record is kept, so that a draft never hides what a colleague puts right. */
 import { useMemo } from 'react';
+import { changedFrom } from '../forms/changed-from.ts';
 import { type DraftState, useDraft } from '../forms/use-draft.ts';
 import type { Typed, TypedStep } from './first-visit-state.ts';
-
-const changesIn = (typed: Typed, onRecord: Typed): Typed =>
-  Object.fromEntries(Object.entries(typed).filter(([name, text]) => text !== (onRecord[name] ?? '')));
 
 interface DraftOf {
   readonly patientId: string;
@@ -15,6 +13,6 @@ interface DraftOf {
 }
 
 export const useStepDraft = ({ patientId, step, typed, onRecord, isDone }: DraftOf): DraftState => {
-  const changes = useMemo(() => changesIn(typed, onRecord), [typed, onRecord]);
+  const changes = useMemo(() => changedFrom(onRecord, typed), [typed, onRecord]);
   return useDraft(patientId, `first-visit-${step}`, changes, isDone);
 };

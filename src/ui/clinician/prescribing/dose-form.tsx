@@ -16,7 +16,7 @@ import { methodInWords } from '../words.ts';
 import { DoseFigures } from './dose-figures.tsx';
 import { LadderTable } from './ladder-table.tsx';
 import type { PrescribeFormProps } from './prescribe-form-props.ts';
-import { askedFields, schemeChoices } from './request-fields.ts';
+import { allAsked, schemeChoices } from './request-fields.ts';
 
 interface DoseFormProps extends PrescribeFormProps {
   readonly typed: Typed;
@@ -33,8 +33,7 @@ const isFigure = (field: Field): field is NumberField => field.kind === 'number'
 
 /** A share of the maximum is one way to a load; of a cuff it is the pressure itself. */
 const partsOf = ({ method, typed }: Pick<DoseFormProps, 'method' | 'typed'>) => {
-  const { first, usual } = askedFields(method, typed);
-  const asked = [...first, ...usual].filter(({ name }) => name !== 'exerciseId');
+  const asked = allAsked(method, typed).filter(({ name }) => name !== 'exerciseId');
   const isMaximum = ({ name }: Field) =>
     name === 'knownOneRepMaxKg' || (method === 'low-load' && ofMaximum.has(name));
   const figures = asked.filter((field): field is NumberField => isFigure(field) && !isMaximum(field));

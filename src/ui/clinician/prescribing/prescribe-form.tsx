@@ -1,7 +1,6 @@
 'use client';
 /** A dose set beside the one in force, and what comes of it: the server computes it, and nothing is kept until asked. */
 import { type FormEvent, useMemo, useState } from 'react';
-import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import type { Proposed } from '../answers.ts';
 import { client } from '../client.ts';
@@ -11,14 +10,9 @@ import { useSubmit } from '../forms/use-submit.ts';
 import { DoseForm } from './dose-form.tsx';
 import type { PrescribeFormProps } from './prescribe-form-props.ts';
 import { ProposalResult, type ShownProposal } from './proposal-result.tsx';
-import { askedFields, requestFrom, withScheme } from './request-fields.ts';
+import { allAsked, requestFrom, withScheme } from './request-fields.ts';
 import { keptWith, typedBefore } from './typed-before/typed-before.ts';
 import { TypedEarlier } from './typed-before/typed-earlier.tsx';
-
-const allAsked = (method: PrescribeFormProps['method'], typed: Typed): readonly Field[] => {
-  const { first, usual } = askedFields(method, typed);
-  return [...first, ...usual];
-};
 
 /** What is typed stays for this person until it is signed or added, whatever page is opened meanwhile. */
 const useTyped = ({ patientId, start, kept, of }: PrescribeFormProps) => {

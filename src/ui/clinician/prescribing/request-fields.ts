@@ -44,6 +44,12 @@ export const askedFields = (
   };
 };
 
+/** What has to be answered first, then what the clinic has a figure for. */
+export const allAsked = (method: Method, typed: Typed): readonly Field[] => {
+  const { first, usual } = askedFields(method, typed);
+  return [...first, ...usual];
+};
+
 /** What is sent: the method, what was read, and for occlusion the limb of the exercise. */
 export const requestFrom = (
   method: Method,

@@ -1,4 +1,5 @@
 /** What was typed for a dose and not proposed further, kept by the exercise it was typed for. */
+import { changedFrom } from '../../forms/changed-from.ts';
 import type { Typed } from '../../forms/typed.ts';
 
 /** A line that is in force, or an exercise by a method on a side. */
@@ -26,6 +27,6 @@ export const typedBefore = (kept: Typed, of: TypedFor): Typed => {
 export const keptWith = (kept: Typed, of: TypedFor, typed: Typed, start: Typed): Typed => {
   const key = keyOf(of);
   const others = Object.entries(kept).filter(([path]) => !path.startsWith(key));
-  const own = Object.entries(typed).filter(([path, text]) => text !== (start[path] ?? ''));
+  const own = Object.entries(changedFrom(start, typed));
   return Object.fromEntries([...others, ...own.map(([path, text]) => [`${key}${path}`, text] as const)]);
 };

@@ -10,14 +10,13 @@ const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) 
   const { person, clinician, patient, clock } = at;
   const patientId = patient.id;
   const consents = await clinician.consents.list({ patientId });
-  const { proposals } = await clinician.review.get({ patientId, days: 120 });
+  const { proposals, plan } = await clinician.review.get({ patientId, days: 120 });
   return (
     <FramedRecord at={at} section="/prescriptions">
       <PrescriptionsScreen
         patientId={patientId}
         prescriptions={await clinician.prescriptions.list({ patientId })}
-        plan={(await clinician.danger.get({ patientId })).plan}
-        proposals={proposals}
+        {...{ plan, proposals }}
         approvals={(await clinician.care.list({ patientId })).preApprovals}
         signer={person.name}
         consents={consents}
