@@ -5,12 +5,14 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { noBrowserAdvice } from '../browser.mjs';
 import { inRoot } from '../paths.mjs';
+import { failuresOfBrowser, failuresOfVitest } from './test-failures.mjs';
 
 /**
  * @typedef {object} Counts
  * @property {number} passed
  * @property {number} failed
  * @property {number} skipped
+ * @property {string[]} [failures] each with where, title and what was said
  * @property {string} [note]
  * @property {boolean} [toolMissing]
  */
@@ -42,8 +44,9 @@ const sum = (all) =>
       passed: total.passed + one.passed,
       failed: total.failed + one.failed,
       skipped: total.skipped + one.skipped,
+      failures: [...total.failures, ...(one.failures ?? [])],
     }),
-    { passed: 0, failed: 0, skipped: 0 },
+    { passed: 0, failed: 0, skipped: 0, failures: [] },
   );
 
 /** A file that could not be loaded holds no failed test of its own, so it is counted as one. */
@@ -58,6 +61,7 @@ const vitestCounts = (file, code) => {
     passed: report.numPassedTests,
     failed: code !== 0 && failed === 0 ? 1 : failed,
     skipped: report.numPendingTests + report.numTodoTests,
+    failures: failuresOfVitest(report),
   };
 };
 
@@ -115,9 +119,11 @@ const browserTests = async (start, { browser, isBuilt }) => {
   });
   rmSync(folder, { recursive: true, force: true });
   if (!existsSync(file)) return { passed: 0, failed: 1, skipped: 0 };
-  const { expected, unexpected, flaky, skipped } = JSON.parse(readFileSync(file, 'utf8')).stats;
+  const report = JSON.parse(readFileSync(file, 'utf8'));
+  const { expected, unexpected, flaky, skipped } = report.stats;
   const failed = unexpected + flaky;
-  return { passed: expected, failed: code !== 0 && failed === 0 ? 1 : failed, skipped };
+  const failures = failuresOfBrowser(report);
+  return { passed: expected, failed: code !== 0 && failed === 0 ? 1 : failed, skipped, failures };
 };
 
 const vitestPart = (name, folders) => ({

@@ -7,6 +7,7 @@
  * @property {number} passed
  * @property {number} failed
  * @property {number} skipped
+ * @property {readonly string[]} [failures]
  * @property {string} [note]
  * @property {boolean} [toolMissing]
  */
@@ -33,6 +34,12 @@ export const tableOf = (results, budgets) => {
   const pad = (cell, column) =>
     isFigure(column) ? cell.padStart(widths[column]) : cell.padEnd(widths[column]);
   return all.map((row) => row.map(pad).join('  ').trimEnd()).join('\n');
+};
+
+/** Each failure of each part once more, so that nobody searches a long record for it; '' where none is. */
+export const failuresText = (results) => {
+  const failures = results.flatMap((part) => (part.failures ?? []).map((told) => `${part.name} | ${told}`));
+  return failures.length === 0 ? '' : ['What failed', ...failures].join('\n\n');
 };
 
 const total = (results, name) => results.reduce((sum, result) => sum + result[name], 0);

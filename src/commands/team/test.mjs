@@ -13,7 +13,7 @@ import { inRoot, root } from '../paths.mjs';
 import { CannotGoOn, runCommand } from '../say.mjs';
 import { quietEnvironment, setUp } from '../setup.mjs';
 import { lanes } from './test-parts.mjs';
-import { closingLine, exitCodeOf, failOnMissingTool, tableOf } from './test-report.mjs';
+import { closingLine, exitCodeOf, failOnMissingTool, failuresText, tableOf } from './test-report.mjs';
 
 const allParts = lanes.flat().map((part) => part.name);
 const isCi = process.env.CI === 'true' || process.env.CI === '1';
@@ -101,6 +101,8 @@ await runCommand(async () => {
   const began = performance.now();
   const results = (await Promise.all(lanes.map((lane) => runLane(lane, wanted, state)))).flat();
   const seconds = ((performance.now() - began) / 1000).toFixed(1);
+  const failures = failuresText(results);
+  if (failures !== '') console.log(`\n${failures}`);
   console.log(`\n${tableOf(results, budgets)}`);
   console.log(`all parts ${seconds} s; generated cases use seed 20260131; no test is tried twice`);
   console.log(closingLine(results));
