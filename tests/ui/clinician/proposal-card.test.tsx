@@ -49,3 +49,20 @@ it('names the same exercise in force by another method, and says what to do', ()
     /In force beside it, and done as well: [^<]*2 kg[^<]*end the other/,
   );
 });
+
+it('once signed is no longer headed as a proposal', () => {
+  const proposed = { dose: kneeDose, badDay: kneeDose, joints: [], cautions: [], notes: [], working: [] };
+  const headOf = (isSigned: boolean) =>
+    renderToStaticMarkup(
+      <ProposalCard
+        proposed={proposed as unknown as Proposed}
+        inForce={null}
+        beside={[]}
+        held={[]}
+        isSigned={isSigned}
+      />,
+    );
+  expect(headOf(true)).toContain('>Signed · ');
+  expect(headOf(true)).not.toContain('Proposed');
+  expect(headOf(false)).toContain('>Proposed, to be signed · ');
+});

@@ -87,7 +87,7 @@ export const words = {
   'go.type-in': 'Type in answers',
   'go.screen': 'Screen',
   'go.measure': 'Measure',
-  'go.rewrite': 'Write anew',
+  'go.stopped': 'See why it stopped',
   'record-contact': 'Record contact',
   'contact-recorded': 'Contact recorded.',
   'stays-stopped': 'Everything stays stopped. Resuming is a separate step, by name and with a reason.',

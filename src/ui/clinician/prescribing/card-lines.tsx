@@ -1,6 +1,6 @@
 /** What a proposed dose changes and what is special about it, a line each, with a shape where it asks care. */
-import { largeStepPercent, shareOf } from '#core/decision/dose/volume.ts';
-import { changesFromInForce, shareOfWeek } from '#core/prescribing/changes-from-in-force.ts';
+import { askedMore } from '#core/prescribing/asked-more.ts';
+import { changesFromInForce } from '#core/prescribing/changes-from-in-force.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { notesParted } from '#core/prescribing/proposal-parts.ts';
@@ -31,19 +31,12 @@ const care = (text: string | null): readonly CardLine[] =>
 
 const note = (text: string | null): readonly CardLine[] => (text === null ? [] : [{ text, shape: 'note' }]);
 
-const percentMore = (share: number | null): number => (share === null ? 0 : Math.round((share - 1) * 100));
-
-/** A tenth more in all is named, as a tenth more load is: a slip of typing lies there. */
-const wholeMore = (before: Dose, now: Dose): string | null => {
-  const percent = percentMore(shareOf(now, before));
-  return percent > largeStepPercent ? say('whole-more', { percent }) : null;
-};
-
-/** Where more sessions are what makes it more. */
-const weekMore = (before: Dose, now: Dose): string | null => {
-  const percent = percentMore(shareOfWeek(now, before));
-  const isOfSessions = now.sessionsPerWeek > before.sessionsPerWeek;
-  return isOfSessions && percent > largeStepPercent ? say('week-more', { percent }) : null;
+const moreLines = (before: Dose, now: Dose): readonly CardLine[] => {
+  const { sessionPercent, weekPercent } = askedMore(before, now);
+  return [
+    ...care(sessionPercent === null ? null : say('whole-more', { percent: sessionPercent })),
+    ...care(weekPercent === null ? null : say('week-more', { percent: weekPercent })),
+  ];
 };
 
 const easierChange = (before: Dose, now: Dose): string | null => {
@@ -64,7 +57,7 @@ const linesOf = ({ proposed, inForce, beside, held }: CardLinesProps): readonly 
     ...(heldBy ? ([{ text: say('held.card', { by: heldBy }), shape: 'stop', tone: 'danger' }] as const) : []),
     ...(before ? changeLines(before, dose) : []),
     ...care(largeStepInWords(before, dose)),
-    ...(before ? [...care(wholeMore(before, dose)), ...care(weekMore(before, dose))] : []),
+    ...(before ? moreLines(before, dose) : []),
     ...besideInWords(beside).flatMap(care),
     ...(inForce ? note(easierChange(inForce.badDay, badDay)) : []),
     ...notesParted(proposed.notes).open.flatMap(({ text }) => note(text)),

@@ -12,6 +12,7 @@ import { CautionList } from './caution-list.tsx';
 import { DoseLarge } from './dose-large.tsx';
 
 interface ProposalCardProps extends CardLinesProps {
+  readonly isSigned?: boolean;
   /** What is done with it, under what changes this dose. */
   readonly children?: ReactNode;
 }
@@ -83,7 +84,7 @@ export const ProposalCard = (props: ProposalCardProps) => {
   return (
     <div className="stack-close">
       <p className="soft small">
-        {say('to-be-signed')} · {doseTitle(proposed.dose)}
+        {say(props.isSigned ? 'is-signed' : 'to-be-signed')} · {doseTitle(proposed.dose)}
       </p>
       <DoseLarge dose={proposed.dose} />
       <p className="small">

@@ -1,5 +1,5 @@
 /** What was proposed, read from its heading on, with the signature under what changes the dose. */
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { dosesBeside } from '#core/prescribing/beside.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import type { Proposed } from '../answers.ts';
@@ -28,6 +28,7 @@ export const ProposalResult = (props: {
   readonly next?: ReactNode;
 }) => {
   const { shown } = props;
+  const [isSigned, setSigned] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   return (
@@ -40,16 +41,20 @@ export const ProposalResult = (props: {
         inForce={shown.inForce}
         beside={dosesBeside(shown.proposed.dose, shown.inForce?.itemId ?? null, props.allInForce)}
         held={props.held}
+        isSigned={isSigned}
       >
         <SignProposal
           patientId={props.patientId}
           request={shown.request}
           proposed={shown.proposed}
-          itemId={shown.inForce?.itemId ?? null}
+          inForce={shown.inForce}
           signer={props.signer}
           readAt={props.readAt}
           onKept={props.onKept}
-          onSigned={props.onSigned}
+          onSigned={() => {
+            setSigned(true);
+            props.onSigned?.();
+          }}
           next={props.next}
         />
       </ProposalCard>

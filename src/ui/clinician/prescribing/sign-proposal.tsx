@@ -2,6 +2,8 @@
 /** From a proposal to a signature in one press, or kept beside others for one signature. Only signed is it seen. */
 import { useRouter } from 'next/navigation';
 import { type ReactNode, useState } from 'react';
+import { mostAskedPercent } from '#core/prescribing/asked-more.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
@@ -16,7 +18,8 @@ interface SignProposalProps {
   readonly patientId: string;
   readonly request: Readonly<Record<string, unknown>>;
   readonly proposed: Proposed;
-  readonly itemId: string | null;
+  /** In force, that it takes the place of. */
+  readonly inForce: { readonly itemId: string; readonly dose: Dose } | null;
   readonly signer: string;
   /** Instant at which the page was read: a warning sign that came in since is looked at first. */
   readonly readAt: number;
@@ -31,7 +34,7 @@ type Act = 'sign' | 'keep';
 
 /** What was asked before it goes on: whether an unlikely figure is right, or whether another is replaced. */
 const useSigning = (props: SignProposalProps) => {
-  const { patientId, request, proposed, itemId, readAt } = props;
+  const { patientId, request, proposed, inForce, readAt } = props;
   const router = useRouter();
   const [keptId, setKeptId] = useState<string | null>(null);
   const [signedBy, setSignedBy] = useState<string | null>(null);
@@ -43,7 +46,7 @@ const useSigning = (props: SignProposalProps) => {
       request,
       confirmed,
       shown: proposed.dose,
-      ...(itemId ? { itemId } : {}),
+      ...(inForce ? { itemId: inForce.itemId } : {}),
     });
     setKeptId(id);
     return id;
@@ -80,9 +83,15 @@ const Signed = ({
   </>
 );
 
+/** What is signed stands on the button, and how much more it asks where that is more than a step. */
+const signLabel = ({ proposed, inForce, signer }: SignProposalProps): string => {
+  const percent = inForce ? mostAskedPercent(inForce.dose, proposed.dose) : null;
+  const signed = { dose: doseInShort(proposed.dose), name: signer };
+  return percent === null ? say('sign-dose', signed) : say('sign-more', { ...signed, percent });
+};
+
 export const SignProposal = (props: SignProposalProps) => {
   const { submit, keptId, signedBy, act, go } = useSigning(props);
-  const { signer, proposed } = props;
   if (signedBy) return <Signed patientId={props.patientId} name={signedBy} next={props.next} />;
   return (
     <div className="stack-close screen-only">
@@ -103,9 +112,7 @@ export const SignProposal = (props: SignProposalProps) => {
             onClick={() => void go('sign', false)}
             aria-disabled={submit.isBusy || undefined}
           >
-            {submit.isBusy
-              ? say('signing')
-              : say('sign-dose', { dose: doseInShort(proposed.dose), name: signer })}
+            {submit.isBusy ? say('signing') : signLabel(props)}
           </Button>
           {keptId ? null : (
             <Button tone="plain" onClick={() => void go('keep', false)}>

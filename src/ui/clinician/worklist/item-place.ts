@@ -45,7 +45,7 @@ const labels: Partial<Record<WorklistItem['kind'], string>> = {
   'missing-answers': say('go.type-in'),
   'screening-due': say('go.screen'),
   'pressure-due': say('go.measure'),
-  'dose-stopped': say('go.rewrite'),
+  'dose-stopped': say('go.stopped'),
 };
 
 export const primaryOf = ({ patientId, item, others, doses }: WorklistLine): Primary => {
