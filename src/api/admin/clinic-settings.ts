@@ -1,6 +1,7 @@
 /** The clinic's own numbers: seen by all staff, changed one by one by those who administer it, after a look at the effect. */
 import { z } from 'zod';
 import type { ClinicSetting, SettingValues } from '#core/sources/clinic-setting.ts';
+import type { Access } from '#data/access.ts';
 import { digestOfIds, noteRead } from '#data/audit/audit.ts';
 import {
   type SettingChange,
@@ -19,8 +20,8 @@ const values = z.record(z.string().max(80), z.number());
 /** Most lines shown by name; the counts are of all. */
 const mostLines = 200;
 
-const checked = (sent: SettingValues): SettingValues => {
-  const refusals = refusedSettings(sent);
+const checked = async (access: Access, sent: SettingValues): Promise<SettingValues> => {
+  const refusals = refusedSettings(sent, await settingsOf(access));
   if (refusals.length > 0) throw refusedWith(refusals);
   return sent;
 };
@@ -66,7 +67,7 @@ export const clinicSettingsRouter = router({
 
   /** Whose stored decisions would differ by these settings alone. Who only administers gets the counts and no names. */
   preview: administratorProcedure.input(z.object({ values })).mutation(async ({ ctx, input }) => {
-    const preview = await previewSettings(ctx.access, checked(input.values));
+    const preview = await previewSettings(ctx.access, await checked(ctx.access, input.values));
     const { changes, ...counts } = preview;
     if (ctx.person.role !== 'clinician') return { ...counts, lines: [] };
     const shown = changes.slice(-mostLines);
@@ -87,7 +88,8 @@ export const clinicSettingsRouter = router({
     .input(z.object({ values, seen: values, reason: z.string().trim().min(3).max(500) }))
     .mutation(async ({ ctx, input }) => {
       const { values: sent, seen, reason } = input;
-      const saved = await saveSettings(ctx.access, asEntries(checked(sent)), reason, asEntries(seen));
+      const entries = asEntries(await checked(ctx.access, sent));
+      const saved = await saveSettings(ctx.access, entries, reason, asEntries(seen));
       if ('version' in saved) return saved.version;
       const now = effectiveSettings(await settingsOf(ctx.access));
       throw conflict(saved.changedMeanwhile, now, await settingChanges(ctx.access));

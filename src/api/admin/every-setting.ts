@@ -17,6 +17,7 @@ import {
   defaultsOf,
   type SettingValues,
 } from '#core/sources/clinic-setting.ts';
+import { orderRefusals } from '#core/sources/setting-order.ts';
 import { worklistSettings } from '#core/worklist/settings.ts';
 import type { SettingEntries } from '#data/clinic/clinic-settings.ts';
 
@@ -44,8 +45,14 @@ export const isOfDecisions = (id: string): boolean => engineSettings.some((setti
 
 export const effectiveSettings = (own: SettingValues): SettingValues => ({ ...defaultsOf(every), ...own });
 
-export const refusedSettings = (values: SettingValues): readonly Refusal[] =>
-  checkSettings(every, effectiveSettings(values)).map((refusal) =>
+export const titleOf = (id: string): string => every.find((setting) => setting.id === id)?.title ?? id;
+
+/** @param stored what the clinic has set so far: a new end of a band is held against the other end as it stands */
+export const refusedSettings = (values: SettingValues, stored: SettingValues = {}): readonly Refusal[] =>
+  [
+    ...checkSettings(every, effectiveSettings(values)),
+    ...orderRefusals(effectiveSettings({ ...stored, ...values }), Object.keys(values), titleOf),
+  ].map((refusal) =>
     refusal.code === 'unknown-field'
       ? { ...refusal, field: 'input.values', reason: 'One of these is not a clinic setting of this release.' }
       : { ...refusal, field: `input.${refusal.field}` },
@@ -58,5 +65,3 @@ export const asEntries = (values: SettingValues): SettingEntries => {
     Object.entries(values).map(([id, value]) => [id, value === defaults[id] ? null : value]),
   );
 };
-
-export const titleOf = (id: string): string => every.find((setting) => setting.id === id)?.title ?? id;

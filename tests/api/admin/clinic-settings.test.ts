@@ -1,5 +1,6 @@
 /** The clinic's settings: listed by group, saved one by one, with who changed what. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { settingOrders } from '#core/sources/setting-order.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import type { Store } from '#data/database/store.ts';
 import { asAdministrator, asPerson } from '#tests/support/callers.ts';
@@ -49,6 +50,23 @@ describe('the settings of a clinic', () => {
     expect(await settingsOf(setting.clinician)).toEqual({ [hours.id]: 24 });
     await save(hours.id, hours.default);
     expect(await settingsOf(setting.clinician)).toEqual({});
+  });
+
+  it('that are two ends of a band are held against each other as they stand: under, at and over', async () => {
+    await save('low-load-repetitions-high', 20);
+    await save('low-load-repetitions-low', 19);
+    await save('low-load-repetitions-low', 20);
+    await expect(save('low-load-repetitions-low', 21)).rejects.toThrow(
+      /is at most 20: .*Change that one first/,
+    );
+    await expect(save('low-load-repetitions-high', 19)).rejects.toThrow(/is at least 20: /);
+    expect((await settings()).get('low-load-repetitions-low')!.value).toBe(20);
+  });
+
+  it('every band is named by settings there are, and stands in order before anybody changes it', async () => {
+    const all = await settings();
+    for (const [lower, upper] of settingOrders)
+      expect(all.get(lower)!.default, `${lower} and ${upper}`).toBeLessThanOrEqual(all.get(upper)!.default);
   });
 
   it('need a reason and a fresh sign-in', async () => {

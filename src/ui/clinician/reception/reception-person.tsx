@@ -1,11 +1,11 @@
 /** One person at the front desk: the next appointment, then name and numbers. Nothing of the record. */
-import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/reception/reception.ts';
 import { say as sayReview } from '#messages/en/staff/review.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { wholeDayText } from '../../language/text-of-time.ts';
 import { PatientDetailsSection } from '../record/patient-details-section.tsx';
 import { BookingForm } from '../review/booking-form.tsx';
-import { type ClinicClock, today } from '../when.ts';
+import type { ClinicClock } from '../when.ts';
 import type { ReceptionPerson } from './answers.ts';
 
 interface PersonProps {
@@ -13,7 +13,7 @@ interface PersonProps {
   readonly clock: ClinicClock;
 }
 
-const Appointment = ({ person, clock }: PersonProps) => {
+const Appointment = ({ person }: Pick<PersonProps, 'person'>) => {
   const { id, booking } = person;
   return (
     <section className="stack-close">
@@ -22,9 +22,7 @@ const Appointment = ({ person, clock }: PersonProps) => {
         {booking ? (
           <>
             <strong>
-              {[dayInWords(booking.day, today(clock)), booking.time, booking.place]
-                .filter(Boolean)
-                .join(', ')}
+              {[wholeDayText(booking.day), booking.time, booking.place].filter(Boolean).join(', ')}
             </strong>{' '}
             <span className="soft">{say('next-is', { name: booking.byName })}</span>
           </>
@@ -41,7 +39,7 @@ const Appointment = ({ person, clock }: PersonProps) => {
 
 export const ReceptionPersonScreen = (props: PersonProps) => (
   <div className="stack-wide">
-    <Appointment {...props} />
+    <Appointment person={props.person} />
     <PatientDetailsSection
       patientId={props.person.id}
       details={props.person.details}

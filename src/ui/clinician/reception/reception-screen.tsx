@@ -16,8 +16,8 @@ export interface ReceptionProps {
   readonly appointments: readonly PersonLine[];
 }
 
-const nextInWords = ({ next }: PersonLine, day: Day): string =>
-  next ? [dayInWords(next.day, day), next.time, next.place].filter(Boolean).join(', ') : say('not-booked');
+const nextInWords = ({ next }: PersonLine): string =>
+  next ? [wholeDayText(next.day), next.time, next.place].filter(Boolean).join(', ') : say('not-booked');
 
 const Person = ({ person, when }: { readonly person: PersonLine; readonly when: string }) => (
   <li>
@@ -57,7 +57,7 @@ const Appointments = ({ appointments }: Pick<ReceptionProps, 'appointments'>) =>
     ))
   );
 
-const Found = ({ name, found, day }: ReceptionProps & { readonly found: FoundPeople }) => (
+const Found = ({ name, found }: ReceptionProps & { readonly found: FoundPeople }) => (
   <section className="stack-close" aria-labelledby="found-heading">
     <h2 id="found-heading">{say('found-named', { name })}</h2>
     <p role="status" className="soft">
@@ -66,7 +66,7 @@ const Found = ({ name, found, day }: ReceptionProps & { readonly found: FoundPeo
     </p>
     <ul className="people reception-people">
       {found.people.map((person) => (
-        <Person key={person.patientId} person={person} when={nextInWords(person, day)} />
+        <Person key={person.patientId} person={person} when={nextInWords(person)} />
       ))}
     </ul>
     <p>
