@@ -2,7 +2,7 @@
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { firstVisitSteps } from '#core/episode/first-visit/first-visit-steps.ts';
 import { lookAtScreen } from './looks/looks.ts';
-import { desk, expectAccessible, signedIn, watched } from './support.ts';
+import { desk, expectAccessible, press, signedIn, watched } from './support.ts';
 
 const patientId = 'kidney-lock';
 const record = `/patients/${patientId}`;
@@ -108,7 +108,7 @@ test('an appointment at a distance is begun with two people present, and says wh
   await page.getByLabel(/^Where the patient is now/).fill('Her sister’s kitchen, Tarrenport');
   await page.getByLabel(/^Number to ring/).fill('020 913 0157');
   await page.getByLabel(/^Who is with the patient/).fill('Petra, her daughter\nAn interpreter');
-  await page.getByRole('button', { name: 'Begin' }).click();
+  await press(page, 'Begin');
   await expect(page.getByText('Your appointment today is by video')).toBeVisible();
   await expect(page.getByText(/^Locked until you meet in person: limb occlusion pressure/)).toBeVisible();
   await expect(page.getByRole('row', { name: /Video/ })).toContainText(

@@ -1,6 +1,6 @@
 /** Walks of correction at the desk: a slip of two hundred kilograms, a second record of one person, a first visit with an old clot. */
 import { type Browser, expect, type Page, test } from '@playwright/test';
-import { desk, expectAccessible, fillBirthDay, signedIn } from './support.ts';
+import { desk, expectAccessible, fillBirthDay, press, signedIn } from './support.ts';
 
 test.use({ actionTimeout: 15_000 });
 
@@ -10,7 +10,6 @@ const deskOf = async (browser: Browser, baseURL: string): Promise<Page> => {
   return context.newPage();
 };
 
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const radio = (page: Page, group: string | RegExp, answer: string) =>
   page.getByRole('group', { name: group }).getByRole('radio', { name: answer, exact: true });
 

@@ -6,7 +6,7 @@ import { type Browser, type BrowserContext, expect, type Page, test } from '@pla
 import { type OwnServer, ownServer } from '#commands/team/phone-sequences/own-server.ts';
 import { newPhone, untilReady } from '#commands/team/phone-sequences/sequence.ts';
 import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { desk, expectAccessible, moveClock, signedIn, signIn, watched } from './support.ts';
+import { desk, expectAccessible, moveClock, press, signedIn, signIn, tickAll, watched } from './support.ts';
 
 test.use({ actionTimeout: 15_000 });
 test.describe.configure({ mode: 'serial' });
@@ -38,7 +38,6 @@ const todayOn = async (page: Page) => {
   await untilReady(page);
 };
 
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const radio = (page: Page, group: string | RegExp, answer: string) =>
   page.getByRole('group', { name: group }).getByRole('radio', { name: answer, exact: true });
 const start = (page: Page) => page.getByRole('button', { name: /^Start the (easier )?session$/ });
@@ -53,7 +52,7 @@ const contactReached = async (page: Page) => {
 
 const resumeAll = async (page: Page) => {
   const group = page.getByRole('group', { name: 'Exercises to resume' });
-  for (const box of await group.getByRole('checkbox').all()) await box.check();
+  await tickAll(group.getByRole('checkbox'));
   await page.getByLabel('Reason').first().fill('Examined on Monday.');
   await press(page, 'Resume');
   await expect(page.getByText('Nothing is paused.')).toBeVisible();

@@ -3,6 +3,7 @@
  * purpose: a field filled, an answer chosen, a button or link pressed. Going from one control to
  * the next by Tab is no action of its own and is counted apart.
  */
+
 import { expect, type Locator, type Page } from '@playwright/test';
 
 export interface Hand {

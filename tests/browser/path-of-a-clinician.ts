@@ -2,14 +2,12 @@
 import { createOTP } from '@better-auth/utils/otp';
 import { expect, type Page } from '@playwright/test';
 import { demoPassphrase, reviewerCodeSecret } from '#demo/clinic.ts';
-import { expectAccessible } from './support.ts';
+import { expectAccessible, press, tickAll } from './support.ts';
 
 export const reviewer = 'Piotr Zawilny';
 
 const radio = (page: Page, group: string | RegExp, answer: string) =>
   page.getByRole('group', { name: group }).getByRole('radio', { name: answer, exact: true });
-
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
 
 /** By the place in the bar, then by the page of it where it does not open on that page. */
 const open = async (page: Page, place: string, section = place) => {
@@ -155,8 +153,7 @@ export const consentAndClear = async (page: Page) => {
   await open(page, 'Assessment', 'Screening');
   await page.getByText('Clear a finding, with a reason').click();
   await radio(page, 'Method', 'Occlusion').check();
-  for (const box of await page.getByRole('group', { name: 'Findings to clear' }).getByRole('checkbox').all())
-    await box.check();
+  await tickAll(page.getByRole('group', { name: 'Findings to clear' }).getByRole('checkbox'));
   await radio(page, 'For', 'Every limb').check();
   await page
     .getByRole('textbox', { name: 'Reason' })

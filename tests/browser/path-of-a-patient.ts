@@ -2,7 +2,7 @@
 import { type Browser, type BrowserContext, expect, type Page } from '@playwright/test';
 import { newPhone, untilReady } from '#commands/team/phone-sequences/sequence.ts';
 import { answerAll, answerOne } from '#commands/team/phone-sequences/walk.ts';
-import { expectAccessible, signIn } from './support.ts';
+import { expectAccessible, press, signIn } from './support.ts';
 
 /** One page of each kind is looked at; the others differ by their words only. */
 const kindOf = (heading: string): string => heading.replace(/\d+/g, 'n').split(' ').slice(0, 3).join(' ');
@@ -54,7 +54,7 @@ export const session = async (page: Page) => {
   await expect(page.getByText(/Cuff at 108 mmHg/)).toBeVisible();
   await expect(page.getByText('Measure your blood pressure before you start.')).toBeVisible();
   await expectAccessible(page, 'today');
-  await page.getByRole('button', { name: /^Start the (easier )?session$/ }).click();
+  await press(page, /^Start the (easier )?session$/);
   await untilAsked(page, 'Do you have any of these today?');
   const headings = await answerAccessibly(page, 'session', 3);
   // Before and after, in the same words.

@@ -1,6 +1,6 @@
 /** From a search to a signature, three times: low load, a variation, occlusion with a cuff. */
 import { expect, type Page } from '@playwright/test';
-import { expectAccessible } from './support.ts';
+import { expectAccessible, press, tickAll } from './support.ts';
 
 const record = '/patients/first-visit';
 
@@ -62,7 +62,7 @@ const propose = async (page: Page, asked: Asked) => {
   await page.goto(`${record}/prescribe?method=${asked.method}`);
   const [words, choice] = asked.found;
   await page.getByLabel('Name, joint or muscle').fill(words);
-  await page.getByRole('button', { name: 'Find' }).click();
+  await press(page, 'Find');
   await page.getByRole('link', { name: choice }).click();
   await expect(page.getByRole('button', { name: 'Propose a dose' })).toBeVisible();
   for (const [label, option] of asked.picked) {
@@ -71,7 +71,7 @@ const propose = async (page: Page, asked: Asked) => {
   for (const [group, answer] of asked.chosen)
     await page.getByRole('group', { name: group }).getByRole('radio', { name: answer, exact: true }).check();
   for (const [label, text] of asked.typed) await page.getByLabel(new RegExp(`^${label}`)).fill(text);
-  await page.getByRole('button', { name: 'Propose a dose' }).click();
+  await press(page, 'Propose a dose');
   const proposal = page.getByRole('region', { name: 'Proposed dose' });
   await expect(proposal).toBeVisible();
   for (const words of asked.says) await expect(proposal).toContainText(words);
@@ -101,8 +101,8 @@ export const prescribeAll = async (page: Page, signer: string) => {
 /** Monday: all three. The cuff stays for days with a clinician beside the patient. */
 export const giveWeekdays = async (page: Page) => {
   await page.goto(`${record}/programme`);
-  for (const box of await page.getByRole('checkbox', { name: /, Monday$/ }).all()) await box.check();
-  await page.getByRole('button', { name: 'Save the week' }).click();
+  await tickAll(page.getByRole('checkbox', { name: /, Monday$/ }));
+  await press(page, 'Save the week');
   await expect(page.getByText(/Saved as version 1/)).toBeVisible();
   await expectAccessible(page, 'programme');
   await page.goto(`${record}/prescriptions`);

@@ -7,9 +7,8 @@ import type { PlainWordKey } from '#ui/language/words.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
 import { lookOnce } from './looks/phone-looks.ts';
-import { expectAccessible, watched } from './support.ts';
+import { expectAccessible, press, watched } from './support.ts';
 
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const startSession = (page: Page) => press(page, /^Start the (easier )?session$/);
 
 const here = async (page: Page, look: (heading: string) => Promise<void>) => look(await headingOf(page));

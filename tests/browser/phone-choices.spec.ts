@@ -1,11 +1,11 @@
 /** What is chosen and heard on the phone: size of the text, reading aloud, by ear, a cuff's alarm; and its icons. */
+
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
 import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectWithin } from './looks/looks.ts';
-
-const press = (page: Page, name: string) => page.getByRole('button', { name }).first().click();
+import { press } from './support.ts';
 
 const openPreferences = async (page: Page) => {
   await page.getByText('More', { exact: true }).click();

@@ -1,4 +1,5 @@
 /** The morning check on the phone, and the pages beside today's. */
+
 import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';

@@ -10,7 +10,7 @@ import {
 } from '#commands/team/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/team/phone-sequences/stored.ts';
 import { answerAll, answerOne } from '#commands/team/phone-sequences/walk.ts';
-import { untilSaved } from './support.ts';
+import { press, untilSaved } from './support.ts';
 
 test.describe('on a server that goes and comes back', () => {
   const first = 20_260_131;
@@ -39,7 +39,7 @@ test.describe('on a server that goes and comes back', () => {
     }
     const context = await phoneOf(browser, server.address, 'patient-9');
     const page = await openWithWorker(context);
-    await page.getByRole('button', { name: /^Start the (easier )?session$/ }).click();
+    await press(page, /^Start the (easier )?session$/);
     await answerOne(page);
     await answerOne(page);
     await server.stop();
@@ -49,7 +49,7 @@ test.describe('on a server that goes and comes back', () => {
     await answerAll(page);
     await expect(page.getByText('saved on this phone')).toBeVisible();
     await server.start();
-    await page.getByRole('button', { name: 'Back to today' }).click();
+    await press(page, 'Back to today');
     await page.reload();
     await expect(page.getByText('Your clinic has today’s session')).toBeVisible({ timeout: 30_000 });
     expect(storedTwice(server.file)).toBe(0);

@@ -7,9 +7,7 @@ import {
   untilReady,
 } from '#commands/team/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { untilSaved } from './support.ts';
-
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
+import { press, untilSaved } from './support.ts';
 
 /** Moves the phone's clock, and lets a time pass that no test waits for: also in pages opened after this. */
 const clockMoved = async (page: Page, by: { readonly wall: number; readonly passed: number }) => {

@@ -1,16 +1,15 @@
 /** Two hours after a session, where the clinic has it asked: by keyboard, without signal, there once. */
 import path from 'node:path';
-import { type Browser, expect, type Page, test } from '@playwright/test';
+import { type Browser, expect, test } from '@playwright/test';
 import { openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/team/phone-sequences/stored.ts';
 import { answerAll, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { lookAt } from './looks/phone-looks.ts';
 import { twoHoursOf } from './stored-answers.ts';
-import { clockOff, moveClock, signedIn, watched } from './support.ts';
+import { clockOff, moveClock, press, signedIn, watched } from './support.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const who = 'patient-5';
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 
 /** As whoever administers the clinic sets it, all other numbers as they stand. */
 const askTwoHours = async (browser: Browser, baseURL: string) => {

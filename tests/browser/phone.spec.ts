@@ -8,13 +8,12 @@ import { openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequen
 import { sessionsOf } from '#commands/team/phone-sequences/stored.ts';
 import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { morningsOf } from './stored-answers.ts';
-import { keptOn, signedIn, signIn, untilSaved } from './support.ts';
+import { keptOn, press, signedIn, signIn, untilSaved } from './support.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const today = '2026-04-20';
 const sessionsToday = (who: string) => sessionsOf(file, who).filter((entry) => entry.day === today);
 
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const startSession = (page: Page) => press(page, /^Start the (easier )?session$/);
 
 const savedNames = (page: Page): Promise<readonly string[]> =>

@@ -1,6 +1,6 @@
 /** A whole review with the keyboard alone: from the worklist to the mark, the decision and its override. */
 import { expect, type Page, test } from '@playwright/test';
-import { desk, expectAccessible, signedIn, watched } from './support.ts';
+import { desk, expectAccessible, heard, signedIn, watched } from './support.ts';
 
 const mostStops = 120;
 
@@ -28,19 +28,21 @@ test('worklist, patient, picture, decision and override can all be reached and d
   const troubles = watched(page);
   await page.goto('/worklist');
 
+  await heard(page.locator('[data-item]').first());
   await tabTo(page, '[data-item]');
-  const first = await page.evaluate(() => document.activeElement?.textContent);
+  const focused = () => page.evaluate(() => document.activeElement?.textContent);
+  const first = await focused();
   await page.keyboard.press('ArrowDown');
-  expect(await page.evaluate(() => document.activeElement?.textContent)).not.toBe(first);
+  await expect.poll(focused).not.toBe(first);
   await page.keyboard.press('ArrowUp');
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(first);
+  await expect.poll(focused).toBe(first);
 
   await tabTo(page, '.worklist-name a');
   await page.keyboard.press('Enter');
   await page.waitForURL(/\/patients\//);
 
   await page.goto('/patients/flare-then-hold/review');
-  await page.locator('.chart-marker-link').first().waitFor();
+  await heard(page.locator('.chart-marker-link').first());
   await tabTo(page, '.chart-marker-link');
   await page.keyboard.press('Home');
   const told = page.locator('.chart-detail');

@@ -1,10 +1,30 @@
 /** What every browser test needs: sign-in, the clinical clock, and an eye for accessibility and script errors. */
 import AxeBuilder from '@axe-core/playwright';
-import { type BrowserContext, expect, type Page } from '@playwright/test';
+import { type BrowserContext, expect, type Locator, type Page } from '@playwright/test';
 import { demoPassphrase } from '#demo/clinic.ts';
 
 export const phone = { width: 390, height: 844 };
 export const desk = { width: 1280, height: 900 };
+
+/** Its script has come: a press before that goes unheard, also by a person's finger, who then presses again. */
+export const heard = async (element: Locator): Promise<Locator> => {
+  await expect
+    .poll(() => element.evaluate((node) => Object.keys(node).some((key) => key.startsWith('__reactProps$'))))
+    .toBe(true);
+  return element;
+};
+
+export const press = async (
+  page: Page,
+  name: string | RegExp,
+  more: { readonly exact?: boolean } = {},
+): Promise<void> => (await heard(page.getByRole('button', { name, ...more }).first())).click();
+
+/** All there are, once the first has come. */
+export const tickAll = async (boxes: Locator): Promise<void> => {
+  await heard(boxes.first());
+  for (const box of await boxes.all()) await box.check();
+};
 
 /** Signs in through the sign-in page, as a person would. */
 export const signIn = async (page: Page, who: string): Promise<void> => {

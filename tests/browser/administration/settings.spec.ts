@@ -1,6 +1,6 @@
 /** The clinic's settings as an administrator uses them, by keyboard; and two who change them at the same time. */
 import { type Browser, expect, type Page, test } from '@playwright/test';
-import { desk, expectAccessible, phone, signedIn, watched } from '../support.ts';
+import { desk, expectAccessible, phone, press, signedIn, watched } from '../support.ts';
 
 const administratorAt = async (browser: Browser, baseURL: string, viewport = desk): Promise<Page> => {
   const context = await browser.newContext({ viewport, baseURL });
@@ -130,25 +130,25 @@ test('the urgent number and the monitoring hours are entered where they are miss
   await expect(list).toContainText('2 of 5 are open');
   await list.getByRole('link', { name: 'Name somebody' }).click();
   await expect(page).toHaveURL(/#covering$/);
-  await page.getByRole('button', { name: /^Change.*Urgent number$/ }).click();
+  await press(page, /^Change.*Urgent number$/);
   await page.getByLabel('Urgent number').fill('nobody');
-  await page.getByRole('button', { name: 'Save urgent number' }).click();
+  await press(page, 'Save urgent number');
   await expect(page.getByRole('alert').first()).toContainText('such as 116 117');
   await expectAccessible(page, 'an urgent number that is none');
   await page.getByLabel('Urgent number').fill('020 913 0167');
-  await page.getByRole('button', { name: 'Save urgent number' }).click();
+  await press(page, 'Save urgent number');
   await expect(page.getByText(/^020 913 0167/)).toBeVisible();
   await page.getByText('Change the hours').click();
   await page.getByLabel('Monday').fill('8-12, 11-14');
   await page.getByLabel('Saturday').fill('25');
-  await page.getByRole('button', { name: 'Save these hours' }).click();
+  await press(page, 'Save these hours');
   await expect(page.getByRole('alert').first()).toContainText('Monday: two of these hours overlap');
   await expect(page.getByRole('alert').first()).toContainText('Saturday: write hours such as');
   await page.getByLabel('Monday').fill('8-12, 13-18:30');
   await page.getByLabel('Saturday').fill('');
   await expect(page.getByText(/^Patients will read: Monday, 8:00 to 12:00/)).toBeVisible();
   await expectAccessible(page, 'the hours of each day');
-  await page.getByRole('button', { name: 'Save these hours' }).click();
+  await press(page, 'Save these hours');
   await expect(page.getByText(/^Patients read: Monday, 8:00 to 12:00/)).toBeVisible();
   expect(troubles).toEqual([]);
   await page.context().close();

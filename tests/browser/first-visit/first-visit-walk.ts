@@ -1,7 +1,7 @@
 /** The steps of a first visit, walked by a hand that counts; what a walk begins with and ends in. */
 import { type BrowserContext, expect, type Page } from '@playwright/test';
 import type { Hand } from '../input-means.ts';
-import { desk, expectAccessible, fillBirthDay, signedIn } from '../support.ts';
+import { desk, expectAccessible, fillBirthDay, press, signedIn } from '../support.ts';
 
 /** One of the walks looks at each step it comes by. */
 export const looked = { isOn: false };
@@ -15,7 +15,7 @@ export const emptyPatient = async (page: Page, familyName: string): Promise<stri
   await page.getByLabel('Given name').fill('Ottoline');
   await page.getByLabel('Family name').fill(familyName);
   await fillBirthDay(page, '1957-11-02');
-  await page.getByRole('button', { name: 'Add this patient' }).click();
+  await press(page, 'Add this patient');
   await expect(page.getByRole('heading', { level: 1 })).toContainText(familyName);
   return page.url();
 };

@@ -1,7 +1,7 @@
 /** A first visit, step by step: from an empty patient to one signed low-load exercise, counted; left and gone on with. */
 import { expect, test } from '@playwright/test';
 import { keyboardHand, pointingHand } from '../input-means.ts';
-import { expectAccessible, watched } from '../support.ts';
+import { expectAccessible, press, watched } from '../support.ts';
 import {
   asked,
   consentsAndReason,
@@ -33,11 +33,11 @@ test(`an empty patient has one signed low-load exercise after at most ${mostActi
   console.log(`first visit by pointer: ${hand.actions()} actions of at most ${mostActions}`);
   expect(hand.actions()).toBeLessThanOrEqual(mostActions);
   await page.getByRole('link', { name: 'On to the days of the week' }).click();
-  await page.getByRole('button', { name: 'Three days, everything' }).click();
+  await press(page, 'Three days, everything');
   await expectAccessible(page, 'first visit, days');
-  await page.getByRole('button', { name: 'Save the week' }).click();
+  await press(page, 'Save the week');
   await expect(page.getByRole('heading', { name: 'Invitation', exact: true })).toBeFocused();
-  await page.getByRole('button', { name: 'Make an invitation' }).click();
+  await press(page, 'Make an invitation');
   await expect(page.locator('.invitation-code')).toBeVisible();
   const steps = page.getByRole('navigation', { name: 'Steps of the first visit' });
   // Nobody has said what is usual in the knee, and the list says so.
@@ -69,7 +69,7 @@ test('the same by keyboard alone, left in the middle, gone on with and put right
   await page.goto(`${record}/care/first-visit?step=reason`);
   await expect(page.getByLabel('Diagnosis')).toHaveValue('Knee osteoarthritis, right');
   await page.getByLabel('Diagnosis').fill('Knee osteoarthritis, both');
-  await page.getByRole('button', { name: 'Save, on to: Screening' }).click();
+  await press(page, 'Save, on to: Screening');
   await expect(page.getByRole('radio', { name: 'No', exact: true }).first()).toBeChecked();
   await page.goto(`${record}/care/episode`);
   await expect(page.getByRole('heading', { name: /Knee osteoarthritis, both/ })).toBeVisible();
@@ -84,13 +84,13 @@ test('a contraindicating answer says at once what is closed; the visit ends in w
   const record = await emptyPatient(page, 'Marchbanks');
   await page.goto(`${record}/care/first-visit?step=screening`);
   const means = page.getByRole('complementary', { name: 'What this means so far' });
-  await page.getByRole('button', { name: 'All others: asked, answered no' }).click();
+  await press(page, 'All others: asked, answered no');
   await expect(means.getByText('Still possible: variation and low load.')).toBeVisible();
   await page.locator('input[name="new-chest-faint-or-breath"][value="yes"]').check();
   await expect(means.getByText('No method is possible now.')).toBeVisible();
-  await page.getByRole('button', { name: 'Save, on to: Measurements' }).click();
-  await page.getByRole('button', { name: 'Save, on to: At home' }).click();
-  await page.getByRole('button', { name: 'Save, on to: First exercise' }).click();
+  await press(page, 'Save, on to: Measurements');
+  await press(page, 'Save, on to: At home');
+  await press(page, 'Save, on to: First exercise');
   await expect(page.getByText('Nothing can be prescribed yet, because:')).toBeVisible();
   await expectAccessible(page, 'nothing can be prescribed yet');
   await page.goto(record);

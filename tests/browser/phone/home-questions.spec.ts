@@ -1,9 +1,8 @@
 /** What the clinic asks now and then: asked by a clinician, answered without signal, and read by question and day. */
 import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
-import { expectAccessible, signIn, untilSaved } from '../support.ts';
+import { expectAccessible, press, signIn, untilSaved } from '../support.ts';
 
-const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
 const heading = (page: Page) => page.getByRole('heading', { level: 1 });
 
 /** Somebody whom no other walk tells of a warning sign: beside one nothing is asked. */
@@ -29,28 +28,28 @@ test('questions asked at home are answered without signal, kept over a reload, s
   await expect(line).toBeVisible();
   await expect(page.getByRole('button', { name: 'Answer now' })).toBeVisible();
   await context.setOffline(true);
-  await press(page, 'Answer now');
+  await press(page, 'Answer now', { exact: true });
   await expect(heading(page)).toHaveText('How well did you sleep in the last seven nights?');
   await expectAccessible(page, 'a question asked at home');
-  await press(page, '7');
+  await press(page, '7', { exact: true });
   await expect(heading(page)).toHaveText('Were you out of the house on most days?');
-  await press(page, 'Yes');
+  await press(page, 'Yes', { exact: true });
   await expect(heading(page)).toHaveText('What would you like to manage next?');
   await page.goBack();
   await expect(page.getByRole('button', { name: /^Yes.*Your answer$/ })).toBeVisible();
-  await press(page, 'No');
+  await press(page, 'No', { exact: true });
   await page.getByLabel('In your own words').fill('The hill behind the house');
   await untilSaved(page);
   await page.reload();
-  await press(page, 'Answer now');
-  await page.getByRole('button', { name: /^7.*Your answer$/ }).click();
+  await press(page, 'Answer now', { exact: true });
+  await press(page, /^7.*Your answer$/);
   // Nothing is open any more: what was typed is there to be checked.
   await expect(heading(page)).toHaveText('Send this?');
   await expect(page.getByText('The hill behind the house')).toBeVisible();
   await expectAccessible(page, 'the check of questions asked at home');
-  await press(page, 'Send to the clinic');
+  await press(page, 'Send to the clinic', { exact: true });
   await expect(heading(page)).toHaveText('Thank you');
-  await press(page, 'Back to today');
+  await press(page, 'Back to today', { exact: true });
   await expect(line).toHaveCount(0);
   await context.setOffline(false);
   await expect(page.getByText('All your answers have reached the clinic.')).toBeVisible();

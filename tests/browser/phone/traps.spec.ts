@@ -1,11 +1,10 @@
 /** What used to trap somebody on the phone: sessions of another day, signing out, a wrong clock, a lost message. */
-import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { type Browser, type BrowserContext, expect, test } from '@playwright/test';
 import { pin, pinPhoneOf } from '#commands/team/phone-sequences/pin-phone.ts';
 import { openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequences/sequence.ts';
 import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { clockOff, expectAccessible, untilSaved, watched } from '../support.ts';
+import { clockOff, expectAccessible, press, untilSaved, watched } from '../support.ts';
 
-const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const hour = 3_600_000;
 
 /** A phone whose answers stay on it: other tests begin the session of this day too. */

@@ -1,6 +1,6 @@
 /** Prescribing before any script has come, and what is typed into it afterwards. */
 import { expect, test } from '@playwright/test';
-import { desk, signedIn, watched } from '../support.ts';
+import { desk, press, signedIn, watched } from '../support.ts';
 
 const page1280 = { viewport: desk };
 
@@ -13,7 +13,7 @@ test('an exercise is searched, chosen and shown beside the dose in force without
   const page = await context.newPage();
   await page.goto('/patients/steady-progress/prescribe');
   await page.getByLabel('Name, joint or muscle').fill('seated knee ext');
-  await page.getByRole('button', { name: 'Find' }).click();
+  await press(page, 'Find');
   await page.getByRole('link', { name: /^Low load, right\s*: Seated knee extension$/ }).click();
   await expect(page).toHaveURL(/line=steady-progress-knee/);
   await expect(page.getByLabel('Name, joint or muscle')).toHaveValue('seated knee ext');
@@ -35,7 +35,7 @@ test('a load that is not at home is said with the nearest, refused, and stays as
   const load = page.getByLabel(/^Load/);
   await load.fill('2.25');
   await expect(page.locator('#loadKg-change')).toHaveText('Not at home. Nearest: 2, 2.3 kg.');
-  await page.getByRole('button', { name: 'Propose a dose' }).click();
+  await press(page, 'Propose a dose');
   await expect(page.getByRole('alert').first()).toContainText('2.25 kg is not among the loads at home');
   await expect(load).toHaveValue('2.25');
   await expect(page.getByRole('region', { name: 'Proposed dose' })).toHaveCount(0);

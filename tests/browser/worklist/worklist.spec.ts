@@ -1,6 +1,6 @@
 /** The worklist worked at: one action a row, done and undone in place, from the keyboard and on a phone's width. */
 import { expect, type Page, test } from '@playwright/test';
-import { desk, expectAccessible, signedIn, watched } from '../support.ts';
+import { desk, expectAccessible, heard, signedIn, watched } from '../support.ts';
 
 const mostStops = 120;
 
@@ -27,6 +27,7 @@ test('by the keyboard alone a dose is signed and the signature withdrawn in its 
   const troubles = watched(page);
   await page.goto('/worklist');
   await expectAccessible(page, 'worklist');
+  await heard(page.locator('[data-item]').first());
   await goOnTo(page, 'Tab', /^(Record contact|Review|Sign 3|Open ).*: /);
 
   await goOnTo(page, 'ArrowDown', /^Sign 3 × .*Bartholomew Quillane/);
