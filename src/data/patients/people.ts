@@ -112,24 +112,31 @@ export interface PatientLine {
   readonly givenName: string;
   readonly familyName: string;
   readonly birthDay: Day;
+  readonly phone: string | null;
 }
 
-/** A page of the clinic's patients by name. */
-export const patientsOf = async (access: Access): Promise<readonly PatientLine[]> => {
+/** The clinic's patients by name, as many as fit a page, and how many more are named so. */
+export const patientsOf = async (
+  access: Access,
+  isNamed: (person: PatientLine) => boolean = () => true,
+  most = 500,
+): Promise<{ readonly patients: readonly PatientLine[]; readonly more: number }> => {
   const rows = await access.store.read
     .select({
       id: patientIdentity.patientId,
       givenName: patientIdentity.givenName,
       familyName: patientIdentity.familyName,
       birthDay: patientIdentity.birthDay,
+      phone: patientIdentity.phone,
     })
     .from(patientIdentity)
     .where(and(eq(patientIdentity.clinicId, access.clinicId), isShown()))
-    .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName))
-    .limit(500);
-  const ids = rows.map((row) => row.id);
+    .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName), asc(patientIdentity.patientId));
+  const found = rows.filter(isNamed);
+  const patients = found.slice(0, most);
+  const ids = patients.map((row) => row.id);
   noteRead(access, { subject: 'patient-list', detail: { count: ids.length, ids: digestOfIds(ids) } });
-  return rows;
+  return { patients, more: found.length - patients.length };
 };
 
 /** `id` is given only when a clinic is first filled; a form never sends one. */

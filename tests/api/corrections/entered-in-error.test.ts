@@ -217,7 +217,9 @@ describe('a correction that cannot be taken', () => {
     const subjectId = await own.newest('screening');
     const ask = { ...patient(), subject: 'screening' as const, subjectId, reason };
     await expect(corrections().enterInError({ ...ask, subject: 'limit' })).rejects.toThrow(/no such entry/);
-    const [other] = (await at.clinician().clinician.people.list()).filter(({ id }) => id !== at.patientId);
+    const [other] = (await at.clinician().clinician.people.list()).patients.filter(
+      ({ id }) => id !== at.patientId,
+    );
     await expect(corrections().enterInError({ ...ask, patientId: other!.id })).rejects.toThrow(
       /no such entry/,
     );

@@ -79,7 +79,9 @@ describe('details of a patient', () => {
       phone: '+351 210 000 000',
       patientNumber: 'LG-7',
     });
-    expect((await staff.people.list()).find(({ id }) => id === at.patientId)?.familyName).toBe('Married');
+    expect((await staff.people.list()).patients.find(({ id }) => id === at.patientId)?.familyName).toBe(
+      'Married',
+    );
   });
 
   it('a colleague’s change in between is a conflict that says whose, and nothing is saved', async () => {

@@ -34,7 +34,7 @@ const draft = async (patientId: string, time = '12:00') => {
 describe('two merged records', () => {
   it('are one in lists and in the question about duplicates, and say who merged them and why', async () => {
     await merge();
-    const listed = (await staff().people.list()).map(({ id }) => id);
+    const listed = (await staff().people.list()).patients.map(({ id }) => id);
     expect(listed).toContain(at.patientId);
     expect(listed).not.toContain(otherId);
     const asked = await staff().people.create({
@@ -157,7 +157,7 @@ describe('two merged records', () => {
   it('stand by themselves again once it is undone, and every act stays on record', async () => {
     await merge();
     await staff('10:30').merges.undo({ patientId: at.patientId, otherId, reason: 'Twins.' });
-    expect((await staff().people.list()).map(({ id }) => id)).toContain(otherId);
+    expect((await staff().people.list()).patients.map(({ id }) => id)).toContain(otherId);
     expect(await mergedWith(at.accessOn(0), at.patientId)).toEqual([]);
     await expect((await draft(otherId))()).resolves.toBeDefined();
     expect(rows('SELECT act, reason FROM patient_merge ORDER BY version')).toMatchObject([

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { householdEquipment } from '#core/exercises/equipment.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { isNamedLike } from '#core/record/name-search.ts';
 import { newPatientRefusals } from '#core/record/patient-detail-checks.ts';
 import { detailChangeFields, newPatientFields } from '#core/record/patient-details.ts';
 import { careProfileFields } from '#core/record/staff-fields.ts';
@@ -14,8 +15,16 @@ import { addNewPatient } from './add-patient.ts';
 import { patientBarOf } from './patient-bar.ts';
 import { saveDetails } from './save-details.ts';
 
+/** A page that is still read by eye; who is not on it is found by the name. */
+const mostListed = 200;
+
 export const peopleRouter = router({
-  list: clinicianProcedure.query(({ ctx }) => patientsOf(ctx.access)),
+  /** Of every patient of the clinic those named so; nothing typed is in every name. */
+  list: clinicianProcedure
+    .input(z.object({ name: z.string().trim().max(100) }).default({ name: '' }))
+    .query(({ ctx, input }) =>
+      patientsOf(ctx.access, (person) => isNamedLike(person, input.name), mostListed),
+    ),
 
   /** With the other records of the person, where two were merged. */
   get: recordProcedure.query(async ({ ctx }) => ({

@@ -13,15 +13,12 @@ interface Props {
 const PatientsPage = async ({ searchParams }: Props) => {
   const { person, clinician, day } = await clinicPage();
   const { name } = await searchParams;
+  const typed = typeof name === 'string' ? name.slice(0, 100) : '';
   return (
     <CoveredFrame place="/patients" name={person.name}>
       <div className="stack-wide">
         <PageHeading>Patients</PageHeading>
-        <PatientsScreen
-          patients={await clinician.people.list()}
-          typed={typeof name === 'string' ? name : ''}
-          day={day}
-        />
+        <PatientsScreen {...(await clinician.people.list({ name: typed }))} typed={typed} day={day} />
       </div>
     </CoveredFrame>
   );

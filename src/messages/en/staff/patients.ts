@@ -22,6 +22,12 @@ export const words = {
     other: '{count} of {all} patients with this name.',
   },
   born: '{date}, {years} years',
+  'no-phone': 'no telephone number',
+  more: {
+    by: 'count',
+    one: '{count} more is not shown: type more of the name and press Enter.',
+    other: '{count} more are not shown: type more of the name and press Enter.',
+  },
 } as const;
 
 export const say = sayIn(words);

@@ -52,6 +52,7 @@ export const words = {
   newest: 'Version {version} was recorded {when}: {answers} answers.',
   'clear.summary': 'Clear a finding, with a reason',
   again: 'Screen again',
+  screen: 'Screen',
 } as const;
 
 export const say = sayIn(words);

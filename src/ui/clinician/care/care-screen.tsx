@@ -32,37 +32,59 @@ const consentStates = {
 const wordingInWords = ({ wordingSource, wordingVersion }: Consents['rows'][number]): string =>
   say(wordingSource === 'clinic' ? 'wording.clinic' : 'wording.proposed', { version: wordingVersion });
 
-const ConsentList = ({ patientId, consents, clock }: CareProps) => (
-  <ul className="plain-list stack">
-    {consents.kinds.map((consent) => {
-      const last = consents.rows.findLast((row) => row.kind === consent.kind);
-      return (
-        <li key={consent.kind} className="consent stack-close">
-          <h3>
-            {consent.title}{' '}
-            <StatusTag
-              shape={consent.state === 'given' ? 'done' : 'unknown'}
-              tone={consent.state === 'given' ? 'accent' : 'plain'}
-            >
-              {consentStates[consent.state]}
-            </StatusTag>
-          </h3>
-          <p>“{consent.text}”</p>
-          <p className="soft">
-            {consent.isProposal ? `${say('proposed-wording')} ` : ''}
-            {last
-              ? `${say('consent-recorded', {
-                  state: consentStates[last.act],
-                  at: momentInWords(last.at, clock),
-                  by: last.by,
-                  wording: wordingInWords(last),
-                })}${last.reason ? `: ${last.reason}` : ''}.`
-              : say('consent-not-asked')}
-          </p>
+type Consent = Consents['kinds'][number];
+
+/** Who recorded what was said, when and to which wording; or that nobody has asked. */
+const lastWordOf = (consent: Consent, { consents, clock }: Pick<CareProps, 'consents' | 'clock'>): string => {
+  const last = consents.rows.findLast((row) => row.kind === consent.kind);
+  return last
+    ? `${say('consent-recorded', {
+        state: consentStates[last.act],
+        at: momentInWords(last.at, clock),
+        by: last.by,
+        wording: wordingInWords(last),
+      })}${last.reason ? `: ${last.reason}` : ''}.`
+    : say('consent-not-asked');
+};
+
+const Wording = ({ consent }: { readonly consent: Consent }) => (
+  <>
+    <p>“{consent.text}”</p>
+    {consent.isProposal ? <p className="soft">{say('proposed-wording')}</p> : null}
+  </>
+);
+
+/** What was said yes to is one line; what is still to be read aloud stands whole. */
+const ConsentItem = (props: CareProps & { readonly consent: Consent }) => {
+  const { consent, patientId } = props;
+  const isGiven = consent.state === 'given';
+  return (
+    <li className="consent stack-close">
+      <h3>
+        {consent.title}{' '}
+        <StatusTag shape={isGiven ? 'done' : 'unknown'} tone={isGiven ? 'accent' : 'plain'}>
+          {consentStates[consent.state]}
+        </StatusTag>
+      </h3>
+      {isGiven ? null : <Wording consent={consent} />}
+      <p className="soft small">{lastWordOf(consent, props)}</p>
+      {isGiven ? (
+        <Disclosure summary={say('consent-more')}>
+          <Wording consent={consent} />
           <ConsentForm patientId={patientId} consent={consent} />
-        </li>
-      );
-    })}
+        </Disclosure>
+      ) : (
+        <ConsentForm patientId={patientId} consent={consent} />
+      )}
+    </li>
+  );
+};
+
+const ConsentList = (props: CareProps) => (
+  <ul className="plain-list consents">
+    {props.consents.kinds.map((consent) => (
+      <ConsentItem key={consent.kind} {...props} consent={consent} />
+    ))}
   </ul>
 );
 

@@ -8,9 +8,12 @@ import { say } from '#messages/en/staff/patients.ts';
 import { LinkButton } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import type { PatientLine } from '../answers.ts';
+import { TelephoneLink } from '../telephone-link.tsx';
 
 export const PatientsScreen = (props: {
   readonly patients: readonly PatientLine[];
+  /** So many more are named so and do not fit the page. */
+  readonly more: number;
   readonly typed: string;
   readonly day: Day;
 }) => {
@@ -36,15 +39,21 @@ export const PatientsScreen = (props: {
           ? `${counted(shown.length, 'patient')}.`
           : say('with-name', {
               count: shown.length,
-              all: props.patients.length,
+              all: props.patients.length + props.more,
             })}
+        {props.more > 0 ? ` ${say('more', { count: props.more })}` : ''}
       </p>
-      <ul className="people">
+      <ul className="people people-of-clinic">
         {shown.map((patient) => (
           <li key={patient.id}>
             <a href={`/patients/${patient.id}`}>
               {patient.familyName}, {patient.givenName}
             </a>
+            {patient.phone ? (
+              <TelephoneLink phone={patient.phone} />
+            ) : (
+              <span className="soft">{say('no-phone')}</span>
+            )}
             <span className="soft">
               {say('born', {
                 date: dayInWords(patient.birthDay),

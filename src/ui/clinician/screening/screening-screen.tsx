@@ -18,12 +18,34 @@ const ageInWords = (newest: ScreeningFormAnswer['newest'], day: Day): string => 
   return say('newest', { version: newest.version, when, answers: newest.answers.length });
 };
 
-export const ScreeningScreen = (props: {
+interface ScreeningScreenProps {
   readonly patientId: string;
   readonly screening: ScreeningFormAnswer;
   readonly outcomes: readonly MethodOutcome[];
   readonly day: Day;
-}) => (
+}
+
+/** The sheet stands open while it is due: never filled in, not wholly answered, or too old. */
+const isSheetDue = ({ newest, items }: ScreeningFormAnswer, outcomes: readonly MethodOutcome[]): boolean =>
+  !newest ||
+  newest.answers.length < items.length ||
+  outcomes.some(({ reasons }) => reasons.some(({ code }) => code === 'screening-expired'));
+
+const Sheet = ({ patientId, screening, outcomes }: ScreeningScreenProps) => {
+  const form = <ScreeningForm patientId={patientId} screening={screening} />;
+  return isSheetDue(screening, outcomes) ? (
+    <section className="stack-close screen-only">
+      <h2>{screening.newest ? say('again') : say('screen')}</h2>
+      {form}
+    </section>
+  ) : (
+    <section className="screen-only" aria-label={say('again')}>
+      <Disclosure summary={say('again')}>{form}</Disclosure>
+    </section>
+  );
+};
+
+export const ScreeningScreen = (props: ScreeningScreenProps) => (
   <div className="stack-wide">
     <p className="lead">{ageInWords(props.screening.newest, props.day)}</p>
     <section className="stack-close">
@@ -35,9 +57,6 @@ export const ScreeningScreen = (props: {
         </Disclosure>
       ) : null}
     </section>
-    <section className="stack-close screen-only">
-      <h2>{props.screening.newest ? say('again') : 'Screen'}</h2>
-      <ScreeningForm patientId={props.patientId} screening={props.screening} />
-    </section>
+    <Sheet {...props} />
   </div>
 );

@@ -28,7 +28,7 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
           phones={await clinician.phones.list({ patientId })}
         />
         <SiteForm patientId={patientId} sites={team.sites} siteId={team.siteId} />
-        <MergePanel patient={patient} patients={await clinician.people.list()} />
+        <MergePanel patient={patient} patients={(await clinician.people.list()).patients} />
         <RecordFiles {...{ patientId, day, when }} {...(await clinician.recordFile.list({ patientId }))} />
       </div>
     </FramedRecord>
