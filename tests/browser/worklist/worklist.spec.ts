@@ -43,7 +43,7 @@ test('by the keyboard alone a dose is signed and the signature withdrawn in its 
 
   await row.getByRole('button', { name: /^Sign 3 × / }).focus();
   await page.keyboard.press('m');
-  await expect(page.getByRole('menuitem', { name: 'Acknowledge' })).toBeVisible();
+  await expect(page.getByRole('menuitem', { name: 'Acknowledge' })).toBeFocused();
   await expectAccessible(page, 'worklist, a menu open');
   await page.keyboard.press('Escape');
   await expect(page.getByRole('menuitem')).toHaveCount(0);

@@ -107,7 +107,8 @@ export const words = {
   'contact-undone': 'Undone on the worklist by whoever recorded it.',
   undo: 'Undo',
   undone: 'Undone: {text}',
-  'danger-stays-handled': 'Of a danger this is not taken back; assign it to a colleague instead.',
+  'danger-stays-handled':
+    'It no longer passes to the covering clinician by itself. The contact is still to be made. This is not taken back; assign it to a colleague instead.',
   'both-stay': 'Both acts stay on record.',
   close: 'Close',
   menu: 'More for {name}',
