@@ -13,7 +13,7 @@ test('an exercise is searched, chosen and shown beside the dose in force without
   const page = await context.newPage();
   await page.goto('/patients/steady-progress/prescribe');
   await page.getByLabel('Name, joint or muscle').fill('seated knee ext');
-  await press(page, 'Find');
+  await page.getByRole('button', { name: 'Find' }).click();
   await page.getByRole('link', { name: /^Low load, right\s*: Seated knee extension$/ }).click();
   await expect(page).toHaveURL(/line=steady-progress-knee/);
   await expect(page.getByLabel('Name, joint or muscle')).toHaveValue('seated knee ext');
