@@ -638,7 +638,7 @@ CREATE TABLE `correction` (
 	`corrected_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test', 'clearance', 'supervised-session', 'home-answers', 'contact')),
+	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test', 'clearance', 'supervised-session', 'home-answers', 'contact', 'note')),
 	CONSTRAINT "correction_reason" CHECK(length(trim("correction"."reason")) BETWEEN 1 AND 300),
 	CONSTRAINT "correction_other" CHECK("correction"."replaced_by_id" IS NULL OR "correction"."replaced_by_id" <> "correction"."subject_id")
 );
@@ -1067,6 +1067,30 @@ CREATE TABLE `two_hours` (
 --> statement-breakpoint
 CREATE UNIQUE INDEX `two_hours_entry` ON `two_hours` (`patient_id`,`entry_id`);--> statement-breakpoint
 CREATE INDEX `two_hours_of_session` ON `two_hours` (`patient_id`,`session_id`,`clock_doubtful`,`joint`,`pain_0_10`,`arrived_at`);--> statement-breakpoint
+CREATE TABLE `visit_note` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`episode_id` text,
+	`day` text NOT NULL,
+	`contact` text NOT NULL,
+	`subjective` text,
+	`objective` text,
+	`assessment` text,
+	`plan` text,
+	`text` text,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`episode_id`) REFERENCES `episode`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "visit_note_contact" CHECK("visit_note"."contact" IN ('clinic', 'home-visit', 'video', 'telephone', 'without-the-patient')),
+	CONSTRAINT "visit_note_day" CHECK("visit_note"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "visit_note_says_something" CHECK(coalesce("visit_note"."subjective", "visit_note"."objective", "visit_note"."assessment", "visit_note"."plan", "visit_note"."text") IS NOT NULL)
+);
+--> statement-breakpoint
+CREATE INDEX `visit_note_by_patient` ON `visit_note` (`patient_id`,`day`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `auth_account` (
 	`id` text PRIMARY KEY NOT NULL,
 	`account_id` text NOT NULL,
@@ -1736,6 +1760,10 @@ CREATE TRIGGER two_hours_no_update BEFORE UPDATE ON two_hours BEGIN SELECT RAISE
 CREATE TRIGGER visit_no_delete BEFORE DELETE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER visit_no_update BEFORE UPDATE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER visit_note_no_delete BEFORE DELETE ON visit_note BEGIN SELECT RAISE(ABORT, 'visit_note is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER visit_note_no_update BEFORE UPDATE ON visit_note BEGIN SELECT RAISE(ABORT, 'visit_note is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER warning_sign_no_delete BEFORE DELETE ON warning_sign BEGIN SELECT RAISE(ABORT, 'warning_sign is append-only'); END;
 --> statement-breakpoint

@@ -21,6 +21,7 @@ import { episodesRouter } from './clinician/episode/episodes.ts';
 import { handoverRouter } from './clinician/episode/handover.ts';
 import { preVisitsRouter } from './clinician/episode/pre-visits.ts';
 import { templatesRouter } from './clinician/episode/templates.ts';
+import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
 import { homeQuestionsRouter } from './clinician/outcomes/home-questions.ts';
@@ -67,6 +68,7 @@ export const appRouter = router({
     consents: consentsRouter,
     preVisits: preVisitsRouter,
     visits: visitsRouter,
+    visitNotes: visitNotesRouter,
     handover: handoverRouter,
     documents: documentsRouter,
     recordFile: recordFileRouter,

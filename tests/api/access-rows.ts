@@ -245,6 +245,8 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.visits.saveFirstVisit': ofRecord,
   'clinician.visits.list': ofRecord,
   'clinician.visits.watch': ofRecord,
+  'clinician.visitNotes.list': ofRecord,
+  'clinician.visitNotes.record': ofRecord,
   'clinician.prescriptions.withdrawSignature': ofRecord,
   'clinician.worklist.acknowledge': ofRecord,
   'clinician.worklist.assign': ofRecord,

@@ -6,7 +6,7 @@ import { recordProcedure, router } from '../trpc.ts';
 
 /** A step of a first visit is a form of its own: saving one leaves what is typed in the others. */
 const visitForms = firstVisitSteps.map((step) => `first-visit-${step}` as const);
-const form = z.enum([...visitForms, 'pre-visit', 'handover', 'prescribe']);
+const form = z.enum([...visitForms, 'pre-visit', 'handover', 'prescribe', 'visit-note']);
 
 export const draftsRouter = router({
   get: recordProcedure
@@ -14,7 +14,7 @@ export const draftsRouter = router({
     .query(({ ctx, input }) => draftOf(ctx.access, ctx.patient.id, input.form)),
 
   save: recordProcedure
-    .input(z.object({ form, typed: z.record(z.string().max(160), z.string().max(1000)) }))
+    .input(z.object({ form, typed: z.record(z.string().max(160), z.string().max(4000)) }))
     .mutation(({ ctx, input }) => saveDraft(ctx.access, ctx.patient.id, input.form, input.typed)),
 
   drop: recordProcedure

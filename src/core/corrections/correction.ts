@@ -18,6 +18,7 @@ export const correctionSubjects = [
   'supervised-session',
   'home-answers',
   'contact',
+  'note',
 ] as const;
 export type CorrectionSubject = (typeof correctionSubjects)[number];
 
@@ -43,6 +44,7 @@ const neverBounding: readonly CorrectionSubject[] = [
   'supervised-session',
   'home-answers',
   'contact',
+  'note',
 ];
 
 /** Whether a correction waits until a clinician has seen the plan it leads to; `kind` is that of a measurement. */

@@ -10,6 +10,7 @@ import { contactsOnRecord } from '../danger/danger-record.ts';
 import { eventsOnRecord } from '../episode/care-events.ts';
 import { supervisedOnRecord } from '../episode/home-eligibility.ts';
 import { limitsOnRecord } from '../episode/limits-and-pre-approvals.ts';
+import { notesOnRecord } from '../episode/visit-notes.ts';
 import { baselineRowsOf } from '../patients/baselines.ts';
 import { effusionsOnRecord } from '../patients/effusions.ts';
 import { clinicOf } from '../patients/people.ts';
@@ -154,6 +155,17 @@ const contacts: Read = async (access, patientId) => {
   }));
 };
 
+const notes: Read = async (access, patientId) =>
+  (await notesOnRecord(access, patientId)).map(
+    ({ id, recordedAt, episodeId: _, byName: __, ...entered }) => ({
+      id,
+      recordedAt,
+      day: entered.day,
+      joint: null,
+      entered,
+    }),
+  );
+
 const readers: Readonly<Record<CorrectionSubject, Read>> = {
   measurement: measurements,
   screening: screenings,
@@ -166,6 +178,7 @@ const readers: Readonly<Record<CorrectionSubject, Read>> = {
   'supervised-session': supervisedSessions,
   'home-answers': homeAnswerSets,
   contact: contacts,
+  note: notes,
 };
 
 export const enteredOf = (

@@ -7,6 +7,7 @@ export * from './corrections.ts';
 export * from './danger.ts';
 export * from './decisions.ts';
 export * from './logs.ts';
+export * from './notes.ts';
 export * from './people.ts';
 export * from './questionnaires.ts';
 export * from './review.ts';

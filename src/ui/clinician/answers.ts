@@ -13,6 +13,7 @@ export type WorklistLine = WorklistAnswer['lines'][number];
 export type WorklistItem = WorklistLine['item'];
 export type Strip = NonNullable<WorklistLine['strip']>;
 export type WorklistItemKind = WorklistItem['kind'];
+export type VisitNotes = Answer<Staff['visitNotes']['list']>;
 export type PatientLine = Answer<Staff['people']['list']>['patients'][number];
 export type Patient = Answer<Staff['people']['get']>;
 export type PatientBarAnswer = Answer<Staff['people']['bar']>;

@@ -55,11 +55,23 @@ const contactOf = (found: string) => ({
   againInHours: null,
 });
 
+const note = {
+  day: firstDay,
+  contact: 'clinic',
+  subjective: 'Stairs go better.',
+  objective: null,
+  assessment: null,
+  plan: null,
+  text: null,
+};
+
 const patient = () => ({ patientId: at.patientId });
 const firstEntries = async () => {
-  const { measurements, care, outcomes, review, screening, visits, danger } = at.clinician().clinician;
+  const { measurements, care, outcomes, review, screening, visits, visitNotes, danger } =
+    at.clinician().clinician;
   await screening.record({ ...patient(), screening: sheetWith(['hot-joint']) });
   await screening.clear({ ...patient(), clearance });
+  await visitNotes.record({ ...patient(), note });
   await visits.watch({ ...patient(), session: supervised });
   await measurements.record({ ...patient(), measurement: weight(70) });
   await care.addEvent({ ...patient(), event });
@@ -84,6 +96,7 @@ const inPlace: Readonly<Record<Exclude<(typeof correctionSubjects)[number], Stru
   'effusion-test': { ...effusion, grade: '1+' },
   clearance: { ...clearance, limb: 'leg' },
   'supervised-session': { ...supervised, side: 'left' },
+  note: { ...note, plan: 'Keep the dose.' },
   get contact() {
     return contactOf('Calf soft, no swelling.');
   },

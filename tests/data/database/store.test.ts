@@ -172,6 +172,7 @@ describe('the record is append-only', () => {
       'training_session',
       'two_hours',
       'visit',
+      'visit_note',
       'warning_sign',
       'worklist_item_action',
     ];

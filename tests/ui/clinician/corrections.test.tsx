@@ -51,6 +51,15 @@ const entered: Readonly<Record<CorrectionSubject, Record<string, unknown>>> = {
     remoteReason: null,
     remark: null,
   },
+  note: {
+    day,
+    contact: 'clinic',
+    subjective: 'Stairs go better.',
+    objective: null,
+    assessment: null,
+    plan: null,
+    text: null,
+  },
   contact: {
     signIds: ['s'],
     decisionIds: [],

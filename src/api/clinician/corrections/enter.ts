@@ -13,6 +13,7 @@ import { eventConsistent, eventFields, limitConsistent, limitFields } from '#cor
 import { goalConsistent, goalFields } from '#core/episode/goals.ts';
 import { firstOcclusionRemote } from '#core/episode/remote-visit.ts';
 import { observedSessionFields } from '#core/episode/visit-fields.ts';
+import { visitNoteFields, visitNoteRefusals } from '#core/episode/visit-note.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
 import {
@@ -33,6 +34,7 @@ import { measurementsOf, recordEffusion, recordMeasurement } from '#data/assessm
 import { addEvent } from '#data/episode/care-events.ts';
 import { homeFactsOf, recordObservedSession } from '#data/episode/home-eligibility.ts';
 import { addLimit } from '#data/episode/limits-and-pre-approvals.ts';
+import { recordNote } from '#data/episode/visit-notes.ts';
 import { visitNow } from '#data/episode/visits.ts';
 import type { Patient } from '#data/patients/people.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
@@ -151,6 +153,13 @@ const supervisedSession: Enter = async ({ access, patient }, value) => {
   return recordObservedSession(access, patient.id, row);
 };
 
+const note: Enter = ({ access, patient }, value) =>
+  recordNote(
+    access,
+    patient.id,
+    checked(visitNoteFields, value, (row) => visitNoteRefusals(row, access.day)),
+  );
+
 export const enter: Readonly<Record<Exclude<CorrectionSubject, StruckOutOnly>, Enter>> = {
   measurement,
   screening,
@@ -162,6 +171,7 @@ export const enter: Readonly<Record<Exclude<CorrectionSubject, StruckOutOnly>, E
   clearance,
   'supervised-session': supervisedSession,
   contact: enterContact,
+  note,
 };
 
 /** A first entry of whoever is calling. */

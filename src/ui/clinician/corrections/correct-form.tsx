@@ -8,6 +8,7 @@ import { contactFields } from '#core/danger/danger-fields.ts';
 import { eventFields, limitFields } from '#core/episode/care-fields.ts';
 import { goalFields, goalStateWords } from '#core/episode/goals.ts';
 import { observedSessionFields } from '#core/episode/visit-fields.ts';
+import { visitNoteFields } from '#core/episode/visit-note.ts';
 import { exercises } from '#core/exercises/catalogue.ts';
 import { baselineFields, clearanceFields, effusionFields } from '#core/record/staff-fields.ts';
 import { screeningItem } from '#core/screening/items.ts';
@@ -70,6 +71,8 @@ const fieldsOf = (subject: CorrectionSubject, entered: Entered): readonly Field[
       return [];
     case 'contact':
       return saidOfContact;
+    case 'note':
+      return visitNoteFields;
   }
 };
 

@@ -29,6 +29,7 @@ const titles: Readonly<Record<CorrectionSubject, string>> = {
   'supervised-session': say('supervised-sessions'),
   'home-answers': say('answers-at-home'),
   contact: 'Contacts',
+  note: 'Notes',
 };
 
 interface LineProps {

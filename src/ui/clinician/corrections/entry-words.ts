@@ -5,6 +5,7 @@ import { type OwnAnswer, ownAnswerInWords } from '#core/assessment/questionnaire
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { type GoalState, goalStateWords } from '#core/episode/goals.ts';
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
+import { noteParts } from '#core/episode/visit-note.ts';
 import type { Limit } from '#core/record/limit.ts';
 import { say } from '#messages/en/staff/corrections.ts';
 import { optionInWords } from '../forms/field-words.ts';
@@ -28,6 +29,15 @@ const screeningLine = ({ answers }: Entered): string => {
   const yes = list.filter(({ answer }) => answer === 'yes').length;
   const notKnown = list.filter(({ answer }) => answer === 'not-known').length;
   return say('answers', { count: list.length, yes, 'not-known': notKnown });
+};
+
+const longestBeginning = 60;
+
+/** What a note begins with, to know it by. */
+const beginning = (names: readonly string[], row: Entered): string => {
+  const text = names.map((name) => row[name]).find((value) => typeof value === 'string');
+  const said = typeof text === 'string' ? text : '';
+  return said.length > longestBeginning ? `${said.slice(0, longestBeginning)}…` : said;
 };
 
 const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> = {
@@ -69,6 +79,7 @@ const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> =
       `${option(row.side)} ${row.limb}`,
       row.supervisedThroughout ? say('supervised-throughout') : say('in-part'),
     ),
+  note: (row) => parts(String(row.day), option(row.contact), `“${beginning(noteParts, row)}”`),
   contact: (row) =>
     row.reached === 'nobody'
       ? say('reached-nobody')

@@ -32,6 +32,7 @@ export const places = [
     name: 'Care',
     pages: [
       { path: '/care', text: say('consents-and-limits') },
+      { path: '/care/notes', text: 'Notes' },
       { path: '/warning-signs', text: say('signs-and-pauses') },
       { path: '/care/episode', text: say('episode') },
       { path: '/care/appointments', text: 'Appointments' },

@@ -1,0 +1,36 @@
+/** What clinicians write of a contact with a patient. Append-only: what was wrong is marked so and stays. */
+import { sql } from 'drizzle-orm';
+import { noteContacts } from '#core/episode/visit-note.ts';
+import { episode } from './care.ts';
+import { dayShape, kit, words } from './kit.ts';
+import { clinic, patient } from './people.ts';
+
+export const visitNote = kit.appendOnly(
+  'visit_note',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    /** Open when it was written; null = none was. */
+    episodeId: kit.idOrNull('episode_id').references(() => episode.id),
+    day: kit.day('day'),
+    contact: kit.word('contact', noteContacts),
+    subjective: kit.textOrNull('subjective'),
+    objective: kit.textOrNull('objective'),
+    assessment: kit.textOrNull('assessment'),
+    plan: kit.textOrNull('plan'),
+    text: kit.textOrNull('text'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.index('visit_note_by_patient').on(t.patientId, t.day, t.recordedAt),
+    kit.check('visit_note_contact', sql`${t.contact} IN (${words(noteContacts)})`),
+    kit.check('visit_note_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.check(
+      'visit_note_says_something',
+      sql`coalesce(${t.subjective}, ${t.objective}, ${t.assessment}, ${t.plan}, ${t.text}) IS NOT NULL`,
+    ),
+  ],
+);
