@@ -1,6 +1,7 @@
 /** Short forms for what a clinician does, so that a story reads like a note. */
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { GoalState } from '#core/episode/goals.ts';
+import type { NoteContact, NotePart } from '#core/episode/visit-note.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
@@ -89,6 +90,11 @@ export const consentGiven = (...to: readonly ConsentKind[]): Act => ({ does: 'ag
 export const signs: Act = { does: 'sign' };
 
 export const sets = (goal: string, state: GoalState): Act => ({ does: 'set-goal', goal, state });
+export const writes = (contact: NoteContact, parts: Partial<Record<NotePart, string>>): Act => ({
+  does: 'write',
+  contact,
+  ...parts,
+});
 export const books = (days: number, time: string): Act => ({ does: 'book-review', days, time });
 export const asksAtHome = (what: 'activities' | 'own-questions', everyDays: number): Act => ({
   does: 'ask-at-home',

@@ -10,6 +10,7 @@ import { respond } from '#data/decision/decision-responses.ts';
 import { decisionsOf, newestDecisions } from '#data/decision/decisions.ts';
 import { addEvent } from '#data/episode/care-events.ts';
 import { signPreApproval } from '#data/episode/limits-and-pre-approvals.ts';
+import { recordNote } from '#data/episode/visit-notes.ts';
 import { sendMessage } from '#data/messages/messages.ts';
 import { patientOf } from '#data/patients/people.ts';
 import { addVersion, endPrescription, signPrescription } from '#data/prescribing/prescribing.ts';
@@ -112,9 +113,13 @@ const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promis
 const talk = async (
   access: Access,
   patientId: string,
-  act: Did<'message'> | Did<'set-goal'> | Did<'book-review'>,
+  act: Did<'message'> | Did<'set-goal'> | Did<'book-review'> | Did<'write'>,
 ): Promise<void> => {
-  if (act.does === 'message') await sendMessage(access, patientId, act.text);
+  if (act.does === 'write') {
+    const { does: _does, ...note } = act;
+    const unsaid = { subjective: null, objective: null, assessment: null, plan: null, text: null };
+    await recordNote(access, patientId, { ...unsaid, ...note, day: access.day });
+  } else if (act.does === 'message') await sendMessage(access, patientId, act.text);
   else if (act.does === 'set-goal') {
     const { goal, state } = act;
     await recordGoalStep(access, patientId, { goal, state, byDay: null, note: null });
@@ -156,6 +161,7 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
     case 'message':
     case 'set-goal':
     case 'book-review':
+    case 'write':
       return talk(access, patientId, act);
     case 'pre-approve':
       await signPreApproval(access, patientId, itemIdOf(patientId, act.item), act.steps, act.days);

@@ -10,6 +10,7 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { CareEvent } from '#core/episode/care-event.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { GoalState } from '#core/episode/goals.ts';
+import type { NoteContact, NotePart } from '#core/episode/visit-note.ts';
 import type { Joint, Limb, Side } from '#core/exercises/joints.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
@@ -64,6 +65,8 @@ export type Act =
   | { readonly does: 'message'; readonly text: string }
   /** A goal in the patient's words, or how it stands. */
   | { readonly does: 'set-goal'; readonly goal: string; readonly state: GoalState }
+  /** A note of that day; what is left out has no heading. */
+  | ({ readonly does: 'write'; readonly contact: NoteContact } & Partial<Record<NotePart, string>>)
   /** The next review, some days ahead. */
   | { readonly does: 'book-review'; readonly days: number; readonly time: string }
   | { readonly does: 'pre-approve'; readonly item: string; readonly steps: number; readonly days: number }

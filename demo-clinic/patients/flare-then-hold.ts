@@ -12,6 +12,7 @@ import {
   tells,
   toFailure,
   toldBaseline,
+  writes,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { morningOf, morningsOf, on, type Story, week } from '../story.ts';
@@ -50,6 +51,11 @@ export const flareThenHold: Story = {
     on(
       39,
       { does: 'accept', joint: 'left-knee', reason: 'Rang him: an ordinary flare, nothing else found.' },
+      writes('telephone', {
+        subjective: 'Knee sore since Wednesday night after moving paving slabs. Walks, slept badly once.',
+        assessment: 'Ordinary flare. Not hot, no fever, no injury told.',
+        plan: 'Easier session until it has settled. Ring again on Monday.',
+      }),
       tells(
         'A flare is no fault of yours. Do the easier session until the knee has settled; we are watching it.',
       ),
@@ -57,7 +63,17 @@ export const flareThenHold: Story = {
     on(56, signs),
     on(57, setsBaseline('left-knee', 3, 25, 'Back to the mornings of before the flare.')),
     on(63, signs),
-    on(77, screens(), measures(pressure(130, 82))),
+    on(
+      77,
+      screens(),
+      measures(pressure(130, 82)),
+      writes('clinic', {
+        subjective: 'Stairs manageable with one hand on the rail. Would like to garden for an hour.',
+        objective: 'Knee cool, no effusion. Full extension, bends to 125 degrees as before.',
+        assessment: 'Tolerates the dose; a point over usual the morning after.',
+        plan: 'Stay at this dose and look again in two weeks.',
+      }),
+    ),
   ],
   weeks: [
     week(0, '. 3 3 2 3 3 3', 25, 'Mon 3 4 3, Wed 3 4 3, Fri 3 4 3'),

@@ -12,6 +12,7 @@ import {
   tells,
   toFailure,
   toldBaseline,
+  writes,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { on, type Story, type Taken, week } from '../story.ts';
@@ -122,6 +123,9 @@ export const occlusionCleared: Story = {
     on(
       35,
       measures(occlusionPressure(174, 176)),
+      writes('clinic', {
+        text: 'Puts the cuff on and takes it off with either hand. Fingers warm, no tingling after release.',
+      }),
       prescribes('cuff', { ...cuffed, loadKg: 3.5, supervised: false }),
     ),
     on(55, measures(pressure(119, 75))),

@@ -14,6 +14,7 @@ import {
   tells,
   toFailure,
   toldBaseline,
+  writes,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { on, type Story, week } from '../story.ts';
@@ -82,6 +83,11 @@ export const steadyProgress: Story = {
         { kind: 'patient-chosen-activity', activity: 'Walking to the market', score: 8 },
       ),
       sets('Down the stairs without holding on', 'reached'),
+      writes('clinic', {
+        subjective: 'Comes down the stairs without the rail. Kneeling still hurts.',
+        objective: 'Chair stand 12, timed up and go 10.9 s. Knee cool, no effusion.',
+        plan: 'Go on; look at kneeling on a cushion next time.',
+      }),
       books(21, '10:30'),
     ),
     on(84, signs),

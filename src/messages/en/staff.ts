@@ -12,6 +12,7 @@ import { words as corrections } from './staff/corrections.ts';
 import { words as danger } from './staff/danger.ts';
 import { words as dataEntry } from './staff/data-entry.ts';
 import { words as documents } from './staff/documents.ts';
+import { words as visitNotes } from './staff/episode/visit-notes.ts';
 import { words as episode } from './staff/episode.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
 import { words as handover } from './staff/handover.ts';
@@ -63,6 +64,7 @@ export const staff = {
   programme,
   record,
   review,
+  'episode/visit-notes': visitNotes,
   'reception/reception': reception,
   'record/next-step': nextStep,
   'review/chart': chart,
