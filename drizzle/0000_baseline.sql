@@ -1091,6 +1091,27 @@ CREATE TABLE `visit_note` (
 );
 --> statement-breakpoint
 CREATE INDEX `visit_note_by_patient` ON `visit_note` (`patient_id`,`day`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `nutrition_advice` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`act` text NOT NULL,
+	`protein_low_g` integer,
+	`protein_high_g` integer,
+	`meals` integer,
+	`surplus_kcal` integer,
+	`words` text,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "nutrition_advice_act" CHECK("nutrition_advice"."act" IN ('shown', 'withdrawn')),
+	CONSTRAINT "nutrition_advice_figures" CHECK(("nutrition_advice"."act" = 'withdrawn') = ("nutrition_advice"."protein_low_g" IS NULL) AND ("nutrition_advice"."protein_low_g" IS NULL) = ("nutrition_advice"."protein_high_g" IS NULL) AND ("nutrition_advice"."protein_low_g" IS NULL) = ("nutrition_advice"."meals" IS NULL)),
+	CONSTRAINT "nutrition_advice_order" CHECK("nutrition_advice"."protein_low_g" IS NULL OR "nutrition_advice"."protein_low_g" <= "nutrition_advice"."protein_high_g")
+);
+--> statement-breakpoint
+CREATE INDEX `nutrition_advice_by_patient` ON `nutrition_advice` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `auth_account` (
 	`id` text PRIMARY KEY NOT NULL,
 	`account_id` text NOT NULL,
@@ -1644,6 +1665,10 @@ CREATE TRIGGER morning_joint_no_update BEFORE UPDATE ON morning_joint BEGIN SELE
 CREATE TRIGGER morning_no_delete BEFORE DELETE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER morning_no_update BEFORE UPDATE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER nutrition_advice_no_delete BEFORE DELETE ON nutrition_advice BEGIN SELECT RAISE(ABORT, 'nutrition_advice is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER nutrition_advice_no_update BEFORE UPDATE ON nutrition_advice BEGIN SELECT RAISE(ABORT, 'nutrition_advice is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_detail_no_delete BEFORE DELETE ON patient_detail WHEN EXISTS (SELECT 1 FROM patient_identity WHERE patient_identity.patient_id = OLD.patient_id) BEGIN SELECT RAISE(ABORT, 'patient_detail is append-only'); END;
 --> statement-breakpoint

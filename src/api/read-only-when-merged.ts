@@ -20,6 +20,7 @@ const recordedOnTheOther = new Set([
   'clinician.review.setBaseline',
   'clinician.screening.changeAnswers',
   'clinician.screening.record',
+  'clinician.nutrition.show',
   'clinician.visitNotes.record',
   'clinician.visits.saveFirstVisit',
 ]);

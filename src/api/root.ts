@@ -24,6 +24,7 @@ import { templatesRouter } from './clinician/episode/templates.ts';
 import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
+import { nutritionRouter } from './clinician/nutrition.ts';
 import { homeQuestionsRouter } from './clinician/outcomes/home-questions.ts';
 import { outcomesRouter } from './clinician/outcomes/outcomes.ts';
 import { mergesRouter } from './clinician/patients/merges.ts';
@@ -41,6 +42,7 @@ import { patientConsentsRouter } from './patient/consents.ts';
 import { entriesRouter } from './patient/entries.ts';
 import { historyRouter } from './patient/history.ts';
 import { patientMessagesRouter } from './patient/messages.ts';
+import { ownNutritionRouter } from './patient/nutrition.ts';
 import { ownPhonesRouter } from './patient/phones.ts';
 import { preVisitRouter } from './patient/previsit.ts';
 import { todayRouter } from './patient/today.ts';
@@ -54,6 +56,7 @@ export const appRouter = router({
     merges: mergesRouter,
     screening: screeningRouter,
     measurements: measurementsRouter,
+    nutrition: nutritionRouter,
     prescriptions: prescriptionsRouter,
     care: careRouter,
     corrections: correctionsRouter,
@@ -98,6 +101,7 @@ export const appRouter = router({
     access: accessRouter,
     consents: patientConsentsRouter,
     messages: patientMessagesRouter,
+    nutrition: ownNutritionRouter,
     phones: ownPhonesRouter,
     preVisit: preVisitRouter,
   }),

@@ -221,7 +221,7 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
       onHome={nothing}
     />
   ),
-  handout: () => <HandoutPage view={view} />,
+  handout: () => <HandoutPage nutrition={null} view={view} />,
   history: () => (
     <HistoryPage
       view={{

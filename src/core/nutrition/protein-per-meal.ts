@@ -13,6 +13,12 @@ import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts'
 
 const perMealGPerKg = { low: 0.4, high: 0.55 } as const;
 
+/** Grams at one meal by body mass. */
+export const proteinAtMeal = (mass: number): { readonly lowG: number; readonly highG: number } => ({
+  lowG: perMealGPerKg.low * mass,
+  highG: perMealGPerKg.high * mass,
+});
+
 export const proteinPerMealRow = calculation({
   id: 'protein-per-meal',
   title: 'Protein at each meal',
@@ -37,8 +43,9 @@ export const proteinPerMealRow = calculation({
   calculate: (input) => {
     const lockReasons = [...kidneyLockReasons(input), ...otherLockReasons(input)];
     const locked = lockReasons.length > 0;
-    const low = locked ? null : perMealGPerKg.low * input.massKg;
-    const high = locked ? null : perMealGPerKg.high * input.massKg;
+    const meal = proteinAtMeal(input.massKg);
+    const low = locked ? null : meal.lowG;
+    const high = locked ? null : meal.highG;
     return answer(
       {
         lowGPerMeal: low,

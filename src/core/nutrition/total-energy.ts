@@ -7,7 +7,8 @@
 import { calculation, units } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
 
-const activityFactors = {
+/** Common practice without a primary source. */
+export const activityFactors = {
   sedentary: 1.2,
   light: 1.375,
   moderate: 1.55,
@@ -15,7 +16,9 @@ const activityFactors = {
   'very-hard': 1.9,
 } as const;
 
-const totalEnergyKcal = (restingKcalPerDay: number, activity: keyof typeof activityFactors): number =>
+export type Activity = keyof typeof activityFactors;
+
+export const totalEnergyKcal = (restingKcalPerDay: number, activity: Activity): number =>
   restingKcalPerDay * activityFactors[activity];
 
 export const totalEnergyRow = calculation({

@@ -8,6 +8,7 @@ export * from './danger.ts';
 export * from './decisions.ts';
 export * from './logs.ts';
 export * from './notes.ts';
+export * from './nutrition.ts';
 export * from './people.ts';
 export * from './questionnaires.ts';
 export * from './review.ts';

@@ -17,6 +17,7 @@ import { words as episode } from './staff/episode.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
 import { words as handover } from './staff/handover.ts';
 import { words as measurements } from './staff/measurements.ts';
+import { words as nutrition } from './staff/nutrition.ts';
 import { words as outcomes } from './staff/outcomes.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
@@ -65,6 +66,7 @@ export const staff = {
   record,
   review,
   'episode/visit-notes': visitNotes,
+  nutrition,
   'reception/reception': reception,
   'record/next-step': nextStep,
   'review/chart': chart,

@@ -143,6 +143,7 @@ describe('the record is append-only', () => {
       'message',
       'morning',
       'morning_joint',
+      'nutrition_advice',
       'patient_detail',
       'patient_merge',
       'patient_message',

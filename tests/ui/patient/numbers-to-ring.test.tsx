@@ -182,7 +182,7 @@ const pages: readonly (readonly [string, () => ReactElement])[] = [
       />
     ),
   ],
-  ['the plan', () => <HandoutPage view={today()} />],
+  ['the plan', () => <HandoutPage nutrition={null} view={today()} />],
   [
     'messages',
     () => (

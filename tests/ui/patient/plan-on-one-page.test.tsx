@@ -14,7 +14,7 @@ const view = today({
   exercises: [exercise('one', weightDose, { cautions })],
   painLookups: [{ joint: 'knee-right', acceptablePainLimit: 4 }] as never,
 });
-const html = renderToStaticMarkup(<HandoutPage view={view} />);
+const html = renderToStaticMarkup(<HandoutPage nutrition={null} view={view} />);
 const open = html.replace(/<details.*?<\/details>/gs, '');
 
 it('the limits, the dose, and the numbers to ring stand outside what is folded', () => {
@@ -26,7 +26,7 @@ it('the limits, the dose, and the numbers to ring stand outside what is folded',
 
 it('while only the easier session is done it stands large, and the whole one is named as what comes after', () => {
   const eased = today({ exercises: [exercise('one', weightDose, { today: 'bad-day' })] });
-  const text = renderToStaticMarkup(<HandoutPage view={eased} />);
+  const text = renderToStaticMarkup(<HandoutPage nutrition={null} view={eased} />);
   expect(text).toMatch(
     /For now do the easier session\..*<p class="dose figure">2 sets of 15 to 20 repetitions</s,
   );

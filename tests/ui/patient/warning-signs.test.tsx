@@ -125,7 +125,7 @@ describe('the sign after a cuff', () => {
           {...shared}
         />
       )),
-      <HandoutPage key="handout" view={today({ exercises })} />,
+      <HandoutPage nutrition={null} key="handout" view={today({ exercises })} />,
     ];
     for (const list of lists) expect([list.key, cuffSign.test(textOf(list))]).toEqual([list.key, hasCuff]);
   });
@@ -228,7 +228,7 @@ describe('whom to ring when nobody answers', () => {
     ['the hours of the clinic', () => <MonitoringHours clinic={clinic} />],
     ['today', () => todayOf({})],
     ['today, to be rung the same day', () => todayOf({ contact: 'same-day' })],
-    ['the handout', () => <HandoutPage view={today()} />],
+    ['the handout', () => <HandoutPage nutrition={null} view={today()} />],
     [
       'advice after a sign of the same day',
       () => <CareAdvice flags={sameDay} clinic={clinic} isCuffOn={false} arrival="stored" onHome={nothing} />,

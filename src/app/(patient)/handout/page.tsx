@@ -7,10 +7,11 @@ export const generateMetadata = titled('handout.title');
 
 const Handout = async () => {
   await requirePerson('patient');
-  const view = await (await serverCaller()).patient.today.get();
+  const { today, nutrition } = (await serverCaller()).patient;
+  const view = await today.get();
   return (
     <HandoutFrame chosen={await chosenOnPhone()} place={view.clinic.name}>
-      <HandoutPage view={view} />
+      <HandoutPage view={view} nutrition={await nutrition.get()} />
     </HandoutFrame>
   );
 };

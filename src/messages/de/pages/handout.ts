@@ -25,4 +25,13 @@ export const words = {
   'handout.stop-call':
     'Bei einem Warnzeichen hören Sie sofort auf. Im Notfall rufen Sie {emergency} an, sonst {clinic}: {phone}.',
   'handout.signs': 'Die Warnzeichen',
+  'handout.protein': 'Eiweiß',
+  'handout.protein-figures': {
+    by: 'meals',
+    one: '{low} bis {high} g Eiweiß am Tag, in {meals} Mahlzeit.',
+    other: '{low} bis {high} g Eiweiß am Tag, verteilt auf {meals} Mahlzeiten.',
+  },
+  'handout.energy': 'Etwa {kcal} kcal am Tag mehr, als Sie brauchen, um Ihr Gewicht zu halten.',
+  'handout.protein-about':
+    'Festgelegt von {name}. Sagen Sie Ihrer Praxis vorher Bescheid, wenn Sie Nierenprobleme haben, schwanger sind oder ungewollt abnehmen.',
 } as const satisfies Same<typeof english>;

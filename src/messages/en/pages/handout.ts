@@ -20,4 +20,13 @@ export const words = {
   'handout.stop-call':
     'With a warning sign stop at once. In an emergency call {emergency}, otherwise ring {clinic}: {phone}.',
   'handout.signs': 'The warning signs',
+  'handout.protein': 'Protein',
+  'handout.protein-figures': {
+    by: 'meals',
+    one: '{low} to {high} g of protein a day, in {meals} meal.',
+    other: '{low} to {high} g of protein a day, spread over {meals} meals.',
+  },
+  'handout.energy': 'About {kcal} kcal a day more than you need to keep your weight.',
+  'handout.protein-about':
+    'Set by {name}. Tell your clinic before you go by it if you have kidney trouble, are pregnant, or lose weight without trying.',
 } as const;

@@ -24,6 +24,7 @@ export const places = [
       { path: '/screening', text: 'Screening' },
       { path: '/measurements', text: 'Measurements' },
       { path: '/outcomes', text: 'Outcomes' },
+      { path: '/nutrition', text: 'Nutrition' },
       { path: '/care/pre-visit', text: say('pre-visit') },
       { path: '/care/first-visit', text: say('first-visit') },
     ],

@@ -1,5 +1,6 @@
 'use client';
 /** The whole plan on one page, to read through or to print: every exercise in force, cautions, whom to call. */
+import type { NutritionView } from '#api/patient/nutrition.ts';
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
@@ -79,7 +80,31 @@ const Signs = ({ clinic, exercises }: Pick<TodayView, 'clinic' | 'exercises'>) =
   </section>
 );
 
-export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
+/** Of protein and energy only what a clinician has signed for this patient. */
+const Nutrition = ({ nutrition }: { readonly nutrition: NutritionView }) =>
+  nutrition === null ? null : (
+    <section className="stack-close keep-together">
+      <h2>{t('handout.protein')}</h2>
+      <p>
+        {t('handout.protein-figures', {
+          low: nutrition.proteinLowG,
+          high: nutrition.proteinHighG,
+          meals: nutrition.meals,
+        })}
+      </p>
+      {nutrition.surplusKcal ? <p>{t('handout.energy', { kcal: nutrition.surplusKcal })}</p> : null}
+      {nutrition.words ? <p className="typed-text">{nutrition.words}</p> : null}
+      <p className="soft">{t('handout.protein-about', { name: nutrition.byName })}</p>
+    </section>
+  );
+
+export const HandoutPage = ({
+  view,
+  nutrition,
+}: {
+  readonly view: TodayView;
+  readonly nutrition: NutritionView;
+}) => (
   <div className="stack">
     <PageHeading caption={t('handout.for', { name: view.givenName, date: dayText(view.day) })}>
       {t('handout.title')}
@@ -101,6 +126,7 @@ export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
     <PainLimits lookups={view.painLookups} />
     <LimitLines exercises={view.exercises} />
     <KeepInMind exercises={view.exercises} />
+    <Nutrition nutrition={nutrition} />
     <Signs clinic={view.clinic} exercises={view.exercises} />
     <MonitoringHours clinic={view.clinic} isFolded />
   </div>
