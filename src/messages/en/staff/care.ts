@@ -13,7 +13,6 @@ export const words = {
   'wording.proposed': 'the proposed wording {version}',
   'proposed-wording': 'Proposed wording; your clinic has not reviewed it.',
   'consent-recorded': '{state} {at}, recorded by {by}, to {wording}',
-  'consent-not-asked': 'Consent has not been asked for.',
   'consent-more': 'Wording, and withdrawing',
   'home-eligibility': 'Home eligibility for each limb',
   'cuff-with-a-gauge': 'Cuff with a gauge',

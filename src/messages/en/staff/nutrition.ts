@@ -87,6 +87,7 @@ export const words = {
   'figures-energy': '{figures}, {kcal} kcal over what is needed',
   sign: 'Show this to the patient, signed as {name}',
   'show-other': 'Show other figures',
+  'show-figures': 'Show figures to the patient',
   signed: 'Signed. It stands on the patient’s plan.',
   'take-back': 'Take it back',
   'rest-hint': 'Ask now: {what}. Any answer but no closes the figures: record it in the screening.',

@@ -34,7 +34,7 @@ const wordingInWords = ({ wordingSource, wordingVersion }: Consents['rows'][numb
 
 type Consent = Consents['kinds'][number];
 
-/** Who recorded what was said, when and to which wording; or that nobody has asked. */
+/** Who recorded what was said, when and to which wording; empty where nobody has asked. */
 const lastWordOf = (consent: Consent, { consents, clock }: Pick<CareProps, 'consents' | 'clock'>): string => {
   const last = consents.rows.findLast((row) => row.kind === consent.kind);
   return last
@@ -44,7 +44,7 @@ const lastWordOf = (consent: Consent, { consents, clock }: Pick<CareProps, 'cons
         by: last.by,
         wording: wordingInWords(last),
       })}${last.reason ? `: ${last.reason}` : ''}.`
-    : say('consent-not-asked');
+    : '';
 };
 
 const Wording = ({ consent }: { readonly consent: Consent }) => (

@@ -62,7 +62,7 @@ const Search = ({ patientId, answer, wanted }: NotesScreenProps) => (
 export const NotesScreen = (props: NotesScreenProps) => {
   const { answer, clock } = props;
   return (
-    <div className="notes">
+    <div className="visit-notes">
       <section className="stack-close screen-only" aria-labelledby="write-note">
         <h2 id="write-note">{say('write')}</h2>
         <NoteForm {...props} />

@@ -130,7 +130,7 @@ const Shown = (props: NutritionProps) => {
       {advice ? <TakeBack patientId={patientId} /> : null}
       {nutrition.picture.lockReasons.length > 0 ? null : (
         <div className="screen-only">
-          <Disclosure summary={say(advice ? 'show-other' : 'show')}>{form}</Disclosure>
+          <Disclosure summary={say(advice ? 'show-other' : 'show-figures')}>{form}</Disclosure>
         </div>
       )}
     </section>
@@ -139,6 +139,7 @@ const Shown = (props: NutritionProps) => {
 
 export const NutritionScreen = (props: NutritionProps) => {
   const { picture } = props.nutrition;
+  const isLocked = picture.lockReasons.length > 0;
   return (
     <div className="stack">
       <p className="soft">{say('about')}</p>
@@ -146,11 +147,11 @@ export const NutritionScreen = (props: NutritionProps) => {
         <Closes {...props} />
         <Record {...props} />
       </div>
+      {isLocked ? null : <Protein {...picture} />}
       <div className="side-by-side">
-        <Protein {...picture} />
-        <LeanMass {...picture} />
-        {picture.lockReasons.length > 0 ? null : <EnergyNeeded {...picture} />}
         <Shown {...props} />
+        <LeanMass {...picture} />
+        {isLocked ? null : <EnergyNeeded {...picture} />}
       </div>
     </div>
   );
