@@ -247,6 +247,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.nutrition.get': ofRecord,
   'clinician.nutrition.show': ofRecord,
   'clinician.nutrition.takeBack': ofRecord,
+  'clinician.review.earlierDoses': ofRecord,
   'clinician.visits.watch': ofRecord,
   'clinician.visitNotes.list': ofRecord,
   'clinician.visitNotes.record': ofRecord,

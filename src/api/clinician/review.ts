@@ -35,6 +35,7 @@ import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { enter, firstEntry } from './corrections/enter.ts';
 import { doseReview } from './review/dose-review.ts';
+import { earlierDosesProcedure } from './review/earlier-doses.ts';
 import { clinicDays, summaryProcedure } from './review/summary.ts';
 
 /** Why a decision cannot be overruled now; null where it can. */
@@ -113,6 +114,8 @@ export const reviewRouter = router({
 
   /** How the dose in force was answered, the last step, and what is open: facts, and a sentence of each. */
   summary: summaryProcedure,
+
+  earlierDoses: earlierDosesProcedure,
 
   /**
    * Which single answers would have changed one decision: worked out for the one that is asked about, and null where

@@ -15,6 +15,7 @@ export type Strip = NonNullable<WorklistLine['strip']>;
 export type WorklistItemKind = WorklistItem['kind'];
 export type VisitNotes = Answer<Staff['visitNotes']['list']>;
 export type NutritionAnswer = Answer<Staff['nutrition']['get']>;
+export type EarlierDoses = Answer<Staff['review']['earlierDoses']>;
 export type PatientLine = Answer<Staff['people']['list']>['patients'][number];
 export type Patient = Answer<Staff['people']['get']>;
 export type PatientBarAnswer = Answer<Staff['people']['bar']>;

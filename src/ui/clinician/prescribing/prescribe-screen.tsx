@@ -12,12 +12,21 @@ import { anthropometryOf } from '#core/prescribing/variation/variation-for-patie
 import type { MethodOutcome } from '#core/screening/screening.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { tradeNames } from '#messages/trade-names.ts';
-import type { Choice, DangerAnswer, Patient, Prescriptions, Template, Version } from '../answers.ts';
+import type {
+  Choice,
+  DangerAnswer,
+  EarlierDoses,
+  Patient,
+  Prescriptions,
+  Template,
+  Version,
+} from '../answers.ts';
 import { type Typed, typedFrom } from '../forms/typed.ts';
-import type { ClinicClock } from '../when.ts';
+import { type ClinicClock, today } from '../when.ts';
 import { rowDose } from '../worklist/row-dose.tsx';
 import type { ChoiceAddress } from './choose/choice-address.ts';
 import { ExercisePicker } from './choose/exercise-picker.tsx';
+import { earlierInWords } from './earlier/earlier-doses.ts';
 import { heldNow } from './held.ts';
 import { InForceList } from './in-force-list.tsx';
 import { type LadderRow, ladderRows } from './ladder-rows.ts';
@@ -36,6 +45,8 @@ export interface PrescribeProps {
   readonly prescriptions: Prescriptions;
   readonly danger: DangerAnswer;
   readonly templates: readonly Template[];
+  /** Of the exercise whose version in force is chosen. */
+  readonly earlier: EarlierDoses;
   /** Of this clinician, on this page, for this patient; neither signed nor added. */
   readonly typedBefore: Typed;
   readonly signer: string;
@@ -57,6 +68,7 @@ const aboutOf = (props: PrescribeProps, version: Version | null, method: Method)
     version
       ? say('now.from', { version: version.version, signed: signedInWords(version, clock) })
       : say(method === 'occlusion' ? 'now.all-asked' : 'now.none'),
+    ...earlierInWords(props.earlier, today(clock)),
     ...(method === 'low-load'
       ? [loads.length > 0 ? say('now.loads', { loads: loads.join(', ') }) : say('now.loads-none')]
       : []),

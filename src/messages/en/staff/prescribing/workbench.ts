@@ -53,6 +53,8 @@ export const words = {
   'now.all-asked': 'Nothing of this exercise with a cuff is in force. Every figure is asked for.',
   'now.from': 'Now: version {version}, {signed}. New is filled from it.',
   'now.waits': 'A dose of this exercise waits to be signed: {dose}. A new version takes its place.',
+  earlier: '{name} at usual the morning after, since {since}: {doses}.',
+  'earlier.part': '{share} of the first signed dose',
   'now.none':
     'Nothing of this exercise by this method is in force. What is left empty is filled from the clinic’s own figures.',
   'now.loads': 'At home: {loads} kg.',

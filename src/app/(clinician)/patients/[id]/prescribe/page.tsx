@@ -16,7 +16,7 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
   const { person, clinician, patient, clock } = page;
   const at = choiceAddress(await searchParams, patient.profile);
   const patientId = patient.id;
-  const { isAll: _, exerciseId: __, side: ___, line: ____, ...search } = at;
+  const { isAll: _, exerciseId: __, side: ___, line, ...search } = at;
   return (
     <FramedRecord at={page} section="/prescribe">
       <PrescribeScreen
@@ -27,6 +27,7 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
         prescriptions={await clinician.prescriptions.list({ patientId })}
         danger={await clinician.danger.get({ patientId })}
         templates={await clinician.templates.list()}
+        earlier={line ? await clinician.review.earlierDoses({ patientId, itemId: line }) : []}
         typedBefore={(await clinician.drafts.get({ patientId, form: 'prescribe' }))?.typed ?? {}}
         signer={person.name}
       />
