@@ -24,6 +24,8 @@ export interface Remembered {
   readonly wrote: (sql: string) => void;
   /** Lets go of everything the work under way has read. */
   readonly forget: () => void;
+  /** Before the connection closes: what remembers is carried by every promise of the process until then. */
+  readonly close: () => void;
 }
 
 const readFrom = /\b(?:from|join)\s+"(\w+)"/gi;
@@ -91,5 +93,6 @@ export const rememberReads = (): Remembered => {
     remember,
     wrote,
     forget: () => current()?.clear(),
+    close: () => scope.disable(),
   };
 };

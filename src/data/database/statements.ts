@@ -80,7 +80,10 @@ export const cacheStatements = (client: Client.Database): Statements => {
       listener = next;
     },
     remembered,
-    clear: () => known.clear(),
+    clear: () => {
+      known.clear();
+      remembered.close();
+    },
   };
 };
 

@@ -96,6 +96,8 @@ export const openFile = (file: string): Store => {
       statements.clear();
       client.close();
     }
+    // One that has been used is carried by every promise the process makes, whether its store is open or not.
+    scope.disable();
   };
   return {
     file,

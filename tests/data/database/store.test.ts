@@ -1,3 +1,4 @@
+import { executionAsyncResource } from 'node:async_hooks';
 import { eq } from 'drizzle-orm';
 import { afterEach, describe, expect, it } from 'vitest';
 import { migrateStore } from '#data/database/migrate.ts';
@@ -53,6 +54,24 @@ describe('durability', () => {
       new Set(kept.map((row) => row.id)).size,
     ]).toEqual([100, 100]);
   });
+});
+
+/** What every promise of the process carries along. */
+const carried = async (): Promise<number> => {
+  await Promise.resolve();
+  return Object.getOwnPropertySymbols(executionAsyncResource()).length;
+};
+
+it('leaves nothing of a closed store on the promises made after it', async () => {
+  const before = await carried();
+  for (let count = 0; count < 3; count++) {
+    store = freshStore();
+    const { clinician, patientId } = await twoClinics(store);
+    await takeSession(clinician, patientId, sessionEntry({ entryId: 'after-close', sets: [] }));
+    store.close();
+  }
+  expect(await carried()).toBe(before);
+  store = freshStore();
 });
 
 describe('one write is all or nothing', () => {
