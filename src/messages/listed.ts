@@ -1,3 +1,5 @@
+import { listFormat } from './formats.ts';
+
 /** A list as it is said: "Monday, Wednesday and Friday". */
 export const listed = (parts: readonly string[], locale: string): string =>
-  new Intl.ListFormat(locale, { type: 'conjunction' }).format(parts);
+  listFormat(locale, { type: 'conjunction' }).format(parts);

@@ -1,4 +1,5 @@
 /** Fills a sentence in. Pure, and small enough for a phone. */
+import { numberFormat, pluralRules } from './formats.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Writes a value in a form of the language: ("left-knee", "your") → "Ihr linkes Knie". An empty form is the plain one. */
@@ -21,14 +22,15 @@ const caseOf = (sentence: Sentence, values: Values, locale: string): string => {
   const value = values[sentence.by];
   const name =
     typeof value === 'number'
-      ? new Intl.PluralRules(locale).select(value)
+      ? pluralRules(locale, {}).select(value)
       : String(value).replace(/^(left|right)-/, '');
   return sentence[name] ?? sentence.other;
 };
 
+const figures = { maximumFractionDigits: 20, useGrouping: false } as const;
+
 /** Rounding is the business of whoever gives the number; nothing of it is lost here. */
-const written = (value: number, locale: string): string =>
-  new Intl.NumberFormat(locale, { maximumFractionDigits: 20, useGrouping: false }).format(value);
+const written = (value: number, locale: string): string => numberFormat(locale, figures).format(value);
 
 const isStart = (text: string, place: number): boolean =>
   place === 0 || /[.!?]\s$/.test(text.slice(0, place));

@@ -1,8 +1,9 @@
+import { dateFormat } from '#messages/formats.ts';
 import { localeOfDays } from '#ui/language/text-of-time.ts';
 
 /** An instant of the system clock, as signing in counts it, on the clinic's wall. */
 export const systemMoment = (instant: number, zone: string): string =>
-  new Intl.DateTimeFormat(localeOfDays(), {
+  dateFormat(localeOfDays(), {
     timeZone: zone,
     day: 'numeric',
     month: 'short',

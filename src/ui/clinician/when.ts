@@ -3,6 +3,7 @@
 import { dayInWords } from '#core/review/plain-words.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/clinic.ts';
+import { dateFormat } from '#messages/formats.ts';
 
 export interface ClinicClock {
   readonly zone: string;
@@ -12,7 +13,7 @@ export interface ClinicClock {
 
 const parts = (instant: number, zone: string): ReadonlyMap<string, string> =>
   new Map(
-    new Intl.DateTimeFormat('en-GB', {
+    dateFormat('en-GB', {
       timeZone: zone,
       year: 'numeric',
       month: '2-digit',

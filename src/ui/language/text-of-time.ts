@@ -1,4 +1,5 @@
 /** Days, times of day, lengths of time and figures in words, in the language of the page. */
+import { dateFormat, numberFormat } from '#messages/formats.ts';
 import { spokenLanguage, t } from './words.ts';
 
 /** The language that days and figures are in, for pages that write them in another form. */
@@ -6,11 +7,11 @@ export const localeOfDays = (): string => spokenLanguage().locale;
 
 /** A figure with at most two places, the mark between them as the language writes it. */
 export const numberText = (value: number): string =>
-  new Intl.NumberFormat(localeOfDays(), { maximumFractionDigits: 2, useGrouping: false }).format(value);
+  numberFormat(localeOfDays(), { maximumFractionDigits: 2, useGrouping: false }).format(value);
 
 /** "Monday 9 March", from a civil day; the same on every machine. */
 export const dayText = (day: string): string =>
-  new Intl.DateTimeFormat(localeOfDays(), {
+  dateFormat(localeOfDays(), {
     weekday: 'long',
     day: 'numeric',
     month: 'long',
@@ -19,7 +20,7 @@ export const dayText = (day: string): string =>
 
 /** "Monday 9 March 2026", to say a day back that was given in figures. */
 export const wholeDayText = (day: string): string =>
-  new Intl.DateTimeFormat(localeOfDays(), {
+  dateFormat(localeOfDays(), {
     weekday: 'long',
     day: 'numeric',
     month: 'long',
@@ -29,13 +30,13 @@ export const wholeDayText = (day: string): string =>
 
 /** "9 March", where there is little room. */
 export const shortDayText = (day: string): string =>
-  new Intl.DateTimeFormat(localeOfDays(), { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+  dateFormat(localeOfDays(), { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
     new Date(`${day}T12:00:00Z`),
   );
 
 /** "Monday", from its number; 1 is Monday. */
 export const weekdayText = (weekday: number): string =>
-  new Intl.DateTimeFormat(localeOfDays(), { weekday: 'long', timeZone: 'UTC' }).format(
+  dateFormat(localeOfDays(), { weekday: 'long', timeZone: 'UTC' }).format(
     new Date(Date.UTC(2024, 0, weekday)),
   );
 
@@ -45,7 +46,7 @@ export const timeText = (instant: number): string =>
 
 /** "18:42", from a time of day written as HH:MM: at the clinic, whatever zone the phone is in. */
 export const clockTimeText = (time: string): string =>
-  new Intl.DateTimeFormat(localeOfDays(), { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' }).format(
+  dateFormat(localeOfDays(), { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' }).format(
     new Date(`2026-01-01T${time}:00Z`),
   );
 

@@ -3,10 +3,12 @@
  * for the phone's own day. What the clinic had stopped stays stopped; what it changed since is not known,
  * and past the clinic's limit nothing is begun by an old page. Pure.
  */
+
 import type { TodayView } from '#api/patient/today-view.ts';
 import { type MorningState, morningStateAt } from '#core/decision/morning-window.ts';
 import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { addDays, daysBetween } from '#core/time/day.ts';
+import { dateFormat } from '#messages/formats.ts';
 
 /** The civil day on the phone's clock. */
 export const phoneDay = (now: number): string => {
@@ -17,7 +19,7 @@ export const phoneDay = (now: number): string => {
 
 /** The civil day in a zone named as phones and servers name it; Swedish writes days as ISO 8601 does. */
 const dayInZone = (now: number, zone: string): string =>
-  new Intl.DateTimeFormat('sv-SE', {
+  dateFormat('sv-SE', {
     timeZone: zone,
     year: 'numeric',
     month: '2-digit',

@@ -1,8 +1,9 @@
 'use client';
-/** An invitation to print and hand over. The code is shown here once and kept nowhere. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { say } from '#messages/en/staff/access.ts';
+/** An invitation to print and hand over. The code is shown here once and kept nowhere. */
+import { dateFormat } from '#messages/formats.ts';
 import type { InvitationSlip } from '#messages/invitation-slips.ts';
 import { translate } from '#messages/translate.ts';
 import { Asked } from '#ui/account/asked.tsx';
@@ -25,9 +26,7 @@ export interface InvitationPanelProps {
 }
 
 const dayOf = (instant: number, zone: string, locale: string): string =>
-  new Intl.DateTimeFormat(locale, { timeZone: zone, day: 'numeric', month: 'long', year: 'numeric' }).format(
-    instant,
-  );
+  dateFormat(locale, { timeZone: zone, day: 'numeric', month: 'long', year: 'numeric' }).format(instant);
 
 const Slip = ({ made, origin, zone, patientName, slips }: InvitationPanelProps & { readonly made: Made }) => {
   const address = `${origin}/enrol`;

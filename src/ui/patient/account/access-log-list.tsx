@@ -1,6 +1,7 @@
 'use client';
-/** Who opened the record, for its owner. */
 import type { Day } from '#core/time/day.ts';
+/** Who opened the record, for its owner. */
+import { dateFormat } from '#messages/formats.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { localeOfDays } from '#ui/language/text-of-time.ts';
@@ -18,7 +19,7 @@ export interface AccessLogLine {
 
 /** "3 February" of the year the reader is in, "3 February 2025" otherwise. */
 const dayWithYear = (day: Day, today: Day): string =>
-  new Intl.DateTimeFormat(localeOfDays(), {
+  dateFormat(localeOfDays(), {
     day: 'numeric',
     month: 'long',
     year: day.slice(0, 4) === today.slice(0, 4) ? undefined : 'numeric',
