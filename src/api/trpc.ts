@@ -3,6 +3,7 @@ import { initTRPC } from '@trpc/server';
 import type { Access } from '#data/access.ts';
 import { noteRead, noteRefused } from '#data/audit/audit.ts';
 import { whileReading } from '#data/database/read-together.ts';
+import type { Reading } from '#data/database/remembered-reads.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
@@ -21,6 +22,8 @@ export interface ApiContext {
   readonly clockOffset: number;
   /** Takes the calls of one session in turn, so that they leave room for others; without it a call begins at once. */
   readonly inTurn?: <T>(call: () => Promise<T>) => Promise<T>;
+  /** What one of the context's questions has read, the next need not; without it each reads for itself. */
+  readonly reading?: Reading;
   /** Told of every call and how it ended; never of what was sent or answered. */
   readonly observe?: (call: ObservedCall) => void;
 }
@@ -117,7 +120,9 @@ const setUpText = {
  */
 export const settled = signedIn.use(({ ctx, type, next }) => {
   if (ctx.person.setUp !== 'done') throw new Problem('set-up', setUpText[ctx.person.setUp]);
-  return type === 'query' ? whileReading(ctx.access.store.read, () => next({ ctx })) : next({ ctx });
+  if (type !== 'query') return next({ ctx });
+  const { reading } = ctx;
+  return reading ? reading(() => next({ ctx })) : whileReading(ctx.access.store.read, () => next({ ctx }));
 });
 
 /** Passphrase or PIN given within the last minutes; stands before what a stolen open session must not do. */

@@ -10,6 +10,7 @@ import type { Access } from '../access.ts';
 import type { Db } from './connection.ts';
 import { isGathered } from './nested-rows.ts';
 import type { Bound, Query } from './prepared.ts';
+import type { Reading } from './remembered-reads.ts';
 import { type Statements, statementsOf } from './statements.ts';
 
 /** One of the queries; `values` where it is asked with more than the clinic and the patient. */
@@ -118,6 +119,9 @@ export type Together = ReturnType<typeof togetherOf>;
 /** What is read while the work goes on is read once, unless the work itself writes. */
 export const whileReading = <T>(db: Db, work: () => Promise<T>): Promise<T> =>
   statementsOf(db).remembered.during(work);
+
+/** The same for all that one page asks, question after question. */
+export const readingOnce = (db: Db): Reading => statementsOf(db).remembered.over();
 
 /** Reads all of it by one statement, where it is not known yet, and then does the work on what was read. */
 export const readTogether = <T>(

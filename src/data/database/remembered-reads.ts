@@ -12,11 +12,16 @@ type Reads = (values: readonly unknown[], read: () => Rows) => Rows;
 /** How the driver hands rows over. */
 export type Mode = 'plain' | 'arrays';
 
+/** Does the work, and what is read meanwhile is read once. */
+export type Reading = <T>(work: () => Promise<T>) => Promise<T>;
+
 export interface Remembered {
   readonly begin: () => void;
   readonly end: () => void;
   /** Remembers what is read while `work` goes on; inside a write, or such work, it is one with it. */
-  readonly during: <T>(work: () => Promise<T>) => Promise<T>;
+  readonly during: Reading;
+  /** The same for several pieces of work after one another, such as the questions of one page. */
+  readonly over: () => Reading;
   /** For one statement: the rows remembered for these values, or those `read` gives. */
   readonly readsOf: (sql: string, mode: Mode) => Reads;
   readonly rowsOf: (sql: string, mode: Mode, values: readonly unknown[]) => Rows | undefined;
@@ -65,6 +70,10 @@ export const rememberReads = (): Remembered => {
     known?.set(sql, ofText.set(keyOf(mode, values), rows));
   };
   const rowsOf: Remembered['rowsOf'] = (sql, mode, values) => current()?.get(sql)?.get(keyOf(mode, values));
+  const over = (): Reading => {
+    const known: Known = new Map();
+    return (work) => (current() ? work() : scope.run(known, work));
+  };
   return {
     begin: () => {
       inWrite = new Map();
@@ -72,7 +81,8 @@ export const rememberReads = (): Remembered => {
     end: () => {
       inWrite = null;
     },
-    during: (work) => (current() ? work() : scope.run(new Map(), work)),
+    during: (work) => over()(work),
+    over,
     readsOf: (sql, mode) => {
       if (!readOnly.test(sql)) {
         return (_, read) => {

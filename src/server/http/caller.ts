@@ -6,6 +6,7 @@ import { redirect } from 'next/navigation';
 import { cache } from 'react';
 import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
+import { readingOnce } from '#data/database/read-together.ts';
 import { runtime } from '../runtime.ts';
 import { phoneHere } from '../sign-in/phone-here.ts';
 import { observeCalls } from '../telemetry/telemetry.ts';
@@ -17,7 +18,9 @@ import { contextFor } from './context.ts';
  */
 const requestContext = cache(async () => {
   const asked = await headers();
-  return contextFor(runtime(), asked, observeCalls(randomUUID()));
+  const context = await contextFor(runtime(), asked, observeCalls(randomUUID()));
+  // A page only asks: its questions look at one and the same record.
+  return context.access ? { ...context, reading: readingOnce(context.access.store.read) } : context;
 });
 
 export const serverCaller = async () => createCaller(await requestContext());

@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Access } from '#data/access.ts';
 import { flushReads } from '#data/audit/audit.ts';
+import { readingOnce } from '#data/database/read-together.ts';
 import type { Store } from '#data/database/store.ts';
 import { onWholeRecord } from '#data/decision/decide-queries.ts';
 import { proposalsOf } from '#data/decision/decisions.ts';
@@ -48,6 +49,8 @@ const clinicOnRecord = async () => {
   return { access: { ...access, now: at }, patientId };
 };
 
+const fall = { kind: 'fall', day: '2026-03-10', joint: null, remark: null } as const;
+
 const readings: readonly [string, (access: Access, patientId: string) => Promise<unknown>][] = [
   ['person and profile', patientOf],
   ['prescriptions', prescriptionsOf],
@@ -84,9 +87,20 @@ describe('what is read together is what each question finds by itself', () => {
   });
 });
 
-describe('what was read is not gone on with once it has changed', () => {
-  const fall = { kind: 'fall', day: '2026-03-10', joint: null, remark: null } as const;
+describe('questions of one page', () => {
+  it('read once what each of them looks at, and read on with what is written in between', async () => {
+    const { access, patientId } = await clinicOnRecord();
+    const page = readingOnce(store.read);
+    const asked = (): Promise<readonly string[]> =>
+      statementsDuring(store, () => page(() => eventsOf(access, patientId)));
+    expect(await asked()).not.toEqual([]);
+    expect(await asked()).toEqual([]);
+    await page(() => addEvent(access, patientId, fall));
+    expect(await page(() => eventsOf(access, patientId))).toHaveLength(1);
+  });
+});
 
+describe('what was read is not gone on with once it has changed', () => {
   it('work that reads and then writes reads on with what it wrote', async () => {
     const { access, patientId } = await clinicOnRecord();
     const found = await onWholeRecord(access, patientId, async () => {

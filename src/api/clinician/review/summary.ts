@@ -17,6 +17,7 @@ import { proposalsOf } from '#data/decision/decisions.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { engineWindowDays } from '#data/patients/record-queries.ts';
+import { planOf } from '#data/plan/plan-of.ts';
 import { type Prescription, prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestScreening, type RecordedScreening } from '#data/screening/screenings.ts';
 import { itemsOfPatient } from '#data/worklist/items-of-patient.ts';
@@ -99,6 +100,7 @@ export const summaryProcedure = recordProcedure.query(async ({ ctx }) => {
     facts,
     sentences: summaryInWords(facts, today),
     baselines: record.baselines,
+    plan: await planOf(access, patient),
     /** null = no dose is in force. */
     picture: focus && (await courseOf(access, patient.id, record, focus, prescriptions, dayOf)),
   };

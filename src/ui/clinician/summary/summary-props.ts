@@ -3,7 +3,6 @@ import type { Day } from '#core/time/day.ts';
 import type {
   CareAnswer,
   CourseAnswer,
-  DangerAnswer,
   Patient,
   PatientBarAnswer,
   PatientDetails,
@@ -18,7 +17,7 @@ export interface SummaryProps {
   readonly bar: PatientBarAnswer;
   readonly summary: SummaryAnswer;
   readonly prescriptions: Prescriptions;
-  readonly plan: DangerAnswer['plan'];
+  readonly plan: SummaryAnswer['plan'];
   readonly course: CourseAnswer;
   readonly care: CareAnswer;
   readonly clock: ClinicClock;

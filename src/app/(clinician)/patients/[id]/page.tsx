@@ -18,15 +18,16 @@ const SummaryPage = async ({ params, searchParams }: Props) => {
   const { clinician, patient, clock, day } = at;
   if (patient.mergedInto && !(await searchParams).read) redirect(`/patients/${patient.mergedInto.intoId}`);
   const patientId = patient.id;
+  const summary = await clinician.review.summary({ patientId });
   return (
     <FramedRecord at={at} section="">
       <WaitingCorrections {...{ clinician, patientId }} />
       <SummaryScreen
         {...{ patient, clock, day, bar: at.bar }}
         details={await clinician.people.details({ patientId })}
-        summary={await clinician.review.summary({ patientId })}
+        summary={summary}
         prescriptions={await clinician.prescriptions.list({ patientId })}
-        plan={(await clinician.danger.get({ patientId })).plan}
+        plan={summary.plan}
         course={await clinician.outcomes.get({ patientId })}
         care={await clinician.care.list({ patientId })}
       />
