@@ -47,6 +47,7 @@ test('by the keyboard alone a dose is signed and the signature withdrawn in its 
   await expectAccessible(page, 'worklist, a menu open');
   await page.keyboard.press('Escape');
   await expect(page.getByRole('menuitem')).toHaveCount(0);
+  await expect(row.getByRole('button', { name: /^More for / })).toBeFocused();
 
   await page
     .getByRole('button', { name: /^Record contact ?: / })

@@ -9,7 +9,8 @@ import { withRouter } from '#tests/support/with-router.tsx';
 import type { WorklistItem, WorklistLine } from '#ui/clinician/answers.ts';
 import { largeStepInWords, shortDose, stepInWords } from '#ui/clinician/worklist/dose-step.ts';
 import { primaryOf } from '#ui/clinician/worklist/item-place.ts';
-import { benchRow } from '#ui/clinician/worklist/row-props.tsx';
+import { benchRow } from '#ui/clinician/worklist/row-props.ts';
+import { stripDrawing } from '#ui/clinician/worklist/strip-drawing.ts';
 import { StripPicture } from '#ui/clinician/worklist/strip-picture.tsx';
 import { Workbench } from '#ui/clinician/worklist/workbench.tsx';
 
@@ -202,15 +203,17 @@ describe('the picture of four weeks', () => {
   const picture = (over: Partial<Parameters<typeof stripOf>[0]> = {}) =>
     renderToStaticMarkup(
       <StripPicture
-        today={today}
-        strip={stripOf({
+        drawing={stripDrawing(
+          stripOf({
+            today,
+            about: knee,
+            versions: [],
+            mornings: [],
+            usuals: [{ joint: knee, usual: 2, usualTop: 2 }],
+            ...over,
+          }),
           today,
-          about: knee,
-          versions: [],
-          mornings: [],
-          usuals: [{ joint: knee, usual: 2, usualTop: 2 }],
-          ...over,
-        })}
+        )}
       />,
     );
   const path = (markup: string, name: string) =>

@@ -1,6 +1,10 @@
 'use client';
-/** The rest of what can be done about an item, without settling it. Danger is never snoozed. */
-import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
+/**
+ * The rest of what can be done about an item, without settling it. Danger is never snoozed. A list has fifty of
+ * these buttons and one menu is open at a time, so the library draws a menu only once it is asked for.
+ */
+import { useRef, useState } from 'react';
+import { Menu, MenuItem, Popover } from 'react-aria-components';
 import { say } from '#messages/en/staff/worklist.ts';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
@@ -8,50 +12,82 @@ import { useSubmit } from '../forms/use-submit.ts';
 import type { OpenForm, RowProps } from './row-state.ts';
 import { undoOf } from './undo-handling.ts';
 
-export const RowMenu = (props: RowProps & { readonly setOpen: (open: OpenForm) => void }) => {
-  const { row, setOpen, onDone } = props;
+type MenuProps = RowProps & { readonly setOpen: (open: OpenForm) => void };
+
+const useActs = ({ row, onDone }: MenuProps, id: string) => {
   const { patientId } = row;
   const { key } = row.item;
-  const id = `menu-${patientId}`;
   const submit = useSubmit('', id);
   const act = (name: 'acknowledge' | 'assign', text: string, call: () => Promise<unknown>) =>
     void submit.send([], async () => {
       await call();
       onDone({ id: `${name} ${patientId} ${key}`, text, ...undoOf(row, name) });
     });
-  const acknowledge = () => client.clinician.worklist.acknowledge.mutate({ patientId, key });
-  const take = () => client.clinician.worklist.take.mutate({ patientId, key });
+  return {
+    problems: submit.problems,
+    acknowledge: () =>
+      act('acknowledge', say('acknowledge-done'), () =>
+        client.clinician.worklist.acknowledge.mutate({ patientId, key }),
+      ),
+    take: () => act('assign', say('taken'), () => client.clinician.worklist.take.mutate({ patientId, key })),
+  };
+};
+
+type Acts = ReturnType<typeof useActs>;
+
+const Choices = (props: MenuProps & { readonly acts: Acts; readonly close: () => void }) => {
+  const { row, setOpen, acts, close } = props;
+  const { patientId } = row;
+  return (
+    <Menu className="menu" aria-label={say('menu', { name: row.name })} autoFocus="first" onClose={close}>
+      <MenuItem onAction={acts.acknowledge}>{say('acknowledge')}</MenuItem>
+      <MenuItem onAction={acts.take}>{say('take')}</MenuItem>
+      {props.colleagues.length > 1 ? (
+        <MenuItem onAction={() => setOpen('assign')}>{say('assign-to')}</MenuItem>
+      ) : null}
+      {row.canSnooze ? (
+        <MenuItem onAction={() => setOpen('snooze')}>{say('snooze-until-day')}</MenuItem>
+      ) : null}
+      <MenuItem href={`/patients/${patientId}`}>{say('open-record')}</MenuItem>
+      <MenuItem href={`/patients/${patientId}/data-entry`}>{say('go.type-in')}</MenuItem>
+      <MenuItem href={`/patients/${patientId}/warning-signs`}>{say('signs-and-pauses')}</MenuItem>
+    </Menu>
+  );
+};
+
+export const RowMenu = (props: MenuProps) => {
+  const { row } = props;
+  const id = `menu-${row.patientId}`;
+  const button = useRef<HTMLButtonElement>(null);
+  const [isOpen, setIsOpen] = useState(false);
+  const acts = useActs(props, id);
+  const open = () => {
+    // Not every browser moves the focus to a pressed button, and the menu gives it back to where it was.
+    button.current?.focus();
+    setIsOpen(true);
+  };
   return (
     <>
-      <ErrorSummary problems={submit.problems} />
-      <MenuTrigger>
-        <Button
-          id={id}
-          className="menu-button"
-          aria-label={say('menu', { name: row.name })}
-          data-menu
-          data-keys
-        >
-          …
-        </Button>
-        <Popover className="menu-popover">
-          <Menu className="menu" aria-label={say('menu', { name: row.name })}>
-            <MenuItem onAction={() => act('acknowledge', say('acknowledge-done'), acknowledge)}>
-              {say('acknowledge')}
-            </MenuItem>
-            <MenuItem onAction={() => act('assign', say('taken'), take)}>{say('take')}</MenuItem>
-            {props.colleagues.length > 1 ? (
-              <MenuItem onAction={() => setOpen('assign')}>{say('assign-to')}</MenuItem>
-            ) : null}
-            {row.canSnooze ? (
-              <MenuItem onAction={() => setOpen('snooze')}>{say('snooze-until-day')}</MenuItem>
-            ) : null}
-            <MenuItem href={`/patients/${patientId}`}>{say('open-record')}</MenuItem>
-            <MenuItem href={`/patients/${patientId}/data-entry`}>{say('go.type-in')}</MenuItem>
-            <MenuItem href={`/patients/${patientId}/warning-signs`}>{say('signs-and-pauses')}</MenuItem>
-          </Menu>
+      <ErrorSummary problems={acts.problems} />
+      <button
+        type="button"
+        ref={button}
+        id={id}
+        className="menu-button"
+        aria-label={say('menu', { name: row.name })}
+        aria-haspopup="menu"
+        aria-expanded={isOpen}
+        data-menu
+        data-keys
+        onClick={open}
+      >
+        …
+      </button>
+      {isOpen ? (
+        <Popover className="menu-popover" triggerRef={button} isOpen onOpenChange={setIsOpen}>
+          <Choices {...props} acts={acts} close={() => setIsOpen(false)} />
         </Popover>
-      </MenuTrigger>
+      ) : null}
     </>
   );
 };

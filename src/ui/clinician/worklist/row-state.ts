@@ -1,6 +1,6 @@
 /** What a row is given, and what was done in it. */
 import type { WorklistFilters } from '../answers.ts';
-import type { BenchRow } from './row-props.tsx';
+import type { BenchRow } from './row-props.ts';
 
 /** The form that is open under a row. */
 export type OpenForm = 'contact' | 'sign' | 'reply' | 'snooze' | 'assign';

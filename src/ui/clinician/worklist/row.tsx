@@ -10,9 +10,11 @@ import { TelephoneLink } from '../telephone-link.tsx';
 import { PrimaryAction } from './primary-action.tsx';
 import { AssignForm, ReplyForm, RowContact, SnoozeForm } from './row-forms.tsx';
 import { RowMenu } from './row-menu.tsx';
-import type { BenchRow, RowItem } from './row-props.tsx';
+import type { BenchRow, RowItem } from './row-props.ts';
 import type { Done, OpenForm, RowProps } from './row-state.ts';
 import { SignDoses } from './sign-doses.tsx';
+import { SignLifeLine } from './sign-life-line.tsx';
+import { StripPicture } from './strip-picture.tsx';
 
 const OtherItem = ({ item }: { readonly item: RowItem }) => (
   <li>
@@ -125,7 +127,7 @@ export const Row = (props: RowProps) => {
         <p className="row-second">{row.who}</p>
       </div>
       <Facts row={row} />
-      <div className="row-strip">{row.strip}</div>
+      <div className="row-strip">{row.strip ? <StripPicture drawing={row.strip} /> : null}</div>
       <div className="row-phone">
         {row.phone ? <TelephoneLink phone={row.phone} /> : null}
         <p className="row-second">{status.ago}</p>
@@ -137,7 +139,7 @@ export const Row = (props: RowProps) => {
       <div className="row-menu screen-only">
         {isListed && open === null ? <RowMenu {...props} setOpen={setOpen} /> : null}
       </div>
-      {row.life}
+      {row.life ? <SignLifeLine {...row.life} /> : null}
       {done.map((one) => (
         <DoneLine key={one.id} done={one} name={row.name} onUndone={props.onUndone} />
       ))}

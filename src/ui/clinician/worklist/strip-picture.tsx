@@ -1,84 +1,18 @@
-/**
- * Four weeks in a small picture drawn on the server: the dose above as a staircase, the mornings hanging below.
- * Within the usual is pale, over it is ink, and a cross is an answer that did not come. Each class of marks is
- * one path.
- */
-import type { Day } from '#core/time/day.ts';
-import { overUsual } from '#core/worklist/strip.ts';
-import { stripInWords } from '#core/worklist/strip-words.ts';
-import type { Strip } from '../answers.ts';
+/** Four weeks in a small picture, with the same in words. Each class of marks is one path. */
+import type { StripDrawing } from './strip-drawing.ts';
 
-const step = 6;
-const doseTop = 2;
-const doseFoot = 14;
-const zero = 19;
-const perPoint = 2;
 const height = 40;
+const weeks = `M42 0V${height}M84 0V${height}M126 0V${height}`;
 
-type Days = Strip['days'];
-
-const round = (value: number): number => Math.round(value * 10) / 10;
-
-/** On the patient's own range of doses, at least 0.4 wide. */
-const doseY = (days: Days): ((share: number) => number) => {
-  const shares = days.flatMap(({ share }) => share ?? []);
-  const low = Math.min(...shares);
-  const span = Math.max(0.4, Math.max(...shares) - low);
-  return (share) => round(doseFoot - ((share - low) / span) * (doseFoot - doseTop));
+export const StripPicture = ({ drawing }: { readonly drawing: StripDrawing }) => {
+  const { label, width, dose, within, over, missing } = drawing;
+  return (
+    <svg className="strip" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
+      <path className="strip-week" d={weeks} />
+      <path className="strip-dose" d={dose} />
+      <path className="strip-within" d={within} />
+      <path className="strip-over" d={over} />
+      <path className="strip-missing" d={missing} />
+    </svg>
+  );
 };
-
-/** A staircase; it breaks off where no dose is known. */
-const dosePath = (days: Days): string => {
-  const y = doseY(days);
-  const parts = days.map(({ share }, place) => {
-    if (share === null) return '';
-    const before = days[place - 1]?.share ?? null;
-    const to = `H${(place + 1) * step}`;
-    const isLevel = before === share && days[place + 1]?.share === share;
-    if (before === null) return `M${place * step} ${y(share)}${to}`;
-    return before === share ? (isLevel ? '' : to) : `V${y(share)}${to}`;
-  });
-  return parts.join('');
-};
-
-const barX = (place: number): number => place * step + step / 2;
-
-/** From 0 to the usual, or to the answer below it; 0 is a mark of its own, so that it is no gap. */
-const withinPath = (strip: Strip): string =>
-  strip.days
-    .map(({ pain }, place) => {
-      if (pain === null) return '';
-      const within = pain - (overUsual(pain, strip) ?? 0);
-      return `M${barX(place)} ${zero}v${Math.max(1, within * perPoint)}`;
-    })
-    .join('');
-
-const overPath = (strip: Strip): string =>
-  strip.days
-    .map(({ pain }, place) => {
-      const over = pain === null ? 0 : (overUsual(pain, strip) ?? 0);
-      return over > 0 ? `M${barX(place)} ${zero + (pain! - over) * perPoint}v${over * perPoint}` : '';
-    })
-    .join('');
-
-const missingPath = ({ days }: Strip): string =>
-  days
-    .map(({ isMissing }, place) => (isMissing ? `M${barX(place) - 1.5} ${zero}l3 3m0-3l-3 3` : ''))
-    .join('');
-
-const weeks = [7, 14, 21].map((days) => `M${days * step} 0V${height}`).join('');
-
-export const StripPicture = ({ strip, today }: { readonly strip: Strip; readonly today: Day }) => (
-  <svg
-    className="strip"
-    viewBox={`0 0 ${strip.days.length * step} ${height}`}
-    role="img"
-    aria-label={stripInWords(strip, today)}
-  >
-    <path className="strip-week" d={weeks} />
-    <path className="strip-dose" d={dosePath(strip.days)} />
-    <path className="strip-within" d={withinPath(strip)} />
-    <path className="strip-over" d={overPath(strip)} />
-    <path className="strip-missing" d={missingPath(strip)} />
-  </svg>
-);

@@ -2,7 +2,7 @@
 /** Taking back an acknowledgement or an assignment; of danger neither is taken back. */
 import { say } from '#messages/en/staff/worklist.ts';
 import { client } from '../client.ts';
-import type { BenchRow } from './row-props.tsx';
+import type { BenchRow } from './row-props.ts';
 import type { Done } from './row-state.ts';
 
 export const undoOf = (

@@ -8,7 +8,7 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 
 import { say } from '#messages/en/staff/worklist.ts';
 import { Mark, type Shape } from '#ui/design-system/mark.tsx';
 import { Row } from './row.tsx';
-import type { BenchRow } from './row-props.tsx';
+import type { BenchRow } from './row-props.ts';
 import type { Done, RowProps } from './row-state.ts';
 
 type Work = BenchRow['work'];

@@ -8,7 +8,7 @@ import type { ClinicClock } from '../when.ts';
 import { itemStatusOf } from '../words.ts';
 import { GroupCounts } from './group-counts.tsx';
 import { GroupList } from './group-list.tsx';
-import { benchRow } from './row-props.tsx';
+import { benchRow } from './row-props.ts';
 import { Workbench } from './workbench.tsx';
 import { WorklistFilterForm } from './worklist-filter-form.tsx';
 import type { WorklistFilter } from './worklist-query.ts';

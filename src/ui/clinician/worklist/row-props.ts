@@ -1,5 +1,4 @@
 /** A row of the worklist in words, made on the server: the browser is sent no rules, exercises or clocks. */
-import type { ReactNode } from 'react';
 import { jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { dangers } from '#core/worklist/item.ts';
@@ -10,8 +9,8 @@ import { agoInWords, type ClinicClock } from '../when.ts';
 import { itemStatusOf } from '../words.ts';
 import { hrefOf, type Primary, primaryOf } from './item-place.ts';
 import { type RowDose, rowDose } from './row-dose.tsx';
-import { SignLife } from './sign-life.tsx';
-import { StripPicture } from './strip-picture.tsx';
+import { type SignLife, signLife } from './sign-life.ts';
+import { type StripDrawing, stripDrawing } from './strip-drawing.ts';
 
 export interface RowItem {
   readonly key: string;
@@ -34,27 +33,31 @@ export interface BenchRow {
   /** Under the fact; empty where the fact is all. */
   readonly second: string;
   readonly phone: string | null;
-  readonly item: RowItem;
+  /** The first; its words are the fact. */
+  readonly item: Pick<RowItem, 'key' | 'ago' | 'handled'>;
   readonly others: readonly RowItem[];
   readonly canSnooze: boolean;
   readonly primary: Primary;
   readonly doses: readonly RowDose[];
-  readonly strip: ReactNode;
+  readonly strip: StripDrawing | null;
   /** How far a warning sign has come; null for everything else. */
-  readonly life: ReactNode;
+  readonly life: SignLife | null;
 }
+
+const handledInWords = ({ acknowledgedBy, assignedName }: WorklistItem): string =>
+  [
+    acknowledgedBy ? say('acknowledged', { name: acknowledgedBy }) : '',
+    assignedName ? say('assigned', { name: assignedName }) : '',
+  ]
+    .filter(Boolean)
+    .join(', ');
 
 const itemOf = (item: WorklistItem, clock: ClinicClock): RowItem => ({
   key: item.key,
   ...itemStatusOf(item.kind),
   sentence: item.sentence,
   ago: agoInWords(item.since, clock),
-  handled: [
-    item.acknowledgedBy ? say('acknowledged', { name: item.acknowledgedBy }) : '',
-    item.assignedName ? say('assigned', { name: item.assignedName }) : '',
-  ]
-    .filter(Boolean)
-    .join(', '),
+  handled: handledInWords(item),
 });
 
 /** First what there is to do: the sign, the dose, the message, or the figures; under it what else is known. */
@@ -84,12 +87,12 @@ export const benchRow = (line: WorklistLine, clock: ClinicClock, day: Day): Benc
     work: item.work,
     ...factOf(line, doses),
     phone: line.phone,
-    item: itemOf(item, clock),
+    item: { key: item.key, ago: agoInWords(item.since, clock), handled: handledInWords(item) },
     others: others.map((one) => itemOf(one, clock)),
     canSnooze: !dangers.includes(item.kind),
     primary: primaryOf(line),
     doses,
-    strip: strip ? <StripPicture strip={strip} today={day} /> : null,
-    life: item.work === 'danger' ? <SignLife items={[item, ...others]} clock={clock} /> : null,
+    strip: strip && stripDrawing(strip, day),
+    life: item.work === 'danger' ? signLife([item, ...others], clock) : null,
   };
 };

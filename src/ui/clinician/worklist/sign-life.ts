@@ -44,32 +44,24 @@ const stepsOfPause = ({ since, facts }: WorklistItem, clock: ClinicClock): reado
   { text: say('life.waits'), state: 'open' },
 ];
 
-export const SignLife = ({
-  items,
-  clock,
-}: {
-  readonly items: readonly WorklistItem[];
-  readonly clock: ClinicClock;
-}) => {
+export interface SignLife {
+  readonly steps: readonly Step[];
+  /** By when it is tried again. */
+  readonly due: { readonly text: string; readonly isOver: boolean } | null;
+}
+
+/** null = no warning sign is open and no pause after one. */
+export const signLife = (items: readonly WorklistItem[], clock: ClinicClock): SignLife | null => {
   const sign = items.find(({ kind }) => kind === 'red-flag');
   const paused = items.find(({ kind, facts }) => kind === 'resume-due' && facts.cause === 'warning-sign');
   const steps = sign ? stepsOfSign(sign, clock) : paused ? stepsOfPause(paused, clock) : [];
   if (steps.length === 0) return null;
   const due = sign ? Number(sign.facts.contactDueAt) : Number.NaN;
-  return (
-    <div className="life">
-      <ol className="life-steps" aria-label={say('life')}>
-        {steps.map(({ text, state }) => (
-          <li key={text} className={`life-${state}`}>
-            {text}
-          </li>
-        ))}
-      </ol>
-      {Number.isFinite(due) ? (
-        <p className={due < clock.now ? 'life-open' : undefined}>
-          {say(due < clock.now ? 'life.overdue' : 'life.due', { at: momentInWords(due, clock) })}
-        </p>
-      ) : null}
-    </div>
-  );
+  const isOver = due < clock.now;
+  return {
+    steps,
+    due: Number.isFinite(due)
+      ? { text: say(isOver ? 'life.overdue' : 'life.due', { at: momentInWords(due, clock) }), isOver }
+      : null,
+  };
 };
