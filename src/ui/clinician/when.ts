@@ -11,7 +11,9 @@ export interface ClinicClock {
   readonly now: number;
 }
 
-const parts = (instant: number, zone: string): ReadonlyMap<string, string> =>
+type Parts = ReadonlyMap<string, string>;
+
+const read = (instant: number, zone: string): Parts =>
   new Map(
     dateFormat('en-GB', {
       timeZone: zone,
@@ -25,6 +27,18 @@ const parts = (instant: number, zone: string): ReadonlyMap<string, string> =>
       .formatToParts(instant)
       .map((part) => [part.type, part.value]),
   );
+
+const minutes = new Map<string, Parts>();
+/** A page says how long ago a few hundred instants were, and asks for its own now with each. */
+const mostMinutes = 5000;
+
+const parts = (instant: number, zone: string): Parts => {
+  const key = `${zone} ${Math.floor(instant / 60_000)}`;
+  const found = minutes.get(key) ?? read(instant, zone);
+  if (minutes.size >= mostMinutes) minutes.clear();
+  minutes.set(key, found);
+  return found;
+};
 
 /** Civil day of the clinic at an instant. */
 export const dayAt = (instant: number, zone: string): Day => {

@@ -7,6 +7,7 @@ import { answeredSessions, record, series, since, today } from '#tests/core/revi
 import type { Patient } from '#ui/clinician/answers.ts';
 import { neighbourOf } from '#ui/clinician/review/chart/chart-detail.tsx';
 import { RangeSelector } from '#ui/clinician/review/chart/range-selector.tsx';
+import { chartFrom, sentChart } from '#ui/clinician/review/chart/sent-chart.ts';
 import { LimbView } from '#ui/clinician/review/limb-view.tsx';
 import { choiceFrom, rangeOf } from '#ui/clinician/review/review-choice.ts';
 
@@ -126,5 +127,28 @@ describe('fingers or toes after the cuff', () => {
     [{ pulseState: 'not-asked' }, 'not asked'],
   ] as const)('pulse %j reads “%s”', (over, text) => {
     expect(cells(over).at(-1)).toBe(text);
+  });
+});
+
+describe('the picture as it is sent', () => {
+  const pictured = reviewChartOf(
+    series(
+      answeredSessions(
+        [0, 2, 4].map((place) => addDays(since, place)),
+        3,
+      ),
+    ),
+  );
+
+  it('comes out as it went in', () => {
+    expect(chartFrom(JSON.parse(JSON.stringify(sentChart(pictured))))).toEqual(pictured);
+  });
+
+  it('holds each sentence once, however many days it is said of', () => {
+    const { sentences, days } = sentChart(pictured);
+    const said = pictured.days.flatMap(({ lines }) => lines);
+    expect([...sentences].sort()).toEqual([...new Set(said)].sort());
+    expect(days).toHaveLength(pictured.days.length);
+    expect(sentences.length).toBeLessThan(said.length);
   });
 });

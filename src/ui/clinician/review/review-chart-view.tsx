@@ -3,7 +3,7 @@
 import dynamic from 'next/dynamic';
 import { type ReactNode, useCallback, useDeferredValue, useMemo, useState } from 'react';
 import type { DayDetail } from '#core/review/day-detail.ts';
-import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
+import type { DecisionMarker } from '#core/review/review-chart.ts';
 import { type DateRange, daysWithin, zoomed } from '#core/review/zoom.ts';
 import { dayFromNumber, dayNumber } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/review.ts';
@@ -14,6 +14,7 @@ import { ChartDetail, type Detail, noDetail } from './chart/chart-detail.tsx';
 import { ChartLegend } from './chart/chart-legend.tsx';
 import { markerName } from './chart/decision-markers.tsx';
 import { RangeSelector } from './chart/range-selector.tsx';
+import { chartFrom, type SentChart } from './chart/sent-chart.ts';
 
 const Chart = dynamic(() => import('./chart/review-plot.tsx'), {
   ssr: false,
@@ -35,7 +36,7 @@ const ofDay = ({ text, lines, decisionId, day }: DayDetail): Detail => ({
 });
 
 export interface ReviewChartViewProps {
-  readonly chart: ReviewChart;
+  readonly sent: SentChart;
   /** Address of this review, to which a range can be added. */
   readonly address: string;
   /** How the joint answered each dose; null = no exercise is shown. */
@@ -44,7 +45,8 @@ export interface ReviewChartViewProps {
   readonly children: ReactNode;
 }
 
-export const ReviewChartView = ({ chart, address, answers, children }: ReviewChartViewProps) => {
+export const ReviewChartView = ({ sent, address, answers, children }: ReviewChartViewProps) => {
+  const chart = useMemo(() => chartFrom(sent), [sent]);
   const [detail, setDetail] = useState<Detail>(noDetail);
   const [range, setRange] = useState<DateRange>({ from: chart.since, to: chart.today });
   // A handle moves at once; the drawing follows when there is time for it.

@@ -11,6 +11,7 @@ import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { ReviewAnswer } from '../answers.ts';
 import { TallyTable } from './by-dose/tally-table.tsx';
+import { sentChart } from './chart/sent-chart.ts';
 import { ReviewChartView } from './review-chart-view.tsx';
 
 interface SeriesViewProps {
@@ -47,7 +48,7 @@ export const SeriesView = (props: SeriesViewProps) => {
       <div className="stack-close">
         <h2>{title}</h2>
         {choices}
-        <ReviewChartView chart={chart} address={address} answers={dose?.answers ?? null}>
+        <ReviewChartView sent={sentChart(chart)} address={address} answers={dose?.answers ?? null}>
           {joints}
         </ReviewChartView>
       </div>
