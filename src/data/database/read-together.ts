@@ -120,6 +120,17 @@ export type Together = ReturnType<typeof togetherOf>;
 export const whileReading = <T>(db: Db, work: () => Promise<T>): Promise<T> =>
   statementsOf(db).remembered.during(work);
 
+/** What is worked out from one record, until a row it was worked out from is written. */
+export const workedOnce = <T>(
+  { store, clinicId, now, day }: Access,
+  name: string,
+  about: unknown,
+  make: () => Promise<T>,
+): Promise<T> => {
+  const key = JSON.stringify([name, clinicId, now, day, about]);
+  return statementsOf(store.read).remembered.worked(key, make);
+};
+
 /** The same for all that one page asks, question after question. */
 export const readingOnce = (db: Db): Reading => statementsOf(db).remembered.over();
 

@@ -27,6 +27,8 @@ export interface Remembered {
   readonly rowsOf: (sql: string, mode: Mode, values: readonly unknown[]) => Rows | undefined;
   readonly remember: (sql: string, mode: Mode, values: readonly unknown[], rows: Rows) => void;
   readonly wrote: (sql: string) => void;
+  /** What was worked out under this name, while every row it was worked out from is still remembered; else anew. */
+  readonly worked: <T>(name: string, make: () => Promise<T>) => Promise<T>;
   /** Lets go of everything the work under way has read. */
   readonly forget: () => void;
   /** Before the connection closes: what remembers is carried by every promise of the process until then. */
@@ -49,8 +51,56 @@ const tablesOf = (sql: string): ReadonlySet<string> => {
   return known;
 };
 
-/** By statement, then by what it was asked with. */
-type Known = Map<string, Map<string, Rows>>;
+/** Rows as one statement gave them. */
+interface Seen {
+  readonly sql: string;
+  readonly asked: string;
+  readonly rows: Rows;
+}
+
+interface Worked {
+  readonly value: unknown;
+  readonly from: readonly Seen[];
+}
+
+interface Known {
+  /** By statement, then by what it was asked with. */
+  readonly rows: Map<string, Map<string, Rows>>;
+  readonly worked: Map<string, Worked>;
+  /** What is being worked out now, each with what it has seen so far. */
+  readonly under: Set<Seen[]>;
+}
+
+/** One record needs a handful; a write that goes over a whole clinic shall not hold them all. */
+const mostWorked = 50;
+
+const nothingKnown = (): Known => ({ rows: new Map(), worked: new Map(), under: new Set() });
+
+const forgetAll = (known: Known | null): void => {
+  known?.rows.clear();
+  known?.worked.clear();
+};
+
+const isStill = ({ rows }: Known, seen: Seen): boolean => rows.get(seen.sql)?.get(seen.asked) === seen.rows;
+
+/** Kept only when it was worked out in one go: what a write changed under it is worked out anew. */
+const workedOut = async <T>(known: Known, name: string, make: () => Promise<T>): Promise<T> => {
+  const found = known.worked.get(name);
+  if (found?.from.every((seen) => isStill(known, seen))) {
+    for (const under of known.under) under.push(...found.from);
+    return found.value as T;
+  }
+  const from: Seen[] = [];
+  known.under.add(from);
+  try {
+    const value = await make();
+    if (known.worked.size >= mostWorked) known.worked.clear();
+    known.worked.set(name, { value, from });
+    return value;
+  } finally {
+    known.under.delete(from);
+  }
+};
 
 const keyOf = (mode: Mode, values: readonly unknown[]): string => `${mode} ${JSON.stringify(values)}`;
 
@@ -61,22 +111,32 @@ export const rememberReads = (): Remembered => {
   const wrote = (sql: string): void => {
     const known = current();
     const table = known && written.exec(sql)?.[1];
-    if (table === undefined) known?.clear();
-    else for (const text of known?.keys() ?? []) if (tablesOf(text).has(table!)) known?.delete(text);
+    if (table === undefined) forgetAll(known);
+    else
+      for (const text of known?.rows.keys() ?? []) if (tablesOf(text).has(table!)) known?.rows.delete(text);
   };
   const remember: Remembered['remember'] = (sql, mode, values, rows) => {
     const known = current();
-    const ofText = known?.get(sql) ?? new Map<string, Rows>();
-    known?.set(sql, ofText.set(keyOf(mode, values), rows));
+    if (!known) return;
+    const asked = keyOf(mode, values);
+    const ofText = known.rows.get(sql) ?? new Map<string, Rows>();
+    known.rows.set(sql, ofText.set(asked, rows));
+    for (const under of known.under) under.push({ sql, asked, rows });
   };
-  const rowsOf: Remembered['rowsOf'] = (sql, mode, values) => current()?.get(sql)?.get(keyOf(mode, values));
+  const rowsOf: Remembered['rowsOf'] = (sql, mode, values) => {
+    const known = current();
+    const asked = keyOf(mode, values);
+    const rows = known?.rows.get(sql)?.get(asked);
+    if (known && rows) for (const under of known.under) under.push({ sql, asked, rows });
+    return rows;
+  };
   const over = (): Reading => {
-    const known: Known = new Map();
+    const known = nothingKnown();
     return (work) => (current() ? work() : scope.run(known, work));
   };
   return {
     begin: () => {
-      inWrite = new Map();
+      inWrite = nothingKnown();
     },
     end: () => {
       inWrite = null;
@@ -102,7 +162,11 @@ export const rememberReads = (): Remembered => {
     rowsOf,
     remember,
     wrote,
-    forget: () => current()?.clear(),
+    worked: (name, make) => {
+      const known = current();
+      return known ? workedOut(known, name, make) : make();
+    },
+    forget: () => forgetAll(current()),
     close: () => scope.disable(),
   };
 };

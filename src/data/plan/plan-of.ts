@@ -7,7 +7,7 @@ import type { SessionRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dangerRecordOf } from '../danger/danger-record.ts';
-import { readTogether, togetherOf } from '../database/read-together.ts';
+import { readTogether, togetherOf, workedOnce } from '../database/read-together.ts';
 import { candidateDecisions } from '../decision/candidate-decisions.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
 import { lastSessionOn } from '../entries/last-session.ts';
@@ -115,4 +115,7 @@ export const planOf = (
   rows: readonly Prescription[] | null = null,
   /** Decisions beside those on record, newer than they are: what would be decided, without deciding it. */
   would: readonly MadeDecision[] = [],
-): Promise<Plan> => readTogether(access, patient.id, together, () => readPlan(access, patient, rows, would));
+): Promise<Plan> =>
+  readTogether(access, patient.id, together, () =>
+    workedOnce(access, 'plan', { patient, rows, would }, () => readPlan(access, patient, rows, would)),
+  );

@@ -6,6 +6,7 @@ import { ageYears } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { measurementsInForce } from '../assessment/measurements.ts';
 import { settingsOf } from '../clinic/clinic-settings.ts';
+import { workedOnce } from '../database/read-together.ts';
 import { careAroundOf } from '../episode/care-around.ts';
 import { homeFactsOf } from '../episode/home-eligibility.ts';
 import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
@@ -23,10 +24,7 @@ export const eligibilityBasisFor = async (access: Access, patient: Patient): Pro
   care: await careAroundOf(access, patient.id, await newestScreening(access, patient.id)),
 });
 
-export const prescribingContextFor = async (
-  access: Access,
-  patient: Patient,
-): Promise<PrescribingContext> => {
+const readContext = async (access: Access, patient: Patient): Promise<PrescribingContext> => {
   const basis = await eligibilityBasisFor(access, patient);
   const { today, clearances, settings, care } = basis;
   return {
@@ -45,3 +43,7 @@ export const prescribingContextFor = async (
     inForce: inForce(await prescriptionsOf(access, patient.id)).map(({ dose }) => dose),
   };
 };
+
+/** The plan, the next doses and what is proposed each rest on it. */
+export const prescribingContextFor = (access: Access, patient: Patient): Promise<PrescribingContext> =>
+  workedOnce(access, 'prescribing context', patient, () => readContext(access, patient));

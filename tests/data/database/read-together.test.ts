@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Access } from '#data/access.ts';
 import { flushReads } from '#data/audit/audit.ts';
-import { readingOnce } from '#data/database/read-together.ts';
+import { readingOnce, workedOnce } from '#data/database/read-together.ts';
 import type { Store } from '#data/database/store.ts';
 import { onWholeRecord } from '#data/decision/decide-queries.ts';
 import { proposalsOf } from '#data/decision/decisions.ts';
@@ -97,6 +97,48 @@ describe('questions of one page', () => {
     expect(await asked()).toEqual([]);
     await page(() => addEvent(access, patientId, fall));
     expect(await page(() => eventsOf(access, patientId))).toHaveLength(1);
+  });
+});
+
+describe('what was worked out', () => {
+  const counted = async (between: (access: Access, patientId: string) => Promise<unknown>) => {
+    const { access, patientId } = await clinicOnRecord();
+    let times = 0;
+    const ask = () =>
+      workedOnce(access, 'falls', patientId, async () => {
+        times += 1;
+        return (await eventsOf(access, patientId)).length;
+      });
+    const answers = await store.write(() =>
+      onWholeRecord(access, patientId, async () => [
+        await ask(),
+        await between(access, patientId),
+        await ask(),
+      ]),
+    );
+    return { times, first: answers[0], last: answers[2] };
+  };
+
+  it('is worked out once while nothing it was worked out from is written', async () => {
+    const limit = { joint: 'right-knee', kind: 'load-limit', limitKg, movement: null } as const;
+    const rest = {
+      fromDegrees: null,
+      toDegrees: null,
+      from: '2026-03-04',
+      to: null,
+      author: 'surgeon',
+      remark,
+    } as const;
+    const other = (access: Access, patientId: string) => addLimit(access, patientId, { ...limit, ...rest });
+    expect(await counted(other)).toEqual({ times: 1, first: 0, last: 0 });
+  });
+
+  it('is worked out anew once a row it was worked out from is written', async () => {
+    expect(await counted((access, patientId) => addEvent(access, patientId, fall))).toEqual({
+      times: 2,
+      first: 0,
+      last: 1,
+    });
   });
 });
 
