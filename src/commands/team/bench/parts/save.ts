@@ -15,6 +15,8 @@ import { instantOf, sessionToSend, withCopies } from './sessions-to-send.ts';
 import { marksOf, rawWriter, writtenSince } from './written-rows.ts';
 
 const bar = 1.5;
+/** The engine reads four months of a record and judges them before it writes. */
+const decidedBar = 3;
 /** Saves are quick; more pairs than the least narrow the interval over the weather of the disk. */
 const usualPairs = leastPairs * 4;
 /** A server has saved before; the first saves of a process run code that is not compiled yet. */
@@ -35,7 +37,13 @@ const savePairs = async (
   firstPatient: number,
 ) => {
   const times: [number, number][] = [];
-  const found = { rows: 0 };
+  const found = { rows: 0, statements: 0 };
+  const count = () => {
+    found.statements += 1;
+  };
+  const watch = (listener: typeof count | null) => {
+    for (const { statements } of [product!.reader, product!.writer]) statements.watch(listener);
+  };
   const write = rawWriter(raw!.writer.client);
   for (let pair = -warmUpPairs; pair < usualPairs || performance.now() < settings.until; pair++) {
     const place = pair + warmUpPairs;
@@ -44,27 +52,31 @@ const savePairs = async (
     const id = patientId(number);
     const entry = await sessionToSend(access, number);
     const marks = marksOf(product!.writer.client, id);
+    if (pair >= 0) watch(count);
     const saveMs = await clocked(async () => {
       const stored = await save(access, id, entry);
       if (stored.kind !== 'stored') throw new Error(`The session was not stored: ${stored.kind}.`);
     });
+    watch(null);
     const written = writtenSince(product!.writer.client, marks, id);
     const rawMs = await clocked(write(written, id));
     if (pair < 0) continue;
     found.rows += written.reduce((sum, table) => sum + table.rows.length, 0);
     times.push([saveMs, rawMs]);
   }
-  return { paired: pairedOf(times), rows: found.rows / times.length };
+  const { rows, statements } = found;
+  return { paired: pairedOf(times), rows: rows / times.length, perRow: statements / rows };
 };
 
-const partOf = (name: string, about: string, save: Save, withBar: number | null): Part => ({
+const partOf = (name: string, about: string, save: Save, withBar: number): Part => ({
   name,
   about,
   run: (settings): Promise<readonly Measured[]> =>
     withCopies(settings.plan, [`${name}-product`, `${name}-raw`], async (stores) => {
-      const { paired, rows } = await savePairs(settings, stores, save, 7);
+      const { paired, rows, perRow } = await savePairs(settings, stores, save, 7);
       const figures = {
         'rows a save': rounded(rows),
+        'statements a row': rounded(perRow),
         'product ms': rounded(paired.firstMs),
         'raw ms': rounded(paired.secondMs),
       };
@@ -83,5 +95,5 @@ export const savedAndDecidedPart = partOf(
   'decide',
   'save with decision, doses and worklist ÷ the same rows written raw',
   takeSession,
-  null,
+  decidedBar,
 );
