@@ -48,14 +48,6 @@ const click = (within: Element | null, selector: string): boolean => {
   return found != null;
 };
 
-/** As the arrow opens it: on its first item, so that Enter does something next. */
-const openMenu = (row: Element): boolean => {
-  const button = row.querySelector<HTMLElement>('[data-menu]');
-  button?.focus();
-  button?.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowDown', bubbles: true }));
-  return button !== null;
-};
-
 const onKey = (event: KeyboardEvent<HTMLElement>) => {
   const at = event.target as HTMLElement;
   const list = event.currentTarget;
@@ -70,7 +62,7 @@ const onKey = (event: KeyboardEvent<HTMLElement>) => {
     event.preventDefault();
   }
   const key = event.key.toLowerCase();
-  if (key === 'm' && openMenu(row)) event.preventDefault();
+  if (key === 'm' && click(row, '[data-menu]')) event.preventDefault();
   if (key === 'z' && click(row, '[data-undo]')) event.preventDefault();
 };
 
