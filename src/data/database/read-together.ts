@@ -122,12 +122,12 @@ export const whileReading = <T>(db: Db, work: () => Promise<T>): Promise<T> =>
 
 /** What is worked out from one record, until a row it was worked out from is written. */
 export const workedOnce = <T>(
-  { store, clinicId, now, day }: Access,
+  { store, clinicId, now, day, actorId, asSeen }: Access,
   name: string,
   about: unknown,
   make: () => Promise<T>,
 ): Promise<T> => {
-  const key = JSON.stringify([name, clinicId, now, day, about]);
+  const key = JSON.stringify([name, clinicId, now, day, actorId, asSeen ?? null, about]);
   return statementsOf(store.read).remembered.worked(key, make);
 };
 
