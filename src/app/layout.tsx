@@ -5,6 +5,8 @@
 import type { Metadata, Viewport } from 'next';
 import { headers } from 'next/headers';
 import type { ReactNode } from 'react';
+import { postedAnswersHere } from '#server/http/forms/answers-here.ts';
+import { PostedAnswers } from '#ui/design-system/posted/posted.tsx';
 import { textSizeScript } from '#ui/language/text-size.ts';
 import './globals.css';
 
@@ -37,7 +39,9 @@ const RootLayout = async ({ children }: { readonly children: ReactNode }) => {
           {textSizeScript}
         </script>
       </head>
-      <body>{children}</body>
+      <body>
+        <PostedAnswers answers={await postedAnswersHere()}>{children}</PostedAnswers>
+      </body>
     </html>
   );
 };

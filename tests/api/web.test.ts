@@ -87,7 +87,7 @@ describe('headers of every page', () => {
     expect(Object.fromEntries(of('/:path*'))).toMatchObject({
       'X-Content-Type-Options': 'nosniff',
       'X-Frame-Options': 'DENY',
-      'Referrer-Policy': 'no-referrer',
+      'Referrer-Policy': 'same-origin',
       'Cross-Origin-Opener-Policy': 'same-origin',
       'Cross-Origin-Resource-Policy': 'same-origin',
       'Strict-Transport-Security': 'max-age=31536000',

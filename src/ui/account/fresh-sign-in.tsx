@@ -4,6 +4,7 @@
  * it when a procedure answers with the problem "fresh-sign-in", and sends again in `onProved`.
  */
 import { type KeyboardEvent, useId, useState } from 'react';
+import { proofName } from '#api/inputs/posted-form.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
@@ -32,12 +33,14 @@ const proofs = {
 export interface FreshSignInProps {
   /** What opened this sign-in. */
   readonly by?: keyof typeof proofs;
+  /** Before scripts the form around it is sent, with the passphrase in it. */
+  readonly isSent?: boolean;
   readonly onProved: () => void;
   readonly onCancel: () => void;
 }
 
 /** No form of its own: it stands inside the form that waits for it. */
-export const FreshSignIn = ({ by = 'passphrase', onProved, onCancel }: FreshSignInProps) => {
+export const FreshSignIn = ({ by = 'passphrase', isSent, onProved, onCancel }: FreshSignInProps) => {
   const id = useId();
   const [typed, setTyped] = useState('');
   const asking = useAsking(id);
@@ -59,7 +62,7 @@ export const FreshSignIn = ({ by = 'passphrase', onProved, onCancel }: FreshSign
       <ErrorSummary problems={asking.problems} />
       <TextField
         id={id}
-        name="fresh-passphrase"
+        name={proofName}
         type="password"
         label={t(proof.label)}
         autoComplete="current-password"
@@ -70,7 +73,14 @@ export const FreshSignIn = ({ by = 'passphrase', onProved, onCancel }: FreshSign
         onKeyDown={onKeyDown}
       />
       <div className="row">
-        <Button aria-disabled={asking.isBusy || undefined} onClick={prove}>
+        <Button
+          type={isSent ? 'submit' : 'button'}
+          aria-disabled={asking.isBusy || undefined}
+          onClick={(event) => {
+            event.preventDefault();
+            prove();
+          }}
+        >
           {t('ask.continue')}
         </Button>
         <Button tone="plain" onClick={onCancel}>

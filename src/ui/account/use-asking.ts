@@ -16,9 +16,12 @@ export interface Asking {
   readonly forget: () => void;
 }
 
-/** `fallback` is the id of the control a problem without a field of its own leads to. */
-export const useAsking = (fallback: string): Asking => {
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
+/**
+ * `fallback` is the id of the control a problem without a field of its own leads to; `before` is what was wrong
+ * with the form when the browser sent it itself.
+ */
+export const useAsking = (fallback: string, before: readonly Problem[] = []): Asking => {
+  const [problems, setProblems] = useState(before);
   const [isBusy, setBusy] = useState(false);
   const [waiting, setWaiting] = useState<(() => void) | null>(null);
   const forget = () => {

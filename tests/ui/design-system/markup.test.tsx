@@ -1,7 +1,7 @@
 /** Static markup of the parts: what a screen reader and a keyboard are given. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { codeProblem, problemAfter, problemsOf, type Reply } from '#ui/account/sign-in/sign-in.ts';
+import { codeProblem, problemAfter, problemsOf, type Reply, spokenOf } from '#ui/account/sign-in/sign-in.ts';
 import { CheckboxGroup, switched } from '#ui/design-system/checkbox-group.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -275,14 +275,16 @@ describe('care advice', () => {
 describe('signing in', () => {
   it('says what is missing and how to put it right, each mistake in its own words', () => {
     expect(problemsOf('', '').map((problem) => problem.field)).toEqual(['email', 'passphrase']);
-    expect(problemsOf('ana', 'x')[0]?.text).toContain('@');
+    expect(spokenOf(problemsOf('ana', 'x')[0]!).text).toContain('@');
     expect(problemsOf('ana@clinic', 'x')).toEqual([]);
   });
 
   const reply = (status: number | null): Reply => ({ status, waitSeconds: 40, asksCode: false });
 
   it('tells wrong details from too many tries and from no answer', () => {
-    const texts = [401, 429, null, 500].map((status) => problemAfter(reply(status), 'passphrase')?.text);
+    const texts = [401, 429, null, 500].map(
+      (status) => spokenOf(problemAfter(reply(status), 'passphrase')!).text,
+    );
     expect(new Set(texts).size).toBe(3);
     expect(texts[1]).toContain('40 seconds');
     expect(problemAfter(reply(200), 'passphrase')).toBeNull();

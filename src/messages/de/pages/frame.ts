@@ -36,6 +36,8 @@ export const words = {
   'write.title': 'Ihrer Praxis schreiben',
   'frame.no-answer':
     'Der Server der Praxis hat nicht geantwortet. Was Sie eingegeben haben, ist noch hier. Versuchen Sie es noch einmal.',
+  'frame.until-scripts':
+    'Das lässt sich absenden, sobald die Seite geladen ist. Ändert sich nichts, führt dieser Browser keine Skripte aus; dieses Formular braucht sie.',
   'frame.today': 'Heute',
   'frame.account': 'Ihre Anmeldung',
   'frame.handout': 'Mein Plan',

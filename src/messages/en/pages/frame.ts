@@ -31,6 +31,8 @@ export const words = {
   'frame.home': 'Back to today',
   'write.title': 'Write to your clinic',
   'frame.no-answer': 'The clinic’s server did not answer. What you entered is still here; try again.',
+  'frame.until-scripts':
+    'This can be sent as soon as the page has loaded. Where nothing changes, this browser runs no scripts, and this form needs them.',
   'frame.today': 'Today',
   'frame.account': 'Your sign-in',
   'frame.handout': 'My plan',

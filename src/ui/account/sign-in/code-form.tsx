@@ -5,27 +5,28 @@ import './words.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { t } from '#ui/language/words.ts';
-import { askSignIn, type CodeKind, codeProblem, problemAfter } from './sign-in.ts';
-
-const doors = { code: '/two-factor/verify-totp', recovery: '/two-factor/verify-backup-code' } as const;
+import { askSignIn, type CodeKind, codeDoors, codeProblem, problemAfter, spokenOf } from './sign-in.ts';
 
 const useCode = (onDone: () => void) => {
-  const [kind, setKind] = useState<CodeKind>('code');
-  const [problem, setProblem] = useState<Problem | null>(null);
+  const posted = usePosted('sign-in-code');
+  const [kind, setKind] = useState<CodeKind>(posted?.step === 'recovery' ? 'recovery' : 'code');
+  const [problem, setProblem] = useState<Problem | null>(posted?.problems[0] ?? null);
   const [isGoing, setGoing] = useState(false);
   const submit = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const code = String(new FormData(event.currentTarget).get(kind)).replace(/\s/g, '');
     const typed = codeProblem(kind, code);
-    setProblem(typed);
+    setProblem(typed && spokenOf(typed));
     if (typed) return;
     setGoing(true);
-    const refused = problemAfter(await askSignIn(doors[kind], { code }), kind);
+    const refused = problemAfter(await askSignIn(codeDoors[kind], { code }), kind);
     if (!refused) return onDone();
     setGoing(false);
-    setProblem(refused);
+    setProblem(spokenOf(refused));
   };
   const change = () => {
     setKind(kind === 'code' ? 'recovery' : 'code');
@@ -38,7 +39,7 @@ export const CodeForm = ({ onDone }: { readonly onDone: () => void }) => {
   const { kind, problem, isGoing, submit, change } = useCode(onDone);
   const isCode = kind === 'code';
   return (
-    <form method="post" className="stack" noValidate onSubmit={submit}>
+    <PostedForm form="sign-in-code" className="stack" onSubmit={submit}>
       <ErrorSummary problems={problem ? [problem] : []} />
       <PageHeading>{t('sign-in.code-title')}</PageHeading>
       <TextField
@@ -57,10 +58,19 @@ export const CodeForm = ({ onDone }: { readonly onDone: () => void }) => {
         <Button type="submit" isLarge disabled={isGoing}>
           {t(isGoing ? 'sign-in.going' : 'sign-in.go')}
         </Button>
-        <Button tone="quiet" onClick={change}>
+        <Button
+          type="submit"
+          name="other"
+          value={isCode ? 'recovery' : 'code'}
+          tone="quiet"
+          onClick={(event) => {
+            event.preventDefault();
+            change();
+          }}
+        >
           {t(isCode ? 'sign-in.use-recovery' : 'sign-in.use-code')}
         </Button>
       </div>
-    </form>
+    </PostedForm>
   );
 };

@@ -5,12 +5,14 @@ import './words.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { t } from '#ui/language/words.ts';
 import { CodeForm } from './code-form.tsx';
 import { PasskeyButton } from './passkey-button.tsx';
 import { goOnSignedIn } from './saved-page.ts';
-import { askSignIn, problemAfter, problemsOf } from './sign-in.ts';
+import { askSignIn, problemAfter, problemsOf, spokenOf } from './sign-in.ts';
 
 interface DemoPerson {
   readonly email: string;
@@ -54,18 +56,19 @@ const DemoPeople = ({
 
 /** Two fields and what is wrong with them; the passphrase is emptied after a refusal. */
 const useSignIn = () => {
-  const [email, setEmail] = useState('');
+  const posted = usePosted('sign-in');
+  const [email, setEmail] = useState(posted?.typed.email ?? '');
   const [passphrase, setPassphrase] = useState('');
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [problems, setProblems] = useState<readonly Problem[]>(posted?.problems ?? []);
   const [isGoing, setGoing] = useState(false);
-  const [asksCode, setAsksCode] = useState(false);
+  const [asksCode, setAsksCode] = useState(posted?.step === 'code');
   const submit = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     // A password manager may fill the fields without telling the page: the form itself is read.
     const form = new FormData(event.currentTarget);
     const typed = { email: String(form.get('email')).trim(), passphrase: String(form.get('passphrase')) };
     const wrong = problemsOf(typed.email, typed.passphrase);
-    setProblems(wrong);
+    setProblems(wrong.map(spokenOf));
     if (wrong.length > 0) return;
     setGoing(true);
     const reply = await askSignIn('/sign-in/email', { email: typed.email, password: typed.passphrase });
@@ -75,7 +78,7 @@ const useSignIn = () => {
     if (!problem) return setAsksCode(true);
     setEmail(typed.email);
     setPassphrase('');
-    setProblems([problem]);
+    setProblems([spokenOf(problem)]);
   };
   return { email, setEmail, passphrase, setPassphrase, problems, isGoing, asksCode, submit };
 };
@@ -86,7 +89,7 @@ export const SignInForm = ({ hasPasskeys, demo, children }: SignInFormProps) => 
   const errorAt = (field: string) => at.problems.find((problem) => problem.field === field)?.text;
   return (
     <div className="stack-wide">
-      <form method="post" className="stack" noValidate onSubmit={at.submit}>
+      <PostedForm form="sign-in" className="stack" onSubmit={at.submit}>
         <ErrorSummary problems={at.problems} />
         <PageHeading>{t('sign-in.title')}</PageHeading>
         <TextField
@@ -114,7 +117,7 @@ export const SignInForm = ({ hasPasskeys, demo, children }: SignInFormProps) => 
         </Button>
         <p className="soft">{t('sign-in.help')}</p>
         <p className="soft">{t('sign-in.cover')}</p>
-      </form>
+      </PostedForm>
       {hasPasskeys ? <PasskeyButton onDone={goOnSignedIn} /> : null}
       {children}
       {demo ? (

@@ -1,7 +1,7 @@
 /** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
 import './words.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
-import { t } from '#ui/language/words.ts';
+import { type PlainWordKey, t } from '#ui/language/words.ts';
 
 /** What came back: no answer at all is status null. */
 export interface Reply {
@@ -14,19 +14,35 @@ export interface Reply {
 
 export type CodeKind = 'code' | 'recovery';
 
-export const problemsOf = (email: string, passphrase: string): readonly Problem[] => [
+/** What is wrong with a field, to be said in the language of whoever reads it. */
+export interface Said {
+  readonly field: string;
+  readonly text: (say: typeof t) => string;
+}
+
+/** In the language spoken in this browser. */
+export const spokenOf = ({ field, text }: Said): Problem => ({ field, text: text(t) });
+
+const plain = (field: string, key: PlainWordKey): Said => ({ field, text: (say) => say(key) });
+
+export const problemsOf = (email: string, passphrase: string): readonly Said[] => [
   ...(email === ''
-    ? [{ field: 'email', text: t('sign-in.no-email') }]
+    ? [plain('email', 'sign-in.no-email')]
     : /^\S+@\S+$/.test(email)
       ? []
-      : [{ field: 'email', text: t('sign-in.email-shape') }]),
-  ...(passphrase === '' ? [{ field: 'passphrase', text: t('sign-in.no-passphrase') }] : []),
+      : [plain('email', 'sign-in.email-shape')]),
+  ...(passphrase === '' ? [plain('passphrase', 'sign-in.no-passphrase')] : []),
 ];
 
-export const codeProblem = (kind: CodeKind, code: string): Problem | null => {
-  if (kind === 'recovery') return code === '' ? { field: kind, text: t('sign-in.no-recovery') } : null;
-  return /^\d{6}$/.test(code) ? null : { field: kind, text: t('sign-in.code-shape') };
+export const codeProblem = (kind: CodeKind, code: string): Said | null => {
+  if (kind === 'recovery') return code === '' ? plain(kind, 'sign-in.no-recovery') : null;
+  return /^\d{6}$/.test(code) ? null : plain(kind, 'sign-in.code-shape');
 };
+
+export const codeDoors = {
+  code: '/two-factor/verify-totp',
+  recovery: '/two-factor/verify-backup-code',
+} as const;
 
 const wrong = {
   passphrase: 'sign-in.wrong',
@@ -35,11 +51,13 @@ const wrong = {
 } as const;
 
 /** null when it was taken. */
-export const problemAfter = (reply: Reply, field: 'passphrase' | CodeKind): Problem | null => {
-  const { status, waitSeconds } = reply;
-  if (status === null || status >= 500) return { field, text: t('sign-in.no-answer') };
-  if (status === 429) return { field, text: t('sign-in.too-often', { seconds: waitSeconds }) };
-  return status >= 400 ? { field, text: t(wrong[field]) } : null;
+export const problemAfter = (
+  { status, waitSeconds }: Pick<Reply, 'status' | 'waitSeconds'>,
+  field: 'passphrase' | CodeKind,
+): Said | null => {
+  if (status === null || status >= 500) return plain(field, 'sign-in.no-answer');
+  if (status === 429) return { field, text: (say) => say('sign-in.too-often', { seconds: waitSeconds }) };
+  return status >= 400 ? plain(field, wrong[field]) : null;
 };
 
 const seconds = (header: string | null): number => (header && /^\d+$/.test(header) ? Number(header) : 60);

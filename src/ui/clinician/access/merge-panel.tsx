@@ -4,40 +4,16 @@ import { useRouter } from 'next/navigation';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/access.ts';
 import type { Patient, PatientLine } from '../answers.ts';
-import { client } from '../client.ts';
-import { FormFrame, type FormFrameProps } from '../forms/form-frame.tsx';
-
-const reason = { name: 'reason', kind: 'text', minLength: 1, maxLength: 200, about: 'Reason' } as const;
-const record = <const N extends string>(name: N, about: string) =>
-  ({ name, kind: 'text', minLength: 1, maxLength: 64, about }) as const;
-
-const mergeFields = [record('otherId', say('other-record-of-this-person')), reason] as const;
-const keepFields = [record('keptId', say('prescriptions-that-stay')), reason] as const;
+import { SentFrame } from '../forms/form-frame.tsx';
+import { keepPlan, mergeRecords, undoMerge } from '../forms/sent/record.ts';
 
 export interface MergePanelProps {
   readonly patient: Patient;
   readonly patients: readonly PatientLine[];
 }
 
-type Act = Pick<FormFrameProps, 'prefix' | 'fields' | 'choices' | 'label' | 'taken' | 'hints'> & {
-  readonly send: (typed: Record<string, unknown>) => Promise<unknown>;
-};
-
-const ActForm = ({ send, ...props }: Act) => {
-  const router = useRouter();
-  return (
-    <FormFrame
-      {...props}
-      clearsTo={{}}
-      send={async (typed) => {
-        await send(typed);
-        router.refresh();
-      }}
-    />
-  );
-};
-
 const ChoosePlan = ({ patient }: { readonly patient: Patient }) => {
+  const router = useRouter();
   const kept = [
     { value: patient.id, label: say('those-of-this-record') },
     ...patient.merges.map((merge) => ({
@@ -46,26 +22,20 @@ const ChoosePlan = ({ patient }: { readonly patient: Patient }) => {
     })),
   ];
   return (
-    <ActForm
-      prefix="keep-"
-      fields={keepFields}
+    <SentFrame
+      sent={keepPlan}
+      about={{ patientId: patient.id }}
       choices={{ keptId: kept }}
       label={say('keep-these-prescriptions')}
-      taken={say('other-prescriptions-ended')}
       hints={{ keptId: say('one-stays-in-force') }}
-      send={(typed) =>
-        client.clinician.merges.choosePlan.mutate({
-          patientId: patient.id,
-          keptId: String(typed.keptId),
-          reason: String(typed.reason),
-        })
-      }
+      clearsTo={{}}
+      onTaken={router.refresh}
     />
   );
 };
 
 export const MergePanel = ({ patient, patients }: MergePanelProps) => {
-  const { merges: acts } = client.clinician;
+  const router = useRouter();
   const patientId = patient.id;
   if (patient.mergedInto) return null;
   const others = patients
@@ -79,26 +49,22 @@ export const MergePanel = ({ patient, patients }: MergePanelProps) => {
       <h2>{say('two-records-of-one-person')}</h2>
       {patient.merges.length > 0 ? <ChoosePlan patient={patient} /> : null}
       {patient.merges.map((merge) => (
-        <ActForm
+        <SentFrame
           key={merge.patientId}
-          prefix={`undo-${merge.patientId}-`}
-          fields={[reason]}
+          sent={undoMerge}
+          about={{ patientId, otherId: merge.patientId }}
           label={say('undo-the-merge')}
-          taken={say('undone')}
-          send={(typed) =>
-            acts.undo.mutate({ patientId, otherId: merge.patientId, reason: String(typed.reason) })
-          }
+          clearsTo={{}}
+          onTaken={router.refresh}
         />
       ))}
-      <ActForm
-        prefix="merge-"
-        fields={mergeFields}
+      <SentFrame
+        sent={mergeRecords}
+        about={{ patientId }}
         choices={{ otherId: others }}
         label={say('merge')}
-        taken={say('merged')}
-        send={({ otherId, reason: why }) =>
-          acts.merge.mutate({ patientId, otherId: String(otherId), reason: String(why) })
-        }
+        clearsTo={{}}
+        onTaken={router.refresh}
       />
     </section>
   );

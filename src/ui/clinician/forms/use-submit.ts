@@ -21,9 +21,17 @@ export interface Submit {
   readonly forget: () => void;
 }
 
-/** `fields` are those the form was made from, where it was. */
-export const useSubmit = (prefix: string, fallback: string, fields: readonly Field[] = []): Submit => {
-  const [refused, setRefused] = useState<Refused>(calm);
+/**
+ * `fields` are those the form was made from, where it was; `before` is what was wrong with it when the browser
+ * sent it itself.
+ */
+export const useSubmit = (
+  prefix: string,
+  fallback: string,
+  fields: readonly Field[] = [],
+  before: Refused | null = null,
+): Submit => {
+  const [refused, setRefused] = useState<Refused>(before ?? calm);
   const [isBusy, setBusy] = useState(false);
   useEffect(() => {
     const title = document.title.replace(/^Error: /, '');

@@ -7,8 +7,8 @@ import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/measurements.ts';
 import type { Recorded } from '../answers.ts';
-import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
+import { SentFrame } from '../forms/form-frame.tsx';
+import { recordMeasurement } from '../forms/sent/measurements.ts';
 import { subjectOf } from './measurement-words.ts';
 
 const exerciseChoices = exercises.map(({ id, title }) => ({ value: id, label: title }));
@@ -44,19 +44,15 @@ export const MeasurementForm = (props: {
   const { form, patientId } = props;
   const start = { day: props.day };
   return (
-    <FormFrame
-      prefix={`${form.kind}-`}
-      fields={form.fields}
+    <SentFrame
+      sent={recordMeasurement}
+      about={{ patientId, kind: form.kind }}
       start={start}
       clearsTo={start}
       label={say('record-kind', { kind: form.title.toLowerCase() })}
-      taken="Recorded."
       choices={{ exerciseId: exerciseChoices }}
       hints={hintsOf(form, props.previous, props.day)}
-      send={async (measurement, confirmed) => {
-        await client.clinician.measurements.record.mutate({ patientId, measurement, confirmed });
-        router.refresh();
-      }}
+      onTaken={router.refresh}
     />
   );
 };

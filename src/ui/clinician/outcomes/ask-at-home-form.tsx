@@ -1,16 +1,12 @@
 'use client';
 /** Asking a person to answer at home, from a day on, every so many days. */
 import { useRouter } from 'next/navigation';
-import {
-  chosenActivities,
-  homeQuestionsFields,
-  proposedEveryDays,
-} from '#core/assessment/questionnaires/home-questions.ts';
+import { chosenActivities, proposedEveryDays } from '#core/assessment/questionnaires/home-questions.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/outcomes.ts';
 import type { HomeQuestionsAnswer } from '../answers.ts';
-import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
+import { SentFrame } from '../forms/form-frame.tsx';
+import { askAtHome } from '../forms/sent/measurements.ts';
 
 interface Props extends Pick<HomeQuestionsAnswer, 'offered' | 'activities'> {
   readonly patientId: string;
@@ -21,12 +17,11 @@ export const AskAtHomeForm = ({ patientId, day, offered, activities }: Props) =>
   const router = useRouter();
   const ofActivities = say('home.offered', { title: say('home.activities'), count: activities.length });
   return (
-    <FormFrame
-      prefix="home-"
-      fields={homeQuestionsFields}
+    <SentFrame
+      sent={askAtHome}
+      about={{ patientId }}
       start={{ fromDay: day, everyDays: String(proposedEveryDays) }}
       label={say('home.ask-save')}
-      taken="Saved."
       choices={{
         questions: [
           ...(activities.length > 0 ? [{ value: chosenActivities, label: ofActivities }] : []),
@@ -37,10 +32,7 @@ export const AskAtHomeForm = ({ patientId, day, offered, activities }: Props) =>
         ],
       }}
       hints={{ everyDays: say('home.every-hint') }}
-      send={async (ask) => {
-        await client.clinician.homeQuestions.ask.mutate({ patientId, ask });
-        router.refresh();
-      }}
+      onTaken={router.refresh}
     />
   );
 };

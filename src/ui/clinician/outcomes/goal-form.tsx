@@ -1,10 +1,11 @@
 'use client';
 /** Setting a goal in the patient's words, or saying how a known one stands. */
 import { useRouter } from 'next/navigation';
-import { goalFields, goalStateWords } from '#core/episode/goals.ts';
+import { wordsName } from '#api/inputs/posted-form.ts';
+import { goalStateWords } from '#core/episode/goals.ts';
 import { say } from '#messages/en/staff/outcomes.ts';
-import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
+import { SentFrame } from '../forms/form-frame.tsx';
+import { goalState, newGoal } from '../forms/sent/measurements.ts';
 
 const stateChoices = Object.entries(goalStateWords).map(([value, label]) => ({ value, label }));
 
@@ -12,28 +13,20 @@ export const GoalForm = (props: {
   readonly patientId: string;
   /** null = a new goal, which begins as open. */
   readonly goal: string | null;
-  readonly prefix: string;
+  /** In the list of goals, which keeps the forms apart. */
+  readonly place: number;
 }) => {
   const router = useRouter();
-  const { patientId, goal } = props;
-  const left = goal === null ? 'state' : 'goal';
+  const { patientId, goal, place } = props;
   return (
-    <FormFrame
-      prefix={props.prefix}
-      fields={goalFields.filter((field) => field.name !== left)}
+    <SentFrame
+      sent={goal === null ? newGoal : goalState}
+      about={goal === null ? { patientId } : { patientId, place: String(place), [wordsName]: goal }}
       clearsTo={{}}
       label={goal === null ? say('goal.set') : 'Save'}
-      taken="Saved."
       choices={{ state: stateChoices }}
       hints={{ byDay: say('goal.day-hint') }}
-      send={async (value) => {
-        const given = goal === null ? { state: 'open' } : { goal };
-        await client.clinician.outcomes.setGoal.mutate({
-          patientId,
-          goal: { byDay: null, note: null, ...value, ...given },
-        });
-        router.refresh();
-      }}
+      onTaken={router.refresh}
     />
   );
 };

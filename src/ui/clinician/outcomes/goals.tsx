@@ -42,7 +42,7 @@ const GoalView = (props: GoalsProps & { readonly goal: Goal; readonly place: num
           </>
         }
       >
-        <GoalForm patientId={patientId} goal={goal.goal} prefix={`goal-${place}-`} />
+        <GoalForm patientId={patientId} goal={goal.goal} place={place} />
       </Disclosure>
     </li>
   );
@@ -61,7 +61,7 @@ export const Goals = (props: GoalsProps) => (
     </ul>
     <div className="screen-only">
       <Disclosure summary={say('set-goal')}>
-        <GoalForm patientId={props.patientId} goal={null} prefix="goal-new-" />
+        <GoalForm patientId={props.patientId} goal={null} place={0} />
       </Disclosure>
     </div>
   </section>

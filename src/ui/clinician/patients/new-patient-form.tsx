@@ -2,13 +2,14 @@
 /** A new patient: adults only, refused by the server with the reason. Whoever looks the same is asked about first. */
 import { useRouter } from 'next/navigation';
 import { useRef, useState } from 'react';
-import { newPatientFields } from '#core/record/patient-details.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/patients.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import type { AddedPatient } from '../answers.ts';
-import { callsOf, type Desk, placeOf } from '../desk-calls.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
+import { client } from '../client.ts';
+import { callsFor, type Desk, placeOf } from '../desk-calls.ts';
+import { SentFrame } from '../forms/form-frame.tsx';
+import { addPatient } from '../forms/sent/record.ts';
 
 type Found = Extract<AddedPatient, { answer: 'possible-duplicate' }>['found'];
 
@@ -45,14 +46,14 @@ export const NewPatientForm = ({ desk = 'clinician' }: { readonly desk?: Desk })
   const add = async (patient: unknown) => {
     const confirmed = [...otherThan.current];
     otherThan.current = [];
-    const answer = await callsOf[desk].add.mutate({ patient, otherThan: confirmed });
+    const answer = await callsFor(client)[desk].add.mutate({ patient, otherThan: confirmed });
     setFound(answer.answer === 'added' ? [] : answer.found);
     if (answer.answer === 'added') router.push(`/${placeOf[desk]}/${answer.patientId}`);
   };
   return (
-    <FormFrame
-      prefix="new-"
-      fields={newPatientFields}
+    <SentFrame
+      sent={addPatient}
+      about={{ desk }}
       label={say('add-this')}
       taken={found.length > 0 ? '' : say('added')}
       hints={{
@@ -76,6 +77,6 @@ export const NewPatientForm = ({ desk = 'clinician' }: { readonly desk?: Desk })
           </Button>
         </section>
       ) : null}
-    </FormFrame>
+    </SentFrame>
   );
 };

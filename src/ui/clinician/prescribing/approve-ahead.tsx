@@ -1,15 +1,12 @@
 'use client';
 /** Steps approved ahead for one exercise: signing for them, what stands, and withdrawing. */
 import { useRouter } from 'next/navigation';
-import type { Field } from '#core/calculations/describe.ts';
-import { preApprovalFields } from '#core/episode/care-fields.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import type { ApprovedAhead } from '../answers.ts';
 import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
-
-const fields: readonly Field[] = preApprovalFields.filter((field) => field.name !== 'itemId');
+import { SentFrame } from '../forms/form-frame.tsx';
+import { approveStepsAhead } from '../forms/sent/prescriptions.ts';
 
 export interface ApproveAheadProps {
   readonly patientId: string;
@@ -50,18 +47,11 @@ export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: Approve
           </Button>
         </div>
       ) : null}
-      <FormFrame
-        prefix={`ahead-${itemId}-`}
-        fields={fields}
+      <SentFrame
+        sent={approveStepsAhead}
+        about={{ patientId, itemId }}
         label={inForce ? say('ahead.sign-again') : say('ahead.sign')}
-        taken="Signed."
-        send={async (value) => {
-          await client.clinician.care.preApprove.mutate({
-            patientId,
-            preApproval: { ...value, itemId },
-          });
-          router.refresh();
-        }}
+        onTaken={router.refresh}
       />
     </div>
   );

@@ -3,8 +3,8 @@
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/record.ts';
-import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
+import { SentFrame } from '../forms/form-frame.tsx';
+import { setSite } from '../forms/sent/record.ts';
 
 export interface SiteFormProps {
   readonly patientId: string;
@@ -25,17 +25,14 @@ export const SiteForm = ({ patientId, sites, siteId }: SiteFormProps) => {
     <section className="stack-close">
       <h2>{say('usual-site')}</h2>
       <p>{known ? say('attends', { name: known.name }) : say('no-site')}</p>
-      <FormFrame
-        prefix="site-"
+      <SentFrame
+        sent={setSite}
+        about={{ patientId }}
         fields={[field]}
         start={siteId === null ? {} : { siteId }}
         choices={{ siteId: sites.map(({ id, name }) => ({ value: id, label: name })) }}
         label={say('site-save')}
-        taken="Saved."
-        send={async (value) => {
-          await client.clinician.team.setSite.mutate({ patientId, siteId: String(value.siteId) });
-          router.refresh();
-        }}
+        onTaken={router.refresh}
       />
     </section>
   );

@@ -4,10 +4,9 @@ import { useRouter } from 'next/navigation';
 import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
-import { baselineFields } from '#core/record/staff-fields.ts';
 import { say } from '#messages/en/staff/review.ts';
-import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
+import { SentFrame } from '../forms/form-frame.tsx';
+import { setBaseline } from '../forms/sent/review.ts';
 import { typedFrom } from '../forms/typed.ts';
 
 export interface BaselineFormProps {
@@ -20,8 +19,6 @@ export interface BaselineFormProps {
   /** How often values were set for this joint when the page was opened. */
   readonly seen: number;
 }
-
-const fields = baselineFields.filter((field) => field.name !== 'joint');
 
 const startFrom = (known: Baseline | null, proposed: number | null) =>
   known
@@ -48,22 +45,18 @@ export const BaselineForm = ({ patientId, joint, known, overUsual, seen }: Basel
   const router = useRouter();
   const proposed = proposePainLimit(known?.usualPain ?? null, overUsual);
   return (
-    <FormFrame
-      prefix="baseline-"
-      fields={fields}
+    <SentFrame
+      sent={setBaseline}
+      about={{ patientId, joint, seen: String(seen) }}
       start={startFrom(known, proposed)}
       label={say('baseline.set')}
-      taken={say('baseline.taken')}
       hints={{
         usualPain: say('baseline.usual-hint'),
         usualPainTop: say('baseline.top-hint'),
         acceptablePainLimit: limitHint(known, proposed),
         riseAcknowledged: say('baseline.rise-hint'),
       }}
-      send={async (value) => {
-        await client.clinician.review.setBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });
-        router.refresh();
-      }}
+      onTaken={router.refresh}
     />
   );
 };

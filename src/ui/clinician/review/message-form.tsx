@@ -2,17 +2,12 @@
 /** Writing to the patient in plain words, from a ready sentence or without; it stands on their page. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/review.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import type { ReadyKey } from '#messages/ready.ts';
 import type { Text } from '#messages/text.ts';
-import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
-
-const fields: readonly Field[] = [
-  { name: 'text', kind: 'text', minLength: 1, maxLength: 2000, about: 'Message' },
-];
+import { SentFrame } from '../forms/form-frame.tsx';
+import { writeMessage } from '../forms/sent/review.ts';
 
 /** What a ready sentence is for, as the clinician chooses it. */
 const about: Readonly<Record<ReadyKey, string>> = {
@@ -67,20 +62,17 @@ export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
         </select>
         <p className="soft">{say('ready.note')}</p>
       </div>
-      <FormFrame
+      <SentFrame
         key={begun.times}
-        prefix="message-"
-        fields={fields}
+        sent={writeMessage}
+        about={{ patientId }}
+        isAnew={begun.times > 0}
         start={{ text: begun.text }}
         clearsTo={{}}
         label={say('message.send')}
         busyLabel="Sending…"
-        taken="Sent."
         hints={{ text: say('message.hint') }}
-        send={async ({ text }) => {
-          await client.clinician.review.write.mutate({ patientId, text: String(text ?? '') });
-          router.refresh();
-        }}
+        onTaken={router.refresh}
       />
     </div>
   );

@@ -2,22 +2,16 @@
 /** Accepting a decision, or putting another in its place with a reason and a last day. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import type { Field } from '#core/calculations/describe.ts';
-import { decisions } from '#core/decision/answers.ts';
 import { say as sayDecision } from '#messages/en/staff/review/decisions.ts';
 import { say } from '#messages/en/staff/review.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
+import { SentFrame } from '../forms/form-frame.tsx';
+import { overrideDecision } from '../forms/sent/review.ts';
+import { orNone } from '../forms/sent/sent-form.ts';
 import { useSubmit } from '../forms/use-submit.ts';
-
-const overrideFields: readonly Field[] = [
-  { name: 'decision', kind: 'enum', values: decisions, about: say('override.decision') },
-  { name: 'reason', kind: 'text', maxLength: 500, about: 'Reason' },
-  { name: 'until', kind: 'day', about: say('override.until') },
-];
 
 export interface RespondFormProps {
   readonly patientId: string;
@@ -33,13 +27,11 @@ export const RespondForm = ({ patientId, decisionId, seen, isAnswered, isWaiting
   const router = useRouter();
   const [isAccepted, setAccepted] = useState(false);
   const submit = useSubmit('', `accept-${decisionId}`);
-  const respond = async (response: Record<string, unknown>) => {
-    await client.clinician.review.respond.mutate({ patientId, response: { decisionId, ...response }, seen });
-    router.refresh();
-  };
   const accept = () =>
     submit.send([], async () => {
-      await respond({ kind: 'accept', decision: null, reason: '', until: null });
+      const response = { decisionId, kind: 'accept', decision: null, reason: '', until: null };
+      await client.clinician.review.respond.mutate({ patientId, response, seen });
+      router.refresh();
       setAccepted(true);
     });
   return (
@@ -57,16 +49,15 @@ export const RespondForm = ({ patientId, decisionId, seen, isAnswered, isWaiting
         <span role="status">{isAccepted ? sayDecision(isWaiting ? 'taken-unsigned' : 'taken') : ''}</span>
       </div>
       <Disclosure summary="Override">
-        <FormFrame
-          prefix={`override-${decisionId}-`}
-          fields={overrideFields}
+        <SentFrame
+          sent={overrideDecision}
+          about={{ patientId, decisionId, seen: orNone(seen) }}
           label="Override"
-          taken="Overridden."
           hints={{
             reason: say('override.reason-hint'),
             until: say('override.until-hint'),
           }}
-          send={(value) => respond({ reason: '', ...value, kind: 'override' })}
+          onTaken={router.refresh}
         />
       </Disclosure>
     </div>

@@ -5,15 +5,20 @@ import { goOnSignedIn } from '#ui/account/sign-in/saved-page.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
 import { postForm } from '#ui/account/call.ts';
+import { spokenOf } from '#ui/account/sign-in/sign-in.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
 import { t } from '#ui/language/words.ts';
+import { codeProblem, newPinProblem } from './typed-problems.ts';
 
 const CodeStep = ({ onEnrolled }: { readonly onEnrolled: () => void }) => {
-  const asking = useAsking('code');
-  const [code, setCode] = useState('');
+  const posted = usePosted('enrol-code');
+  const asking = useAsking('code', posted?.problems);
+  const [code, setCode] = useState(posted?.typed.code ?? '');
   useEffect(() => {
     // What the printed picture holds stands after "#", which is never sent to a server or kept in a log.
     const code = window.location.hash.slice(1);
@@ -23,11 +28,12 @@ const CodeStep = ({ onEnrolled }: { readonly onEnrolled: () => void }) => {
   }, []);
   const send = (event: FormEvent) => {
     event.preventDefault();
-    if (code.trim().length < 8) return asking.t([{ field: 'code', text: t('join.no-code') }]);
+    const wrong = codeProblem(code);
+    if (wrong) return asking.t([spokenOf(wrong)]);
     void asking.ask(() => postForm('phone/accept', { code }), onEnrolled);
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={send}>
+    <PostedForm form="enrol-code" className="stack" onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
       <PageHeading>{t('join.title')}</PageHeading>
       <TextField
@@ -44,7 +50,7 @@ const CodeStep = ({ onEnrolled }: { readonly onEnrolled: () => void }) => {
       <Button type="submit" isLarge aria-disabled={asking.isBusy || undefined}>
         {t('join.go')}
       </Button>
-    </form>
+    </PostedForm>
   );
 };
 
@@ -69,17 +75,17 @@ const PinField = (props: {
 );
 
 const PinStep = () => {
-  const asking = useAsking('pin');
+  const asking = useAsking('pin', usePosted('enrol-pin')?.problems);
   const [pin, setPin] = useState('');
   const [again, setAgain] = useState('');
   const send = (event: FormEvent) => {
     event.preventDefault();
-    if (!/^\d{6}$/.test(pin)) return asking.t([{ field: 'pin', text: t('join.pin-shape') }]);
-    if (pin !== again) return asking.t([{ field: 'again', text: t('join.pin-differs') }]);
+    const wrong = newPinProblem(pin, again);
+    if (wrong) return asking.t([spokenOf(wrong)]);
     void asking.ask(() => postForm('phone/choose-pin', { pin }), goOnSignedIn);
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={send}>
+    <PostedForm form="enrol-pin" className="stack" onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
       <PageHeading>{t('join.pin-title')}</PageHeading>
       <p>{t('join.pin-why')}</p>
@@ -88,7 +94,7 @@ const PinStep = () => {
       <Button type="submit" isLarge aria-disabled={asking.isBusy || undefined}>
         {t('join.done')}
       </Button>
-    </form>
+    </PostedForm>
   );
 };
 

@@ -5,11 +5,15 @@ import { goOnSignedIn } from '#ui/account/sign-in/saved-page.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
 import { type Answer, postForm } from '#ui/account/call.ts';
+import { spokenOf } from '#ui/account/sign-in/sign-in.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
 import { t } from '#ui/language/words.ts';
+import { pinProblem } from './typed-problems.ts';
 
 const Spent = () => (
   <div className="stack">
@@ -22,12 +26,13 @@ const Spent = () => (
 );
 
 export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
-  const asking = useAsking('pin');
+  const asking = useAsking('pin', usePosted('pin')?.problems);
   const [pin, setPin] = useState('');
   const [hasSpent, setSpent] = useState(isSpent);
   const send = (event: FormEvent) => {
     event.preventDefault();
-    if (!/^\d{6}$/.test(pin)) return asking.t([{ field: 'pin', text: t('join.pin-shape') }]);
+    const wrong = pinProblem(pin);
+    if (wrong) return asking.t([spokenOf(wrong)]);
     const postOnce = async (): Promise<Answer<unknown>> => {
       const answer = await postForm('phone/sign-in', { pin });
       setPin('');
@@ -38,7 +43,7 @@ export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
   };
   if (hasSpent) return <Spent />;
   return (
-    <form method="post" className="stack" noValidate onSubmit={send}>
+    <PostedForm form="pin" className="stack" onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
       <PageHeading>{t('pin.title')}</PageHeading>
       <TextField
@@ -61,6 +66,6 @@ export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
         <a href="/enrol">{t('pin.new-code')}</a>
         <a href="/sign-in?with=passphrase">{t('pin.passphrase')}</a>
       </p>
-    </form>
+    </PostedForm>
   );
 };

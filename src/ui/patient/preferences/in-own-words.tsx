@@ -38,7 +38,11 @@ export const InOwnWords = ({ chosen, children }: InOwnWordsProps) => {
     void put(now).then(() => setShown(1));
   }, [chosen]);
   return shown === null ? (
-    <main id="main" className="frame-main" aria-busy="true" />
+    <>
+      <main id="main" className="frame-main" aria-busy="true" />
+      {/* Where no scripts run no other language can be fetched: English is better than an empty page. */}
+      <noscript>{children}</noscript>
+    </>
   ) : (
     <Fragment key={shown}>{children}</Fragment>
   );

@@ -1,0 +1,193 @@
+/**
+ * Forms sent by the browser itself: from our own pages only, as whoever is signed in, through the procedure the
+ * page would have called. The answer is always a page: the form’s own, with what was typed where it was not taken.
+ */
+import {
+  aboutName,
+  confirmedName,
+  type Posted,
+  type PostedAnswer,
+  type PostedForm,
+  type PostedOutcome,
+  type PostedTexts,
+  proofName,
+  type Reached,
+  wordsName,
+} from '#api/inputs/posted-form.ts';
+import { createCaller } from '#api/root.ts';
+import type { ApiContext } from '#api/trpc.ts';
+import { refusalText } from '#messages/refusals.ts';
+import type { Runtime } from '../../runtime.ts';
+import { signInHandler } from '../../sign-in/sign-in-handler.ts';
+import { faultOf, observeCalls, telemetry } from '../../telemetry/telemetry.ts';
+import { contextFor } from '../context.ts';
+import { networkOf } from '../network.ts';
+import { isOwnOrigin, limitedBody } from '../origin.ts';
+import { askedTooOften } from '../rate.ts';
+import { answered, refusal } from '../requests.ts';
+import { inTurnOf } from '../turns.ts';
+import { asClient } from './as-client.ts';
+import { keptAnswers } from './kept-answers.ts';
+import { markCookie, markIn } from './mark-cookie.ts';
+
+/** As much as a procedure is sent at most. */
+const mostBytes = 256 * 1024;
+/** A whole screening sheet is a third of it. */
+const mostFields = 1000;
+
+/** An id or a word of ours: it becomes part of an address. */
+const plainValue = /^[A-Za-z0-9][A-Za-z0-9_.:-]{0,80}$/;
+
+const mostWords = 400;
+
+export interface FormRequest {
+  readonly name: string;
+  readonly forms: ReadonlyMap<string, PostedForm>;
+}
+
+const refusedByHandler = (at: Runtime, { headers, method }: Request): Response | null => {
+  if (method !== 'POST') return refusal(404, 'not-found', refusalText('nothing-here'));
+  if (!isOwnOrigin(headers, at.settings.PUBLIC_ORIGIN)) {
+    return refusal(403, 'foreign-origin', refusalText('foreign-origin'));
+  }
+  return /^application\/x-www-form-urlencoded\b/.test(headers.get('content-type') ?? '')
+    ? null
+    : refusal(415, 'refused', 'Send this as a form.');
+};
+
+const fieldsIn = async (request: Request): Promise<URLSearchParams | null> => {
+  const bytes = await limitedBody(request, mostBytes);
+  if (!bytes) return null;
+  // A browser ends the lines of a long text its own way.
+  const sent = new URLSearchParams(bytes.toString('utf8').replaceAll('%0D%0A', '%0A'));
+  return sent.size > mostFields ? null : sent;
+};
+
+const aboutIn = (form: PostedForm, sent: URLSearchParams): PostedTexts | null => {
+  const pairs = form.about.map((name) => [name, sent.get(aboutName(name)) ?? ''] as const);
+  const isGood = pairs.every(([name, value]) =>
+    name === wordsName ? value.length <= mostWords : plainValue.test(value),
+  );
+  return isGood ? Object.fromEntries(pairs) : null;
+};
+
+type DoorJson = Readonly<Record<string, unknown>>;
+
+/** The sign-in door, asked as a page asks it; what it wants the browser to keep is handed on. */
+const doorFor = (at: Runtime, request: Request, cookies: string[]): Reached['door'] => {
+  return async (path, fields) => {
+    const headers = new Headers(request.headers);
+    headers.delete('content-length');
+    headers.set('content-type', 'application/json');
+    const address = new URL(`/api/auth${path}`, at.settings.PUBLIC_ORIGIN);
+    const body = JSON.stringify(fields);
+    const answer = await signInHandler(at, new Request(address, { method: 'POST', headers, body }));
+    cookies.push(...answer.headers.getSetCookie());
+    const json = (await answer.json().catch(() => null)) as DoorJson | null;
+    const wait = Number(answer.headers.get('retry-after') ?? '60');
+    return { status: answer.status, json: json ?? {}, waitSeconds: Number.isInteger(wait) ? wait : 60 };
+  };
+};
+
+const problem = (text: PostedAnswer['problems'][number]['text'], field = 'posted'): PostedOutcome => ({
+  problems: [{ field, text }],
+});
+
+interface Asked {
+  readonly at: Runtime;
+  readonly request: Request;
+  readonly requestId: string;
+  readonly context: ApiContext;
+  readonly cookies: string[];
+}
+
+const contextOf = (asked: Omit<Asked, 'context'>): Promise<ApiContext> =>
+  contextFor(asked.at, asked.request.headers, observeCalls(asked.requestId));
+
+const clientOf = (asked: Asked, context: ApiContext): unknown => {
+  const turn = context.person?.sessionId ?? networkOf(asked.request.headers);
+  return asClient(createCaller({ ...context, inTurn: inTurnOf(turn) }));
+};
+
+/** The passphrase given once more counts from here on. */
+const proved = async (asked: Asked, passphrase: string): Promise<PostedOutcome | ApiContext> => {
+  const { account } = clientOf(asked, asked.context) as {
+    readonly account: { readonly prove: { readonly mutate: (input: unknown) => Promise<unknown> } };
+  };
+  try {
+    await account.prove.mutate({ passphrase });
+    return contextOf(asked);
+  } catch (error) {
+    return { ...problem((error as Error).message, proofName), needsProof: true };
+  }
+};
+
+const tried = async (asked: Asked, form: PostedForm, posted: Posted): Promise<PostedOutcome> => {
+  const { at, request, cookies } = asked;
+  const wait = askedTooOften(asked.context.person?.sessionId ?? null, networkOf(request.headers));
+  if (wait > 0) return problem(refusalText('wait-seconds', { seconds: wait }));
+  try {
+    const passphrase = posted.sent.get(proofName);
+    const context = passphrase ? await proved(asked, passphrase) : asked.context;
+    if (!('clockOffset' in context)) return context;
+    const client = clientOf(asked, context);
+    return await form.send({ client, door: doorFor(at, request, cookies) }, posted);
+  } catch (fault) {
+    telemetry().log.error({ requestId: asked.requestId, fault: faultOf(fault) }, 'form');
+    return problem(refusalText('server-failed-on-page'));
+  }
+};
+
+/** What the form’s own page was narrowed to or showed stands in its address, and stays there. */
+const searchOf = (at: Runtime, request: Request, page: string): string => {
+  const referer = request.headers.get('referer') ?? '';
+  if (!URL.canParse(referer)) return '';
+  const { origin, pathname, search } = new URL(referer);
+  return origin === at.settings.PUBLIC_ORIGIN && pathname === page ? search : '';
+};
+
+const shownNext = (asked: Asked, page: string, mark: string | null): Response => {
+  const { at, request } = asked;
+  const address = new URL(`${page}${searchOf(at, request, page)}`, at.settings.PUBLIC_ORIGIN);
+  const headers = new Headers({
+    Location: `${address}${mark ? '#posted' : ''}`,
+    'Cache-Control': 'no-store',
+  });
+  for (const cookie of asked.cookies) headers.append('Set-Cookie', cookie);
+  if (mark) headers.append('Set-Cookie', markCookie(at, mark));
+  return new Response(null, { status: 303, headers });
+};
+
+const handle = async (asked: Asked, name: string, form: PostedForm, sent: URLSearchParams) => {
+  const { at, request, context } = asked;
+  const about = aboutIn(form, sent);
+  if (!about) return refusal(400, 'refused', refusalText('request-unread'));
+  const sessionId = context.person?.sessionId ?? null;
+  const keeper = keptAnswers(at.store);
+  const mark = markIn(at, request.headers);
+  const typed = form.typedIn(sent, about);
+  const blank = { form: name, about, typed, problems: [], questions: [], needsProof: false };
+  const before = keeper.typedBefore(mark, sessionId, { ...blank, done: null, step: null }, Date.now());
+  // Confirmed is what was asked about, and not what was typed since.
+  const isConfirmed =
+    sent.get(confirmedName) === 'yes' && JSON.stringify(before?.typed) === JSON.stringify(typed);
+  const { page, ...outcome } = await tried(asked, form, { about, typed, sent, isConfirmed });
+  const answer = { ...blank, done: null, step: null, ...outcome };
+  const hasNothingToSay = page !== undefined;
+  const shown = answer.done === null ? answer : { ...answer, typed: {} };
+  const next = hasNothingToSay ? null : keeper.keep(mark, sessionId, shown, Date.now());
+  return shownNext(asked, page ?? form.page(about), next);
+};
+
+export const formHandler = (at: Runtime, request: Request, of: FormRequest): Promise<Response> =>
+  answered('forms', async (requestId) => {
+    const refused = refusedByHandler(at, request);
+    if (refused) return refused;
+    const form = of.forms.get(of.name);
+    if (!form) return refusal(404, 'not-found', refusalText('nothing-here'));
+    const sent = await fieldsIn(request);
+    if (!sent)
+      return refusal(413, 'too-long', 'That is more than one form can hold. Go back: it is still there.');
+    const part = { at, request, requestId, cookies: [] };
+    return handle({ ...part, context: await contextOf(part) }, of.name, form, sent);
+  });

@@ -1,0 +1,33 @@
+/** Every form of descriptor fields that works before its page’s scripts have come. */
+import { beginVisit, careForms, openEpisode } from './care.ts';
+import { pause, reportSign } from './danger.ts';
+import { askAtHome, goalState, newGoal, recordEffusion, recordMeasurement } from './measurements.ts';
+import { approveStepsAhead, endPrescription } from './prescriptions.ts';
+import { addPatient, changeDetail, keepPlan, mergeRecords, setSite, undoMerge } from './record.ts';
+import { bookReview, overrideDecision, setBaseline, writeMessage } from './review.ts';
+import type { SentForm } from './sent-form.ts';
+
+export const sentForms: readonly SentForm[] = [
+  addPatient,
+  approveStepsAhead,
+  askAtHome,
+  beginVisit,
+  bookReview,
+  changeDetail,
+  endPrescription,
+  goalState,
+  keepPlan,
+  mergeRecords,
+  newGoal,
+  openEpisode,
+  overrideDecision,
+  pause,
+  recordEffusion,
+  recordMeasurement,
+  reportSign,
+  setBaseline,
+  setSite,
+  undoMerge,
+  writeMessage,
+  ...Object.values(careForms),
+];

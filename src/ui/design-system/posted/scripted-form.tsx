@@ -1,0 +1,35 @@
+'use client';
+/**
+ * A form that cannot be taken before its page’s scripts have come. Its button waits for them, and says so where
+ * they are long in coming.
+ */
+import { type ComponentProps, createContext, useContext, useSyncExternalStore } from 'react';
+import { t } from '#ui/language/words.ts';
+import { Button, type ButtonProps } from '../button.tsx';
+
+const BeforeScripts = createContext(false);
+
+const never = () => () => undefined;
+
+const useBeforeScripts = (): boolean =>
+  useSyncExternalStore(
+    never,
+    () => false,
+    () => true,
+  );
+
+export const ScriptedForm = ({ children, ...props }: Omit<ComponentProps<'form'>, 'action' | 'method'>) => {
+  const isBefore = useBeforeScripts();
+  return (
+    <form {...props} method="post" noValidate>
+      <BeforeScripts value={isBefore}>{children}</BeforeScripts>
+      {isBefore ? <p className="until-scripts soft">{t('frame.until-scripts')}</p> : null}
+    </form>
+  );
+};
+
+/** The button that sends a form of either kind. */
+export const SendButton = ({ disabled, ...props }: Omit<ButtonProps, 'type'>) => {
+  const isBefore = useContext(BeforeScripts);
+  return <Button {...props} type="submit" disabled={disabled || isBefore} />;
+};
