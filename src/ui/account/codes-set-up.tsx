@@ -2,8 +2,8 @@
 /** One-time codes switched on in three steps: passphrase, app, recovery codes on paper. */
 import { type FormEvent, useState } from 'react';
 import { say } from '#messages/en/staff/account.ts';
-import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from './asked.tsx';
 import { postForm } from './call.ts';
@@ -33,7 +33,7 @@ const Begin = ({
     void asking.ask(() => postForm<Begun>('two-factor/enable', { password }), onBegun);
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={begin}>
+    <ScriptedForm className="stack" onSubmit={begin}>
       <p>{say('codes.about')}</p>
       <TextField
         name="codes-passphrase"
@@ -43,8 +43,8 @@ const Begin = ({
         value={password}
         onChange={(event) => setPassword(event.target.value)}
       />
-      <Button type="submit">Begin</Button>
-    </form>
+      <SendButton>Begin</SendButton>
+    </ScriptedForm>
   );
 };
 
@@ -63,7 +63,7 @@ const Scan = ({
     void asking.ask(() => postForm('two-factor/verify-totp', { code: code.replace(/\s/g, '') }), onDone);
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={verify}>
+    <ScriptedForm className="stack" onSubmit={verify}>
       <h2>{say('app.add')}</h2>
       <QrCode text={begun.totpURI} label={say('app.scan')} />
       <p>
@@ -79,8 +79,8 @@ const Scan = ({
         error={asking.problems[0]?.text}
         onChange={(event) => setCode(event.target.value)}
       />
-      <Button type="submit">{say('codes.switch-on')}</Button>
-    </form>
+      <SendButton>{say('codes.switch-on')}</SendButton>
+    </ScriptedForm>
   );
 };
 

@@ -33,14 +33,12 @@ const proofs = {
 export interface FreshSignInProps {
   /** What opened this sign-in. */
   readonly by?: keyof typeof proofs;
-  /** Before scripts the form around it is sent, with the passphrase in it. */
-  readonly isSent?: boolean;
   readonly onProved: () => void;
   readonly onCancel: () => void;
 }
 
 /** No form of its own: it stands inside the form that waits for it. */
-export const FreshSignIn = ({ by = 'passphrase', isSent, onProved, onCancel }: FreshSignInProps) => {
+export const FreshSignIn = ({ by = 'passphrase', onProved, onCancel }: FreshSignInProps) => {
   const id = useId();
   const [typed, setTyped] = useState('');
   const asking = useAsking(id);
@@ -74,7 +72,8 @@ export const FreshSignIn = ({ by = 'passphrase', isSent, onProved, onCancel }: F
       />
       <div className="row">
         <Button
-          type={isSent ? 'submit' : 'button'}
+          // Before scripts the form around it is sent, with the passphrase in it.
+          type="submit"
           aria-disabled={asking.isBusy || undefined}
           onClick={(event) => {
             event.preventDefault();

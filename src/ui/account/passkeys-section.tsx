@@ -6,6 +6,7 @@ import { say } from '#messages/en/staff/account.ts';
 import { type Begun, makePasskey } from '#ui/account/sign-in/passkey-browser.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from './asked.tsx';
 import { type Answer, change, postForm } from './call.ts';
@@ -55,7 +56,7 @@ const AddPasskey = (props: PasskeysSectionProps) => {
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={add}>
+    <ScriptedForm className="stack" onSubmit={add}>
       <Asked asking={asking} />
       <TextField
         name="passkey-name"
@@ -67,8 +68,8 @@ const AddPasskey = (props: PasskeysSectionProps) => {
         error={asking.errorOf('passkey-name')}
         onChange={(event) => setTyped(event.target.value)}
       />
-      <Button type="submit">{say('passkey.add')}</Button>
-    </form>
+      <SendButton>{say('passkey.add')}</SendButton>
+    </ScriptedForm>
   );
 };
 

@@ -3,35 +3,33 @@
 import { type FormEvent, useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
 import { t } from '#ui/language/words.ts';
+import { changePassphrase, passphraseNames } from './account-forms.ts';
 import { change } from './call.ts';
 import { useAsking } from './use-asking.ts';
 
 const empty = { current: '', next: '', again: '' };
 
-const names = ['current', 'next', 'again'] as const;
-
 export const PassphraseForm = () => {
-  const asking = useAsking('current');
+  const asking = useAsking('current', usePosted(changePassphrase.name));
   const [typed, setTyped] = useState(empty);
   const save = (event: FormEvent) => {
     event.preventDefault();
-    if (typed.current === '') return asking.t([{ field: 'current', text: t('account.no-passphrase') }]);
-    if (typed.next !== typed.again) {
-      return asking.t([{ field: 'again', text: t('account.differs') }]);
-    }
-    const { current, next } = typed;
+    const missing = changePassphrase.missing(typed, {});
+    if (missing.length > 0) return asking.t(missing);
     void asking.ask(
-      () => change('account.changePassphrase', { current, next }),
+      () => change(changePassphrase.path, changePassphrase.input(typed, {})),
       () => window.location.reload(),
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={save}>
+    <PostedForm form={changePassphrase.name} className="stack" onSubmit={save}>
       <ErrorSummary problems={asking.problems} />
-      {names.map((name) => (
+      {passphraseNames.map((name) => (
         <TextField
           key={name}
           label={t(`account.${name}`)}
@@ -47,6 +45,6 @@ export const PassphraseForm = () => {
       <Button type="submit" aria-disabled={asking.isBusy || undefined}>
         {t('account.change')}
       </Button>
-    </form>
+    </PostedForm>
   );
 };

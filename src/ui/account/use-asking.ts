@@ -2,6 +2,7 @@
 /** One question to the server at a time: what is wrong with it, and whether the passphrase is asked for first. */
 import { useState } from 'react';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
+import type { WhatPosted } from '#ui/design-system/posted/posted.tsx';
 import { translate } from '#ui/language/words.ts';
 import type { Answer } from './call.ts';
 
@@ -16,14 +17,17 @@ export interface Asking {
   readonly forget: () => void;
 }
 
+/** Sends the form once more that the browser sent itself and that waits for the passphrase. */
+const sendPosted = () => (document.getElementById('posted') as HTMLFormElement | null)?.requestSubmit();
+
 /**
- * `fallback` is the id of the control a problem without a field of its own leads to; `before` is what was wrong
- * with the form when the browser sent it itself.
+ * `fallback` is the id of the control a problem without a field of its own leads to; `posted` is what came of the
+ * form when the browser sent it itself.
  */
-export const useAsking = (fallback: string, before: readonly Problem[] = []): Asking => {
-  const [problems, setProblems] = useState(before);
+export const useAsking = (fallback: string, posted: WhatPosted | null = null): Asking => {
+  const [problems, setProblems] = useState(posted?.problems ?? []);
   const [isBusy, setBusy] = useState(false);
-  const [waiting, setWaiting] = useState<(() => void) | null>(null);
+  const [waiting, setWaiting] = useState<(() => void) | null>(() => (posted?.needsProof ? sendPosted : null));
   const forget = () => {
     setProblems([]);
     setWaiting(null);

@@ -4,11 +4,14 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../account/asked.tsx';
 import { change } from '../account/call.ts';
 import { useAsking } from '../account/use-asking.ts';
+import { addStaff, type KindOfStaff } from './admin-forms.ts';
 import { HandedOver } from './handed-over.tsx';
 
 const kinds = [
@@ -26,24 +29,11 @@ const kinds = [
   { value: 'reception', label: 'Reception', hint: say('kind.reception-hint') },
 ] as const;
 
-type Kind = (typeof kinds)[number]['value'];
-
-const rolesOf = (kind: Kind) => ({
-  role: kind === 'both' ? 'clinician' : kind,
-  administers: kind === 'both' || kind === 'administrator',
-});
-
 interface Typed {
   readonly name: string;
   readonly email: string;
-  readonly kind: Kind | null;
+  readonly kind: KindOfStaff | null;
 }
-
-const missingIn = ({ name, email, kind }: Typed) => [
-  ...(name.trim().length < 2 ? [{ field: 'name', text: say('no-name') }] : []),
-  ...(/^\S+@\S+$/.test(email) ? [] : [{ field: 'email', text: say('no-email') }]),
-  ...(kind ? [] : [{ field: 'kind', text: say('no-kind') }]),
-];
 
 interface FieldsProps {
   readonly typed: Typed;
@@ -82,16 +72,21 @@ const StaffFields = ({ typed, errorOf, onType }: FieldsProps) => (
 
 export const AddStaffForm = () => {
   const router = useRouter();
-  const asking = useAsking('name');
-  const [typed, setTyped] = useState<Typed>({ name: '', email: '', kind: null });
+  const posted = usePosted(addStaff.name);
+  const asking = useAsking('name', posted);
+  const [typed, setTyped] = useState<Typed>({
+    name: posted?.typed.name ?? '',
+    email: posted?.typed.email ?? '',
+    kind: (posted?.typed.kind as KindOfStaff | undefined) || null,
+  });
   const [passphrase, setPassphrase] = useState<string | null>(null);
   const add = (event: FormEvent) => {
     event.preventDefault();
-    const problems = missingIn(typed);
-    const { name, email, kind } = typed;
-    if (problems.length > 0 || !kind) return asking.t(problems);
+    const texts = { ...typed, kind: typed.kind ?? '' };
+    const problems = addStaff.missing(texts, {});
+    if (problems.length > 0) return asking.t(problems);
     void asking.ask(
-      () => change<{ passphrase: string }>('admin.staff.add', { name, email, ...rolesOf(kind) }),
+      () => change<{ passphrase: string }>(addStaff.path, addStaff.input(texts, {})),
       (handed) => {
         setPassphrase(handed.passphrase);
         router.refresh();
@@ -100,7 +95,7 @@ export const AddStaffForm = () => {
   };
   if (passphrase) return <HandedOver name={typed.name} passphrase={passphrase} />;
   return (
-    <form method="post" className="stack" noValidate onSubmit={add}>
+    <PostedForm form={addStaff.name} className="stack" onSubmit={add}>
       <Asked asking={asking} />
       <StaffFields
         typed={typed}
@@ -110,6 +105,7 @@ export const AddStaffForm = () => {
       <Button type="submit" aria-disabled={asking.isBusy || undefined}>
         {say('add-person')}
       </Button>
-    </form>
+      <p role="status">{posted?.done}</p>
+    </PostedForm>
   );
 };

@@ -4,10 +4,13 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { Asked } from '../account/asked.tsx';
 import { change } from '../account/call.ts';
 import { useAsking } from '../account/use-asking.ts';
+import { nameCoveringClinician } from './admin-forms.ts';
 
 export interface CoveringClinicianFormProps {
   readonly clinicians: readonly { readonly id: string; readonly name: string }[];
@@ -17,17 +20,18 @@ export interface CoveringClinicianFormProps {
 
 export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinicianFormProps) => {
   const router = useRouter();
-  const asking = useAsking('covering');
-  const [userId, setUserId] = useState(current);
+  const posted = usePosted(nameCoveringClinician.name);
+  const asking = useAsking('covering', posted);
+  const [userId, setUserId] = useState(posted?.typed.covering ?? current);
   const name = (event: FormEvent) => {
     event.preventDefault();
     void asking.ask(
-      () => change('admin.care.nameCoveringClinician', { userId: userId || null }),
+      () => change(nameCoveringClinician.path, nameCoveringClinician.input({ covering: userId }, {})),
       () => router.refresh(),
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={name}>
+    <PostedForm form={nameCoveringClinician.name} className="stack" onSubmit={name}>
       <Asked asking={asking} />
       <SelectField
         name="covering"
@@ -41,6 +45,6 @@ export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinician
       <Button type="submit" disabled={asking.isBusy}>
         {say('covering.save')}
       </Button>
-    </form>
+    </PostedForm>
   );
 };

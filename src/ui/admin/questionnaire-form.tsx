@@ -10,6 +10,7 @@ import {
 import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckField } from '#ui/design-system/checkbox-group.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../account/asked.tsx';
@@ -131,7 +132,7 @@ export const QuestionnaireForm = (props: FormProps) => {
   const { asking, typed, setTyped, save } = own;
   const titleError = asking.errorOf('title');
   return (
-    <form method="post" className="stack" noValidate onSubmit={save}>
+    <ScriptedForm className="stack" onSubmit={save}>
       <Asked asking={asking} />
       <TextField
         name="title"
@@ -149,13 +150,11 @@ export const QuestionnaireForm = (props: FormProps) => {
         onSwitch={(isPermitted) => setTyped({ ...typed, isPermitted })}
       />
       <div className="row">
-        <Button type="submit" disabled={asking.isBusy}>
-          {say('questionnaire.save')}
-        </Button>
+        <SendButton disabled={asking.isBusy}>{say('questionnaire.save')}</SendButton>
         <Button tone="quiet" onClick={props.onDone}>
           {say('questionnaire.leave')}
         </Button>
       </div>
-    </form>
+    </ScriptedForm>
   );
 };

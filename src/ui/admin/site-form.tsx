@@ -4,21 +4,27 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../account/asked.tsx';
 import { change } from '../account/call.ts';
 import { useAsking } from '../account/use-asking.ts';
+import { addSite } from './admin-forms.ts';
 
 export const SiteForm = () => {
   const router = useRouter();
-  const asking = useAsking('site-name');
-  const [name, setName] = useState('');
-  const [address, setAddress] = useState('');
+  const posted = usePosted(addSite.name);
+  const asking = useAsking('site-name', posted);
+  const [name, setName] = useState(posted?.typed['site-name'] ?? '');
+  const [address, setAddress] = useState(posted?.typed['site-address'] ?? '');
   const add = (event: FormEvent) => {
     event.preventDefault();
-    if (name.trim().length < 2) return asking.t([{ field: 'site-name', text: say('site.no-name') }]);
+    const typed = { 'site-name': name, 'site-address': address };
+    const missing = addSite.missing(typed, {});
+    if (missing.length > 0) return asking.t(missing);
     void asking.ask(
-      () => change('admin.sites.add', { name, address: address.trim() || null }),
+      () => change(addSite.path, addSite.input(typed, {})),
       () => {
         setName('');
         setAddress('');
@@ -27,7 +33,7 @@ export const SiteForm = () => {
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={add}>
+    <PostedForm form={addSite.name} className="stack" onSubmit={add}>
       <Asked asking={asking} />
       <TextField
         name="site-name"
@@ -44,6 +50,6 @@ export const SiteForm = () => {
         onChange={(event) => setAddress(event.target.value)}
       />
       <Button type="submit">{say('site.add')}</Button>
-    </form>
+    </PostedForm>
   );
 };

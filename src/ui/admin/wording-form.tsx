@@ -5,14 +5,13 @@ import { type FormEvent, useState } from 'react';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import { say } from '#messages/en/staff/administration.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../account/asked.tsx';
 import { change } from '../account/call.ts';
 import { useAsking } from '../account/use-asking.ts';
-
-/** As the procedure takes it. */
-const shortest = 20;
-const longest = 4000;
+import { writeWording } from './admin-forms.ts';
 
 export interface WordingFormProps {
   readonly kind: ConsentKind;
@@ -22,22 +21,21 @@ export interface WordingFormProps {
 export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
   const router = useRouter();
   const field = `wording-${kind}`;
-  const asking = useAsking(field);
-  const [text, setText] = useState(before);
+  const posted = usePosted(writeWording.name, { kind });
+  const asking = useAsking(field, posted);
+  const [text, setText] = useState(posted?.typed[field] ?? before);
   const save = (event: FormEvent) => {
     event.preventDefault();
-    const length = text.trim().length;
-    if (length < shortest || length > longest)
-      return asking.t([
-        { field, text: say('wording.length', { least: shortest, most: longest, count: length }) },
-      ]);
+    const typed = { [field]: text };
+    const missing = writeWording.missing(typed, { kind });
+    if (missing.length > 0) return asking.t(missing);
     void asking.ask(
-      () => change('admin.care.writeWording', { kind, text }),
+      () => change(writeWording.path, writeWording.input(typed, { kind })),
       () => router.refresh(),
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={save}>
+    <PostedForm form={writeWording.name} about={{ kind }} className="stack" onSubmit={save}>
       <Asked asking={asking} />
       <LongTextField
         name={field}
@@ -50,6 +48,6 @@ export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
       <Button type="submit" disabled={asking.isBusy}>
         {say('wording.save')}
       </Button>
-    </form>
+    </PostedForm>
   );
 };

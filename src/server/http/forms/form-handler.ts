@@ -35,8 +35,8 @@ const mostBytes = 256 * 1024;
 /** A whole screening sheet is a third of it. */
 const mostFields = 1000;
 
-/** An id or a word of ours: it becomes part of an address. */
-const plainValue = /^[A-Za-z0-9][A-Za-z0-9_.:-]{0,80}$/;
+/** An id, several, or a word of ours: it becomes part of an address. */
+const plainValue = /^[A-Za-z0-9][A-Za-z0-9_.:~-]{0,2000}$/;
 
 const mostWords = 400;
 

@@ -5,6 +5,7 @@ import { type FormEvent, useEffect, useRef, useState } from 'react';
 import type { ClinicText } from '#core/clinic/clinic-details.ts';
 import { say } from '#messages/en/staff/administration/clinic.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../../account/asked.tsx';
 import { useAsking } from '../../account/use-asking.ts';
@@ -42,7 +43,7 @@ const TextForm = ({ detail, texts, onDone }: FormProps) => {
     );
   };
   return (
-    <form method="post" className="stack-close" noValidate onSubmit={save}>
+    <ScriptedForm className="stack-close" onSubmit={save}>
       <Asked asking={asking} />
       <TextField
         name={detail}
@@ -56,14 +57,14 @@ const TextForm = ({ detail, texts, onDone }: FormProps) => {
         onChange={(event) => setValue(event.target.value)}
       />
       <div className="row">
-        <Button type="submit" aria-disabled={asking.isBusy || undefined}>
+        <SendButton aria-disabled={asking.isBusy || undefined}>
           {say('save', { what: say(detail).toLowerCase() })}
-        </Button>
+        </SendButton>
         <Button tone="plain" onClick={() => onDone(false)}>
           {say('keep')}
         </Button>
       </div>
-    </form>
+    </ScriptedForm>
   );
 };
 

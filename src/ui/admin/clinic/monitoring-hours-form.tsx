@@ -12,6 +12,7 @@ import { say } from '#messages/en/staff/administration/clinic.ts';
 import { hoursText } from '#messages/hours.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../../account/asked.tsx';
 import { useAsking } from '../../account/use-asking.ts';
@@ -89,7 +90,7 @@ const HoursForm = ({ hours, onSaved }: Pick<MonitoringHoursProps, 'hours'> & { o
     );
   };
   return (
-    <form method="post" className="stack-close" noValidate onSubmit={save}>
+    <ScriptedForm className="stack-close" onSubmit={save}>
       <Asked asking={asking} />
       <Days
         typed={typed}
@@ -101,10 +102,8 @@ const HoursForm = ({ hours, onSaved }: Pick<MonitoringHoursProps, 'hours'> & { o
       <p className="soft" aria-live="polite">
         {willRead(typed)}
       </p>
-      <Button type="submit" aria-disabled={asking.isBusy || undefined}>
-        {say('hours.save')}
-      </Button>
-    </form>
+      <SendButton aria-disabled={asking.isBusy || undefined}>{say('hours.save')}</SendButton>
+    </ScriptedForm>
   );
 };
 

@@ -3,6 +3,7 @@
 import type { ReactNode } from 'react';
 import { say } from '#messages/en/staff/administration/settings.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from '../../account/asked.tsx';
 import { reasonOf } from './setting.ts';
@@ -57,9 +58,9 @@ export const ChangePanel = (props: ChangePanelProps) => {
         />
       ) : null}
       <div className="row">
-        <Button type="submit" aria-disabled={asking.isBusy || undefined}>
+        <SendButton aria-disabled={asking.isBusy || undefined}>
           {mayBeSaved ? props.saveLabel : say('preview')}
-        </Button>
+        </SendButton>
         {props.onKeep ? (
           <Button tone="plain" onClick={props.onKeep}>
             {props.keepLabel}

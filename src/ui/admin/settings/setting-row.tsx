@@ -6,6 +6,7 @@ import { checkSettings, isSwitch } from '#core/sources/clinic-setting.ts';
 import { say } from '#messages/en/staff/administration/settings.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { ScriptedForm } from '#ui/design-system/posted/scripted-form.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import { systemMoment } from '../../account/system-moment.ts';
 import { ChangePanel } from './change-panel.tsx';
@@ -137,7 +138,7 @@ export const SettingRow = (props: SettingRowProps) => {
   const { id } = setting;
   return (
     <li className={draft ? 'setting setting-open' : 'setting'} id={`setting-${id}`}>
-      <form method="post" noValidate onSubmit={submit}>
+      <ScriptedForm isQuiet onSubmit={submit}>
         <div className="setting-head">
           <div>
             <h3 id={`title-${id}`}>{setting.title}</h3>
@@ -155,7 +156,7 @@ export const SettingRow = (props: SettingRowProps) => {
           </div>
         </div>
         <Panel {...props} changing={changing} />
-      </form>
+      </ScriptedForm>
       <History setting={setting} zone={zone} />
     </li>
   );

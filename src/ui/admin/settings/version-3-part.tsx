@@ -1,10 +1,11 @@
 'use client';
-/** The settings called version 3, saved together: what they do, and that they were tried on invented people alone. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { version3 } from '#core/decision/version-3-settings.ts';
 import { say as settings } from '#messages/en/staff/administration/settings.ts';
 import { say } from '#messages/en/staff/administration.ts';
+/** The settings called version 3, saved together: what they do, and that they were tried on invented people alone. */
+import { ScriptedForm } from '#ui/design-system/posted/scripted-form.tsx';
 import { ChangePanel } from './change-panel.tsx';
 import type { Setting } from './setting.ts';
 import { useSettingChange, type Wanted } from './use-setting-change.ts';
@@ -62,7 +63,7 @@ export const Version3Part = ({ all, mayChange }: Version3Props) => {
     );
   };
   return (
-    <form method="post" className="version-3 stack-close" noValidate onSubmit={submit}>
+    <ScriptedForm className="version-3 stack-close" onSubmit={submit}>
       <Facts isInForce={isInForce} />
       {mayChange ? (
         <ChangePanel
@@ -76,6 +77,6 @@ export const Version3Part = ({ all, mayChange }: Version3Props) => {
           onKeep={changing.preview ? changing.forget : null}
         />
       ) : null}
-    </form>
+    </ScriptedForm>
   );
 };

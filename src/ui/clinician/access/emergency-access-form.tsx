@@ -6,28 +6,26 @@ import { Asked } from '#ui/account/asked.tsx';
 import { change } from '#ui/account/call.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
+import { openInEmergency } from './access-forms.ts';
 
 export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string }) => {
-  const asking = useAsking('reason');
-  const [reason, setReason] = useState('');
+  const posted = usePosted(openInEmergency.name, { patientId });
+  const asking = useAsking('reason', posted);
+  const [reason, setReason] = useState(posted?.typed.reason ?? '');
   const open = (event: FormEvent) => {
     event.preventDefault();
-    if (reason.trim().length < 10) {
-      return asking.t([
-        {
-          field: 'reason',
-          text: say('write-the-reason'),
-        },
-      ]);
-    }
+    const missing = openInEmergency.missing({ reason }, { patientId });
+    if (missing.length > 0) return asking.t(missing);
     void asking.ask(
-      () => change('clinician.team.open', { patientId, reason }),
+      () => change(openInEmergency.path, openInEmergency.input({ reason }, { patientId })),
       () => window.location.assign(`/patients/${patientId}`),
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={open}>
+    <PostedForm form={openInEmergency.name} about={{ patientId }} className="stack" onSubmit={open}>
       <Asked asking={asking} />
       <LongTextField
         name="reason"
@@ -44,6 +42,6 @@ export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string 
           {say('do-not-open')}
         </LinkButton>
       </div>
-    </form>
+    </PostedForm>
   );
 };

@@ -6,8 +6,8 @@ import { say } from '#messages/en/staff/access.ts';
 import { Asked } from '#ui/account/asked.tsx';
 import { change } from '#ui/account/call.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
-import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 
 const saveAs = (name: string, text: string): void => {
@@ -47,7 +47,7 @@ export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={make}>
+    <ScriptedForm className="stack" onSubmit={make}>
       <Asked asking={asking} />
       {saved ? (
         <Notice title={say('the-file-was-made')} isAnnounced>
@@ -64,7 +64,7 @@ export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
         error={asking.errorOf('handed-to') ?? asking.errorOf('handedTo')}
         onChange={(event) => setHandedTo(event.target.value)}
       />
-      <Button type="submit">{say('make-the-file')}</Button>
-    </form>
+      <SendButton>{say('make-the-file')}</SendButton>
+    </ScriptedForm>
   );
 };

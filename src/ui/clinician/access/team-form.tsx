@@ -7,7 +7,10 @@ import { Asked } from '#ui/account/asked.tsx';
 import { change } from '#ui/account/call.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { usePosted } from '#ui/design-system/posted/posted.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
+import { addToTeam } from './access-forms.ts';
 
 export interface TeamFormProps {
   readonly patientId: string;
@@ -16,18 +19,21 @@ export interface TeamFormProps {
 
 export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
   const router = useRouter();
-  const asking = useAsking('colleague');
-  const [userId, setUserId] = useState('');
+  const posted = usePosted(addToTeam.name, { patientId });
+  const asking = useAsking('colleague', posted);
+  const [userId, setUserId] = useState(posted?.typed.colleague ?? '');
   const add = (event: FormEvent) => {
     event.preventDefault();
-    if (userId === '') return asking.t([{ field: 'colleague', text: say('choose-a-colleague') }]);
+    const typed = { colleague: userId };
+    const missing = addToTeam.missing(typed, { patientId });
+    if (missing.length > 0) return asking.t(missing);
     void asking.ask(
-      () => change('clinician.team.set', { patientId, userId, belongs: true }),
+      () => change(addToTeam.path, addToTeam.input(typed, { patientId })),
       () => router.refresh(),
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={add}>
+    <PostedForm form={addToTeam.name} about={{ patientId }} className="stack" onSubmit={add}>
       <Asked asking={asking} />
       <SelectField
         name="colleague"
@@ -39,6 +45,6 @@ export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
         onChange={(event) => setUserId(event.target.value)}
       />
       <Button type="submit">Add</Button>
-    </form>
+    </PostedForm>
   );
 };

@@ -1,15 +1,16 @@
 'use client';
 /** Resuming what a pause holds, exercise by exercise, with a reason. */
 import { useRouter } from 'next/navigation';
-import { type FormEvent, useState } from 'react';
 import { say } from '#messages/en/staff/danger.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
-import { Button } from '#ui/design-system/button.tsx';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
+import { SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import { client } from '../client.ts';
-import { useSubmit } from '../forms/use-submit.ts';
+import { resumePause } from '../forms/sent/danger.ts';
+import { linesOf } from '../forms/typed.ts';
+import { useSent } from '../forms/use-form.ts';
 
 export interface ResumeFormProps {
   readonly patientId: string;
@@ -20,50 +21,40 @@ export interface ResumeFormProps {
 
 export const ResumeForm = ({ patientId, pauseId, held }: ResumeFormProps) => {
   const router = useRouter();
-  const [itemIds, setItemIds] = useState<readonly string[]>([]);
-  const [reason, setReason] = useState('');
-  const prefix = `resume-${pauseId}-`;
-  const submit = useSubmit(prefix, `${prefix}send`);
-  const send = async () => {
-    const missing = [
-      ...(held.length > 0 && itemIds.length === 0
-        ? [{ field: 'itemIds', text: say('tick-the-exercises-to-resume') }]
-        : []),
-      ...(reason.trim() ? [] : [{ field: 'reason', text: say('enter-the-reason') }]),
-    ];
-    const taken = await submit.send(missing, async () => {
-      await client.clinician.danger.resume.mutate({ patientId, pauseId, itemIds: [...itemIds], reason });
-    });
-    if (taken) router.refresh();
-  };
-  const onSubmit = (event: FormEvent) => {
-    event.preventDefault();
-    void send();
-  };
+  const about = { patientId, pauseId, holds: held.length > 0 ? 'yes' : 'no' };
+  const { at } = useSent({ sent: resumePause, about, onTaken: router.refresh });
+  const { prefix, submit, errorOf, typed } = at;
   return (
-    <form method="post" className="stack-close screen-only" noValidate onSubmit={onSubmit}>
+    <PostedForm
+      form={resumePause.name}
+      about={about}
+      className="stack-close screen-only"
+      onSubmit={at.onSubmit}
+    >
       <ErrorSummary problems={submit.problems} />
       {held.length > 0 ? (
         <CheckboxGroup
           name={`${prefix}itemIds`}
           legend={say('exercises-to-resume')}
           options={held.map(({ itemId, title }) => ({ value: itemId, label: title }))}
-          chosen={itemIds}
-          error={submit.errorOf('itemIds')}
-          onChoose={setItemIds}
+          chosen={linesOf(typed.itemIds ?? '')}
+          error={errorOf('itemIds')}
+          onChoose={(ids) => at.onType('itemIds', ids.join('\n'))}
         />
       ) : null}
       <TextField
         name={`${prefix}reason`}
         label="Reason"
-        value={reason}
-        error={submit.errorOf('reason')}
-        onChange={(event) => setReason(event.target.value)}
+        value={typed.reason ?? ''}
+        error={errorOf('reason')}
+        onChange={(event) => at.onType('reason', event.target.value)}
       />
-      {submit.needsProof ? <FreshSignIn onProved={() => void send()} onCancel={submit.forget} /> : null}
-      <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
+      {submit.needsProof ? (
+        <FreshSignIn onProved={() => void at.send(false)} onCancel={submit.forget} />
+      ) : null}
+      <SendButton tone="plain" id={at.buttonId} aria-disabled={submit.isBusy || undefined}>
         {held.length > 0 ? 'Resume' : say('end-the-pause')}
-      </Button>
-    </form>
+      </SendButton>
+    </PostedForm>
   );
 };

@@ -8,10 +8,10 @@ import { say } from '#messages/en/staff/data-entry.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { boundField } from '#ui/design-system/bound-field.ts';
-import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { morningAnswers, sessionAnswers, type Typed, type TypedExercise, unreadable } from './answers.ts';
 import { Head, type Kind, missing, type Way } from './data-entry-head.tsx';
@@ -146,7 +146,7 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
     });
   };
   return (
-    <form className="stack" method="post" noValidate onSubmit={save}>
+    <ScriptedForm className="stack" onSubmit={save}>
       <ErrorSummary problems={submit.problems} />
       <Head {...fields} kind={kind} way={way} onKind={setKind} onWay={setWay} />
       {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
@@ -157,11 +157,11 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
         : null}
       {kind === null ? null : <Asked {...fields} />}
       <div className="row">
-        <Button type="submit" id="save-entry" aria-disabled={submit.isBusy || undefined}>
+        <SendButton id="save-entry" aria-disabled={submit.isBusy || undefined}>
           {say('save-these-answers')}
-        </Button>
+        </SendButton>
         <span role="status">{said}</span>
       </div>
-    </form>
+    </ScriptedForm>
   );
 };

@@ -4,8 +4,9 @@ import type { FormEvent } from 'react';
 import { useState } from 'react';
 import { say } from '#messages/en/staff/first-visit.ts';
 import { client } from '#ui/clinician/client.ts';
-import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { LinkButton } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import type { Proposed } from '../answers.ts';
 import { readTyped } from '../forms/typed.ts';
 import type { Held } from '../prescribing/held.ts';
@@ -112,7 +113,7 @@ export const ExerciseStep = (props: ExerciseStepProps) => {
   };
   return (
     <div className="stack">
-      <form method="post" className="stack" noValidate onSubmit={onSubmit} aria-labelledby="step-heading">
+      <ScriptedForm className="stack" onSubmit={onSubmit} aria-labelledby="step-heading">
         <StepHeading step={step} />
         {isSigned ? <InForce patientId={patientId} inForce={inForce} /> : null}
         <ErrorSummary problems={at.submit.problems} />
@@ -121,17 +122,16 @@ export const ExerciseStep = (props: ExerciseStepProps) => {
           <Asked submit={at.submit} onYes={() => propose(true)} />
         ) : (
           <StepFoot patientId={patientId} step={step} draftState={at.draftState}>
-            <Button
-              type="submit"
+            <SendButton
               id="propose-first"
               tone={shown || isSigned ? 'plain' : 'primary'}
               aria-disabled={at.submit.isBusy || undefined}
             >
               {shown ? say('propose-again') : isSigned ? say('propose-another') : say('save-and-propose')}
-            </Button>
+            </SendButton>
           </StepFoot>
         )}
-      </form>
+      </ScriptedForm>
       {shown ? <Result {...props} shown={shown} onKept={kept} onSigned={at.drop} /> : null}
       {isKept ? (
         <p role="status">

@@ -6,9 +6,9 @@ import { type FirstVisitStep, stepAfter, stepBefore } from '#core/episode/first-
 import { say } from '#messages/en/staff/first-visit.ts';
 import { client } from '#ui/clinician/client.ts';
 import { type Submit, useSubmit } from '#ui/clinician/forms/use-submit.ts';
-import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import type { FirstVisitPage } from '../episode/answers.ts';
 import type { DraftState } from '../forms/use-draft.ts';
 import { recordedIn, type Typed, type TypedStep } from './first-visit-state.ts';
@@ -151,7 +151,7 @@ export const SavedStep = (
     void send(false);
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={onSubmit} aria-labelledby="step-heading">
+    <ScriptedForm className="stack" onSubmit={onSubmit} aria-labelledby="step-heading">
       <StepHeading step={step}>{props.head}</StepHeading>
       <ErrorSummary problems={at.submit.problems} />
       {props.children}
@@ -159,12 +159,12 @@ export const SavedStep = (
         <Asked submit={at.submit} onYes={() => void send(true)} />
       ) : (
         <StepFoot patientId={patientId} step={step} draftState={at.draftState}>
-          <Button type="submit" id="go-on" aria-disabled={at.submit.isBusy || undefined}>
+          <SendButton id="go-on" aria-disabled={at.submit.isBusy || undefined}>
             {say('save-on-to', { step: say(`step.${stepAfter(step)}`) })}
-          </Button>
+          </SendButton>
           {props.more}
         </StepFoot>
       )}
-    </form>
+    </ScriptedForm>
   );
 };

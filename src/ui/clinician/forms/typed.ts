@@ -39,6 +39,9 @@ const empty = (field: Field, path: string): Found => {
   return mayBeEmpty ? found('') : wrong(path, askedFor(field));
 };
 
+/** A field that is not asked is not missing. */
+const notAskedFor = (field: Field): Found => (field.nullable ? found(null) : nothing);
+
 export const noSuchDay = (field: Field): string => say('no-such-day', { field: labelOf(field) });
 
 export const numberAskedFor = (field: Field): string =>
@@ -158,7 +161,7 @@ export const readTyped = (fields: readonly Field[], typed: Typed, prefix = ''): 
   const problems: Problem[] = [];
   for (const field of fields) {
     const isLeftOut = field.onlyWhen && !isAsked(field, typed, prefix);
-    const one = isLeftOut ? empty(field, field.name) : fieldAt(field, `${prefix}${field.name}`, typed);
+    const one = isLeftOut ? notAskedFor(field) : fieldAt(field, `${prefix}${field.name}`, typed);
     problems.push(...one.problems);
     if ('value' in one) value[field.name] = one.value;
   }

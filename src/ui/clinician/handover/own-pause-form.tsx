@@ -1,13 +1,13 @@
 'use client';
 /** Who looks after a pause, and until when. Without a name it is whoever presses. */
 import { useRouter } from 'next/navigation';
-import { type FormEvent, useState } from 'react';
 import { say } from '#messages/en/staff/handover.ts';
-import { client } from '#ui/clinician/client.ts';
-import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
-import { Button } from '#ui/design-system/button.tsx';
+import { followUpPause } from '#ui/clinician/forms/sent/danger.ts';
+import { useSent } from '#ui/clinician/forms/use-form.ts';
 import { DayField } from '#ui/design-system/day/day-field.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
+import { SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import type { Colleagues } from '../episode/answers.ts';
 
@@ -17,59 +17,40 @@ interface OwnPauseProps {
   readonly colleagues: Colleagues;
 }
 
-const useOwnPause = ({ patientId, decisionId }: OwnPauseProps) => {
+export const OwnPauseForm = ({ patientId, decisionId, colleagues }: OwnPauseProps) => {
   const router = useRouter();
-  const [until, setUntil] = useState('');
-  const [ownerId, setOwner] = useState('');
-  const prefix = `pause-${decisionId}-`;
-  const submit = useSubmit(prefix, `${prefix}send`);
-  const onSubmit = async (event: FormEvent) => {
-    event.preventDefault();
-    const missing = until ? [] : [{ field: 'until', text: say('enter-the-last-day-of-follow') }];
-    const taken = await submit.send(missing, async () => {
-      await client.clinician.handover.ownPause.mutate({
-        patientId,
-        decisionId,
-        until,
-        ownerId: ownerId || null,
-      });
-    });
-    if (taken) router.refresh();
-  };
-  return { until, setUntil, ownerId, setOwner, prefix, submit, onSubmit };
-};
-
-export const OwnPauseForm = (props: OwnPauseProps) => {
-  const { until, setUntil, ownerId, setOwner, prefix, submit, onSubmit } = useOwnPause(props);
+  const about = { patientId, decisionId };
+  const { at } = useSent({ sent: followUpPause, about, onTaken: router.refresh });
+  const { prefix, submit, typed } = at;
   return (
-    <form
-      method="post"
+    <PostedForm
+      form={followUpPause.name}
+      about={about}
       className="stack-close screen-only"
-      noValidate
-      onSubmit={(event) => void onSubmit(event)}
+      onSubmit={at.onSubmit}
     >
       <ErrorSummary problems={submit.problems} />
       <div className="fields">
         <SelectField
-          name={`${prefix}owner`}
+          name={`${prefix}ownerId`}
           label={say('who-follows-it-up')}
           empty="I do"
-          options={props.colleagues.map(({ id, name }) => ({ value: id, label: name }))}
-          value={ownerId}
-          onChange={(event) => setOwner(event.target.value)}
+          options={colleagues.map(({ id, name }) => ({ value: id, label: name }))}
+          value={typed.ownerId ?? ''}
+          onChange={(event) => at.onType('ownerId', event.target.value)}
         />
         <DayField
           name={`${prefix}until`}
           label="Until"
           hint={say('date-two-weeks')}
-          value={until}
-          error={submit.errorOf('until')}
-          onDay={setUntil}
+          value={typed.until ?? ''}
+          error={at.errorOf('until')}
+          onDay={(day) => at.onType('until', day)}
         />
       </div>
-      <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
+      <SendButton tone="plain" id={at.buttonId} aria-disabled={submit.isBusy || undefined}>
         {say('follow-it-up')}
-      </Button>
-    </form>
+      </SendButton>
+    </PostedForm>
   );
 };

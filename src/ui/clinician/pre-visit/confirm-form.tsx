@@ -17,8 +17,8 @@ import {
   unanswered,
 } from '#ui/clinician/screening/screening-form-state.ts';
 import { ScreeningItemField } from '#ui/clinician/screening/screening-item-field.tsx';
-import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import type { PreVisitAnswer } from '../episode/answers.ts';
 
 type Row = PreVisitAnswer['toLookAt'][number];
@@ -67,7 +67,7 @@ export const ConfirmForm = (props: {
     if (taken) router.push(`/patients/${patientId}/screening`);
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={(event) => void onSubmit(event)}>
+    <ScriptedForm className="stack" onSubmit={(event) => void onSubmit(event)}>
       <ErrorSummary problems={submit.problems} />
       {rows.map((row) => (
         <ScreeningItemField
@@ -79,11 +79,11 @@ export const ConfirmForm = (props: {
         />
       ))}
       <div className="row screening-foot">
-        <Button type="submit" id="confirm-answers" aria-disabled={submit.isBusy || undefined}>
+        <SendButton id="confirm-answers" aria-disabled={submit.isBusy || undefined}>
           {say('confirm')}
-        </Button>
+        </SendButton>
         <span role="status">{say('to-review', { count: rows.length, plain: preVisit.plainNo })}</span>
       </div>
-    </form>
+    </ScriptedForm>
   );
 };

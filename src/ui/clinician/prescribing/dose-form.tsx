@@ -5,9 +5,9 @@ import type { Field, NumberField } from '#core/calculations/describe.ts';
 import { exerciseById, exerciseTitle } from '#core/exercises/catalogue.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
-import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { DescriptorFields } from '../forms/descriptor-fields.tsx';
 import { optionInWords } from '../forms/field-words.ts';
 import type { Typed } from '../forms/typed.ts';
@@ -114,12 +114,7 @@ export const DoseForm = (props: DoseFormProps) => {
         </h2>
         <p className="soft">{tradeAndMethod(props)}</p>
       </div>
-      <form
-        method="post"
-        className="stack-close"
-        noValidate
-        onSubmit={(event) => void props.onPropose(event)}
-      >
+      <ScriptedForm className="stack-close" onSubmit={(event) => void props.onPropose(event)}>
         <ErrorSummary problems={submit.problems} />
         {props.note}
         <div className="dose-chosen">
@@ -137,16 +132,16 @@ export const DoseForm = (props: DoseFormProps) => {
           ownedKg={isDoneAtHome(props) ? props.ownedKg : null}
           hints={props.method === 'occlusion' ? cuffHints : ownedHint(props.ownedKg)}
         />
-        <Button type="submit" id="propose" aria-disabled={submit.isBusy || undefined}>
+        <SendButton id="propose" aria-disabled={submit.isBusy || undefined}>
           {submit.isBusy ? 'Computing…' : sayPlain('propose')}
-        </Button>
+        </SendButton>
         {props.about.map((text) => (
           <p key={text} className="soft small">
             {text}
           </p>
         ))}
         <Seldom {...props} maximum={maximum} />
-      </form>
+      </ScriptedForm>
     </section>
   );
 };

@@ -12,6 +12,7 @@ import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { dayCountInWords, weekdayNames, workInWords } from './planner-words.ts';
 import { WeekView } from './week-view.tsx';
 
@@ -149,7 +150,7 @@ export const PlannerForm = ({ patientId, isBegun, onSaved, ...given }: PlannerFo
     });
   };
   return (
-    <form className="stack" method="post" noValidate onSubmit={save} onChange={() => setSaved('')}>
+    <ScriptedForm className="stack" onSubmit={save} onChange={() => setSaved('')}>
       <ErrorSummary problems={submit.problems} />
       <Templates onTake={week.take} isOpen={isBegun} />
       <Grid exercises={exercises} daysOf={week.daysOf} onSwitch={week.change} />
@@ -158,11 +159,11 @@ export const PlannerForm = ({ patientId, isBegun, onSaved, ...given }: PlannerFo
         titleOf={(itemId) => exercises.find((one) => one.itemId === itemId)?.title ?? itemId}
       />
       <div className="row">
-        <Button type="submit" id="save-programme" aria-disabled={submit.isBusy || undefined}>
+        <SendButton id="save-programme" aria-disabled={submit.isBusy || undefined}>
           {say('save')}
-        </Button>
+        </SendButton>
         <span role="status">{saved}</span>
       </div>
-    </form>
+    </ScriptedForm>
   );
 };

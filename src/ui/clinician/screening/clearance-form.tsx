@@ -6,9 +6,9 @@ import type { Method } from '#core/prescribing/methods.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
 import { say } from '#messages/en/staff/screening.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
-import { Button } from '#ui/design-system/button.tsx';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 import { client } from '../client.ts';
@@ -130,7 +130,7 @@ export const ClearanceForm = (props: {
   };
   if (methods.length === 0) return <p className="soft">{say('clear.nothing')}</p>;
   return (
-    <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
+    <ScriptedForm className="stack" onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
       {submit.needsProof ? <FreshSignIn onProved={submit.forget} onCancel={submit.forget} /> : null}
       <ClearanceFields
@@ -140,9 +140,9 @@ export const ClearanceForm = (props: {
         change={change}
         errorOf={submit.errorOf}
       />
-      <Button type="submit" id="clear-send" aria-disabled={submit.isBusy || undefined}>
+      <SendButton id="clear-send" aria-disabled={submit.isBusy || undefined}>
         {say('clear')}
-      </Button>
-    </form>
+      </SendButton>
+    </ScriptedForm>
   );
 };

@@ -4,8 +4,8 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/screening.ts';
-import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import type { ScreeningFormAnswer } from '../answers.ts';
 import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
@@ -86,18 +86,18 @@ export const ScreeningForm = ({
     router.refresh();
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
+    <ScriptedForm className="stack" onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
       {newest ? (
         <p className="soft">{say('replaces', { version: newest.version, date: dayInWords(newest.day) })}</p>
       ) : null}
       <ItemGroups screening={screening} state={state} onChange={change} />
       <div className="row screening-foot">
-        <Button type="submit" id="record-screening" aria-disabled={submit.isBusy || undefined}>
+        <SendButton id="record-screening" aria-disabled={submit.isBusy || undefined}>
           {submit.isBusy ? 'Recording…' : say('record')}
-        </Button>
+        </SendButton>
         <span role="status">{progressInWords(answers.length, screening.items.length, taken)}</span>
       </div>
-    </form>
+    </ScriptedForm>
   );
 };

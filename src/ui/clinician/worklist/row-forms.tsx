@@ -25,7 +25,6 @@ export const RowContact = ({ row, againHours, onDone, close }: FormProps) => {
   return (
     <>
       <ContactForm
-        prefix={`contact-${row.patientId}-`}
         patientId={row.patientId}
         {...row.primary.about}
         againHours={againHours}

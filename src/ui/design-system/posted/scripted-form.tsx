@@ -18,12 +18,17 @@ const useBeforeScripts = (): boolean =>
     () => true,
   );
 
-export const ScriptedForm = ({ children, ...props }: Omit<ComponentProps<'form'>, 'action' | 'method'>) => {
+interface ScriptedFormProps extends Omit<ComponentProps<'form'>, 'action' | 'method'> {
+  /** One of many on its page, with nothing to send before something was pressed. */
+  readonly isQuiet?: boolean;
+}
+
+export const ScriptedForm = ({ isQuiet, children, ...props }: ScriptedFormProps) => {
   const isBefore = useBeforeScripts();
   return (
     <form {...props} method="post" noValidate>
       <BeforeScripts value={isBefore}>{children}</BeforeScripts>
-      {isBefore ? <p className="until-scripts soft">{t('frame.until-scripts')}</p> : null}
+      {isBefore && !isQuiet ? <p className="until-scripts soft">{t('frame.until-scripts')}</p> : null}
     </form>
   );
 };

@@ -17,7 +17,7 @@ import { codeProblem, newPinProblem } from './typed-problems.ts';
 
 const CodeStep = ({ onEnrolled }: { readonly onEnrolled: () => void }) => {
   const posted = usePosted('enrol-code');
-  const asking = useAsking('code', posted?.problems);
+  const asking = useAsking('code', posted);
   const [code, setCode] = useState(posted?.typed.code ?? '');
   useEffect(() => {
     // What the printed picture holds stands after "#", which is never sent to a server or kept in a log.
@@ -75,7 +75,7 @@ const PinField = (props: {
 );
 
 const PinStep = () => {
-  const asking = useAsking('pin', usePosted('enrol-pin')?.problems);
+  const asking = useAsking('pin', usePosted('enrol-pin'));
   const [pin, setPin] = useState('');
   const [again, setAgain] = useState('');
   const send = (event: FormEvent) => {

@@ -26,7 +26,7 @@ const Spent = () => (
 );
 
 export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
-  const asking = useAsking('pin', usePosted('pin')?.problems);
+  const asking = useAsking('pin', usePosted('pin'));
   const [pin, setPin] = useState('');
   const [hasSpent, setSpent] = useState(isSpent);
   const send = (event: FormEvent) => {

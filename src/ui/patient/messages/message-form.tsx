@@ -2,9 +2,9 @@
 /** A message to the clinic, with when it is read and what to do when it cannot wait. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
 import { type NumbersToRing, RingText } from '#ui/language/ring-text.tsx';
@@ -103,7 +103,7 @@ export const MessageForm = ({ mine, ownerId, clinicKey }: MessageFormProps) => {
         <PageHeading>{t('write.title')}</PageHeading>
         <p>{t('write.lead')}</p>
         <WhenRead mine={mine} />
-        <form method="post" className="stack" noValidate onSubmit={(event) => void submit(event)}>
+        <ScriptedForm className="stack" onSubmit={(event) => void submit(event)}>
           <LongTextField
             name="text"
             label={t('write.label')}
@@ -115,10 +115,10 @@ export const MessageForm = ({ mine, ownerId, clinicKey }: MessageFormProps) => {
             onChange={(event) => type(event.target.value)}
           />
           <div className="row">
-            <Button type="submit">{t('write.send')}</Button>
+            <SendButton>{t('write.send')}</SendButton>
           </div>
           <p role="status">{status === null ? '' : t(`write.${status}`)}</p>
-        </form>
+        </ScriptedForm>
       </div>
       <Conversation mine={mine} waits={waits} />
     </div>

@@ -4,6 +4,7 @@ import { joints } from '#core/exercises/joints.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
@@ -122,10 +123,8 @@ const Note = ({ question, given, onGive }: VisitQuestionProps) => (
 export const VisitQuestion = (props: VisitQuestionProps) => {
   const { question, given, onGive } = props;
   return (
-    <form
-      method="post"
+    <ScriptedForm
       className="stack"
-      noValidate
       onSubmit={(event) => {
         event.preventDefault();
         props.onNext();
@@ -151,9 +150,9 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
       {asksMore(question, given) ? <More {...props} /> : null}
       {given.answer === null ? null : <Note {...props} />}
       <div className="actions">
-        <Button type="submit" isLarge isWide>
+        <SendButton isLarge isWide>
           {given.answer === null ? t('ask.skip') : t('ask.continue')}
-        </Button>
+        </SendButton>
         {props.onBack ? (
           <div className="actions-quiet">
             <Button tone="quiet" onClick={props.onBack}>
@@ -162,6 +161,6 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
           </div>
         ) : null}
       </div>
-    </form>
+    </ScriptedForm>
   );
 };

@@ -1,11 +1,11 @@
 /** Small forms of the care page, each of its descriptor; an episode of care and a visit. */
 import type { Field } from '#core/calculations/describe.ts';
 import { eventFields, limitFields } from '#core/episode/care-fields.ts';
-import { episodeFields } from '#core/episode/episode-fields.ts';
+import { episodeChangeFields, episodeFields } from '#core/episode/episode-fields.ts';
 import { homeCheckFields, observedSessionFields, visitFields } from '#core/episode/visit-fields.ts';
 import { say } from '#messages/en/staff/episode.ts';
 import { linesOf } from '../typed.ts';
-import { ofPatient, patientForm } from './sent-form.ts';
+import { ofPatient, patientForm, type SentForm } from './sent-form.ts';
 
 const carePage = { place: '/care', taken: 'Recorded.' } as const;
 
@@ -111,3 +111,24 @@ export const beginVisit = patientForm({
       visit: { ...visit, present: linesFrom(present) },
     }),
 });
+
+const ofBreak = { field: 'to', is: ['on-break'] };
+const whenOnBreak = (field: Field): Field => {
+  if (field.name === 'breakKind') return { ...field, nullable: false, onlyWhen: ofBreak };
+  return field.name === 'expectedBack' ? { ...field, onlyWhen: ofBreak } : field;
+};
+const changeFields = episodeChangeFields.filter(({ name }) => name !== 'episodeId').map(whenOnBreak);
+
+export const changeEpisode: SentForm = {
+  name: 'episode-change',
+  about: ['patientId', 'episodeId'],
+  prefix: (about) => `change-${about.episodeId}-`,
+  fields: () => changeFields,
+  page: (about) => `/patients/${ofPatient(about)}/care/episode`,
+  taken: '',
+  send: ({ clinician }, { about, value }) =>
+    clinician.episodes.change.mutate({
+      patientId: ofPatient(about),
+      change: { breakKind: null, expectedBack: null, ...value, episodeId: about.episodeId },
+    }),
+};

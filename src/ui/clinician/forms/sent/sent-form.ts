@@ -38,6 +38,12 @@ export const orNone = (id: string | null): string => id ?? none;
 export const nullFrom = (id: string | undefined): string | null =>
   id === undefined || id === none ? null : id;
 
+/** Several ids in one text. */
+export const listText = (ids: readonly string[]): string => (ids.length > 0 ? ids.join('~') : none);
+
+export const listFrom = (text: string | undefined): string[] =>
+  text === undefined || text === none ? [] : text.split('~');
+
 export const ofPatient = (about: PostedTexts): string => about.patientId ?? '';
 
 type Simple = Pick<SentForm, 'name' | 'send' | 'taken'> & {

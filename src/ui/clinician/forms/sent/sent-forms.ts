@@ -1,6 +1,6 @@
 /** Every form of descriptor fields that works before its page’s scripts have come. */
-import { beginVisit, careForms, openEpisode } from './care.ts';
-import { pause, reportSign } from './danger.ts';
+import { beginVisit, careForms, changeEpisode, openEpisode } from './care.ts';
+import { followUpPause, pause, recordContact, reportSign, resumePause } from './danger.ts';
 import { askAtHome, goalState, newGoal, recordEffusion, recordMeasurement } from './measurements.ts';
 import { approveStepsAhead, endPrescription } from './prescriptions.ts';
 import { addPatient, changeDetail, keepPlan, mergeRecords, setSite, undoMerge } from './record.ts';
@@ -14,7 +14,9 @@ export const sentForms: readonly SentForm[] = [
   beginVisit,
   bookReview,
   changeDetail,
+  changeEpisode,
   endPrescription,
+  followUpPause,
   goalState,
   keepPlan,
   mergeRecords,
@@ -22,9 +24,11 @@ export const sentForms: readonly SentForm[] = [
   openEpisode,
   overrideDecision,
   pause,
+  recordContact,
   recordEffusion,
   recordMeasurement,
   reportSign,
+  resumePause,
   setBaseline,
   setSite,
   undoMerge,
