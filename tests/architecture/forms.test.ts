@@ -56,12 +56,21 @@ const waiting: ReadonlyMap<string, string> = new Map([
   ['src/ui/clinician/pre-visit/confirm-form.tsx', 'Only what differs from what the patient said is sent.'],
   ['src/ui/clinician/prescribing/dose-form.tsx', shared.looked],
   ['src/ui/clinician/programme/planner-form.tsx', 'The week is judged while days are switched.'],
-  ['src/ui/clinician/rules/invented/invented-people.tsx', 'Keeps nothing: what it works out is shown beside it.'],
+  [
+    'src/ui/clinician/rules/invented/invented-people.tsx',
+    'Keeps nothing: what it works out is shown beside it.',
+  ],
   ['src/ui/clinician/screening/clearance-form.tsx', 'What may be cleared follows from the method chosen.'],
   ['src/ui/clinician/screening/screening-form.tsx', 'What an answer asks further follows from it.'],
   ['src/ui/clinician/worklist/row-forms.tsx', shared.opened],
-  ['src/ui/patient/messages/message-form.tsx', 'It is sealed on the phone, also without signal, before it is sent.'],
-  ['src/ui/patient/pre-visit/visit-question.tsx', 'One page holds all questions and seals them on the phone.'],
+  [
+    'src/ui/patient/messages/message-form.tsx',
+    'It is sealed on the phone, also without signal, before it is sent.',
+  ],
+  [
+    'src/ui/patient/pre-visit/visit-question.tsx',
+    'One page holds all questions and seals them on the phone.',
+  ],
 ]);
 
 const sources = allFiles().filter((file) => /^src\/.*\.tsx?$/.test(file));

@@ -47,6 +47,8 @@ const plainArbitrary = (field: Field): fc.Arbitrary<unknown> => {
       return fc.string({ minLength: field.minLength ?? 0, maxLength: Math.min(field.maxLength, 40) });
     case 'day':
       return fc.integer({ min: 0, max: 73_000 }).map(dayFromNumber);
+    case 'date-time':
+      return fc.integer({ min: 0, max: 73_000 }).map((day) => `${dayFromNumber(day)}T10:30`);
     case 'list': {
       const minLength = field.minItems ?? 0;
       const maxLength = Math.max(minLength, Math.min(field.maxItems ?? longestList, longestList));

@@ -36,7 +36,8 @@ const plantField = (field: Field, how: Planting): unknown => {
   if (field.kind === 'list') return [plantField(field.of, how)];
   if (field.kind === 'record') return plantFields(field.fields, how);
   if (field.kind === 'day' && how === 'taken') return knownTexts[field.name] ?? '2026-01-02';
-  if (field.kind === 'day') return markedText;
+  if (field.kind === 'date-time' && how === 'taken') return '2026-01-02T10:30';
+  if (field.kind === 'day' || field.kind === 'date-time') return markedText;
   if (field.kind === 'text') {
     const known = how === 'taken' ? knownTexts[field.name] : undefined;
     return known ?? markedText.slice(0, field.maxLength);

@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import type { Field, InputOf, NumberField } from '#core/calculations/describe.ts';
+import { isDateTime } from '#core/time/date-time.ts';
 import { isDay } from '#core/time/day.ts';
 
 const numberSchema = (field: NumberField): z.ZodType => {
@@ -28,6 +29,8 @@ const plainSchema = (field: Field): z.ZodType => {
         .max(field.maxLength);
     case 'day':
       return z.string().refine(isDay);
+    case 'date-time':
+      return z.string().refine((text) => isDateTime(text, field.mayLackTime ?? false));
     case 'flag':
       return z.boolean();
     case 'list': {

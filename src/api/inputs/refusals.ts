@@ -49,7 +49,8 @@ const kindWords: Readonly<Record<Field['kind'], string>> = {
   enum: 'one of the listed words',
   text: 'text',
   day: 'a day that exists, such as 2026-03-31',
-  flag: 'true or false',
+  'date-time': 'a day that exists with a time of day, such as 2026-03-31T10:30',
+  flag: 'yes or no, as true or false',
   list: 'a list',
   record: 'an object',
 };
@@ -105,7 +106,7 @@ interface Place {
 
 const codeOf = (issue: Issue, value: unknown, field: Field | undefined): RefusalCode => {
   if (value === undefined) return 'missing';
-  if (field?.kind === 'day') return 'wrong-type';
+  if (field?.kind === 'day' || field?.kind === 'date-time') return 'wrong-type';
   if (issue.code === 'too_small') return 'too-low';
   if (issue.code === 'too_big') return 'too-high';
   if (issue.code === 'invalid_value') return typeof value === 'string' ? 'not-listed' : 'wrong-type';
@@ -116,7 +117,8 @@ const reasonOf = (code: RefusalCode, issue: Issue, { field, name, value }: Place
   if (code === 'missing') return `Give ${name}: ${accepted(field)}.`;
   if (code === 'too-low' || code === 'too-high') return sizeReason(issue, field, name);
   if (code === 'not-listed') return `${name} is ${accepted(field)}.`;
-  if (code === 'wrong-type' && field?.kind === 'day') return `${name} is ${accepted(field)}.`;
+  if (code === 'wrong-type' && (field?.kind === 'day' || field?.kind === 'date-time'))
+    return `${name} is ${accepted(field)}.`;
   if (code === 'wrong-type') return `${name} is ${accepted(field)}; this is ${received(value)}.`;
   return issue.message;
 };

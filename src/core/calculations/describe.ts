@@ -49,6 +49,14 @@ interface DayField extends FieldBase {
   readonly isBirth?: true;
 }
 
+/** A civil day with a time of day, YYYY-MM-DDTHH:MM. */
+interface DateTimeField extends FieldBase {
+  readonly kind: 'date-time';
+  /** The day alone, YYYY-MM-DD, is enough. */
+  readonly mayLackTime?: true;
+}
+
+/** Yes or no; null, where it may be, is neither. */
 export interface FlagField extends FieldBase {
   readonly kind: 'flag';
 }
@@ -66,7 +74,15 @@ export interface RecordField extends FieldBase {
   readonly fields: readonly Field[];
 }
 
-export type Field = NumberField | EnumField | TextField | DayField | FlagField | ListField | RecordField;
+export type Field =
+  | NumberField
+  | EnumField
+  | TextField
+  | DayField
+  | DateTimeField
+  | FlagField
+  | ListField
+  | RecordField;
 
 /** The value type a list of fields describes; used so that a calculation's input is typed from its descriptor. */
 type ValueOf<F extends Field> =
@@ -76,7 +92,7 @@ type ValueOf<F extends Field> =
         ? V
         : F extends { kind: 'flag' }
           ? boolean
-          : F extends { kind: 'text' | 'day' }
+          : F extends { kind: 'text' | 'day' | 'date-time' }
             ? string
             : F extends { kind: 'list'; of: infer E extends Field }
               ? readonly ValueOf<E>[]

@@ -25,7 +25,7 @@ let booked = 0;
 const book = (day: string | null, time: string | null = null, place: string | null = null) =>
   work
     .clinicianAt(start + 1000 * booked++)
-    .clinician.bookings.book({ patientId, booking: { day, time, place } });
+    .clinician.bookings.book({ patientId, booking: { when: day && time ? `${day}T${time}` : day, place } });
 const shown = async (at = start) => (await work.patientAt(at).patient.today.get()).appointment ?? null;
 /** A time of day at the clinic so many minutes from now. */
 const clock = (minutes: number) =>

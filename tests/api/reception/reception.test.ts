@@ -29,22 +29,22 @@ describe('appointments', () => {
   it('are listed from today on, soonest first, and a taken-back one is not', async () => {
     const { patientId, otherPatientId } = setting;
     const { day } = setting.clinician;
-    await desk().book({ patientId, booking: { day, time: '10:30', place: null } });
+    await desk().book({ patientId, booking: { when: `${day}T10:30`, place: null } });
     await asClinician(setting.clinician).clinician.bookings.book({
       patientId: otherPatientId,
-      booking: { day, time: '09:00', place: 'Room 2' },
+      booking: { when: `${day}T09:00`, place: 'Room 2' },
     });
     expect((await desk().appointments()).map(({ patientId: id, next }) => [id, next?.time])).toEqual([
       [otherPatientId, '09:00'],
       [patientId, '10:30'],
     ]);
-    await desk(5).book({ patientId: otherPatientId, booking: { day: null, time: null, place: null } });
+    await desk(5).book({ patientId: otherPatientId, booking: { when: null, place: null } });
     expect((await desk().appointments()).map((one) => one.patientId)).toEqual([patientId]);
   });
 
   it('are not booked over one that a colleague changed meanwhile', async () => {
     const { patientId } = setting;
-    const booking = { day: setting.clinician.day, time: '11:00', place: null };
+    const booking = { when: `${setting.clinician.day}T11:00`, place: null };
     const refused = await refusalOf(desk().book({ patientId, booking, seen: 'older' }));
     expect(refused?.problem).toBe('conflict');
   });

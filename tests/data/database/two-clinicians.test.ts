@@ -44,7 +44,7 @@ it('of two who set a baseline from the same page, the second is told whose stand
 
 it('of two who book the next review from the same page, the second is told whose day stands', async () => {
   const { patientId, clinician } = setting;
-  const booking = (day: string) => ({ day, time: null, place: null });
+  const booking = (day: string) => ({ when: day, place: null });
   await as('Ana').bookings.book({ patientId, booking: booking('2026-03-09'), seen: null });
   const second = as('Ben').bookings.book({ patientId, booking: booking('2026-03-10'), seen: null });
   await expect(second).rejects.toThrow(/Ana changed the booking in the meantime/);
@@ -56,7 +56,7 @@ it.each([
   ['2027-03-04', /from today to one year ahead/],
   ['2026-02-30', /a day that exists/],
 ])('a review cannot be booked for %s', async (day, words) => {
-  const booking = { day, time: null, place: null };
+  const booking = { when: day, place: null };
   await expect(as('Ana').bookings.book({ patientId: setting.patientId, booking })).rejects.toMatchObject({
     refusals: [{ reason: expect.stringMatching(words) }],
   });

@@ -19,6 +19,7 @@ export const words = {
   'one-of': 'one of: {values}',
   day: 'day',
   'yes-or-no': 'yes or no',
+  'day-and-time': 'a day and a time of day',
   list: 'list: {of}',
   search: 'Search the calculations',
   'search.hint':

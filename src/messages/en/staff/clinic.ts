@@ -23,6 +23,10 @@ export const words = {
   'will-be-read': 'Will be read as {round} {unit}.',
   'no-response':
     'The clinic’s server did not respond. What you entered is still on this page. Try again in a moment.',
+  'no-such-time':
+    '“{field}”: there is no such day and time. Enter both, such as 31 March 2026 and 10:30, and send again.',
+  'no-such-day-or-time':
+    '“{field}”: there is no such day or time. Enter a day, such as 31 March 2026; the time, such as 10:30, may stay empty.',
   'choose-an-answer': 'Choose an answer for {label}.',
   enter: 'Enter {label}.',
   'enter-on-each-line': 'Enter on each line: {fields}. A dash is “not given”.',

@@ -14,7 +14,6 @@ export const words = {
   'booking.note': 'It appears on the worklist on that day. The patient is not notified: write or ring.',
   'booking.book': 'Book the review',
   'booking.change': 'Book another day instead',
-  'booking.time-hint': 'As HH:MM.',
   'booking.place-hint': 'Such as the name of the site.',
   'booking.cancel': 'Cancel the booking',
   'no-detail':

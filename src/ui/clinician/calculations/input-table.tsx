@@ -19,6 +19,8 @@ const kindInWords = (field: Field): string => {
       return 'text';
     case 'day':
       return say('day');
+    case 'date-time':
+      return say('day-and-time');
     case 'flag':
       return say('yes-or-no');
     case 'list':

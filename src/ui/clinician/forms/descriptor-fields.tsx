@@ -5,6 +5,7 @@ import { unitWords } from '#api/inputs/unit-words.ts';
 import type { Field, NumberField as NumberDescriptor } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { DateTimeField } from '#ui/design-system/day/date-time-field.tsx';
 import { BirthDayField, DayField } from '#ui/design-system/day/day-field.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -33,6 +34,8 @@ interface OneProps extends FieldsProps {
   readonly field: Field;
 }
 
+const mayStayEmpty: readonly Field['kind'][] = ['text', 'day', 'date-time'];
+
 const wordsOf = (props: OneProps) => {
   const { field, path = '', prefix = '', hints } = props;
   const at = `${path}${field.name}`;
@@ -42,8 +45,7 @@ const wordsOf = (props: OneProps) => {
     label: labelOf(field),
     error: props.errorOf(at),
     // A text or day that may be null may stay empty; a score that may be null is an answer of its own.
-    isOptional:
-      field.optional ?? ((field.kind === 'text' || field.kind === 'day') && field.nullable === true),
+    isOptional: field.optional ?? (mayStayEmpty.includes(field.kind) && field.nullable === true),
     hint: hints?.[at],
   };
 };
@@ -114,6 +116,18 @@ const DayOf = (props: OneProps & { readonly isBirth: boolean }) => {
   return <Field {...words} value={props.typed[at] ?? ''} onDay={(day) => props.onType(at, day)} />;
 };
 
+const DateTimeOf = (props: OneProps & { readonly mayLackTime: boolean }) => {
+  const { at, ...words } = wordsOf(props);
+  return (
+    <DateTimeField
+      {...words}
+      mayLackTime={props.mayLackTime}
+      value={props.typed[at] ?? ''}
+      onDateTime={(text) => props.onType(at, text)}
+    />
+  );
+};
+
 const SeveralOf = (props: OneProps & { readonly values: readonly string[] }) => {
   const { at, label, isOptional: _isOptional, ...words } = wordsOf(props);
   const known = new Map(props.choices?.[props.field.name]?.map(({ value, label }) => [value, label]));
@@ -158,6 +172,8 @@ const OneField = (props: OneProps) => {
       return <TextOf {...props} isLong={field.maxLength > longestLine} />;
     case 'day':
       return <DayOf {...props} isBirth={field.isBirth ?? false} />;
+    case 'date-time':
+      return <DateTimeOf {...props} mayLackTime={field.mayLackTime ?? false} />;
     case 'list':
       if (props.several?.[field.name]) return <SeveralOf {...props} values={props.several[field.name]!} />;
       if (field.of.kind === 'enum') return <SeveralOf {...props} values={field.of.values} />;

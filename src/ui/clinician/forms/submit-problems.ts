@@ -2,7 +2,7 @@
 import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
-import { askedFor, noSuchDay, numberAskedFor, typeWithin } from './typed.ts';
+import { askedFor, noSuchDay, noSuchTime, numberAskedFor, typeWithin } from './typed.ts';
 
 export interface Refused {
   readonly problems: readonly Problem[];
@@ -50,6 +50,8 @@ const inWords = ({ code, reason }: RefusedField, field: Field | undefined): stri
   if (!field) return reason;
   if (code === 'missing') return askedFor(field);
   if (field.kind === 'day' && code === 'wrong-type') return noSuchDay(field);
+  if (field.kind === 'date-time' && code === 'wrong-type') return noSuchTime(field);
+  if (field.kind === 'flag' && code === 'wrong-type') return askedFor(field);
   if (field.kind !== 'number' && field.kind !== 'integer') return reason;
   if (code === 'wrong-type') return numberAskedFor(field);
   // What a calculation refused says why, and what else to type; the border names the field by its code.

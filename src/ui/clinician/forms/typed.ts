@@ -3,6 +3,7 @@
  * typed until it is sent; an empty field is "not given", never zero.
  */
 import type { Field, ListField, NumberField, RecordField } from '#core/calculations/describe.ts';
+import { isDateTime } from '#core/time/date-time.ts';
 import { isDay } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
@@ -43,6 +44,11 @@ const empty = (field: Field, path: string): Found => {
 const notAskedFor = (field: Field): Found => (field.nullable ? found(null) : nothing);
 
 export const noSuchDay = (field: Field): string => say('no-such-day', { field: labelOf(field) });
+
+export const noSuchTime = (field: Field): string =>
+  say(field.kind === 'date-time' && field.mayLackTime ? 'no-such-day-or-time' : 'no-such-time', {
+    field: labelOf(field),
+  });
 
 export const numberAskedFor = (field: Field): string =>
   say(field.kind === 'integer' ? 'type-integer' : 'type-number', { field: labelOf(field) });
@@ -143,6 +149,8 @@ const fieldAt = (field: Field, path: string, typed: Typed): Found => {
         : found(text);
     case 'day':
       return isDay(text) ? found(text) : wrong(path, noSuchDay(field));
+    case 'date-time':
+      return isDateTime(text, field.mayLackTime ?? false) ? found(text) : wrong(path, noSuchTime(field));
     case 'flag':
       return found(text === 'yes');
     default:

@@ -22,7 +22,7 @@ export const BookingForm = ({ patientId, seen, desk = 'clinician' }: BookingForm
   const router = useRouter();
   const submit = useSubmit('', 'booking-drop');
   const takeBack = async () => {
-    const booking = { day: null, time: null, place: null };
+    const booking = { when: null, place: null };
     await callsFor(client)[desk].book.mutate({ patientId, booking, seen });
     router.refresh();
   };
@@ -35,7 +35,6 @@ export const BookingForm = ({ patientId, seen, desk = 'clinician' }: BookingForm
         clearsTo={{}}
         label={seen === null ? say('booking.book') : say('booking.change')}
         hints={{
-          time: say('booking.time-hint'),
           place: say('booking.place-hint'),
         }}
         onTaken={router.refresh}

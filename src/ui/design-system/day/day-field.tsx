@@ -16,8 +16,7 @@ interface DayFieldProps extends FieldWords {
 }
 
 /** Without bounds a browser takes years of five figures. */
-const earliest = '1900-01-01';
-const latest = '2199-12-31';
+export const dayBounds = { min: '1900-01-01', max: '2199-12-31' } as const;
 
 const SaidBack = ({ value }: Pick<DayFieldProps, 'value'>) => (
   <p className="day-said soft small" aria-live="polite">
@@ -37,8 +36,7 @@ export const DayField = ({ value, onDay, ...words }: DayFieldProps) => {
         {...controlProps(words)}
         type="date"
         className="input input-day"
-        min={earliest}
-        max={latest}
+        {...dayBounds}
         value={isDay(value) ? value : ''}
         onChange={(event) => onDay(event.target.value)}
         onBlur={leave}

@@ -1,6 +1,7 @@
 /** A form of descriptor fields as the route for forms that the browser sends itself takes it. */
 import type { PostedForm, PostedTexts } from '#api/inputs/posted-form.ts';
 import type { Field } from '#core/calculations/describe.ts';
+import { dateTimeFrom } from '#ui/design-system/day/date-time-parts.ts';
 import { dayOfParts } from '#ui/design-system/day/day-parts.ts';
 import { refusedBy } from '../submit-problems.ts';
 import { readTyped } from '../typed.ts';
@@ -11,6 +12,7 @@ const textAt = (field: Field, name: string, sent: URLSearchParams): string => {
     const part = (one: string) => sent.get(`${name}-${one}`) ?? '';
     return dayOfParts({ day: part('day'), month: part('month'), year: part('year') });
   }
+  if (field.kind === 'date-time') return dateTimeFrom(sent.get(name) ?? '', sent.get(`${name}-time`) ?? '');
   // Several ticked boxes come one by one.
   return sent.getAll(name).join('\n');
 };

@@ -2,6 +2,7 @@
 import type { Field } from '#core/calculations/describe.ts';
 import { decisions } from '#core/decision/answers.ts';
 import { baselineFields } from '#core/record/staff-fields.ts';
+import { bookingFields } from '#core/review/booking-fields.ts';
 import { say } from '#messages/en/staff/review.ts';
 import { callsFor, deskFrom } from '../../desk-calls.ts';
 import { nullFrom, ofPatient, patientForm, type SentForm } from './sent-form.ts';
@@ -36,25 +37,24 @@ export const writeMessage = patientForm({
     clinician.review.write.mutate({ patientId: ofPatient(about), text: String(text ?? '') }),
 });
 
-const bookingFields: readonly Field[] = [
-  { name: 'day', kind: 'day', about: 'Day' },
-  { name: 'time', kind: 'text', maxLength: 5, nullable: true, about: 'Time' },
-  { name: 'place', kind: 'text', maxLength: 120, nullable: true, about: 'Place' },
-];
+/** Taking it back is another button: here a day is asked for. */
+const whenAndWhere: readonly Field[] = bookingFields.map((field) =>
+  field.name === 'when' ? { ...field, nullable: false } : field,
+);
 
 /** `seen`: the booking the page shows. */
 export const bookReview: SentForm = {
   name: 'booking',
   about: ['patientId', 'desk', 'seen'],
   prefix: () => 'booking-',
-  fields: () => bookingFields,
+  fields: () => whenAndWhere,
   page: (about) =>
     deskFrom(about.desk) === 'reception' ? `/reception/${ofPatient(about)}` : reviewOf(about),
   taken: 'Booked.',
   send: (client, { about, value }) =>
     callsFor(client)[deskFrom(about.desk)].book.mutate({
       patientId: ofPatient(about),
-      booking: { time: null, place: null, ...value },
+      booking: { place: null, ...value },
       seen: nullFrom(about.seen),
     }),
 };
