@@ -12,7 +12,7 @@ const textOrNull = <const N extends string>(name: N, maxLength: number, about: s
   ({ name, kind: 'text', minLength: 1, maxLength, nullable: true, about }) as const;
 
 /** Most characters of what was found, and of what was advised. */
-export const longestFinding = 500;
+const longestFinding = 500;
 
 /** A sign told by telephone, from the same list as on the phone. */
 export const signFields = [

@@ -1,6 +1,6 @@
 /** A session the clinic types from paper or a call, under the rules of a phone. */
 import { describe, expect, it } from 'vitest';
-import { sessionAnswers, unreadable } from '#ui/clinician/data-entry/answers.ts';
+import { sessionAnswers, unreadable, unreadableMorning } from '#ui/clinician/data-entry/answers.ts';
 import { weightDose } from '../patient/views.ts';
 
 /** 3 sets of 15 to 20 with 4 kg; on a bad day 2. */
@@ -50,5 +50,40 @@ describe('a session typed by the clinic', () => {
     expect(typed({}).otherJointWorse).toBeNull();
     expect(typed({ 'other-joint': 'yes' }).otherJointWorse).toBe(true);
     expect(typed({ 'other-joint': 'no' }).otherJointWorse).toBe(false);
+  });
+});
+
+describe('what cannot be read of what the clinic types', () => {
+  it.each([
+    ['-1', false],
+    ['0', true],
+    ['1440', true],
+    ['1441', false],
+    ['half an hour', false],
+  ])('stiffness of "%s" minutes is taken: %s, and named with its joint', (text, isTaken) => {
+    const problems = unreadableMorning(['right-knee'], { 'stiffness-right-knee': text });
+    expect(problems.length === 0).toBe(isTaken);
+    if (!isTaken) expect(problems[0]?.text).toMatch(/“.*right knee”/);
+  });
+
+  it.each([
+    ['0', true],
+    ['500', true],
+    ['500.5', false],
+    ['heavy', false],
+  ])('a weight of "%s" is taken: %s, and named with its exercise', (text, isTaken) => {
+    const problems = unreadable([exercise], { 'load-knee': text });
+    expect(problems.length === 0).toBe(isTaken);
+    if (!isTaken) expect(problems[0]?.text).toMatch(/“Weight used, Straighten the knee”/);
+  });
+
+  it('is said all at once, each with the way out', () => {
+    const problems = unreadable([exercise], { 'counts-knee': 'x', 'load-knee': 'x', 'reserve-knee': '11' });
+    expect(problems.map(({ field }) => field)).toEqual(['reserve-knee', 'counts-knee', 'load-knee']);
+    for (const { text } of problems) expect(text).toMatch(/Straighten the knee.*such as/);
+  });
+
+  it('keeps a weight written with another unit', () => {
+    expect(typed({ 'counts-knee': '15', 'load-knee': '11 lb' }).sets[0]?.loadKg).toBeCloseTo(4.99, 2);
   });
 });

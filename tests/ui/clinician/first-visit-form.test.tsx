@@ -16,6 +16,7 @@ import {
   thingsOf,
   withItem,
 } from '#ui/clinician/first-visit/first-visit-state.ts';
+import { stepFields } from '#ui/clinician/first-visit/step-fields.ts';
 import { requireAllSaved, visitFrom } from '#ui/clinician/first-visit/visit-to-send.ts';
 import { refusedBy } from '#ui/clinician/forms/submit-problems.ts';
 import { unanswered } from '#ui/clinician/screening/screening-form-state.ts';
@@ -201,6 +202,52 @@ const asked = (id: string, given: Partial<Given> = {}) => {
     />,
   );
 };
+
+describe('a figure of the first visit that is not taken', () => {
+  it.each([
+    ['24', 1],
+    ['25', 0],
+    ['350', 0],
+    ['351', 1],
+    ['heavy', 1],
+  ])('a weight of "%s": %i problems, said by its label and bound', (text, count) => {
+    const { problems } = visitFrom('measurements', { 'mass.massKg': text }, page);
+    expect(problems).toHaveLength(count);
+    for (const one of problems) expect(one.text).toMatch(/“Weight”/);
+    if (/^\d+$/.test(text)) for (const one of problems) expect(one.text).toContain('25 to 350');
+  });
+
+  it('is said with all others, and the parts that can be read are saved', () => {
+    const typed = { 'mass.massKg': '3', 'stature.statureCm': '16', 'pressure.systolicMmhg': '301' };
+    const { problems, visit } = visitFrom(
+      'measurements',
+      { ...typed, 'pressure.diastolicMmhg': '80', formulaSex: 'female' },
+      page,
+    );
+    expect(problems.map(({ field }) => field).toSorted()).toEqual(Object.keys(typed).toSorted());
+    expect(visit).toEqual({ formulaSex: 'female' });
+  });
+
+  it('is told by its label where the server refuses it', () => {
+    const parts = [
+      {
+        part: 'mass',
+        title: 'Weight',
+        outcome: 'refused',
+        refused: [{ field: 'input.mass.massKg', code: 'too-high', reason: 'massKg is at most 350 kg.' }],
+        questions: [],
+      },
+    ];
+    let thrown: unknown;
+    try {
+      requireAllSaved({ parts } as unknown as SavedVisit, []);
+    } catch (error) {
+      thrown = error;
+    }
+    const [problem] = refusedBy(thrown, '', 'go-on', stepFields).problems;
+    expect(problem).toEqual({ field: 'mass.massKg', text: expect.stringMatching(/^“Weight”: .*25 to 350/) });
+  });
+});
 
 describe('a question before a visit', () => {
   it('preselects nothing and offers “I don’t know”', () => {

@@ -4,9 +4,6 @@ import { sayIn } from '../../say.ts';
 export const words = {
   'the-patient': 'The patient',
   carer: 'The person who cares for the patient',
-  'say-who-was-reached': 'Say who was reached.',
-  'enter-what-you-found': 'Enter what you found.',
-  'enter-what-you-advised': 'Enter what you advised.',
   'referred-to': 'Referred to',
   'try-again-in': 'Try again in',
   hours: { by: 'count', one: '1 hour', other: '{count} hours' },
@@ -55,8 +52,6 @@ export const words = {
   'another-reason': 'Another reason',
   'joint-left-out': 'Leave it empty to pause everything.',
   'ask-on': 'You are asked on that day; nothing resumes by itself.',
-  'tick-the-exercises-to-resume': 'Tick the exercises to resume.',
-  'enter-the-reason': 'Enter the reason.',
   'exercises-to-resume': 'Exercises to resume',
   'end-the-pause': 'End the pause',
   'reached.nobody': 'nobody reached.',

@@ -2,9 +2,10 @@
 import { sayIn } from '../../say.ts';
 
 export const words = {
-  'one-reserve-a-set': 'Enter one number for each set, separated by commas, such as 2, 1, 1.',
-  'enter-the-repetitions': 'Enter the repetitions of each set, separated by commas, such as 15, 14, 12.',
-  'enter-the-weight': 'Enter the weight as a number, such as 2.5.',
+  'one-reserve-a-set':
+    'Repetitions in reserve, {exercise}: enter one number of 0 to {most} for each set, separated by commas, such as 2, 1, 1.',
+  'enter-the-repetitions':
+    'Repetitions of each set, {exercise}: enter whole numbers of 0 to 500, separated by commas, such as 15, 14, 12.',
   'asked-none': 'Asked: none',
   'repetitions-of-each-set': 'Repetitions of each set',
   'separate-sets-by-commas':

@@ -9,7 +9,6 @@ export const words = {
   'kind-of-break': 'Kind of break',
   'expected-back': 'Expected back',
   'back-unknown': 'Leave empty if not known.',
-  'choose-the-change': 'Choose the change.',
   'first-day': 'First day',
   'record-the-change': 'Record the change',
   'reason-for-opening': 'Reason for opening the episode',

@@ -28,7 +28,6 @@ export const words = {
   'it-is-correct-save': 'It is correct; save it',
   'change-it': 'Change it',
   'not-all-was-saved': 'Not all was saved.',
-  'type-a-number': 'Type a number, such as 7.5.',
 
   born: 'born {date}',
   telephone: 'Telephone {phone}.',
@@ -82,6 +81,7 @@ export const words = {
   'pressure-before': 'On record: {systolic-mmhg}/{diastolic-mmhg} on {on}.',
   'no-pressure-before': 'None recorded. Without one, blood pressure is shown as not checked.',
   'resting-blood-pressure-upper': 'Resting blood pressure, upper',
+  'resting-blood-pressure-lower-whole': 'Resting blood pressure, lower',
   'resting-blood-pressure-lower': 'Lower',
   seated: 'Seated.',
   'enter-both-blood-pressure': 'Enter both blood pressure numbers, or neither.',

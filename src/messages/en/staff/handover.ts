@@ -44,7 +44,6 @@ export const words = {
   'signed-by': 'Signed by {name}.',
   'no-episode-of-care': 'No episode of care is recorded.',
   'care-since': '{state} since {on}: {reason}',
-  'enter-the-last-day-of-follow': 'Enter the last day of follow-up.',
   'who-follows-it-up': 'Who follows it up',
   'date-two-weeks': 'No more than two weeks ahead.',
   'follow-it-up': 'Follow it up',

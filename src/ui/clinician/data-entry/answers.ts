@@ -4,7 +4,9 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import { type News, newsKinds } from '#core/record/entry-words.ts';
 import { morningQuestions, type QuestionId } from '#core/record/morning-questions.ts';
 import { type StopReason, stopReasons } from '#core/record/record.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/data-entry.ts';
+import { numberAt } from '#ui/clinician/forms/typed.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 
@@ -47,33 +49,59 @@ const loadOf = (dose: Dose): number => (dose.method === 'variation' ? dose.added
 
 const mostReserve = 10;
 
-const reserveProblem = (itemId: string, typed: Typed): readonly Problem[] =>
+const reserveProblem = ({ itemId, title }: TypedExercise, typed: Typed): readonly Problem[] =>
   reservesOf(itemId, typed)?.every((one) => one === null || one <= mostReserve)
     ? []
     : [
         {
           field: `reserve-${itemId}`,
-          text: say('one-reserve-a-set'),
+          text: say('one-reserve-a-set', { exercise: title, most: mostReserve }),
         },
       ];
 
+/** A weight on paper, within what an entry may hold. */
+const weight = { name: 'load', kind: 'number', unit: 'kg', min: 0, max: 500 } as const;
+
+/** In kilograms, also where another unit was written out. */
+const weightIn = (text = ''): number | null => {
+  if (text.trim() === '') return null;
+  const { value } = numberAt({ ...weight, about: '' }, '', text.trim());
+  return typeof value === 'number' ? value : null;
+};
+
+const loadProblems = ({ itemId, title }: TypedExercise, typed: Typed): readonly Problem[] => {
+  const name = `load-${itemId}`;
+  const text = (typed[name] ?? '').trim();
+  const about = `${say('weight-used')}, ${title}`;
+  return text === '' ? [] : numberAt({ ...weight, about }, name, text).problems;
+};
+
+/** What stands in a morning that cannot be read: said with the joint, and never left out in silence. */
+export const unreadableMorning = (joints: readonly Joint[], typed: Typed): readonly Problem[] =>
+  joints.flatMap((joint) =>
+    morningQuestions.flatMap(({ id, answer, label }) => {
+      const name = `${id}-${joint}`;
+      const text = (typed[name] ?? '').trim();
+      if (answer.kind !== 'integer' || text === '') return [];
+      return numberAt({ ...answer, about: `${label}, ${jointInWords(joint)}` }, name, text).problems;
+    }),
+  );
+
 export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): readonly Problem[] =>
-  exercises.flatMap(({ itemId }): readonly Problem[] => {
+  exercises.flatMap((exercise): readonly Problem[] => {
+    const { itemId, title } = exercise;
     const counts = countsIn(typed[`counts-${itemId}`] ?? '');
-    const load = readNumber(typed[`load-${itemId}`] ?? '');
     return [
-      ...reserveProblem(itemId, typed),
+      ...reserveProblem(exercise, typed),
       ...(counts === null
         ? [
             {
               field: `counts-${itemId}`,
-              text: say('enter-the-repetitions'),
+              text: say('enter-the-repetitions', { exercise: title }),
             },
           ]
         : []),
-      ...(load !== null && Number.isNaN(load)
-        ? [{ field: `load-${itemId}`, text: say('enter-the-weight') }]
-        : []),
+      ...loadProblems(exercise, typed),
     ];
   });
 
@@ -97,7 +125,7 @@ const setsOf = ({ itemId, prescriptionId, ...exercise }: TypedExercise, typed: T
     itemId,
     set: place + 1,
     repetitions,
-    loadKg: loadOf(dose) > 0 ? score(typed[`load-${itemId}`]) : loadOf(dose),
+    loadKg: loadOf(dose) > 0 ? weightIn(typed[`load-${itemId}`]) : loadOf(dose),
     reserve: reserves[place] ?? null,
     stopReason: reasonOf(dose, place + 1, repetitions, typed[`stop-${itemId}`]),
     easier: isEasier,

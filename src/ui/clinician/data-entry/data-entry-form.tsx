@@ -13,7 +13,14 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import { morningAnswers, sessionAnswers, type Typed, type TypedExercise, unreadable } from './answers.ts';
+import {
+  morningAnswers,
+  sessionAnswers,
+  type Typed,
+  type TypedExercise,
+  unreadable,
+  unreadableMorning,
+} from './answers.ts';
 import { Head, type Kind, missing, type Way } from './data-entry-head.tsx';
 import { Choice, type FieldsProps, MorningJoint, SessionJoint } from './joint-fields.tsx';
 
@@ -136,7 +143,7 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
     event.preventDefault();
     const problems = [
       ...missing(kind, way, typed),
-      ...(kind === 'session' ? unreadable(exercises, typed) : []),
+      ...(kind === 'session' ? unreadable(exercises, typed) : unreadableMorning(joints, typed)),
     ];
     void submit.send(problems, async () => {
       if (kind === null || way === null || !typed.day) return;

@@ -1,8 +1,9 @@
 /** Reads what was typed into a step, and gathers what cannot be read. */
-import { say } from '#messages/en/staff/first-visit.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
-import { readNumber } from '#ui/design-system/read-number.ts';
+import { fieldAt } from '../forms/submit-problems.ts';
+import { numberAt } from '../forms/typed.ts';
 import type { Typed } from './first-visit-state.ts';
+import { stepFields } from './step-fields.ts';
 
 export interface Reading {
   readonly problems: Problem[];
@@ -22,9 +23,12 @@ export const reading = (typed: Typed): Reading => {
       return value;
     },
     numberOrNull: (name) => {
-      const value = readNumber(typed[name] ?? '');
-      if (Number.isNaN(value)) problems.push({ field: name, text: say('type-a-number') });
-      return value;
+      const text = (typed[name] ?? '').trim();
+      const field = fieldAt(stepFields, name);
+      if (text === '' || !field) return null;
+      const read = numberAt(field, name, text);
+      problems.push(...read.problems);
+      return read.problems.length > 0 ? Number.NaN : Number(read.value);
     },
   };
 };

@@ -13,6 +13,7 @@ import type { FirstVisitPage } from '../episode/answers.ts';
 import type { DraftState } from '../forms/use-draft.ts';
 import { recordedIn, type Typed, type TypedStep } from './first-visit-state.ts';
 import { addressOfStep, stepPath } from './step-address.ts';
+import { stepFields } from './step-fields.ts';
 import { useStepDraft } from './use-step-draft.ts';
 import { hasParts, requireAllSaved, visitFrom } from './visit-to-send.ts';
 
@@ -74,7 +75,7 @@ export const useStep = ({ patientId, step, page, draft }: StepProps, fallback = 
   const onRecord = useMemo(() => recordedIn(step, page), [step, page]);
   const [typed, setTyped] = useState<Typed>({ ...onRecord, ...draft });
   const [isSaved, setSaved] = useState(false);
-  const submit = useSubmit('', fallback);
+  const submit = useSubmit('', fallback, stepFields);
   const draftState = useStepDraft({ patientId, step, typed, onRecord, isDone: isSaved });
   const drop = async () => {
     setSaved(true);

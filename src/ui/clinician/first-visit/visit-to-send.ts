@@ -177,7 +177,11 @@ export const hasParts = ({ visit }: Sent): boolean =>
 class NotAllSaved extends Error {
   constructor(
     readonly data: {
-      readonly refusals: readonly { readonly field: string; readonly reason: string }[];
+      readonly refusals: readonly {
+        readonly field: string;
+        readonly code?: string;
+        readonly reason: string;
+      }[];
       readonly questions: readonly string[];
     },
   ) {
@@ -190,7 +194,7 @@ export const requireAllSaved = (saved: SavedVisit | null, problems: readonly Pro
   const parts = saved?.parts ?? [];
   const refusals = [
     ...problems.map(({ field, text }) => ({ field, reason: text })),
-    ...parts.flatMap(({ refused }) => refused).map(({ field, reason }) => ({ field, reason })),
+    ...parts.flatMap(({ refused }) => refused),
   ];
   const questions = parts.flatMap((part) => part.questions);
   if (refusals.length > 0) throw new NotAllSaved({ refusals, questions: [] });

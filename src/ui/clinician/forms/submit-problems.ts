@@ -38,7 +38,7 @@ export const refusedAt = (error: unknown, field: string): unknown => {
 };
 
 /** The descriptor at "home.observedSessions"; undefined where the form has none there. */
-const fieldAt = (fields: readonly Field[], path: string): Field | undefined => {
+export const fieldAt = (fields: readonly Field[], path: string): Field | undefined => {
   const [name = '', ...rest] = path.split('.');
   const field = fields.find((one) => one.name === name);
   if (rest.length === 0) return field;

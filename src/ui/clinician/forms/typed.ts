@@ -54,7 +54,7 @@ export const numberAskedFor = (field: Field): string =>
   say(field.kind === 'integer' ? 'type-integer' : 'type-number', { field: labelOf(field) });
 
 /** Said before it is sent, so that nothing has to be typed twice. */
-export const tooLong = (label: string, count: number, most: number): string =>
+const tooLong = (label: string, count: number, most: number): string =>
   say('too-long', { field: label, count, most });
 
 /** Said on the page already, so that all that is wrong with a form is said at once. */
@@ -67,7 +67,8 @@ const isWithin = (field: Field, value: number): boolean => {
 export const typeWithin = (field: NumberField): string =>
   say('type-within', { field: labelOf(field), bounds: boundsInWords(field) });
 
-const numberAt = (field: Field, path: string, text: string): Found => {
+/** A number typed into a field of its own form; its problem names the label, the bound and what to type. */
+export const numberAt = (field: Field, path: string, text: string): Found => {
   if (field.also?.includes(text)) return found(text);
   const bare = readNumber(text);
   const unit = field.kind === 'number' ? field.unit : '';
