@@ -45,7 +45,7 @@ export const receptionRouter = router({
     }),
 
   changeDetails: receptionPatientProcedure
-    .input(z.object({ changes: z.unknown() }))
+    .input(z.object({ changes: z.unknown(), confirmed: z.boolean().default(false) }))
     .mutation(({ ctx, input }) => {
       const { changes } = checked(detailChangeFields, { changes: input.changes });
       if (changes.some(({ detail }) => ofClinicians.includes(detail)))
@@ -56,7 +56,7 @@ export const receptionRouter = router({
             reason: 'A clinician corrects the day of birth: doses are worked out with the age. Ask one to.',
           },
         ]);
-      return saveDetails(ctx.access, ctx.patient.id, changes);
+      return saveDetails(ctx.access, ctx.patient.id, changes, input.confirmed);
     }),
 
   book: receptionPatientProcedure

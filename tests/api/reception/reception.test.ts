@@ -75,6 +75,28 @@ describe('names and numbers', () => {
     expect(JSON.stringify(refused)).toContain('A clinician corrects the day of birth');
   });
 
+  it('lose no telephone number unasked', async () => {
+    const { patientId } = setting;
+    const phone = async () =>
+      (await desk().person({ patientId })).details.find(({ detail }) => detail === 'phone')!;
+    const set = async (value: string | null, confirmed = false) =>
+      desk().changeDetails({
+        patientId,
+        changes: [
+          { detail: 'phone', value, because: 'changed-since', reason: null, seen: (await phone()).seen },
+        ],
+        confirmed,
+      });
+    await set('020 913 0777');
+    const asked = await refusalOf(set(null));
+    expect(JSON.stringify(asked)).toContain('020 913 0777 now. Is it to be taken away?');
+    expect((await phone()).value).toBe('020 913 0777');
+    await set(null, true);
+    expect((await phone()).value).toBeNull();
+    // There is nothing left to lose.
+    await set(null);
+  });
+
   it('of a person who is added join nobody’s care', async () => {
     const patient = { givenName: 'Isolde', familyName: 'Venneby', birthDay: '1960-05-04' };
     const added = await desk().add({ patient });

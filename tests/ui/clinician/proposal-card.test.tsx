@@ -1,9 +1,12 @@
 /** The card of a proposed dose: what it changes in all, and in the easier session, stands open. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, it } from 'vitest';
+import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { kneeDose } from '#tests/core/decision/small-record.ts';
 import type { Proposed } from '#ui/clinician/answers.ts';
+import { usualPainUnknown } from '#ui/clinician/first-visit/exercise-step.tsx';
+import { CardLines } from '#ui/clinician/prescribing/card-lines.tsx';
 import { ProposalCard } from '#ui/clinician/prescribing/proposal-card.tsx';
 
 const band = (low: number, high: number) => ({ repetitions: { low, high } });
@@ -21,6 +24,28 @@ const card = (dose: Dose, badDay: Dose = kneeDose, before: Dose = kneeDose, besi
 };
 const inAll = /Repetitions, sets and load together: (\d+) % more/;
 const fifty = { ...kneeDose, ...band(50, 50), sets: 2 } as Dose;
+
+it('says of a joint it is monitored by that its usual pain is not known, and of no other', () => {
+  const of = (joints: readonly Joint[]) =>
+    renderToStaticMarkup(
+      <CardLines
+        proposed={{ dose: kneeDose, badDay: kneeDose, joints: ['left-knee'], notes: [] } as never}
+        inForce={null}
+        beside={[]}
+        held={[]}
+        usualPainUnknown={joints}
+      />,
+    );
+  expect(of(['left-knee'])).toContain('Usual pain not known: left knee.');
+  expect(of(['right-knee'])).not.toContain('Usual pain');
+  expect(of([])).not.toContain('Usual pain');
+  const followed = { followedJoints: ['left-knee', 'right-knee'] };
+  const baselines = [
+    { joint: 'left-knee', usualPain: 3 },
+    { joint: 'right-knee', usualPain: null },
+  ];
+  expect(usualPainUnknown({ profile: followed, baselines } as never)).toEqual(['right-knee']);
+});
 
 it('names what repetitions, sets and load come to together, over a tenth: 8, 10 and 12 %', () => {
   const of = (high: number) =>

@@ -142,7 +142,7 @@ export const partsOf = (
   return [
     ...one('details', 'Personal details', async (changes) => {
       const sent = checked(detailChangeFields, { changes });
-      return (await saveDetails(access, id, sent.changes)).length > 0;
+      return (await saveDetails(access, id, sent.changes, isConfirmed)).length > 0;
     }),
     ...one('reason', 'Why they come', (sent) => saveReason(access, id, sent, visit.seenProfile)),
     ...(visit.reason || visit.goal

@@ -46,10 +46,12 @@ export const peopleRouter = router({
   /** Name, birth, and how to reach the patient, each with its versions. */
   details: recordProcedure.query(({ ctx }) => detailsOf(ctx.access, ctx.patient.id)),
 
-  changeDetails: recordProcedure.input(z.object({ changes: z.unknown() })).mutation(({ ctx, input }) => {
-    const { changes } = checked(detailChangeFields, { changes: input.changes });
-    return saveDetails(ctx.access, ctx.patient.id, changes);
-  }),
+  changeDetails: recordProcedure
+    .input(z.object({ changes: z.unknown(), confirmed: z.boolean().default(false) }))
+    .mutation(({ ctx, input }) => {
+      const { changes } = checked(detailChangeFields, { changes: input.changes });
+      return saveDetails(ctx.access, ctx.patient.id, changes, input.confirmed);
+    }),
 
   saveProfile: recordProcedure.input(z.object({ profile: z.unknown() })).mutation(({ ctx, input }) => {
     const profile = checked(careProfileFields, input.profile);

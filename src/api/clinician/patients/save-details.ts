@@ -4,15 +4,36 @@ import { type DetailChange, detailInWords, type PatientDetail } from '#core/reco
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { changeDetails } from '#data/patients/patient-details.ts';
+import { changeDetails, detailsOf } from '#data/patients/patient-details.ts';
 import { clinicOf } from '#data/patients/people.ts';
+
+/** By these somebody is rung in danger: none is taken away without asking. */
+const numbersToRing: readonly PatientDetail[] = ['phone', 'emergencyPhone'];
+
+const requireEmptyingMeant = async (
+  access: Access,
+  patientId: string,
+  changes: readonly DetailChange[],
+): Promise<void> => {
+  const known = await detailsOf(access, patientId);
+  const questions = changes
+    .filter(({ detail, value }) => numbersToRing.includes(detail) && !value?.trim())
+    .flatMap(({ detail }) => known.find((one) => one.detail === detail && one.value !== null) ?? [])
+    .map(
+      ({ detail, value }) =>
+        `“${detailInWords(detail)}” would be left empty; it is ${value} now. Is it to be taken away?`,
+    );
+  if (questions.length > 0) throw new Problem('not-confirmed', questions.join(' '), { questions });
+};
 
 /** The details that are now other than before. */
 export const saveDetails = async (
   access: Access,
   patientId: string,
   changes: readonly DetailChange[],
+  isConfirmed: boolean,
 ): Promise<readonly PatientDetail[]> => {
+  if (!isConfirmed) await requireEmptyingMeant(access, patientId, changes);
   const outcome = await changeDetails(access, patientId, changes);
   if (outcome.ok) return outcome.changed;
   if ('refused' in outcome) throw refusedWith(outcome.refused);

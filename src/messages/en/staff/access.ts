@@ -32,6 +32,8 @@ export const words = {
   'opened-the-record-of': '{user-name} opened the record of',
   for: 'For {patient-name}',
   'qr-code': 'QR code that opens the page with the code filled in',
+  'invitation-once':
+    'The code is kept nowhere and is gone once you leave this page. Print it first, or make another; then only the newest works.',
   'make-another-invitation': 'Make another invitation (this one stops working)',
   'make-an-invitation': 'Make an invitation',
   'other-record-of-this-person': 'Other record of this person',

@@ -65,6 +65,7 @@ export const InvitationPanel = (props: InvitationPanelProps) => {
     <div className="stack">
       <Asked asking={asking} />
       {made ? <Slip {...props} made={made} /> : null}
+      {made ? <p className="soft screen-only">{say('invitation-once')}</p> : null}
       <div className="row">
         {made ? <Button onClick={() => window.print()}>Print</Button> : null}
         <Button id="invite" tone={made ? 'plain' : 'primary'} onClick={() => void invite()}>

@@ -2,12 +2,14 @@
 /** The first exercise: method, exercise, test; what is proposed from it, and the signature by name. */
 import type { FormEvent } from 'react';
 import { useState } from 'react';
+import type { Joint } from '#core/exercises/joints.ts';
 import { say } from '#messages/en/staff/first-visit.ts';
 import { client } from '#ui/clinician/client.ts';
 import { LinkButton } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import type { Proposed } from '../answers.ts';
+import type { FirstVisitPage } from '../episode/answers.ts';
 import { readTyped } from '../forms/typed.ts';
 import type { Held } from '../prescribing/held.ts';
 import type { PrescribeFormProps } from '../prescribing/prescribe-form-props.ts';
@@ -64,6 +66,12 @@ const useProposal = (props: ExerciseStepProps) => {
   return { at, shown, isKept, propose, type, kept };
 };
 
+/** A visit goes on without it; whoever signs is told. */
+export const usualPainUnknown = ({ profile, baselines }: FirstVisitPage): readonly Joint[] =>
+  (profile?.followedJoints ?? []).filter(
+    (joint) => (baselines.findLast((one) => one.joint === joint)?.usualPain ?? null) === null,
+  );
+
 const Result = (
   props: ExerciseStepProps & {
     readonly shown: ShownProposal;
@@ -78,6 +86,7 @@ const Result = (
     held={props.held}
     readAt={props.readAt}
     allInForce={props.allInForce}
+    usualPainUnknown={usualPainUnknown(props.page)}
     onKept={props.onKept}
     onSigned={() => void props.onSigned()}
     next={

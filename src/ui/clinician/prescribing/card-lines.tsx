@@ -1,9 +1,11 @@
 /** What a proposed dose changes and what is special about it, a line each, with a shape where it asks care. */
+import type { Joint } from '#core/exercises/joints.ts';
 import { askedMore } from '#core/prescribing/asked-more.ts';
 import { changesFromInForce } from '#core/prescribing/changes-from-in-force.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { notesParted } from '#core/prescribing/proposal-parts.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { Mark, type Shape } from '#ui/design-system/mark.tsx';
 import type { Proposed, Version } from '../answers.ts';
@@ -17,6 +19,8 @@ export interface CardLinesProps {
   /** The same exercise in force otherwise, which stays. */
   readonly beside: readonly Dose[];
   readonly held: readonly Held[];
+  /** Followed joints whose usual pain nobody has said. */
+  readonly usualPainUnknown?: readonly Joint[];
 }
 
 interface CardLine {
@@ -49,12 +53,22 @@ const changeLines = (before: Dose, now: Dose): readonly CardLine[] =>
     asksMore ? { text, shape: 'care', tone: 'care' } : { text },
   );
 
-const linesOf = ({ proposed, inForce, beside, held }: CardLinesProps): readonly CardLine[] => {
+const usualUnknown = (joints: readonly Joint[]): string | null =>
+  joints.length === 0 ? null : say('usual-pain-unknown', { joints: joints.map(jointInWords).join(', ') });
+
+const linesOf = ({
+  proposed,
+  inForce,
+  beside,
+  held,
+  usualPainUnknown = [],
+}: CardLinesProps): readonly CardLine[] => {
   const { dose, badDay } = proposed;
   const heldBy = heldInWords(held, proposed.joints);
   const before = inForce?.dose ?? null;
   return [
     ...(heldBy ? ([{ text: say('held.card', { by: heldBy }), shape: 'stop', tone: 'danger' }] as const) : []),
+    ...care(usualUnknown(usualPainUnknown.filter((joint) => proposed.joints.includes(joint)))),
     ...(before ? changeLines(before, dose) : []),
     ...care(largeStepInWords(before, dose)),
     ...(before ? moreLines(before, dose) : []),

@@ -1,5 +1,6 @@
 /** What was proposed, read from its heading on, with the signature under what changes the dose. */
 import { type ReactNode, useEffect, useRef, useState } from 'react';
+import type { Joint } from '#core/exercises/joints.ts';
 import { dosesBeside } from '#core/prescribing/beside.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import type { Proposed } from '../answers.ts';
@@ -22,6 +23,7 @@ export const ProposalResult = (props: {
   readonly held: readonly Held[];
   readonly readAt: number;
   readonly allInForce: PrescribeFormProps['allInForce'];
+  readonly usualPainUnknown?: readonly Joint[];
   readonly onKept: () => void;
   readonly onSigned?: () => void;
   /** What to do once it is signed. */
@@ -42,6 +44,7 @@ export const ProposalResult = (props: {
         beside={dosesBeside(shown.proposed.dose, shown.inForce?.itemId ?? null, props.allInForce)}
         held={props.held}
         isSigned={isSigned}
+        usualPainUnknown={props.usualPainUnknown}
       >
         <SignProposal
           patientId={props.patientId}

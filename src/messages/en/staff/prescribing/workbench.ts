@@ -5,6 +5,7 @@ export const words = {
   'held.sign': 'the warning sign of {date} ({sign})',
   'held.pause': 'the pause since {date}',
   'held.joint-pause': 'the pause of the {joint-name} since {date}',
+  'usual-pain-unknown': 'Usual pain not known: {joints}.',
   'held.card': 'Held by {by}: signed now, it is not done until that has ended.',
   'method.open': 'Open by screening',
   'method.more': { by: 'count', one: '{count} more reason', other: '{count} more reasons' },

@@ -87,12 +87,12 @@ export const changeDetail: SentForm = {
   fields: () => detailFields,
   page: (about) => `/${placeOf[deskFrom(about.desk)]}/${ofPatient(about)}`,
   taken: say('detail.taken'),
-  send: (client, { about, value: { birthDay, value, ...change } }) => {
+  send: (client, { about, isConfirmed: confirmed, value: { birthDay, value, ...change } }) => {
     const isBirth = change.detail === 'birthDay';
     const seen = seenOf(about.seen ?? '', change.detail);
     const changes = [{ ...change, value: isBirth ? birthDay : value, seen }];
     return callsFor(client)
-      [deskFrom(about.desk)].changeDetails.mutate({ patientId: ofPatient(about), changes })
+      [deskFrom(about.desk)].changeDetails.mutate({ patientId: ofPatient(about), changes, confirmed })
       .catch((error: unknown) => {
         throw refusedAt(error, isBirth ? 'birthDay' : 'value');
       });
