@@ -83,6 +83,7 @@ const routes: Readonly<Record<string, RegExp>> = {
   'api/auth/[...all]': /signInHandler\(/,
   'api/entries': /entriesHandler\(/,
   'api/trpc/[trpc]': /trpcHandler\(/,
+  'forms/[form]': /\bformHandler\(/,
   // Asked from this machine only, and in the demo only.
   'demo/clock': /!at\.settings\.DEMO \|\| !isLocal\(/,
   metrics: /isLocal\(request\.headers\)/,

@@ -10,7 +10,7 @@ export interface DateTimeParts {
 /** From 00:00 to 23:59. */
 const timeOfDay = /^([01]\d|2[0-3]):[0-5]\d$/;
 
-export const isTimeOfDay = (text: string): boolean => timeOfDay.test(text);
+const isTimeOfDay = (text: string): boolean => timeOfDay.test(text);
 
 export const dateTimeParts = (text: string): DateTimeParts | null => {
   const [day = '', time, ...more] = text.split('T');

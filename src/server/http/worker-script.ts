@@ -161,19 +161,11 @@ const openLocked = async (event) => {
 
 /** Signed in by the form alone: the page, whose part it is otherwise, may have no scripts. */
 const forgetPages = async () => {
-  for (const name of (await caches.keys()).filter(isOurs)) {
-    const cache = await caches.open(name);
-    for (const { url } of await cache.keys())
-      if (!new URL(url).pathname.startsWith('/_next/')) await cache.delete(url);
-  }
+  for (const cache of await Promise.all((await caches.keys()).filter(isOurs).map((name) => caches.open(name))))
+    for (const { url } of await cache.keys()) if (!isHashed(new URL(url))) await cache.delete(url);
 };
 
-const openSignedIn = async (event) => {
-  await forgetPages();
-  return fetch(event.request);
-};
-
-const open = async (event, page) => page === '/?signed-in' ? openSignedIn(event) :
+const open = async (event, page) => page === '/?signed-in' ? forgetPages().then(() => fetch(event.request)) :
   (await caches.has(lock)) ? openLocked(event) : pages.includes(page) ? openPage(event, page) : fetch(event.request);
 
 self.addEventListener('fetch', (event) => {

@@ -3,7 +3,7 @@
  * Asks for the passphrase, or a phone's PIN, once more before something an open session alone must not do. A form shows
  * it when a procedure answers with the problem "fresh-sign-in", and sends again in `onProved`.
  */
-import { type KeyboardEvent, useId, useState } from 'react';
+import { type KeyboardEvent, type MouseEvent, useId, useState } from 'react';
 import { proofName } from '#api/inputs/posted-form.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
@@ -36,6 +36,12 @@ export interface FreshSignInProps {
   readonly onProved: () => void;
   readonly onCancel: () => void;
 }
+
+/** The page proves it itself; the browser sends nothing. */
+const instead = (prove: () => void) => (event: MouseEvent) => {
+  event.preventDefault();
+  prove();
+};
 
 /** No form of its own: it stands inside the form that waits for it. */
 export const FreshSignIn = ({ by = 'passphrase', onProved, onCancel }: FreshSignInProps) => {
@@ -75,10 +81,7 @@ export const FreshSignIn = ({ by = 'passphrase', onProved, onCancel }: FreshSign
           // Before scripts the form around it is sent, with the passphrase in it.
           type="submit"
           aria-disabled={asking.isBusy || undefined}
-          onClick={(event) => {
-            event.preventDefault();
-            prove();
-          }}
+          onClick={instead(prove)}
         >
           {t('ask.continue')}
         </Button>

@@ -55,7 +55,7 @@ describe('a day with a time of day', () => {
       { day: '2026-03-02', time: '' },
       { day: '', time: '' },
     ])
-      expect(textPartsOf(dateTimeFrom(parts.day, parts.time))).toEqual(parts);
+      expect(textPartsOf(dateTimeFrom(parts))).toEqual(parts);
   });
 
   it('is asked in two labelled boxes and said back in words', () => {

@@ -4,6 +4,7 @@ import { say } from '#messages/en/staff/first-visit.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import type { FirstVisitPage, SavedVisit } from '../episode/answers.ts';
+import type { RefusedField } from '../forms/submit-problems.ts';
 import {
   answered,
   equipmentOf,
@@ -177,11 +178,7 @@ export const hasParts = ({ visit }: Sent): boolean =>
 class NotAllSaved extends Error {
   constructor(
     readonly data: {
-      readonly refusals: readonly {
-        readonly field: string;
-        readonly code?: string;
-        readonly reason: string;
-      }[];
+      readonly refusals: readonly RefusedField[];
       readonly questions: readonly string[];
     },
   ) {

@@ -1,8 +1,7 @@
 'use client';
 /** The fields of a form, drawn from a descriptor. Nothing is preselected; bounds stand beside the field. */
-import type { ReactNode } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
-import type { Field, NumberField as NumberDescriptor } from '#core/calculations/describe.ts';
+import type { NumberField as NumberDescriptor } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { DateTimeField } from '#ui/design-system/day/date-time-field.tsx';
@@ -11,44 +10,10 @@ import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { LongTextField, TextField } from '#ui/design-system/text-field.tsx';
+import { type FieldsProps, type OneProps, wordsOf } from './field-props.ts';
 import { labelOf, optionInWords } from './field-words.ts';
 import { NumberHint } from './number-hint.tsx';
-import { isAsked, linesOf, noneOfThese, notAnswered, type Typed } from './typed.ts';
-
-export interface FieldsProps {
-  readonly fields: readonly Field[];
-  readonly typed: Typed;
-  readonly onType: (path: string, text: string) => void;
-  readonly errorOf: (path: string) => string | undefined;
-  /** Stands before every id, so that several forms can share a page. */
-  readonly prefix?: string;
-  readonly path?: string;
-  /** Options in place of a descriptor's bare text, by field name, such as the exercises. */
-  readonly choices?: Readonly<Record<string, readonly { readonly value: string; readonly label: string }[]>>;
-  /** What may be ticked in a list of texts, by field name. */
-  readonly several?: Readonly<Record<string, readonly string[]>>;
-  readonly hints?: Readonly<Record<string, ReactNode>>;
-}
-
-interface OneProps extends FieldsProps {
-  readonly field: Field;
-}
-
-const mayStayEmpty: readonly Field['kind'][] = ['text', 'day', 'date-time'];
-
-const wordsOf = (props: OneProps) => {
-  const { field, path = '', prefix = '', hints } = props;
-  const at = `${path}${field.name}`;
-  return {
-    at,
-    name: `${prefix}${at}`,
-    label: labelOf(field),
-    error: props.errorOf(at),
-    // A text or day that may be null may stay empty; a score that may be null is an answer of its own.
-    isOptional: field.optional ?? (mayStayEmpty.includes(field.kind) && field.nullable === true),
-    hint: hints?.[at],
-  };
-};
+import { isAsked, linesOf, noneOfThese, notAnswered } from './typed.ts';
 
 const NumberOf = (props: OneProps & { readonly field: NumberDescriptor }) => {
   const { at, hint, ...words } = wordsOf(props);

@@ -9,7 +9,8 @@ import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
-import { DescriptorFields, type FieldsProps } from './descriptor-fields.tsx';
+import { DescriptorFields } from './descriptor-fields.tsx';
+import type { FieldsProps } from './field-props.ts';
 import { type Begun, type Send, type SentProps, type TypedForm, useForm, useSent } from './use-form.ts';
 import type { Submit } from './use-submit.ts';
 

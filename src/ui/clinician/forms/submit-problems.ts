@@ -2,7 +2,7 @@
 import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
-import { askedFor, noSuchDay, noSuchTime, numberAskedFor, typeWithin } from './typed.ts';
+import { askedFor, noSuchDay, noSuchTime, numberAskedFor, typeWithin } from './field-problems.ts';
 
 export interface Refused {
   readonly problems: readonly Problem[];
@@ -12,7 +12,7 @@ export interface Refused {
   readonly needsProof?: boolean;
 }
 
-interface RefusedField {
+export interface RefusedField {
   readonly field: string;
   readonly code?: string;
   readonly reason: string;

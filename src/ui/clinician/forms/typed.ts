@@ -8,7 +8,8 @@ import { isDay } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
-import { boundsInWords, labelOf } from './field-words.ts';
+import { askedFor, noSuchDay, noSuchTime, numberAskedFor, tooLong, typeWithin } from './field-problems.ts';
+import { labelOf } from './field-words.ts';
 import { readWithUnit } from './typed-units.ts';
 
 /** Path of a field, such as "home.observedSessions", to the text in it. Several ticked boxes stand one a line. */
@@ -25,13 +26,6 @@ const nothing: Found = { problems: [] };
 const found = (value: unknown): Found => ({ value, problems: [] });
 const wrong = (field: string, text: string): Found => ({ problems: [{ field, text }] });
 
-export const askedFor = (field: Field): string => {
-  const label = `“${labelOf(field)}”`;
-  return field.kind === 'enum' || field.kind === 'flag'
-    ? say('choose-an-answer', { label })
-    : say('enter', { label });
-};
-
 /** Nothing typed: left out where it may be, null where that is an answer, else asked for in the words of the field. */
 const empty = (field: Field, path: string): Found => {
   if (field.optional) return nothing;
@@ -43,29 +37,12 @@ const empty = (field: Field, path: string): Found => {
 /** A field that is not asked is not missing. */
 const notAskedFor = (field: Field): Found => (field.nullable ? found(null) : nothing);
 
-export const noSuchDay = (field: Field): string => say('no-such-day', { field: labelOf(field) });
-
-export const noSuchTime = (field: Field): string =>
-  say(field.kind === 'date-time' && field.mayLackTime ? 'no-such-day-or-time' : 'no-such-time', {
-    field: labelOf(field),
-  });
-
-export const numberAskedFor = (field: Field): string =>
-  say(field.kind === 'integer' ? 'type-integer' : 'type-number', { field: labelOf(field) });
-
-/** Said before it is sent, so that nothing has to be typed twice. */
-const tooLong = (label: string, count: number, most: number): string =>
-  say('too-long', { field: label, count, most });
-
 /** Said on the page already, so that all that is wrong with a form is said at once. */
 const isWithin = (field: Field, value: number): boolean => {
   if (field.kind !== 'number' && field.kind !== 'integer') return true;
   const { min = -Infinity, max = Infinity, exclusiveMin } = field;
   return value <= max && (exclusiveMin ? value > min : value >= min);
 };
-
-export const typeWithin = (field: NumberField): string =>
-  say('type-within', { field: labelOf(field), bounds: boundsInWords(field) });
 
 /** A number typed into a field of its own form; its problem names the label, the bound and what to type. */
 export const numberAt = (field: Field, path: string, text: string): Found => {

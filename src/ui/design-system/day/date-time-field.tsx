@@ -25,12 +25,39 @@ const saidBack = (value: string): string => {
 /** What the browser cannot read is empty to a page: it is told apart, so that it is not taken for left out. */
 const unread = ({ currentTarget: { validity } }: FocusEvent<HTMLInputElement>): boolean => validity.badInput;
 
+const Part = (props: {
+  readonly of: DateTimeFieldProps;
+  readonly part: 'day' | 'time';
+  readonly label: string;
+}) => {
+  const { of, part, label } = props;
+  const { name, id = name, hint, error, value, onDateTime } = of;
+  const typed = textPartsOf(value);
+  const suffix = part === 'day' ? '' : '-time';
+  const put = (text: string) => onDateTime(dateTimeFrom({ ...typed, [part]: text }));
+  return (
+    <span className="day-box">
+      <label htmlFor={`${id}${suffix}`}>{label}</label>
+      <input
+        {...(part === 'day' ? dayBounds : {})}
+        id={`${id}${suffix}`}
+        name={`${name}${suffix}`}
+        type={part === 'day' ? 'date' : 'time'}
+        className="input input-day"
+        value={typed[part] === notADay ? '' : typed[part]}
+        onChange={(event) => put(event.target.value)}
+        onBlur={(event) => (unread(event) ? put(notADay) : undefined)}
+        aria-invalid={error ? true : undefined}
+        aria-describedby={
+          [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].join(' ').trim() || undefined
+        }
+      />
+    </span>
+  );
+};
+
 export const DateTimeField = (props: DateTimeFieldProps) => {
-  const { name, id = name, label, hint, error, isOptional, value, mayLackTime, onDateTime } = props;
-  const { day, time } = textPartsOf(value);
-  const described =
-    [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].filter(Boolean).join(' ') || undefined;
-  const control = { 'aria-invalid': error ? true : undefined, 'aria-describedby': described } as const;
+  const { name, id = name, label, hint, error, isOptional, value, mayLackTime } = props;
   return (
     <fieldset className={error ? 'field field-wrong' : 'field'}>
       <legend className="field-label">
@@ -44,33 +71,8 @@ export const DateTimeField = (props: DateTimeFieldProps) => {
       ) : null}
       {error ? <ErrorMessage id={`${id}-error`}>{error}</ErrorMessage> : null}
       <div className="day-boxes">
-        <span className="day-box">
-          <label htmlFor={id}>Day</label>
-          <input
-            {...control}
-            {...dayBounds}
-            id={id}
-            name={name}
-            type="date"
-            className="input input-day"
-            value={day === notADay ? '' : day}
-            onChange={(event) => onDateTime(dateTimeFrom(event.target.value, time))}
-            onBlur={(event) => (unread(event) ? onDateTime(dateTimeFrom(notADay, time)) : undefined)}
-          />
-        </span>
-        <span className="day-box">
-          <label htmlFor={`${id}-time`}>{mayLackTime ? 'Time (optional)' : 'Time'}</label>
-          <input
-            {...control}
-            id={`${id}-time`}
-            name={`${name}-time`}
-            type="time"
-            className="input input-day"
-            value={time === notADay ? '' : time}
-            onChange={(event) => onDateTime(dateTimeFrom(day, event.target.value))}
-            onBlur={(event) => (unread(event) ? onDateTime(dateTimeFrom(day, notADay)) : undefined)}
-          />
-        </span>
+        <Part of={props} part="day" label="Day" />
+        <Part of={props} part="time" label={mayLackTime ? 'Time (optional)' : 'Time'} />
       </div>
       <p className="day-said soft small" aria-live="polite">
         {saidBack(value)}

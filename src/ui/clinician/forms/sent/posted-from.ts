@@ -12,7 +12,10 @@ const textAt = (field: Field, name: string, sent: URLSearchParams): string => {
     const part = (one: string) => sent.get(`${name}-${one}`) ?? '';
     return dayOfParts({ day: part('day'), month: part('month'), year: part('year') });
   }
-  if (field.kind === 'date-time') return dateTimeFrom(sent.get(name) ?? '', sent.get(`${name}-time`) ?? '');
+  if (field.kind === 'date-time') {
+    const [day, time] = [sent.get(name) ?? '', sent.get(`${name}-time`) ?? ''];
+    return dateTimeFrom({ day, time });
+  }
   // Several ticked boxes come one by one.
   return sent.getAll(name).join('\n');
 };

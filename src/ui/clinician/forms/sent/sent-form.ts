@@ -8,7 +8,7 @@ import type { client } from '../../client.ts';
 
 export type Client = typeof client;
 
-export interface SentValue {
+interface SentValue {
   readonly about: PostedTexts;
   readonly value: Record<string, unknown>;
   /** Unlikely values were confirmed. */
@@ -31,7 +31,7 @@ export interface SentForm {
 }
 
 /** Stands for what there is none of, where the procedure takes null. */
-export const none = 'none';
+const none = 'none';
 
 export const orNone = (id: string | null): string => id ?? none;
 
