@@ -174,6 +174,34 @@ describe('a form of the clinic', () => {
     expect(await shownTo(at, from)).toHaveLength(1);
   });
 
+  it('leaves nothing waiting once it was taken and led to another page', async () => {
+    const from = await signedIn();
+    const person = { 'new-givenName': 'Isolde', 'new-familyName': 'Venneby', 'about.desk': 'clinician' };
+    await postForm(at, from, 'new-patient', person);
+    const [shown] = await shownTo(at, from);
+    expect(shown?.typed).toMatchObject({ givenName: 'Isolde' });
+    const born = { 'new-birthDay-day': '4', 'new-birthDay-month': '5', 'new-birthDay-year': '1961' };
+    const added = await postForm(at, from, 'new-patient', { ...person, ...born });
+    expect(added.location).toMatch(new RegExp(`^${testOrigin}/patients/[a-z0-9-]+$`));
+    expect(await shownTo(at, from)).toEqual([]);
+  });
+
+  it('asks about somebody who looks the same before a second record is made', async () => {
+    const from = await signedIn();
+    const same = {
+      'about.desk': 'clinician',
+      'new-givenName': 'Ana',
+      'new-familyName': 'Reis',
+      'new-birthDay-day': '4',
+      'new-birthDay-month': '5',
+      'new-birthDay-year': '1960',
+    };
+    await postForm(at, from, 'new-patient', same);
+    expect((await shownTo(at, from))[0]?.questions[0]).toContain('Ana Reis');
+    const added = await postForm(at, from, 'new-patient', { ...same, 'is.confirmed': 'yes' });
+    expect(added.location).toMatch(/\/patients\/[a-z0-9-]+$/);
+  });
+
   it('refuses somebody of another clinic as the page does', async () => {
     const from = await signedIn('other@test.invalid');
     const typed = { 'body-mass-day': '2026-03-02', 'body-mass-massKg': '70' };

@@ -41,10 +41,13 @@ const isTaken = ({ status }: DoorAnswer): boolean => status >= 200 && status < 3
 
 const nothingKept = () => ({});
 
+/** Of somebody nobody knows no more is kept than an address for email may have. */
+const longestLine = 254;
+
 const signIn: PostedForm = {
   about: [],
   page: () => '/sign-in?with=passphrase',
-  typedIn: (sent) => ({ email: (sent.get('email') ?? '').trim() }),
+  typedIn: (sent) => ({ email: (sent.get('email') ?? '').trim().slice(0, longestLine) }),
   send: async ({ door }, { typed, sent }) => {
     const email = typed.email ?? '';
     const passphrase = sent.get('passphrase') ?? '';
@@ -89,7 +92,7 @@ const pin: PostedForm = {
 const enrolCode: PostedForm = {
   about: [],
   page: () => '/enrol',
-  typedIn: (sent) => ({ code: sent.get('code') ?? '' }),
+  typedIn: (sent) => ({ code: (sent.get('code') ?? '').slice(0, longestLine) }),
   send: async ({ door }, { typed }) => {
     const code = typed.code ?? '';
     const wrong = codeProblem(code);

@@ -166,17 +166,20 @@ const handle = async (asked: Asked, name: string, form: PostedForm, sent: URLSea
   const keeper = keptAnswers(at.store);
   const mark = markIn(at, request.headers);
   const typed = form.typedIn(sent, about);
-  const blank = { form: name, about, typed, problems: [], questions: [], needsProof: false };
-  const before = keeper.typedBefore(mark, sessionId, { ...blank, done: null, step: null }, Date.now());
+  const parts = { problems: [], questions: [], needsProof: false, done: null, step: null };
+  const blank: PostedAnswer = { form: name, about, typed, ...parts };
+  const before = keeper.typedBefore(mark, sessionId, blank, Date.now());
   // Confirmed is what was asked about, and not what was typed since.
   const isConfirmed =
     sent.get(confirmedName) === 'yes' && JSON.stringify(before?.typed) === JSON.stringify(typed);
   const { page, ...outcome } = await tried(asked, form, { about, typed, sent, isConfirmed });
-  const answer = { ...blank, done: null, step: null, ...outcome };
-  const hasNothingToSay = page !== undefined;
+  if (page !== undefined) {
+    keeper.forget(mark, sessionId, blank, Date.now());
+    return shownNext(asked, page, null);
+  }
+  const answer = { ...blank, ...outcome };
   const shown = answer.done === null ? answer : { ...answer, typed: {} };
-  const next = hasNothingToSay ? null : keeper.keep(mark, sessionId, shown, Date.now());
-  return shownNext(asked, page ?? form.page(about), next);
+  return shownNext(asked, form.page(about), keeper.keep(mark, sessionId, shown, Date.now()));
 };
 
 export const formHandler = (at: Runtime, request: Request, of: FormRequest): Promise<Response> =>

@@ -6,7 +6,9 @@ import { randomBytes } from 'node:crypto';
 import { isSameForm, type PostedAnswer } from '#api/inputs/posted-form.ts';
 import { perStore } from '#data/database/per-store.ts';
 
+/** Long enough to look something up; as long as a one-time code is waited for where nobody is signed in. */
 export const keptSeconds = 900;
+const strangerSeconds = 300;
 /** A page with several forms, each tried once. */
 const mostForms = 8;
 const mostBrowsers = 2000;
@@ -49,8 +51,14 @@ const makeKeeper = () => {
       const before = found(mark, sessionId, now)?.answers ?? [];
       const answers = [...before.filter((one) => !isSameForm(one, answer)), answer].slice(-mostForms);
       const own = before.length > 0 && mark ? mark : randomBytes(32).toString('base64url');
-      put(own, { until: now + keptSeconds * 1000, sessionId, answers });
+      const seconds = sessionId === null ? strangerSeconds : keptSeconds;
+      put(own, { until: now + seconds * 1000, sessionId, answers });
       return own;
+    },
+    /** Taken, with another page to show: what was refused before is no longer waiting. */
+    forget: (mark: string | null, sessionId: string | null, form: PostedAnswer, now: number): void => {
+      const kept = found(mark, sessionId, now);
+      if (kept) put(mark!, { ...kept, answers: kept.answers.filter((one) => !isSameForm(one, form)) });
     },
     /** For a page that is about to be shown. That something was taken is said once. */
     take: (mark: string, sessionId: string | null, now: number): readonly PostedAnswer[] => {
