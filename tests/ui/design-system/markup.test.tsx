@@ -1,12 +1,13 @@
 /** Static markup of the parts: what a screen reader and a keyboard are given. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { codeProblem, problemAfter, problemsOf, type Reply, spokenOf } from '#ui/account/sign-in/sign-in.ts';
+import { codeProblem, problemAfter, problemsOf, type Reply } from '#ui/account/sign-in/sign-in.ts';
 import { CheckboxGroup, switched } from '#ui/design-system/checkbox-group.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { spokenOf } from '#ui/language/said.ts';
 import '#ui/patient/asked-words.ts';
 import { dayState } from '#ui/patient/day-state.ts';
 import type { Saved } from '#ui/patient/outbox/outbox.ts';
@@ -275,12 +276,11 @@ describe('care advice', () => {
 describe('signing in', () => {
   it('says what is missing and how to put it right, each mistake in its own words', () => {
     expect(problemsOf('', '').map((problem) => problem.field)).toEqual(['email', 'passphrase']);
-    expect(problemsOf('ana', 'x').map((one) => spokenOf(one).text)).toEqual([expect.stringContaining('@')]);
-    expect(problemsOf('ana@clinic', 'x')).toEqual([]);
+    const wrong = [...problemsOf('ana', 'x'), ...problemsOf('ana@clinic', 'x')];
+    expect(wrong.map((one) => spokenOf(one).text)).toEqual([expect.stringContaining('@')]);
   });
 
   const reply = (status: number | null): Reply => ({ status, waitSeconds: 40, asksCode: false });
-
   it('tells wrong details from too many tries and from no answer', () => {
     const said = (status: number | null) => spokenOf(problemAfter(reply(status), 'passphrase')!).text;
     expect(new Set([401, 429, null, 500].map(said)).size).toBe(3);

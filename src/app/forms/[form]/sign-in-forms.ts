@@ -9,8 +9,8 @@ import {
   codeProblem as oneTimeProblem,
   problemAfter,
   problemsOf,
-  type Said,
 } from '#ui/account/sign-in/sign-in.ts';
+import type { Said } from '#ui/language/said.ts';
 import type { t } from '#ui/language/words.ts';
 import { codeProblem, newPinProblem, pinProblem } from '#ui/patient/account/typed-problems.ts';
 

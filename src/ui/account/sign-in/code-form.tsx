@@ -8,8 +8,9 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { usePosted } from '#ui/design-system/posted/posted.tsx';
 import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
+import { spokenOf } from '#ui/language/said.ts';
 import { t } from '#ui/language/words.ts';
-import { askSignIn, type CodeKind, codeDoors, codeProblem, problemAfter, spokenOf } from './sign-in.ts';
+import { askSignIn, type CodeKind, codeDoors, codeProblem, problemAfter } from './sign-in.ts';
 
 const useCode = (onDone: () => void) => {
   const posted = usePosted('sign-in-code');

@@ -8,11 +8,12 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { usePosted } from '#ui/design-system/posted/posted.tsx';
 import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
+import { spokenOf } from '#ui/language/said.ts';
 import { t } from '#ui/language/words.ts';
 import { CodeForm } from './code-form.tsx';
 import { PasskeyButton } from './passkey-button.tsx';
 import { goOnSignedIn } from './saved-page.ts';
-import { askSignIn, problemAfter, problemsOf, spokenOf } from './sign-in.ts';
+import { askSignIn, problemAfter, problemsOf } from './sign-in.ts';
 
 interface DemoPerson {
   readonly email: string;

@@ -1,7 +1,7 @@
 /** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
 import './words.ts';
-import type { Problem } from '#ui/design-system/error-summary.tsx';
-import { type PlainWordKey, t } from '#ui/language/words.ts';
+import type { Said } from '#ui/language/said.ts';
+import type { PlainWordKey } from '#ui/language/words.ts';
 
 /** What came back: no answer at all is status null. */
 export interface Reply {
@@ -13,15 +13,6 @@ export interface Reply {
 }
 
 export type CodeKind = 'code' | 'recovery';
-
-/** What is wrong with a field, to be said in the language of whoever reads it. */
-export interface Said {
-  readonly field: string;
-  readonly text: (say: typeof t) => string;
-}
-
-/** In the language spoken in this browser. */
-export const spokenOf = ({ field, text }: Said): Problem => ({ field, text: text(t) });
 
 const plain = (field: string, key: PlainWordKey): Said => ({ field, text: (say) => say(key) });
 

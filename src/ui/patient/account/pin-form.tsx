@@ -10,8 +10,8 @@ import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
 import { type Answer, postForm } from '#ui/account/call.ts';
-import { spokenOf } from '#ui/account/sign-in/sign-in.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
+import { spokenOf } from '#ui/language/said.ts';
 import { t } from '#ui/language/words.ts';
 import { pinProblem } from './typed-problems.ts';
 

@@ -1,6 +1,6 @@
 /** What is wrong with a code or a PIN before it is tried: the same in the browser and on the server. */
 import './words.ts';
-import type { Said } from '#ui/account/sign-in/sign-in.ts';
+import type { Said } from '#ui/language/said.ts';
 
 export const codeProblem = (code: string): Said | null =>
   code.trim().length < 8 ? { field: 'code', text: (say) => say('join.no-code') } : null;
