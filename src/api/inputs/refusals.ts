@@ -50,7 +50,7 @@ const kindWords: Readonly<Record<Field['kind'], string>> = {
   text: 'text',
   day: 'a day that exists, such as 2026-03-31',
   'date-time': 'a day that exists with a time of day, such as 2026-03-31T10:30',
-  flag: 'yes or no, as true or false',
+  flag: 'true or false',
   list: 'a list',
   record: 'an object',
 };

@@ -15,9 +15,10 @@ const requireEmptyingMeant = async (
   patientId: string,
   changes: readonly DetailChange[],
 ): Promise<void> => {
+  const emptied = changes.filter(({ detail, value }) => numbersToRing.includes(detail) && !value?.trim());
+  if (emptied.length === 0) return;
   const known = await detailsOf(access, patientId);
-  const questions = changes
-    .filter(({ detail, value }) => numbersToRing.includes(detail) && !value?.trim())
+  const questions = emptied
     .flatMap(({ detail }) => known.find((one) => one.detail === detail && one.value !== null) ?? [])
     .map(
       ({ detail, value }) =>
