@@ -19,6 +19,10 @@ const searches: ReadonlyMap<string, string> = new Map([
     'Settings, calculations and rules by words: nothing of a patient is typed; works without scripts.',
   ],
   [
+    'src/ui/clinician/notes/notes-screen.tsx',
+    'Notes of one person found by their words; works without scripts.',
+  ],
+  [
     'src/ui/clinician/worklist/worklist-filter-form.tsx',
     'The worklist narrowed by kind; works without scripts.',
   ],

@@ -14,7 +14,7 @@ export interface Begun {
   /** Clears the fields after a taken entry; left out, they stay. */
   readonly clearsTo?: Typed;
   /** Something was typed, so what was worked out before no longer belongs to it. */
-  readonly onTyped?: () => void;
+  readonly onTyped?: (path: string, text: string) => void;
 }
 
 /** `isConfirmed` is true when unlikely values were confirmed. */
@@ -46,7 +46,7 @@ export const useForm = (props: FormProps) => {
   };
   const onType = (path: string, text: string) => {
     setTaken(false);
-    props.onTyped?.();
+    props.onTyped?.(path, text);
     // A confirmed value is the one that was asked about.
     if (submit.questions.length > 0) submit.forget();
     setTyped((before) => ({ ...before, [path]: text }));

@@ -2,12 +2,12 @@
 /** What of protein and energy the patient is shown: typed by a clinician, signed by name, taken back in one press. */
 import { useRouter } from 'next/navigation';
 import type { LockQuestion } from '#core/nutrition/lock-fields.ts';
-import { adviceFields } from '#core/nutrition/picture/nutrition-advice.ts';
 import { say } from '#messages/en/staff/nutrition.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
-import { FormFrame } from '../forms/form-frame.tsx';
+import { SentFrame } from '../forms/form-frame.tsx';
+import { showAdvice } from '../forms/sent/notes.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 
 export const AdviceForm = (props: {
@@ -19,16 +19,12 @@ export const AdviceForm = (props: {
   const { patientId, notAsked } = props;
   const open = notAsked.map((question) => say(`question.${question}`)).join(', ');
   return (
-    <FormFrame
-      prefix="advice-"
-      fields={adviceFields}
+    <SentFrame
+      sent={showAdvice}
+      about={{ patientId }}
       label={say('sign', { name: props.signer })}
-      taken={say('signed')}
       hints={{ restAnsweredNo: open ? say('rest-hint', { what: open }) : say('nothing-open') }}
-      send={async (advice, confirmed) => {
-        await client.clinician.nutrition.show.mutate({ patientId, advice, confirmed });
-        router.refresh();
-      }}
+      onTaken={router.refresh}
     />
   );
 };

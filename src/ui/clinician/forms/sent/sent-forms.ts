@@ -2,6 +2,7 @@
 import { beginVisit, careForms, changeEpisode, openEpisode } from './care.ts';
 import { followUpPause, pause, recordContact, reportSign, resumePause } from './danger.ts';
 import { askAtHome, goalState, newGoal, recordEffusion, recordMeasurement } from './measurements.ts';
+import { showAdvice, signNote } from './notes.ts';
 import { approveStepsAhead, endPrescription } from './prescriptions.ts';
 import { addPatient, changeDetail, keepPlan, mergeRecords, setSite, undoMerge } from './record.ts';
 import { bookReview, overrideDecision, setBaseline, writeMessage } from './review.ts';
@@ -31,6 +32,8 @@ export const sentForms: readonly SentForm[] = [
   resumePause,
   setBaseline,
   setSite,
+  showAdvice,
+  signNote,
   undoMerge,
   writeMessage,
   ...Object.values(careForms),
