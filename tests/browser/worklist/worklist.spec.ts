@@ -61,7 +61,7 @@ test('by the keyboard alone a dose is signed and the signature withdrawn in its 
   await page.keyboard.type('Seen today at urgent care.');
   await form.getByRole('button', { name: 'Record contact' }).focus();
   await page.keyboard.press('Enter');
-  await expect(form.getByRole('alert').first()).toContainText('Enter what you found.');
+  await expect(form.getByRole('alert').first()).toContainText('Enter “Found”.');
   await expect(form.getByLabel('Advised')).toHaveValue('Seen today at urgent care.');
   await expectAccessible(page, 'worklist, a contact refused');
   await context.close();
