@@ -2,8 +2,7 @@
 import { initTRPC } from '@trpc/server';
 import type { Access } from '#data/access.ts';
 import { noteRead, noteRefused } from '#data/audit/audit.ts';
-import { whileReading } from '#data/database/read-together.ts';
-import type { Reading } from '#data/database/remembered-reads.ts';
+import { type Reading, readingOnce } from '#data/database/read-together.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
@@ -114,15 +113,12 @@ const setUpText = {
   'two-factor': 'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
 } as const;
 
-/**
- * Whoever has chosen their passphrase and set up what the clinic requires. What one question looks at twice is
- * read once; a call that writes reads inside its write.
- */
+/** Whoever is fully set up. What one question looks at twice is read once; what writes reads inside its write. */
 export const settled = signedIn.use(({ ctx, type, next }) => {
   if (ctx.person.setUp !== 'done') throw new Problem('set-up', setUpText[ctx.person.setUp]);
   if (type !== 'query') return next({ ctx });
-  const { reading } = ctx;
-  return reading ? reading(() => next({ ctx })) : whileReading(ctx.access.store.read, () => next({ ctx }));
+  const reading = ctx.reading ?? readingOnce(ctx.access.store.read);
+  return reading(() => next({ ctx }));
 });
 
 /** Passphrase or PIN given within the last minutes; stands before what a stolen open session must not do. */

@@ -33,6 +33,8 @@ export const pluralRules = keptBy(
   (locale, options: Intl.PluralRulesOptions) => new Intl.PluralRules(locale, options),
 );
 
-export const listFormat = keptBy(
-  (locale, options: Intl.ListFormatOptions) => new Intl.ListFormat(locale, options),
-);
+const listFormat = keptBy((locale, options: Intl.ListFormatOptions) => new Intl.ListFormat(locale, options));
+
+/** A list as it is said: "Monday, Wednesday and Friday". */
+export const listed = (parts: readonly string[], locale: string): string =>
+  listFormat(locale, { type: 'conjunction' }).format(parts);

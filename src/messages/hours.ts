@@ -6,7 +6,7 @@ import {
   weekdays,
 } from '#core/episode/monitoring-hours.ts';
 import { everyLanguage, textOf } from './every-language.ts';
-import { listed } from './listed.ts';
+import { listed } from './formats.ts';
 import { joined, type Text, textBy } from './text.ts';
 
 /** Neighbouring days together: Mon, Tue, Wed, Sat → [Mon, Tue, Wed] and [Sat]. */

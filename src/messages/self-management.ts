@@ -6,10 +6,10 @@ import { cautionText } from './cautions.ts';
 import { type DoseSpeech, doseLines, doseTitle } from './doses.ts';
 import { everyLanguage, type SpokenLanguage } from './every-language.ts';
 import { exerciseName } from './exercises.ts';
+import { listed } from './formats.ts';
 import { hoursText } from './hours.ts';
 import type { Sentences } from './language.ts';
 import type { LanguageTag } from './languages.ts';
-import { listed } from './listed.ts';
 import { translate, type Values } from './translate.ts';
 
 /** On paper nobody has chosen a unit: weights are in kilograms. */

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { type DoseSpeech, doseTitle } from '#messages/doses.ts';
 import { everyLanguage } from '#messages/every-language.ts';
+import { listed } from '#messages/formats.ts';
 import type { LanguageTag } from '#messages/languages.ts';
-import { listed } from '#messages/listed.ts';
 import { translate, type Values } from '#messages/translate.ts';
 
 const speechIn = (tag: LanguageTag): DoseSpeech => {

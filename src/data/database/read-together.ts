@@ -13,6 +13,8 @@ import type { Bound, Query } from './prepared.ts';
 import type { Reading } from './remembered-reads.ts';
 import { type Statements, statementsOf } from './statements.ts';
 
+export type { Reading } from './remembered-reads.ts';
+
 /** One of the queries; `values` where it is asked with more than the clinic and the patient. */
 export interface Asked {
   readonly query: Query;
@@ -117,7 +119,7 @@ export const togetherOf = (all: readonly Asked[]) => {
 export type Together = ReturnType<typeof togetherOf>;
 
 /** What is read while the work goes on is read once, unless the work itself writes. */
-export const whileReading = <T>(db: Db, work: () => Promise<T>): Promise<T> =>
+const whileReading = <T>(db: Db, work: () => Promise<T>): Promise<T> =>
   statementsOf(db).remembered.during(work);
 
 /** What is worked out from one record, until a row it was worked out from is written. */

@@ -6,8 +6,10 @@
  * on with the file as it was when it asked.
  */
 import { AsyncLocalStorage } from 'node:async_hooks';
+import { forgetAll, type Known, noteSeen, nothingKnown, type Rows, workedOut } from './known-rows.ts';
 
-export type Rows = readonly unknown[];
+export type { Rows } from './known-rows.ts';
+
 type Reads = (values: readonly unknown[], read: () => Rows) => Rows;
 /** How the driver hands rows over. */
 export type Mode = 'plain' | 'arrays';
@@ -51,83 +53,44 @@ const tablesOf = (sql: string): ReadonlySet<string> => {
   return known;
 };
 
-/** Rows as one statement gave them. */
-interface Seen {
-  readonly sql: string;
-  readonly asked: string;
-  readonly rows: Rows;
-}
-
-interface Worked {
-  readonly value: unknown;
-  readonly from: readonly Seen[];
-}
-
-interface Known {
-  /** By statement, then by what it was asked with. */
-  readonly rows: Map<string, Map<string, Rows>>;
-  readonly worked: Map<string, Worked>;
-  /** What is being worked out now, each with what it has seen so far. */
-  readonly under: Set<Seen[]>;
-}
-
-/** One record needs a handful; a write that goes over a whole clinic shall not hold them all. */
-const mostWorked = 50;
-
-const nothingKnown = (): Known => ({ rows: new Map(), worked: new Map(), under: new Set() });
-
-const forgetAll = (known: Known | null): void => {
-  known?.rows.clear();
-  known?.worked.clear();
-};
-
-const isStill = ({ rows }: Known, seen: Seen): boolean => rows.get(seen.sql)?.get(seen.asked) === seen.rows;
-
-/** Kept only when it was worked out in one go: what a write changed under it is worked out anew. */
-const workedOut = async <T>(known: Known, name: string, make: () => Promise<T>): Promise<T> => {
-  const found = known.worked.get(name);
-  if (found?.from.every((seen) => isStill(known, seen))) {
-    for (const under of known.under) under.push(...found.from);
-    return found.value as T;
-  }
-  const from: Seen[] = [];
-  known.under.add(from);
-  try {
-    const value = await make();
-    if (known.worked.size >= mostWorked) known.worked.clear();
-    known.worked.set(name, { value, from });
-    return value;
-  } finally {
-    known.under.delete(from);
-  }
-};
-
 const keyOf = (mode: Mode, values: readonly unknown[]): string => `${mode} ${JSON.stringify(values)}`;
 
-export const rememberReads = (): Remembered => {
-  let inWrite: Known | null = null;
-  const scope = new AsyncLocalStorage<Known>();
-  const current = (): Known | null => inWrite ?? scope.getStore() ?? null;
-  const wrote = (sql: string): void => {
+/** The rows of whatever work is under way. */
+const rowsIn = (current: () => Known | null): Pick<Remembered, 'wrote' | 'remember' | 'rowsOf'> => ({
+  wrote: (sql) => {
     const known = current();
     const table = known && written.exec(sql)?.[1];
     if (table === undefined) forgetAll(known);
     else
       for (const text of known?.rows.keys() ?? []) if (tablesOf(text).has(table!)) known?.rows.delete(text);
-  };
-  const remember: Remembered['remember'] = (sql, mode, values, rows) => {
+  },
+  remember: (sql, mode, values, rows) => {
     const known = current();
     if (!known) return;
     const asked = keyOf(mode, values);
     const ofText = known.rows.get(sql) ?? new Map<string, Rows>();
     known.rows.set(sql, ofText.set(asked, rows));
-    for (const under of known.under) under.push({ sql, asked, rows });
-  };
-  const rowsOf: Remembered['rowsOf'] = (sql, mode, values) => {
+    noteSeen(known, { sql, asked, rows });
+  },
+  rowsOf: (sql, mode, values) => {
     const known = current();
     const asked = keyOf(mode, values);
     const rows = known?.rows.get(sql)?.get(asked);
-    if (known && rows) for (const under of known.under) under.push({ sql, asked, rows });
+    if (known && rows) noteSeen(known, { sql, asked, rows });
+    return rows;
+  },
+});
+
+export const rememberReads = (): Remembered => {
+  let inWrite: Known | null = null;
+  const scope = new AsyncLocalStorage<Known>();
+  const current = (): Known | null => inWrite ?? scope.getStore() ?? null;
+  const { wrote, remember, rowsOf } = rowsIn(current);
+  const readOnce = (sql: string, mode: Mode, values: readonly unknown[], read: () => Rows): Rows => {
+    const found = rowsOf(sql, mode, values);
+    if (found) return found;
+    const rows = read();
+    remember(sql, mode, values, rows);
     return rows;
   };
   const over = (): Reading => {
@@ -143,22 +106,13 @@ export const rememberReads = (): Remembered => {
     },
     during: (work) => over()(work),
     over,
-    readsOf: (sql, mode) => {
-      if (!readOnly.test(sql)) {
-        return (_, read) => {
-          wrote(sql);
-          return read();
-        };
-      }
-      return (values, read) => {
-        if (!current()) return read();
-        const found = rowsOf(sql, mode, values);
-        if (found) return found;
-        const rows = read();
-        remember(sql, mode, values, rows);
-        return rows;
-      };
-    },
+    readsOf: (sql, mode) =>
+      readOnly.test(sql)
+        ? (values, read) => (current() ? readOnce(sql, mode, values, read) : read())
+        : (_, read) => {
+            wrote(sql);
+            return read();
+          },
     rowsOf,
     remember,
     wrote,

@@ -5,8 +5,8 @@
 import { forms } from '#messages/en/forms.ts';
 import { words as frameWords } from '#messages/en/pages/frame.ts';
 import type { pages } from '#messages/en/pages.ts';
+import { listed } from '#messages/formats.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { listed } from '#messages/listed.ts';
 import type { Args, Same, Sentence } from '#messages/sentence.ts';
 import type { Text } from '#messages/text.ts';
 import { translate as filledIn, type Grammar } from '#messages/translate.ts';
