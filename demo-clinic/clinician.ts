@@ -129,13 +129,14 @@ const talk = async (
   }
 };
 
+const screen = async (access: Access, patientId: string, { answers }: Did<'screen'>): Promise<void> => {
+  await recordScreening(access, patientId, { sheetVersion: screeningSheetVersion, answers });
+};
+
 export const perform = async (access: Access, patientId: string, act: Act): Promise<void> => {
   switch (act.does) {
-    case 'screen': {
-      const { answers } = act;
-      await recordScreening(access, patientId, { sheetVersion: screeningSheetVersion, answers });
-      return;
-    }
+    case 'screen':
+      return screen(access, patientId, act);
     case 'measure':
       return measure(access, patientId, act);
     case 'clear': {

@@ -3,11 +3,8 @@ import { desc } from 'drizzle-orm';
 import type { Measurement, MeasurementOf } from '#core/assessment/measurements/measurement.ts';
 import { lockAnswersOf } from '#core/nutrition/picture/answers-that-lock.ts';
 import type { NutritionAdvice } from '#core/nutrition/picture/nutrition-advice.ts';
-import {
-  type NutritionFacts,
-  type NutritionPicture,
-  nutritionPicture,
-} from '#core/nutrition/picture/nutrition-picture.ts';
+import type { NutritionFacts } from '#core/nutrition/picture/nutrition-facts.ts';
+import { type NutritionPicture, nutritionPicture } from '#core/nutrition/picture/nutrition-picture.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';

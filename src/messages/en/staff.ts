@@ -12,12 +12,12 @@ import { words as corrections } from './staff/corrections.ts';
 import { words as danger } from './staff/danger.ts';
 import { words as dataEntry } from './staff/data-entry.ts';
 import { words as documents } from './staff/documents.ts';
+import { words as nutrition } from './staff/episode/nutrition.ts';
 import { words as visitNotes } from './staff/episode/visit-notes.ts';
 import { words as episode } from './staff/episode.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
 import { words as handover } from './staff/handover.ts';
 import { words as measurements } from './staff/measurements.ts';
-import { words as nutrition } from './staff/nutrition.ts';
 import { words as outcomes } from './staff/outcomes.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
@@ -66,7 +66,7 @@ export const staff = {
   record,
   review,
   'episode/visit-notes': visitNotes,
-  nutrition,
+  'episode/nutrition': nutrition,
   'reception/reception': reception,
   'record/next-step': nextStep,
   'review/chart': chart,

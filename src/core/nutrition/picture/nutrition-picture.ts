@@ -4,46 +4,18 @@
  */
 import type { Note } from '#core/outcome.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
-import type { Sex } from '../body-fields.ts';
 import { bodyMassIndex } from '../body-mass-index.ts';
 import { energySurplus } from '../energy-surplus.ts';
 import { kidneyLockReasons } from '../kidney-lock.ts';
-import { type LeanMassInput, leanMass } from '../lean-mass/lean-mass.ts';
-import { type LockAnswers, type LockQuestion, lockQuestions } from '../lock-fields.ts';
+import { type LockQuestion, lockQuestions } from '../lock-fields.ts';
 import { lockNotes, otherLockReasons } from '../nutrition-lock.ts';
 import { olderThanYears } from '../protein-bases.ts';
 import { proteinAtMeal } from '../protein-per-meal.ts';
 import { type ProteinTarget, type ProteinTargetInput, proteinTarget } from '../protein-target.ts';
 import { restingEnergy } from '../resting-energy/resting-energy.ts';
 import { type Activity, activityFactors, totalEnergyKcal } from '../total-energy.ts';
-
-export interface NutritionFacts {
-  /** null = not measured. */
-  readonly massKg: number | null;
-  readonly statureCm: number | null;
-  readonly bodyFatPercent: number | null;
-  readonly ageYears: number;
-  /** Whose coefficients a formula takes; null = nobody has said. */
-  readonly formulaSex: Sex | null;
-  readonly answers: LockAnswers;
-}
-
-const formulas = [
-  'body-fat',
-  'boer',
-  'james',
-  'hume',
-  'janmahasatian',
-] as const satisfies readonly LeanMassInput['formula'][];
-type Formula = (typeof formulas)[number];
-
-export interface LeanMasses {
-  readonly byFormula: readonly { readonly formula: Formula; readonly leanMassKg: number }[];
-  readonly leftOut: readonly { readonly formula: Formula; readonly reason: string }[];
-  /** Over all formulas that answered; null = none did. */
-  readonly lowKg: number | null;
-  readonly highKg: number | null;
-}
+import { type LeanMasses, leanMasses } from './lean-masses.ts';
+import type { NutritionFacts } from './nutrition-facts.ts';
 
 export interface ProteinLine {
   readonly basis: ProteinTargetInput['basis'];
@@ -87,37 +59,6 @@ export interface NutritionPicture {
   readonly energy: Energy | null;
   readonly kidney: KidneyFigures | null;
 }
-
-const leanMasses = (facts: NutritionFacts, settings: SettingValues): LeanMasses => {
-  const { massKg, statureCm, bodyFatPercent, formulaSex } = facts;
-  if (massKg === null) return { byFormula: [], leftOut: [], lowKg: null, highKg: null };
-  const asked = formulas.filter((formula) => formula !== 'body-fat' || bodyFatPercent !== null);
-  const outcomes = asked.map((formula) => ({
-    formula,
-    outcome: leanMass(
-      {
-        formula,
-        massKg,
-        ...(statureCm === null ? {} : { statureCm }),
-        ...(bodyFatPercent === null ? {} : { bodyFatPercent }),
-        ...(formulaSex === null ? {} : { sex: formulaSex }),
-      },
-      settings,
-    ),
-  }));
-  const byFormula = outcomes.flatMap(({ formula, outcome }) =>
-    outcome.ok ? [{ formula, leanMassKg: outcome.result.leanMassKg }] : [],
-  );
-  const kilograms = byFormula.map((row) => row.leanMassKg);
-  return {
-    byFormula,
-    leftOut: outcomes.flatMap(({ formula, outcome }) =>
-      outcome.ok ? [] : [{ formula, reason: outcome.refused.map(({ reason }) => reason).join(' ') }],
-    ),
-    lowKg: kilograms.length === 0 ? null : Math.min(...kilograms),
-    highKg: kilograms.length === 0 ? null : Math.max(...kilograms),
-  };
-};
 
 const basesFor = (ageYears: number): readonly ProteinTargetInput['basis'][] =>
   ageYears > olderThanYears

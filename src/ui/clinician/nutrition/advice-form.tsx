@@ -2,7 +2,7 @@
 /** What of protein and energy the patient is shown: typed by a clinician, signed by name, taken back in one press. */
 import { useRouter } from 'next/navigation';
 import type { LockQuestion } from '#core/nutrition/lock-fields.ts';
-import { say } from '#messages/en/staff/nutrition.ts';
+import { say } from '#messages/en/staff/episode/nutrition.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';

@@ -1,6 +1,6 @@
 /** Lean mass, protein and energy, each figure beside those it disagrees with; rounded for people. */
 import type { NutritionPicture } from '#core/nutrition/picture/nutrition-picture.ts';
-import { say } from '#messages/en/staff/nutrition.ts';
+import { say } from '#messages/en/staff/episode/nutrition.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { supportInWords } from '../support-note.tsx';
 

@@ -1,7 +1,7 @@
 /** Nutrition of one person: what closes it first, then the figures, then what the patient is shown. */
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
-import { say } from '#messages/en/staff/nutrition.ts';
+import { say } from '#messages/en/staff/episode/nutrition.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';

@@ -10,6 +10,22 @@ import { TextField } from '#ui/design-system/text-field.tsx';
 import type { PatientLine } from '../answers.ts';
 import { TelephoneLink } from '../telephone-link.tsx';
 
+const Line = ({ patient, day }: { readonly patient: PatientLine; readonly day: Day }) => (
+  <li>
+    <a href={`/patients/${patient.id}`}>
+      {patient.familyName}, {patient.givenName}
+    </a>
+    {patient.phone ? (
+      <TelephoneLink phone={patient.phone} />
+    ) : (
+      <span className="soft">{say('no-phone')}</span>
+    )}
+    <span className="soft">
+      {say('born', { date: dayInWords(patient.birthDay), years: ageYears(patient.birthDay, day) })}
+    </span>
+  </li>
+);
+
 export const PatientsScreen = (props: {
   readonly patients: readonly PatientLine[];
   /** So many more are named so and do not fit the page. */
@@ -45,22 +61,7 @@ export const PatientsScreen = (props: {
       </p>
       <ul className="people people-of-clinic">
         {shown.map((patient) => (
-          <li key={patient.id}>
-            <a href={`/patients/${patient.id}`}>
-              {patient.familyName}, {patient.givenName}
-            </a>
-            {patient.phone ? (
-              <TelephoneLink phone={patient.phone} />
-            ) : (
-              <span className="soft">{say('no-phone')}</span>
-            )}
-            <span className="soft">
-              {say('born', {
-                date: dayInWords(patient.birthDay),
-                years: ageYears(patient.birthDay, props.day),
-              })}
-            </span>
-          </li>
+          <Line key={patient.id} patient={patient} day={props.day} />
         ))}
       </ul>
     </div>

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { lockAnswersOf } from '#core/nutrition/picture/answers-that-lock.ts';
 import { adviceQuestions, adviceRefusals } from '#core/nutrition/picture/nutrition-advice.ts';
-import { type NutritionFacts, nutritionPicture } from '#core/nutrition/picture/nutrition-picture.ts';
+import type { NutritionFacts } from '#core/nutrition/picture/nutrition-facts.ts';
+import { nutritionPicture } from '#core/nutrition/picture/nutrition-picture.ts';
 import { nutritionDefaults } from '#core/nutrition/settings.ts';
 
 const allNo = { kidneyDisease: 'no', dialysis: 'no', eatingOrWeightWorry: 'no', pregnancy: 'no' } as const;

@@ -1,8 +1,8 @@
 /** A signed note, and what of nutrition the patient is shown. */
 import { visitNoteFields } from '#core/episode/visit-note.ts';
 import { adviceFields } from '#core/nutrition/picture/nutrition-advice.ts';
+import { say as sayNutrition } from '#messages/en/staff/episode/nutrition.ts';
 import { say } from '#messages/en/staff/episode/visit-notes.ts';
-import { say as sayNutrition } from '#messages/en/staff/nutrition.ts';
 import { ofPatient, patientForm } from './sent-form.ts';
 
 export const signNote = patientForm({

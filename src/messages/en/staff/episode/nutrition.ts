@@ -1,5 +1,5 @@
 /** Protein and energy of one person. */
-import { sayIn } from '../../say.ts';
+import { sayIn } from '../../../say.ts';
 
 export const words = {
   about:
