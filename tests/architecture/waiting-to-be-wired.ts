@@ -59,11 +59,4 @@ export const withoutScreen: readonly WithoutScreen[] = [
     linesToday: ['fatigue: null,', "fatigueState: 'not-applicable',"],
     usedBy: 'The morning check of a patient whose clinic has it asked, 0 to 10.',
   },
-  {
-    what: 'nutrition',
-    keptIn: 'src/core/nutrition/rows.ts',
-    word: /#core\/nutrition\//,
-    linesToday: [],
-    usedBy: 'The nutrition page; until then `npm run calculate` and the page of calculations reach it.',
-  },
 ];

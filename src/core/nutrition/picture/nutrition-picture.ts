@@ -17,14 +17,14 @@ import { type Activity, activityFactors, totalEnergyKcal } from '../total-energy
 import { type LeanMasses, leanMasses } from './lean-masses.ts';
 import type { NutritionFacts } from './nutrition-facts.ts';
 
-export interface ProteinLine {
+interface ProteinLine {
   readonly basis: ProteinTargetInput['basis'];
   readonly lowG: number;
   readonly highG: number;
   readonly notes: readonly Note[];
 }
 
-export interface Energy {
+interface Energy {
   readonly restingKcal: number;
   readonly byActivity: readonly { readonly activity: Activity; readonly kcal: number }[];
   /** The clinic's range, added to what is needed; 0 to 0 where body mass already loads the joint. */
@@ -40,7 +40,7 @@ export interface Energy {
 }
 
 /** Of kidney disease alone: the figures for the talk with the treating physician. */
-export interface KidneyFigures {
+interface KidneyFigures {
   readonly ceilingG: number;
   readonly warnAboveG: number;
 }
