@@ -84,7 +84,13 @@ export const RowMenu = (props: MenuProps) => {
         …
       </button>
       {isOpen ? (
-        <Popover className="menu-popover" triggerRef={button} isOpen onOpenChange={setIsOpen}>
+        <Popover
+          className="menu-popover"
+          aria-label={say('menu', { name: row.name })}
+          triggerRef={button}
+          isOpen
+          onOpenChange={setIsOpen}
+        >
           <Choices {...props} acts={acts} close={() => setIsOpen(false)} />
         </Popover>
       ) : null}
