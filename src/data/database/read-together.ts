@@ -124,12 +124,13 @@ const whileReading = <T>(db: Db, work: () => Promise<T>): Promise<T> =>
 
 /** What is worked out from one record, until a row it was worked out from is written. */
 export const workedOnce = <T>(
-  { store, clinicId, now, day, actorId, asSeen }: Access,
+  // Whatever an access says of how a record is read, now or later, keeps its answers apart.
+  { store, auditKey: _, ...by }: Access,
   name: string,
   about: unknown,
   make: () => Promise<T>,
 ): Promise<T> => {
-  const key = JSON.stringify([name, clinicId, now, day, actorId, asSeen ?? null, about]);
+  const key = JSON.stringify([name, by, about]);
   return statementsOf(store.read).remembered.worked(key, make);
 };
 
