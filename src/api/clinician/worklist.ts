@@ -15,7 +15,7 @@ import { sitesOf } from '#data/clinic/sites.ts';
 import { closedToMe } from '#data/patients/care-team.ts';
 import { type Handled, handleWorklistItem, takeBack } from '#data/worklist/handle-worklist-item.ts';
 import { newestMessagesOf, type WaitingDose, waitingDosesOf } from '#data/worklist/row-facts.ts';
-import { type WorklistLine, worklistPage } from '#data/worklist/worklist.ts';
+import { type WorklistLine, worklistPageWithDanger } from '#data/worklist/worklist.ts';
 import type { StoredItem } from '#data/worklist/worklist-cells.ts';
 import { groupCounts, worklistCounts } from '#data/worklist/worklist-counts.ts';
 import { groupLines } from '#data/worklist/worklist-groups.ts';
@@ -99,7 +99,7 @@ export const worklistRouter = router({
       z
         .object({
           after: cursor.nullable().default(null),
-          limit: z.number().int().min(1).max(100).default(50),
+          limit: z.number().int().min(1).max(100).default(25),
           kind: z.enum(worklistItemKinds).nullable().default(null),
           mine: z.boolean().default(false),
           /** Taken on by, or given to, this clinician. */
@@ -113,7 +113,7 @@ export const worklistRouter = router({
       // A record kept to a team stays out of a colleague's list, except for danger, which somebody must see.
       const closed = await closedToMe(access);
       const query = { ...input, assignedTo: input.mine ? access.actorId : input.assignedTo, closed };
-      const { lines, next } = await worklistPage(access, query);
+      const { lines, next } = await worklistPageWithDanger(access, query);
       const counts = await worklistCounts(access, query);
       const ids = lines.map((line) => line.patientId);
       noteRead(access, { subject: 'worklist', detail: { count: ids.length, ids: digestOfIds(ids) } });

@@ -4,6 +4,7 @@ import { alias } from 'drizzle-orm/sqlite-core';
 import type { Day } from '#core/time/day.ts';
 import { dangers, type WorklistItemKind } from '#core/worklist/item.ts';
 import { type StripFacts, stripFactsFrom, stripFrom } from '#core/worklist/strip.ts';
+import { workOf } from '#core/worklist/work.ts';
 import type { Access } from '../access.ts';
 import { nestedRows, readEach } from '../database/nested-rows.ts';
 import { mergedWith } from '../patients/merges.ts';
@@ -141,6 +142,21 @@ export const worklistPage = async (
         ? { rank: last.rank, since: last.since, patientId: last.patientId }
         : null,
   };
+};
+
+const endsInDanger = ({ lines }: Awaited<ReturnType<typeof worklistPage>>): boolean => {
+  const item = lines.at(-1)?.worklistItems[0];
+  return item !== undefined && workOf(item) === 'danger';
+};
+
+/** As many as `limit`, and however many more stand in danger: nobody in danger stands on a page behind. */
+export const worklistPageWithDanger: typeof worklistPage = async (access, query) => {
+  let page = await worklistPage(access, query);
+  while (page.next && endsInDanger(page)) {
+    const beyond = await worklistPage(access, { ...query, after: page.next });
+    page = { lines: [...page.lines, ...beyond.lines], next: beyond.next };
+  }
+  return page;
 };
 
 /** What waits today for one person, under whichever of the records that were merged, most pressing first. */

@@ -8,7 +8,7 @@ import { respond } from '#data/decision/decision-responses.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
 import { storeSession } from '#data/entries/entries.ts';
 import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
-import { worklistPage } from '#data/worklist/worklist.ts';
+import { worklistPage, worklistPageWithDanger } from '#data/worklist/worklist.ts';
 import { worklistCounts } from '#data/worklist/worklist-counts.ts';
 import {
   accessOf,
@@ -96,6 +96,18 @@ describe('order, pages and counts', () => {
     const ids = [first, second, third].flatMap((page) => page.lines.map((row) => row.patientId));
     expect(ids.toSorted()).toEqual([setting.patientId, setting.otherPatientId].toSorted());
     expect(await worklistCounts(access, all)).toEqual({ listed: 2, patients: 2 });
+  });
+
+  it('never puts danger behind a page: it goes on until somebody in no danger has come', async () => {
+    const second = await signedExercise(setting.clinician, setting.otherPatientId);
+    const danger = { redFlags: ['chest-pain'], stoppedByFlag: true } as const;
+    await session(at(4, 18), 2, danger);
+    const one = { ...all, limit: 1 };
+    const shown = async () => (await worklistPageWithDanger(at(5), one)).lines.map((row) => row.patientId);
+    expect(await shown()).toHaveLength(2);
+    expect((await worklistPage(at(5), one)).lines).toHaveLength(1);
+    await sendSession(at(4, 19), setting.otherPatientId, second, 2, danger);
+    expect((await shown()).toSorted()).toEqual([setting.patientId, setting.otherPatientId].toSorted());
   });
 
   it('shows a clinic nothing of another clinic', async () => {
