@@ -1,34 +1,14 @@
 /** How an exercise goes, drawn from joint angles. The words under it say the same. */
+import './figure-words.ts';
 import { memo } from 'react';
 import type { WorkedSide } from '#core/exercises/exercise.ts';
-import { picturesOfHand } from './drawing/hand.ts';
-import { type Picture, picturesOf } from './drawing/picture.ts';
-import { boxAround, type Spot } from './drawing/view.ts';
-import type { Figure } from './exercises/figure.ts';
-import { figures, isHand } from './exercises/figures.ts';
-import type { HandFigure } from './exercises/hand-figure.ts';
-import { sayFigure } from './say-figure.ts';
-
-const margin = 3;
-const gap = 20;
-const roomForNumber = 16;
-
-/** Where each picture stands: beside each other, or under each other where they are wide and low. */
-const laidOut = (pictures: readonly Picture[]) => {
-  // One room for both, so that what stands still stays.
-  const box = boxAround(pictures.map((picture) => picture.box));
-  const [left, top] = [box.left - margin, box.top - margin];
-  const [wide, high] = [box.right + margin - left, box.bottom + margin - top];
-  const isNumbered = pictures.length > 1;
-  const isStacked = isNumbered && wide > 1.5 * high;
-  const room = isNumbered ? roomForNumber : 0;
-  const places = pictures.map(
-    (_, at): Spot => [isStacked ? room : at * (wide + gap), isStacked ? at * (high + gap / 2) : room],
-  );
-  const [lastX, lastY] = places.at(-1)!;
-  const whole = [lastX + wide, lastY + high] as const;
-  return { left, top, wide, high, isNumbered, isStacked, places, whole };
-};
+import { drawingOf } from '#core/figures/drawing/drawing.ts';
+import type { Picture } from '#core/figures/drawing/picture.ts';
+import type { Figure } from '#core/figures/exercises/figure.ts';
+import { figures } from '#core/figures/exercises/figures.ts';
+import type { HandFigure } from '#core/figures/exercises/hand-figure.ts';
+import { sayFigure } from '#messages/figures.ts';
+import { t } from '#ui/language/words.ts';
 
 const Strokes = ({ strokes }: Pick<Picture, 'strokes'>) =>
   strokes.map(({ d, tone, width, isFilled, isSquare }, at) => (
@@ -41,24 +21,18 @@ const Strokes = ({ strokes }: Pick<Picture, 'strokes'>) =>
     />
   ));
 
-/** The limb that works; a cuff goes nowhere else. */
-const limbWithCuff = ({ works }: Figure): 'arm' | 'leg' | undefined =>
-  works.includes('upper-arm') || works.includes('hand') ? 'arm' : works.includes('shank') ? 'leg' : undefined;
-
 interface DrawingProps {
   readonly figure: Figure | HandFigure;
   readonly side: WorkedSide | undefined;
   readonly hasCuff: boolean;
 }
 
-const numeral = (isStacked: boolean) => (isStacked ? { x: 2 - roomForNumber, y: 14 } : { x: 2, y: -4 });
-
 /** Kept until another drawing is asked for: the page around it changes with every key. */
 const Drawing = memo(({ figure, side, hasCuff }: DrawingProps) => {
-  const cuffOn = hasCuff && !isHand(figure) ? limbWithCuff(figure) : undefined;
-  const pictures = isHand(figure) ? picturesOfHand(figure) : picturesOf(figure, cuffOn);
-  const { left, top, wide, high, isNumbered, isStacked, places, whole } = laidOut(pictures);
-  const said = sayFigure(figure, side, cuffOn !== undefined);
+  const drawing = drawingOf(figure, hasCuff);
+  const { pictures, left, top, wide, high, isNumbered, places, whole } = drawing;
+  const [numeralX, numeralY] = drawing.numeral;
+  const said = sayFigure(figure, side, t, drawing.cuffOn !== undefined);
   return (
     <svg
       className="exercise-figure"
@@ -77,7 +51,7 @@ const Drawing = memo(({ figure, side, hasCuff }: DrawingProps) => {
             </g>
           </svg>
           {isNumbered ? (
-            <text className="figure-number" {...numeral(isStacked)}>
+            <text className="figure-number" x={numeralX} y={numeralY}>
               {at + 1}
             </text>
           ) : null}

@@ -2,13 +2,13 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterEach, describe, expect, it } from 'vitest';
 import { exercises } from '#core/exercises/catalogue.ts';
+import { figures } from '#core/figures/exercises/figures.ts';
+import { movesOf } from '#core/figures/movements.ts';
 import { forms } from '#messages/de/forms.ts';
 import { words as german } from '#messages/de/pages/figures.ts';
+import { bodies } from '#tests/core/figures/drawn-poses.ts';
 import { setLanguage } from '#ui/language/words.ts';
 import { ExerciseFigure } from '#ui/patient/figures/exercise-figure.tsx';
-import { figures } from '#ui/patient/figures/exercises/figures.ts';
-import { movesOf } from '#ui/patient/figures/movements.ts';
-import { bodies } from './drawn-poses.ts';
 
 const drawn = (exerciseId: string, side?: 'left' | 'right') =>
   renderToStaticMarkup(<ExerciseFigure exerciseId={exerciseId} side={side} />);

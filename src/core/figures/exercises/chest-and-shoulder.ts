@@ -1,5 +1,5 @@
 /** Push-ups, presses, arm raises, turning the arm. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import type { Arm, Pose } from '../body/pose.ts';
 import { type Figure, fromTheFront, fromTheSide, type Load, type Prop } from './figure.ts';
 import { floor, step } from './props.ts';

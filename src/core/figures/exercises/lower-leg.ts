@@ -1,5 +1,5 @@
 /** Heel raises and toe raises. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import type { Leg, Pose } from '../body/pose.ts';
 import { type Figure, fromTheSide } from './figure.ts';
 import { floor, post, wall } from './props.ts';

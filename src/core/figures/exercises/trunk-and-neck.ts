@@ -1,5 +1,5 @@
 /** Trunk and neck. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import type { Leg, Pose } from '../body/pose.ts';
 import { type Figure, fromTheFront, fromTheSide, type Prop } from './figure.ts';
 import { floor } from './props.ts';

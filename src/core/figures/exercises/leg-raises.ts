@@ -1,5 +1,5 @@
 /** Leg raises to the front, side, back and inside. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import type { Leg, Pose } from '../body/pose.ts';
 import { type Figure, fromTheFront, fromTheSide, type Prop, type View } from './figure.ts';
 import { floor } from './props.ts';

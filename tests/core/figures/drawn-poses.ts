@@ -1,6 +1,6 @@
 /** Every drawing of a whole body with its poses: the start, the end and one halfway. */
-import { between } from '#ui/patient/figures/body/pose.ts';
-import { figures, isHand } from '#ui/patient/figures/exercises/figures.ts';
+import { between } from '#core/figures/body/pose.ts';
+import { figures, isHand } from '#core/figures/exercises/figures.ts';
 
 export const bodies = Object.entries(figures).flatMap(([id, figure]) =>
   isHand(figure) ? [] : [{ id, figure }],

@@ -3,8 +3,8 @@
  * Biomechanics and Motor Control of Human Movement, figure 4.1; those of the leg are the core's, the others from memory. Where a drawing
  * needs a joint's centre and the figure gives a breadth, half of it less the flesh is ours.
  */
-import { ankleHeightShare, footLengthShare } from '#core/exercises/body/body-lengths.ts';
-import { winterLegSegments } from '#core/exercises/body/winter-segments.ts';
+import { ankleHeightShare, footLengthShare } from '../../exercises/body/body-lengths.ts';
+import { winterLegSegments } from '../../exercises/body/winter-segments.ts';
 
 const stature = 150;
 const share = (of: number) => of * stature;

@@ -1,5 +1,5 @@
 /** Lifting the pelvis from lying on the back. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import type { Leg, Pose } from '../body/pose.ts';
 import { type Figure, fromTheSide } from './figure.ts';
 import { matUnder, onBack, sole } from './stances.ts';

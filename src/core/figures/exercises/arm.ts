@@ -1,5 +1,5 @@
 /** Bending and straightening the elbow. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import type { Arm } from '../body/pose.ts';
 import { type Figure, fromTheSide } from './figure.ts';
 import { hook } from './props.ts';

@@ -1,5 +1,5 @@
 /** Rows and pull-downs. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import { lengths } from '../body/lengths.ts';
 import type { Pose } from '../body/pose.ts';
 import { skeletonOf } from '../body/skeleton.ts';

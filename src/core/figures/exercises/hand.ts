@@ -1,5 +1,5 @@
 /** Wrist, grip and fingers. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import type { HandFigure, HandPose } from './hand-figure.ts';
 
 type HandExercise = Extract<

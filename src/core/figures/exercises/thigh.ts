@@ -1,5 +1,5 @@
 /** Standing up, squatting, bending and straightening the knee, bowing from the hips. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import { lengths } from '../body/lengths.ts';
 import type { Pose } from '../body/pose.ts';
 import { type Figure, fromTheSide, type Load } from './figure.ts';

@@ -1,5 +1,5 @@
 /** The drawing of every exercise, by its id. */
-import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { ExerciseId } from '../../exercises/ids.ts';
 import { elbow } from './arm.ts';
 import { back } from './back.ts';
 import { bridges } from './bridges.ts';

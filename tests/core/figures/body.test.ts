@@ -1,10 +1,10 @@
 /** The drawn body is one that could stand there: limits of the joints, the floor, what it holds. */
 import { describe, expect, it } from 'vitest';
-import { lengths, widths } from '#ui/patient/figures/body/lengths.ts';
-import { anglesOf } from '#ui/patient/figures/body/measured.ts';
-import { type Arm, farArmOf, farLegOf, type Leg, type Point } from '#ui/patient/figures/body/pose.ts';
-import { skeletonOf } from '#ui/patient/figures/body/skeleton.ts';
-import { lengthOf, minus, type Vec } from '#ui/patient/figures/body/turn.ts';
+import { lengths, widths } from '#core/figures/body/lengths.ts';
+import { anglesOf } from '#core/figures/body/measured.ts';
+import { type Arm, farArmOf, farLegOf, type Leg, type Point } from '#core/figures/body/pose.ts';
+import { skeletonOf } from '#core/figures/body/skeleton.ts';
+import { lengthOf, minus, type Vec } from '#core/figures/body/turn.ts';
 import { bodies, hands, poses } from './drawn-poses.ts';
 
 /**
