@@ -16,6 +16,10 @@ const allowed: ReadonlyMap<string, string> = new Map([
     'How an exercise is set up (seat height, angle, hand height); its load is computed from this by cited models.',
   ],
   [
+    'src/core/figures/',
+    'How a drawn body stands and how thick its strokes are: a picture, from which nothing is computed.',
+  ],
+  [
     'src/core/record/',
     'Bounds of entry: they keep out slips of the finger, and nothing is computed from them.',
   ],
