@@ -34,15 +34,17 @@ const earlierAddresses = [
 export default {
   poweredByHeader: false,
   reactStrictMode: true,
-  serverExternalPackages: ['libsql'],
+  serverExternalPackages: ['libsql', '@myriaddreamin/typst-ts-node-compiler'],
   // Types are a check of their own in `npm test`; a slip in a test must not keep the demo from building.
   typescript: { ignoreBuildErrors: true },
-  outputFileTracingIncludes: { '/**': ['./drizzle/**'] },
+  outputFileTracingIncludes: {
+    '/**': ['./drizzle/**', './src/papers/templates/**', './node_modules/dejavu-fonts-ttf/ttf/**'],
+  },
   redirects: async () =>
     earlierAddresses.map(([source, destination]) => ({ source, destination, permanent: true })),
   headers: async () => [
     { source: '/:path*', headers: fixedHeaders },
-    ...['/api/:path*', '/healthz', '/readyz', '/metrics', '/demo/:path*'].map((source) => ({
+    ...['/api/:path*', '/healthz', '/readyz', '/metrics', '/demo/:path*', '/papers/:path*'].map((source) => ({
       source,
       headers: dataHeaders,
     })),

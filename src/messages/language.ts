@@ -16,6 +16,7 @@ import type { pages } from './en/pages.ts';
 import type { danger } from './en/sentences/danger.ts';
 import type { doseChanges } from './en/sentences/dose-changes.ts';
 import type { hours } from './en/sentences/hours.ts';
+import type { planPaper } from './en/sentences/papers/plan.ts';
 import type { ready } from './en/sentences/ready.ts';
 import type { refusals } from './en/sentences/refusals.ts';
 import type { selfManagement } from './en/sentences/self-management.ts';
@@ -46,6 +47,7 @@ export interface Sentences {
   /** What a clinician may start a message from. */
   readonly ready: Same<typeof ready>;
   readonly 'self-management': Same<typeof selfManagement>;
+  readonly 'plan-paper': Same<typeof planPaper>;
   readonly hours: Same<typeof hours>;
 }
 

@@ -14,6 +14,7 @@ import {
 type Layer =
   | 'core'
   | 'messages'
+  | 'papers'
   | 'data'
   | 'api'
   | 'server'
@@ -29,20 +30,22 @@ type Layer =
 const arrows: Readonly<Record<Layer, readonly Layer[]>> = {
   core: ['core'],
   messages: ['messages', 'core'],
+  papers: ['papers', 'messages', 'core'],
   simulation: ['simulation', 'core'],
   data: ['data', 'core'],
-  api: ['api', 'data', 'messages', 'core'],
-  server: ['server', 'api', 'data', 'messages', 'core'],
+  api: ['api', 'papers', 'data', 'messages', 'core'],
+  server: ['server', 'api', 'papers', 'data', 'messages', 'core'],
   ui: ['ui', 'api', 'messages', 'core'],
   app: ['app', 'ui', 'api', 'server', 'messages', 'core'],
   demo: ['demo', 'data', 'core'],
-  commands: ['commands', 'server', 'api', 'messages', 'simulation', 'data', 'core', 'demo'],
+  commands: ['commands', 'server', 'api', 'papers', 'messages', 'simulation', 'data', 'core', 'demo'],
   // Next's own entry files directly under src: start-up and the request filter.
   start: ['start', 'server', 'api', 'data', 'core', 'demo'],
   tests: [
     'tests',
     'core',
     'messages',
+    'papers',
     'simulation',
     'data',
     'api',

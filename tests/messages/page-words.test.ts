@@ -103,6 +103,8 @@ describe('the words of a page', () => {
       ...codeFiles('src/ui', 'src/app'),
       'src/messages/invitation-slips.ts',
       'src/messages/doses.ts',
+      'src/messages/figures.ts',
+      'src/papers/plan/plan-data.ts',
       'src/server/http/worker-script.ts',
     ];
     const said = new Set(files.flatMap(literalKeys));

@@ -21,6 +21,7 @@ import { thigh } from './sentences/exercises-thigh.ts';
 import { trunkAndNeck } from './sentences/exercises-trunk-and-neck.ts';
 import { holds } from './sentences/holds.ts';
 import { hours } from './sentences/hours.ts';
+import { planPaper } from './sentences/papers/plan.ts';
 import { ready } from './sentences/ready.ts';
 import { refusals } from './sentences/refusals.ts';
 import { screeningDetails } from './sentences/screening-details.ts';
@@ -61,6 +62,7 @@ export const sentences = {
   refusals,
   ready,
   'self-management': selfManagement,
+  'plan-paper': planPaper,
   hours,
 } as const satisfies Language['sentences'];
 

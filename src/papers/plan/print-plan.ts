@@ -1,0 +1,21 @@
+/** The plan as a file to print: a page a week, two at most in large type. */
+import { everyLanguage } from '#messages/every-language.ts';
+import type { Look } from '../look.ts';
+import { type Typeset, typeset } from '../typesetting/typeset.ts';
+import { planData } from './plan-data.ts';
+import type { PlanPaper } from './plan-paper.ts';
+
+/** Points. The first is wanted; the others are taken where much is signed, before a page more is. */
+const sizesPt = [12, 11.5, 11, 10.5, 10, 9.5, 9, 8.5] as const;
+const largeSizesPt = [17, 16, 15, 14, 13, 12] as const;
+
+export const printPlan = (plan: PlanPaper, look: Look): Typeset => {
+  const mostPages = plan.weeks.length * (look.isLarge ? 2 : 1);
+  return typeset('plan', planData(plan, look), look, {
+    pt: look.isLarge ? largeSizesPt : sizesPt,
+    mostPages,
+  });
+};
+
+export const planFileName = ({ language, printedOn }: Look): string =>
+  `${everyLanguage[language].sentences['plan-paper'].file}-${printedOn}.pdf`;
