@@ -35,6 +35,6 @@ export const proxy = (request: NextRequest) => {
 
 export const config = {
   matcher: [
-    '/((?!api/|_next/static|_next/image|healthz|readyz|metrics|sw.js|demo/clock|icon|apple-icon|manifest).*)',
+    '/((?!api/|_next/static|_next/image|healthz|readyz|metrics|sw.js|demo/clock|papers/|icon|apple-icon|manifest).*)',
   ],
 };

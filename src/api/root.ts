@@ -37,6 +37,7 @@ import { inventedPeopleRouter, rulesRouter } from './clinician/rules.ts';
 import { screeningRouter } from './clinician/screening.ts';
 import { teamRouter } from './clinician/team.ts';
 import { worklistRouter } from './clinician/worklist.ts';
+import { ownPapersRouter, papersRouter } from './papers/papers.ts';
 import { accessRouter } from './patient/access.ts';
 import { patientConsentsRouter } from './patient/consents.ts';
 import { entriesRouter } from './patient/entries.ts';
@@ -74,6 +75,7 @@ export const appRouter = router({
     visitNotes: visitNotesRouter,
     handover: handoverRouter,
     documents: documentsRouter,
+    papers: papersRouter,
     recordFile: recordFileRouter,
     danger: dangerRouter,
     shortSigns: shortSignsRouter,
@@ -104,6 +106,7 @@ export const appRouter = router({
     nutrition: ownNutritionRouter,
     phones: ownPhonesRouter,
     preVisit: preVisitRouter,
+    papers: ownPapersRouter,
   }),
 });
 

@@ -84,6 +84,7 @@ const routes: Readonly<Record<string, RegExp>> = {
   'api/entries': /entriesHandler\(/,
   'api/trpc/[trpc]': /trpcHandler\(/,
   'forms/[form]': /\bformHandler\(/,
+  'papers/[kind]': /paperHandler\(/,
   // Asked from this machine only, and in the demo only.
   'demo/clock': /!at\.settings\.DEMO \|\| !isLocal\(/,
   metrics: /isLocal\(request\.headers\)/,

@@ -1,14 +1,8 @@
 /** One exercise as the plan leaves it today, in the words and numbers the phone shows. */
 
 import type { Plan, PlanItem } from '#core/plan/plan.ts';
-import { plannedExercise } from '#core/prescribing/programme/planned-exercise.ts';
-import {
-  type Programme,
-  type Weekday,
-  weekdayOf,
-  weekdaysOf,
-} from '#core/prescribing/programme/planned-sessions.ts';
-import { unplannedDays } from '#core/prescribing/programme/unplanned-days.ts';
+import { exerciseWeekdays } from '#core/prescribing/programme/exercise-weekdays.ts';
+import { type Programme, type Weekday, weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { isNewDose } from '#core/prescribing/programme/urine-question.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
@@ -73,13 +67,16 @@ export const exercisesOn = (
   versions: readonly Prescription[],
   { access, zone, isQuiet, programmes, plan, record }: ExerciseContext,
 ): readonly TodayExercise[] => {
-  const signedOn = versions.map(({ signedAt, recordedAt }) => dayAt(signedAt ?? recordedAt, zone)).sort();
-  const spaced = unplannedDays(versions.map(plannedExercise), weekdayOf(signedOn[0] ?? access.day));
+  const signed = versions.map(({ itemId, dose, signedAt, recordedAt }) => ({
+    itemId,
+    dose,
+    signedOn: dayAt(signedAt ?? recordedAt, zone),
+  }));
+  const weekdaysOn = exerciseWeekdays(signed, programmes, access.day);
   return versions.flatMap((row) => {
     const item = plan.items.find(({ prescriptionId }) => prescriptionId === row.id);
     if (!item) return [];
-    const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.itemId);
-    const weekdays = written ?? spaced.get(row.itemId) ?? null;
+    const weekdays = isQuiet ? [] : weekdaysOn(row.itemId, access.day);
     const sessions = record?.sessions ?? [];
     const state = {
       day: access.day,

@@ -13,6 +13,17 @@ export const words = {
   'before-you-hand-it-over': 'Before you hand it over',
   'read-all-of-it-before-you': 'Read all of it before you sign. Nothing is sent from this page.',
   'tick-first': 'Tick the box above first.',
+  'plan-title': 'The plan for the patient, to print',
+  'plan-hint':
+    'Signed and in force today, with its cautions: a page a week, to follow and to fill in. What comes back is typed in under Data entry.',
+  paper: 'Paper size',
+  a4: 'A4',
+  letter: 'US Letter',
+  language: 'Language',
+  weeks: 'Weeks',
+  'weeks-count': { by: 'count', one: '{count} week', other: '{count} weeks' },
+  'large-type': 'Large type',
+  'open-the-plan': 'Open the plan (PDF)',
 } as const;
 
 export const say = sayIn(words);

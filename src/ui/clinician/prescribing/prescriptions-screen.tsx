@@ -1,10 +1,12 @@
 /** Prescriptions: what waits for a signature, what is in force, what came before. */
+import { say as sayOfDocuments } from '#messages/en/staff/documents.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import type { ApprovedAhead, Consents, DangerAnswer, Prescriptions, Proposal, Version } from '../answers.ts';
 import { StandsNow } from '../danger/plan-view.tsx';
+import { PrintPlan } from '../documents/print-plan.tsx';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { ApproveAhead } from './approve-ahead.tsx';
@@ -112,6 +114,11 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
   <div className="stack-wide">
     <Unsigned {...props} />
     <InForce {...props} />
+    <div className="screen-only">
+      <Disclosure summary={sayOfDocuments('plan-title')}>
+        <PrintPlan patientId={props.patientId} />
+      </Disclosure>
+    </div>
     <DataTable
       caption={say('earlier')}
       columns={[

@@ -4,7 +4,7 @@ import type { NutritionView } from '#api/patient/nutrition.ts';
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
-import { Button } from '#ui/design-system/button.tsx';
+import { LinkButton } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
@@ -13,7 +13,7 @@ import './words.ts';
 import { doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
 import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
-import { listText, t, translate } from '#ui/language/words.ts';
+import { listText, spokenLanguage, t, translate } from '#ui/language/words.ts';
 import { Drawn, Steps } from '../figures/how-to.tsx';
 import { KeepInMind, LimitLines } from '../keep-in-mind.tsx';
 import { flagOptions, hasCuffIn } from '../questions/flag-list.ts';
@@ -98,6 +98,21 @@ const Nutrition = ({ nutrition }: { readonly nutrition: NutritionView }) =>
     </section>
   );
 
+/** The same as a file, laid out for paper with room to fill in; it is made at the clinic and needs signal. */
+const Papers = () => {
+  const address = `/papers/plan?language=${spokenLanguage().tag}`;
+  return (
+    <p className="screen-only row">
+      <LinkButton tone="plain" href={address}>
+        {t('handout.print')}
+      </LinkButton>
+      <LinkButton tone="plain" href={`${address}&large=1`}>
+        {t('handout.print-large')}
+      </LinkButton>
+    </p>
+  );
+};
+
 export const HandoutPage = ({
   view,
   nutrition,
@@ -109,11 +124,7 @@ export const HandoutPage = ({
     <PageHeading caption={t('handout.for', { name: view.givenName, date: dayText(view.day) })}>
       {t('handout.title')}
     </PageHeading>
-    <p className="screen-only">
-      <Button tone="plain" onClick={() => window.print()}>
-        {t('handout.print')}
-      </Button>
-    </p>
+    <Papers />
     {view.exercises.length === 0 ? (
       <Notice title={t('handout.none')} />
     ) : (

@@ -1,0 +1,109 @@
+/** The plan for paper: what is signed and in force, as the one plan leaves it on the day of printing. */
+import { painLookup } from '#core/decision/pain-lookup.ts';
+import { asksNothing } from '#core/episode/suspensions.ts';
+import { urgentNumberOf } from '#core/episode/urgent-number.ts';
+import type { Plan } from '#core/plan/plan.ts';
+import { exerciseWeekdays, type WeekdaysOn } from '#core/prescribing/programme/exercise-weekdays.ts';
+import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
+import { addDays, type Day } from '#core/time/day.ts';
+import type { Access } from '#data/access.ts';
+import { dayAt } from '#data/civil-time.ts';
+import { careAroundOf } from '#data/episode/care-around.ts';
+import { clinicOf, type Patient } from '#data/patients/people.ts';
+import { recordOf } from '#data/patients/record.ts';
+import { planOf } from '#data/plan/plan-of.ts';
+import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { programmesOf } from '#data/prescribing/programmes.ts';
+import { newestScreening } from '#data/screening/screenings.ts';
+import { cautionText } from '#messages/cautions.ts';
+import { exerciseName } from '#messages/exercises.ts';
+import type { PlanPaper, PlanPaperExercise } from '#papers/plan/plan-paper.ts';
+import { dangerTexts } from '../patient/today-danger.ts';
+
+/** Most weeks on one print: a plan is read again before then. */
+export const mostWeeks = 12;
+
+/** A number is read in one go: it never breaks at the end of a line. */
+const unbroken = (number: string): string => number.replaceAll(' ', '\u00a0');
+
+const mondayOf = (day: Day): Day => addDays(day, 1 - weekdayOf(day));
+
+const weeksFrom = (day: Day, count: number): readonly Day[] =>
+  Array.from({ length: count }, (_, at) => addDays(mondayOf(day), 7 * at));
+
+/** Of each day by itself: a programme may begin in the middle of a week. null where the patient chooses. */
+const daysOf = (itemId: string, weekdaysOn: WeekdaysOn, weeks: readonly Day[]): readonly Day[] | null => {
+  const days = weeks.flatMap((monday) => Array.from({ length: 7 }, (_, at) => addDays(monday, at)));
+  const isChosen = days.every((day) => weekdaysOn(itemId, day) === null);
+  return isChosen ? null : days.filter((day) => weekdaysOn(itemId, day)?.includes(weekdayOf(day)) ?? true);
+};
+
+interface Standing {
+  readonly plan: Plan;
+  readonly zone: string;
+  readonly weekdaysOn: WeekdaysOn;
+  readonly weeks: readonly Day[];
+  readonly isOff: boolean;
+}
+
+const exerciseOn = (
+  row: Prescription,
+  { plan, zone, weekdaysOn, weeks, isOff }: Standing,
+): readonly PlanPaperExercise[] => {
+  const item = plan.items.find(({ prescriptionId }) => prescriptionId === row.id);
+  if (!item || row.signedAt === null) return [];
+  return [
+    {
+      exerciseId: row.dose.exerciseId,
+      title: exerciseName(row.dose.exerciseId),
+      dose: item.dose ?? item.easierSession ?? row.dose,
+      easierSession: item.easierSession ?? item.dose ?? row.badDay,
+      today: item.today,
+      days: isOff ? [] : daysOf(row.itemId, weekdaysOn, weeks),
+      cautions: row.cautions.map(({ patient }) => cautionText(patient)),
+      version: row.version,
+      signedName: row.signedName ?? '',
+      signedOn: dayAt(row.signedAt, zone),
+    },
+  ];
+};
+
+const limitsFor = async (access: Access, { id, profile }: Patient): Promise<PlanPaper['joints']> => {
+  const record = await recordOf(access, id);
+  const at = { instant: access.now, day: access.day };
+  return (profile?.followedJoints ?? []).map((joint) => ({
+    joint,
+    acceptablePainLimit: record ? (painLookup(record, joint, at).acceptablePainLimit ?? null) : null,
+  }));
+};
+
+export const planPaperFor = async (
+  access: Access,
+  patient: Patient,
+  weekCount: number,
+): Promise<PlanPaper> => {
+  const clinic = await clinicOf(access.store, access.clinicId);
+  if (!clinic) throw new Error('The account names a clinic that does not exist.');
+  const { name, zone, emergencyNumber } = clinic;
+  const phone = unbroken(clinic.phone);
+  const versions = inForce(await prescriptionsOf(access, patient.id));
+  const plan = await planOf(access, patient, versions);
+  const care = await careAroundOf(access, patient.id, await newestScreening(access, patient.id));
+  const isOff = asksNothing(care);
+  const weeks = weeksFrom(access.day, weekCount);
+  const signed = versions.map(({ itemId, dose, signedAt, recordedAt }) => ({
+    itemId,
+    dose,
+    signedOn: dayAt(signedAt ?? recordedAt, zone),
+  }));
+  const weekdaysOn = exerciseWeekdays(signed, await programmesOf(access, patient.id), access.day);
+  return {
+    clinic: { name, phone, emergencyNumber, urgentNumber: unbroken(urgentNumberOf(clinic)) },
+    patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
+    weeks,
+    isOff,
+    danger: dangerTexts(plan, { name, phone }),
+    exercises: versions.flatMap((row) => exerciseOn(row, { plan, zone, weekdaysOn, weeks, isOff })),
+    joints: await limitsFor(access, patient),
+  };
+};

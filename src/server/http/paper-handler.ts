@@ -1,0 +1,90 @@
+/** A paper as a file: asked for by an address, made from what the procedures give the person who asks. */
+import { TRPCError } from '@trpc/server';
+import { getHTTPStatusCodeFromError } from '@trpc/server/http';
+import { z } from 'zod';
+import { toldOf } from '#api/errors.ts';
+import type { Person } from '#api/person.ts';
+import { createCaller } from '#api/root.ts';
+import { languages } from '#messages/languages.ts';
+import { refusalText } from '#messages/refusals.ts';
+import { type PaperKind, paperKinds } from '#papers/kinds.ts';
+import { type Look, paperSizes } from '#papers/look.ts';
+import { planFileName, printPlan } from '#papers/plan/print-plan.ts';
+import type { Typeset } from '#papers/typesetting/typeset.ts';
+import type { Runtime } from '../runtime.ts';
+import { observeCalls } from '../telemetry/telemetry.ts';
+import { contextFor } from './context.ts';
+import { networkOf } from './network.ts';
+import { isCrossSite } from './origin.ts';
+import { askedTooOften } from './rate.ts';
+import { answered, refusal } from './requests.ts';
+
+const asked = z.object({
+  patient: z.string().max(64).default(''),
+  paper: z.enum(paperSizes).default('a4'),
+  language: z.enum(languages.map(({ tag }) => tag)).default('en'),
+  large: z.enum(['0', '1']).default('0'),
+  weeks: z.coerce.number().default(1),
+});
+type Asked = z.infer<typeof asked>;
+
+interface Made extends Typeset {
+  readonly fileName: string;
+}
+
+type Caller = ReturnType<typeof createCaller>;
+
+/** From the own phone, or at the desk: access is what each procedure says it is. */
+const made: Readonly<
+  Record<PaperKind, (caller: Caller, role: Person['role'], look: Look, asked: Asked) => Promise<Made>>
+> = {
+  plan: async ({ patient, clinician }, role, look, { weeks, patient: patientId }) => {
+    const plan =
+      role === 'patient'
+        ? await patient.papers.plan({ weeks })
+        : await clinician.papers.plan({ patientId, weeks });
+    return { ...printPlan(plan, look), fileName: planFileName(look) };
+  },
+};
+
+const fileOf = ({ pdf, fileName }: Made): Response =>
+  new Response(new Blob([new Uint8Array(pdf)]), {
+    headers: {
+      'Content-Type': 'application/pdf',
+      'Content-Disposition': `inline; filename="${fileName}"`,
+      'Cache-Control': 'no-store',
+    },
+  });
+
+const isKind = (kind: string): kind is PaperKind => (paperKinds as readonly string[]).includes(kind);
+
+/** What was asked for, or null where the address names no paper we have. */
+const askedIn = (kind: string, url: string): { readonly kind: PaperKind; readonly how: Asked } | null => {
+  const read = asked.safeParse(Object.fromEntries(new URL(url).searchParams));
+  return isKind(kind) && read.success ? { kind, how: read.data } : null;
+};
+
+const refusedWith = (error: unknown): Response => {
+  if (!(error instanceof TRPCError)) throw error;
+  const { message, text } = toldOf(error);
+  return refusal(getHTTPStatusCodeFromError(error), 'refused', text ?? message);
+};
+
+export const paperHandler = (at: Runtime, request: Request, kind: string): Promise<Response> =>
+  answered('papers', async (requestId) => {
+    if (isCrossSite(request.headers)) return refusal(403, 'foreign-origin', refusalText('foreign-origin'));
+    const found = askedIn(kind, request.url);
+    if (!found) return refusal(404, 'not-found', refusalText('request-unread'));
+    const context = await contextFor(at, request.headers, observeCalls(requestId));
+    const { person, access } = context;
+    const wait = askedTooOften(person?.sessionId ?? null, networkOf(request.headers));
+    if (wait > 0) return refusal(429, 'too-often', `Too many requests. Wait ${wait} seconds.`);
+    if (!person || !access) return refusal(401, 'signed-out', refusalText('signed-out'));
+    const { paper, language, large } = found.how;
+    const look: Look = { paper, language, isLarge: large === '1', printedOn: access.day };
+    try {
+      return fileOf(await made[found.kind](createCaller(context), person.role, look, found.how));
+    } catch (error) {
+      return refusedWith(error);
+    }
+  });
