@@ -11,8 +11,9 @@ import { migrateStore, removeStore, schemaRefused } from '#data/database/migrate
 import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
 import { clinicOf } from '#data/patients/people.ts';
-import { demoClinic, demoNow, otherClinic } from '#demo/clinic.ts';
+import { demoNow } from '#demo/clinic.ts';
 import { type ClinicalClock, clinicalClock } from './clock.ts';
+import { holdsOnlyTheDemo, isDemoFile } from './demo-file.ts';
 import { type Keys, keysFor, noteKeys } from './keys.ts';
 import { type Auth, makeAuth } from './sign-in/auth.ts';
 import { unusableFile } from './unusable-file.ts';
@@ -26,12 +27,6 @@ export interface Runtime {
   readonly clock: ClinicalClock;
   readonly auth: Auth;
 }
-
-/** Whether a file holds no clinic but the invented ones, whatever its schema. */
-const holdsOnlyTheDemo = ({ reader }: Store): boolean => {
-  const clinics = reader.client.prepare('SELECT id FROM clinic').all() as { readonly id: string }[];
-  return clinics.every(({ id }) => id === demoClinic.id || id === otherClinic.id);
-};
 
 const migrations = () => path.join(process.cwd(), 'drizzle');
 
@@ -74,7 +69,7 @@ const storeWithKeys = (settings: Settings): { readonly store: Store; readonly ke
 /** Opens a store on a file and brings it to this release's schema. Throws the reason when the file cannot be used. */
 export const openRuntime = (settings: Settings): Runtime => {
   const { store, keys } = storeWithKeys(settings);
-  const from = settings.CLINIC_NOW ?? (settings.DEMO ? demoNow : null);
+  const from = settings.CLINIC_NOW ?? (settings.DEMO || isDemoFile(store) ? demoNow : null);
   const clock = clinicalClock(from === null ? null : Date.parse(from));
   const auth = makeAuth(store, {
     secret: keys.signIn,

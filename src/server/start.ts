@@ -1,7 +1,7 @@
 /** Start of the server. Whatever keeps it from working ends the process with the reason. */
 import { CannotGoOn, say } from '#commands/say.mjs';
-import { lastRecordedAt } from '#data/patients/last-recorded.ts';
 import { clinicIds } from '#data/patients/people.ts';
+import { catchUp, isDemoFile } from './demo-file.ts';
 import { keepWhileRunning, keepWordsOut } from './jobs/audit-anchoring.ts';
 import { type Runtime, runtime } from './runtime.ts';
 import { openAccount } from './sign-in/auth.ts';
@@ -21,8 +21,11 @@ const start = async (): Promise<void> => {
   const at = runtime();
   if (at.settings.DEMO) {
     await fillWhenEmpty(at);
-    // A demo left open last week goes on from there: the clock never runs behind what is stored.
-    at.clock.moveTo((await lastRecordedAt(at.store)) ?? 0);
+    await catchUp(at);
+  } else if (isDemoFile(at.store)) {
+    throw new CannotGoOn(
+      `${at.settings.DATABASE_FILE} holds the demo clinic and nothing else. Start it with DEMO=1, or name the file of your clinic with DATABASE_FILE.`,
+    );
   }
   keepWhileRunning(at);
   if (process.env.NODE_ENV === 'production') keepWordsOut();

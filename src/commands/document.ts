@@ -1,0 +1,120 @@
+/**
+ * Makes one paper as a file: the same that the clinic's desk and the phone give. For whoever runs the server;
+ * that it was made stands in the audit as an opening of the record.
+ */
+import { existsSync, writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { mostWeeks, planPaperFor } from '#api/papers/plan-paper.ts';
+import type { Access } from '#data/access.ts';
+import { flushReads, noteRead } from '#data/audit/audit.ts';
+import { dayAt } from '#data/civil-time.ts';
+import { clinicIds, clinicOf, type Patient, patientOf } from '#data/patients/people.ts';
+import { languages } from '#messages/languages.ts';
+import { type PaperKind, paperKinds } from '#papers/kinds.ts';
+import { type Look, paperSizes } from '#papers/look.ts';
+import { printPlan } from '#papers/plan/print-plan.ts';
+import type { Typeset } from '#papers/typesetting/typeset.ts';
+import { catchUp, isDemoFile } from '#server/demo-file.ts';
+import { openRuntime, type Runtime } from '#server/runtime.ts';
+import { readEnvironment } from './environment.mjs';
+import { CannotGoOn, say } from './say.mjs';
+
+const tags = languages.map(({ tag }) => tag);
+
+const usage = `Usage: DATABASE_FILE=… npm run --silent document -- --patient ID --kind ${paperKinds.join('|')} --paper ${paperSizes.join('|')} --language ${tags.join('|')} [--large] [--weeks N] --out FILE`;
+
+interface Asked extends Omit<Look, 'printedOn'> {
+  readonly patientId: string;
+  readonly kind: PaperKind;
+  readonly weeks: number;
+  readonly out: string;
+}
+
+const oneOf = <T extends string>(name: string, list: readonly T[], given: string | undefined): T => {
+  const found = list.find((one) => one === given);
+  if (found) return found;
+  throw new CannotGoOn(`--${name} is ${list.join(' or ')}${given ? `, not "${given}"` : ''}. ${usage}`, 2);
+};
+
+const needed = (name: string, given: string | undefined): string => {
+  if (given) return given;
+  throw new CannotGoOn(`Missing: --${name}. ${usage}`, 2);
+};
+
+const weeksIn = (given: string | undefined): number => {
+  const weeks = Number(given ?? '1');
+  if (Number.isInteger(weeks) && weeks >= 1 && weeks <= mostWeeks) return weeks;
+  throw new CannotGoOn(`--weeks is a whole number from 1 to ${mostWeeks}.`, 2);
+};
+
+const valuesIn = (args: readonly string[]) => {
+  const text = { type: 'string' } as const;
+  const options = { patient: text, kind: text, paper: text, language: text, weeks: text, out: text };
+  try {
+    return parseArgs({ args: [...args], options: { ...options, large: { type: 'boolean' } } }).values;
+  } catch {
+    throw new CannotGoOn(usage, 2);
+  }
+};
+
+const askedIn = (args: readonly string[]): Asked => {
+  const given = valuesIn(args);
+  return {
+    patientId: needed('patient', given.patient),
+    kind: oneOf('kind', paperKinds, given.kind),
+    paper: oneOf('paper', paperSizes, given.paper),
+    language: oneOf('language', tags, given.language),
+    isLarge: given.large === true,
+    weeks: weeksIn(given.weeks),
+    out: needed('out', given.out),
+  };
+};
+
+const who = { actorId: 'document', actorName: 'Command: document' };
+
+const foundIn = async (
+  at: Runtime,
+  patientId: string,
+): Promise<{ readonly access: Access; readonly patient: Patient }> => {
+  const now = at.clock.now();
+  for (const clinicId of await clinicIds(at.store)) {
+    const clinic = await clinicOf(at.store, clinicId);
+    if (!clinic) continue;
+    const day = dayAt(now, clinic.zone);
+    const access = { store: at.store, auditKey: at.keys.audit, clinicId, ...who, now, day };
+    const patient = await patientOf(access, patientId);
+    if (patient) return { access, patient };
+  }
+  throw new CannotGoOn(`No patient "${patientId}" is in ${at.settings.DATABASE_FILE}.`, 2);
+};
+
+const make: Readonly<
+  Record<PaperKind, (access: Access, patient: Patient, look: Look, asked: Asked) => Promise<Typeset>>
+> = {
+  plan: async (access, patient, look, { weeks }) =>
+    printPlan(await planPaperFor(access, patient, weeks), look),
+};
+
+export const run = async (args: readonly string[]): Promise<number> => {
+  const asked = askedIn(args);
+  const settings = readEnvironment();
+  if (!existsSync(settings.DATABASE_FILE))
+    throw new CannotGoOn(`The database file ${settings.DATABASE_FILE} does not exist.`, 2);
+  const at = openRuntime(settings);
+  try {
+    if (isDemoFile(at.store)) await catchUp(at);
+    const { access, patient } = await foundIn(at, asked.patientId);
+    const { paper, language, isLarge, kind } = asked;
+    const look = { paper, language, isLarge, printedOn: access.day };
+    const made = await make[kind](access, patient, look, asked);
+    noteRead(access, { subject: `document.${kind}`, patientId: patient.id });
+    await flushReads(at.store);
+    writeFileSync(asked.out, made.pdf);
+    if (made.unprintable.length > 0)
+      say(`characters that cannot be printed stand as a mark: ${made.unprintable.join(', ')}`);
+    console.log(`${asked.out} ${made.pages} ${made.pages === 1 ? 'page' : 'pages'}`);
+    return 0;
+  } finally {
+    at.store.close();
+  }
+};

@@ -1,0 +1,73 @@
+/** The demo clinic as a file, and a paper of it by command: the demo's today, no DEMO=1, the same bytes. */
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { run as document } from '#commands/document.ts';
+import { run as loadDemo } from '#commands/load-demo.ts';
+import { readPdf } from '#tests/support/read-pdf.ts';
+
+const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-document-'));
+const file = path.join(folder, 'demo.sqlite');
+const out = (name: string) => path.join(folder, name);
+
+beforeAll(async () => {
+  vi.spyOn(console, 'log').mockImplementation(() => undefined);
+  vi.stubEnv('DATABASE_FILE', file);
+  await loadDemo(['--to', file]);
+});
+afterAll(() => {
+  vi.unstubAllEnvs();
+  vi.restoreAllMocks();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const options = (over: Readonly<Record<string, string>> = {}): readonly string[] =>
+  Object.entries({
+    patient: 'steady-progress',
+    kind: 'plan',
+    paper: 'a4',
+    language: 'en',
+    out: out('a.pdf'),
+    ...over,
+  }).flatMap(([name, value]) => [`--${name}`, value]);
+
+describe('a paper by command', () => {
+  it('is of the demo’s today, the same bytes when made again', async () => {
+    expect(await document(options())).toBe(0);
+    expect(await document(options({ out: out('b.pdf') }))).toBe(0);
+    const [first, again] = ['a.pdf', 'b.pdf'].map((name) => readFileSync(out(name)));
+    expect(first!.equals(again!)).toBe(true);
+    const { text, pages } = await readPdf(first!);
+    expect(pages).toBe(1);
+    expect(text[0]).toContain('Maeve Tarrowby');
+    expect(text[0]).toContain('Printed on 20 Apr 2026.');
+  });
+
+  it('keeps to two pages in large type and prints as many weeks as are asked for', async () => {
+    await document([
+      ...options({ language: 'de', paper: 'letter', weeks: '2', out: out('c.pdf') }),
+      '--large',
+    ]);
+    const { pages, size } = await readPdf(readFileSync(out('c.pdf')));
+    expect([pages <= 4, size]).toEqual([true, [216, 279]]);
+  });
+
+  it.each([
+    ['kind', 'recipe'],
+    ['paper', 'a3'],
+    ['language', 'xx'],
+    ['weeks', '0'],
+    ['weeks', '13'],
+    ['patient', 'nobody'],
+  ])('refuses --%s %s, says how to put it right and makes nothing', async (name, value) => {
+    const to = out('refused.pdf');
+    await expect(document(options({ [name]: value, out: to }))).rejects.toMatchObject({ exitCode: 2 });
+    expect(existsSync(to)).toBe(false);
+  });
+
+  it('never writes a demo over a file that is there', async () => {
+    await expect(loadDemo(['--to', file])).rejects.toMatchObject({ exitCode: 2 });
+    await expect(loadDemo([])).rejects.toMatchObject({ exitCode: 2 });
+  });
+});
