@@ -37,6 +37,8 @@ export default {
   ignoreDependencies: [
     // Started by its path, not imported.
     '@biomejs/biome',
+    // Letters, read as files and not imported.
+    'dejavu-fonts-ttf',
     // Outside oracles without types, loaded by `require`.
     'jstat',
     'ml-regression-theil-sen',

@@ -3,7 +3,7 @@ import type { Day } from '#core/time/day.ts';
 import type { LanguageTag } from '#messages/languages.ts';
 
 export const paperSizes = ['a4', 'letter'] as const;
-export type PaperSize = (typeof paperSizes)[number];
+type PaperSize = (typeof paperSizes)[number];
 
 export interface Look {
   readonly paper: PaperSize;

@@ -9,7 +9,7 @@ import { joints } from '#core/exercises/joints.ts';
 import { alwaysCautions } from '#core/prescribing/cautions/always.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import type { LanguageTag } from '#messages/languages.ts';
-import { selfManagementIn } from '#messages/self-management.ts';
+import { selfManagementIn } from '#messages/papers/self-management.ts';
 import { sentenceRows } from '#messages/sentence-rows.ts';
 import { anyDose } from './german/any-dose.ts';
 import { figuresOf, otherTags } from './pairs.ts';

@@ -9,7 +9,7 @@ import type { selfManagement } from '#messages/en/sentences/self-management.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import type { LanguageTag } from '#messages/languages.ts';
 import { pageWord } from '#messages/page-words.ts';
-import { paperSpeech } from '#messages/paper-speech.ts';
+import { paperSpeech } from '#messages/papers/paper-speech.ts';
 import type { Args } from '#messages/sentence.ts';
 import { translate } from '#messages/translate.ts';
 import type { Look } from '../look.ts';

@@ -5,7 +5,7 @@
 import { coveredBy } from './coverage.ts';
 import { paperFonts } from './fonts.ts';
 
-export const mark = '▯';
+const mark = '▯';
 
 /** Embeddings, overrides and isolates of the direction of writing: unseen, and they reach beyond their own text. */
 const isDirection = (code: number): boolean =>

@@ -4,7 +4,7 @@ import { recordProcedure, router } from '#api/trpc.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
 import { documentFactsFor } from '#data/episode/documents.ts';
 import { languages } from '#messages/languages.ts';
-import { selfManagementIn } from '#messages/self-management.ts';
+import { selfManagementIn } from '#messages/papers/self-management.ts';
 
 const tags = languages.map(({ tag }) => tag);
 

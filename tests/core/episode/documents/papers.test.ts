@@ -4,7 +4,7 @@ import type { DocumentFacts, DocumentItem } from '#core/episode/documents/docume
 import { adviceOf } from '#core/episode/documents/document-words.ts';
 import { letterOf } from '#core/episode/documents/letter.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
-import { selfManagementIn } from '#messages/self-management.ts';
+import { selfManagementIn } from '#messages/papers/self-management.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 import { cuffDose } from '#tests/ui/patient/views.ts';
 

@@ -1,14 +1,14 @@
 /** The sheet for the time after care, in the language it is printed in. */
 import { type CareDocument, sentence } from '#core/episode/documents/document-words.ts';
 import type { SelfManagement, SheetLine, SheetPart } from '#core/episode/documents/self-management.ts';
-import { cautionText } from './cautions.ts';
-import { everyLanguage } from './every-language.ts';
-import { exerciseName } from './exercises.ts';
-import { hoursText } from './hours.ts';
-import type { Sentences } from './language.ts';
-import type { LanguageTag } from './languages.ts';
+import { cautionText } from '../cautions.ts';
+import { everyLanguage } from '../every-language.ts';
+import { exerciseName } from '../exercises.ts';
+import { hoursText } from '../hours.ts';
+import type { Sentences } from '../language.ts';
+import type { LanguageTag } from '../languages.ts';
+import { translate, type Values } from '../translate.ts';
 import { doseText, paperSpeech } from './paper-speech.ts';
-import { translate, type Values } from './translate.ts';
 
 type Said = (key: keyof Sentences['self-management'], values?: Values) => string;
 

@@ -1,10 +1,10 @@
 /** A dose on paper, where nobody has chosen a unit: weights are in kilograms. */
 import type { Dose } from '#core/prescribing/dose.ts';
-import { type DoseSpeech, doseLines, doseTitle } from './doses.ts';
-import { everyLanguage } from './every-language.ts';
-import type { LanguageTag } from './languages.ts';
-import { listed } from './listed.ts';
-import { pageWord } from './page-words.ts';
+import { type DoseSpeech, doseLines, doseTitle } from '../doses.ts';
+import { everyLanguage } from '../every-language.ts';
+import type { LanguageTag } from '../languages.ts';
+import { listed } from '../listed.ts';
+import { pageWord } from '../page-words.ts';
 
 export const paperSpeech = (tag: LanguageTag): DoseSpeech => ({
   say: (key, ...values) => pageWord(tag, key, ...values),
