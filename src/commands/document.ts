@@ -4,13 +4,15 @@
  */
 import { existsSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { letterPaperFor } from '#api/papers/letter-paper.ts';
 import { mostWeeks, planPaperFor } from '#api/papers/plan-paper.ts';
 import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { clinicIds, clinicOf, type Patient, patientOf } from '#data/patients/people.ts';
 import { languages } from '#messages/languages.ts';
-import { type PaperKind, paperKinds } from '#papers/kinds.ts';
+import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
+import { printLetter } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { printPlan } from '#papers/plan/print-plan.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
@@ -59,11 +61,12 @@ const valuesIn = (args: readonly string[]) => {
 
 const askedIn = (args: readonly string[]): Asked => {
   const given = valuesIn(args);
+  const kind = oneOf('kind', paperKinds, given.kind);
   return {
+    kind,
     patientId: needed('patient', given.patient),
-    kind: oneOf('kind', paperKinds, given.kind),
     paper: oneOf('paper', paperSizes, given.paper),
-    language: oneOf('language', tags, given.language),
+    language: oneOf('language', languagesOfKind[kind], given.language),
     isLarge: given.large === true,
     weeks: weeksIn(given.weeks),
     out: needed('out', given.out),
@@ -93,6 +96,7 @@ const make: Readonly<
 > = {
   plan: async (access, patient, look, { weeks }) =>
     printPlan(await planPaperFor(access, patient, weeks), look),
+  letter: async (access, patient, look) => printLetter(await letterPaperFor(access, patient), look),
 };
 
 export const run = async (args: readonly string[]): Promise<number> => {

@@ -192,6 +192,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.danger.report': ofRecord,
   'clinician.danger.resume': ofRecord,
   'clinician.documents.get': ofRecord,
+  'clinician.papers.letter': ofRecord,
   'clinician.papers.plan': ofRecord,
   'clinician.people.bar': ofRecord,
   'clinician.people.changeDetails': ofRecord,

@@ -53,6 +53,16 @@ describe('a paper by command', () => {
     expect([pages <= 4, size]).toEqual([true, [216, 279]]);
   });
 
+  it('writes a letter as well, its first page read in a minute', async () => {
+    await document(options({ kind: 'letter', out: out('d.pdf') }));
+    const { text, untagged } = await readPdf(readFileSync(out('d.pdf')));
+    expect(text[0]).toContain('What we ask of you');
+    expect(text[0]?.split(' ').length).toBeLessThanOrEqual(350);
+    expect(untagged).toEqual([]);
+    const german = options({ kind: 'letter', language: 'de', out: out('e.pdf') });
+    await expect(document(german)).rejects.toMatchObject({ exitCode: 2 });
+  });
+
   it.each([
     ['kind', 'recipe'],
     ['paper', 'a3'],

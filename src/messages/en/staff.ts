@@ -19,6 +19,7 @@ import { words as firstVisit } from './staff/first-visit.ts';
 import { words as handover } from './staff/handover.ts';
 import { words as measurements } from './staff/measurements.ts';
 import { words as outcomes } from './staff/outcomes.ts';
+import { words as letter } from './staff/papers/letter.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
 import { words as workbench } from './staff/prescribing/workbench.ts';
@@ -58,6 +59,7 @@ export const staff = {
   handover,
   measurements,
   outcomes,
+  'papers/letter': letter,
   patients,
   'pre-visit': preVisit,
   prescribing,

@@ -21,6 +21,8 @@ export interface Sizes {
   /** Type sizes in points, the largest first; a smaller one is taken where the paper would be too long. */
   readonly pt: readonly number[];
   readonly mostPages: number;
+  /** The template says by this label how many pages are held to that; left out = all of them. */
+  readonly counted?: string;
 }
 
 export interface Typeset {
@@ -66,15 +68,21 @@ const documentOf = (template: string, data: string, look: Look, sizePt: number):
 const timestampOf = ({ printedOn }: Look): number =>
   (dayNumber(printedOn) * dayMilliseconds + dayMilliseconds / 2) / 1000;
 
+const countedPages = (document: NodeTypstDocument, counted: string | undefined): number => {
+  if (counted === undefined) return document.numOfPages;
+  const [pages] = compiler().query(document, { selector: `<${counted}>`, field: 'value' }) as number[];
+  return pages ?? document.numOfPages;
+};
+
 /** The largest of the sizes that keeps to the pages; the smallest where none does: nothing is ever cut. */
-const fitting = (setAt: (sizePt: number) => NodeTypstDocument, { pt, mostPages }: Sizes) => {
+const fitting = (setAt: (sizePt: number) => NodeTypstDocument, { pt, mostPages, counted }: Sizes) => {
   let [low, high] = [0, pt.length - 1];
   let found: { readonly document: NodeTypstDocument; readonly sizePt: number } | null = null;
   while (low <= high) {
     const middle: number = Math.floor((low + high) / 2);
     const sizePt: number = pt[middle]!;
     const document = setAt(sizePt);
-    const fits = document.numOfPages <= mostPages;
+    const fits = countedPages(document, counted) <= mostPages;
     if (fits || middle === pt.length - 1) found = { document, sizePt };
     if (fits) high = middle - 1;
     else low = middle + 1;

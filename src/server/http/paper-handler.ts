@@ -7,7 +7,8 @@ import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
 import { languages } from '#messages/languages.ts';
 import { refusalText } from '#messages/refusals.ts';
-import { type PaperKind, paperKinds } from '#papers/kinds.ts';
+import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
+import { letterFileName, printLetter } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { planFileName, printPlan } from '#papers/plan/print-plan.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
@@ -45,6 +46,10 @@ const made: Readonly<
         : await clinician.papers.plan({ patientId, weeks });
     return { ...printPlan(plan, look), fileName: planFileName(look) };
   },
+  letter: async ({ clinician }, _role, look, { patient: patientId }) => {
+    const letter = await clinician.papers.letter({ patientId });
+    return { ...printLetter(letter, look), fileName: letterFileName(look) };
+  },
 };
 
 const fileOf = ({ pdf, fileName }: Made): Response =>
@@ -61,7 +66,8 @@ const isKind = (kind: string): kind is PaperKind => (paperKinds as readonly stri
 /** What was asked for, or null where the address names no paper we have. */
 const askedIn = (kind: string, url: string): { readonly kind: PaperKind; readonly how: Asked } | null => {
   const read = asked.safeParse(Object.fromEntries(new URL(url).searchParams));
-  return isKind(kind) && read.success ? { kind, how: read.data } : null;
+  if (!isKind(kind) || !read.success) return null;
+  return languagesOfKind[kind].includes(read.data.language) ? { kind, how: read.data } : null;
 };
 
 const refusedWith = (error: unknown): Response => {

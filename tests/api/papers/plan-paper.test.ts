@@ -124,5 +124,9 @@ describe('the file', () => {
     for (const address of ['recipe', 'plan?paper=a3', 'plan?language=xx'])
       expect([address, (await ask(phone, address)).status]).toEqual([address, 404]);
     expect((await ask(phone, 'plan?weeks=13')).status).toBe(400);
+    // A letter is the clinic's to write.
+    expect((await ask(phone, `letter?patient=${setting.patientId}`)).status).toBe(403);
+    expect((await ask(desk, `letter?patient=${setting.patientId}`)).status).toBe(200);
+    expect((await ask(desk, `letter?patient=${setting.patientId}&language=de`)).status).toBe(404);
   });
 });

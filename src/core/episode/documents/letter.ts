@@ -4,6 +4,7 @@
  * clinician who signs it and to local rules.
  */
 
+import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import { counted, dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
 import { degreesAllowed } from '../limit-degrees.ts';
@@ -100,18 +101,18 @@ const decisionPart = ({ decisions }: DocumentFacts): DocumentPart => ({
   lines: decisions.length === 0 ? ['No decision was made in this period.'] : decisions.map(decisionLine),
 });
 
+/** A limit with its figures, its days and who set it. */
+export const limitLine = (limit: LimitInForce): string => {
+  const { joint, kind, limitKg, from, to, author, isExpired } = limit;
+  const most = limitKg === null ? degreesAllowed(limit) : ` to ${limitKg} kg`;
+  const until = to === null ? 'until lifted' : `to ${dayInWords(to)}`;
+  const over = isExpired ? ' Its last day has passed and nobody has lifted it.' : '';
+  return `${jointInWords(joint)}: ${limitWords[kind]}${most}, from ${dayInWords(from)} ${until}. Set by ${author}.${over}`;
+};
+
 const limitPart = ({ limits }: DocumentFacts): DocumentPart => ({
   title: 'Limits when care ended',
-  lines:
-    limits.length === 0
-      ? ['No limit is recorded as in force.']
-      : limits.map((limit) => {
-          const { joint, kind, limitKg, from, to, author, isExpired } = limit;
-          const most = limitKg === null ? degreesAllowed(limit) : ` to ${limitKg} kg`;
-          const until = to === null ? 'until lifted' : `to ${dayInWords(to)}`;
-          const over = isExpired ? ' Its last day has passed and nobody has lifted it.' : '';
-          return `${jointInWords(joint)}: ${limitWords[kind]}${most}, from ${dayInWords(from)} ${until}. Set by ${author}.${over}`;
-        }),
+  lines: limits.length === 0 ? ['No limit is recorded as in force.'] : limits.map(limitLine),
 });
 
 const named = (what: string, items: readonly string[]): string =>

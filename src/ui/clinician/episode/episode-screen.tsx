@@ -132,6 +132,12 @@ const EpisodeOfCare = ({
 export const EpisodeScreen = (props: EpisodeProps) => (
   <div className="stack-wide">
     <p className="soft">{say('break-and-end')}</p>
+    <p className="screen-only">
+      <a href={`/papers/letter?patient=${props.patientId}`} target="_blank" rel="noreferrer">
+        {say('letter-now')}
+      </a>{' '}
+      <span className="soft">{say('letter-now-hint')}</span>
+    </p>
     {props.course.episodes.length === 0 ? <p>{say('no-episode-of-care')}</p> : null}
     {props.course.episodes.toReversed().map((episode) => (
       <EpisodeOfCare key={episode.id} {...props} episode={episode} />

@@ -1,0 +1,81 @@
+/** The record behind a letter: what its first page rests on, in full. */
+import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import { methodWords, sentence } from '#core/episode/documents/document-words.ts';
+import { limitLine } from '#core/episode/documents/letter.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/papers/letter.ts';
+import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
+import type { LetterPaper } from './letter-paper.ts';
+
+const speech = paperSpeech('en');
+
+export const named = (things: readonly string[]): string =>
+  things.length === 0 ? say('none') : things.join('; ');
+
+const measuredLine = ({ title, readings, change }: OutcomeLine): string =>
+  say('measured-all', {
+    title,
+    readings: readings.map(({ text, day }) => say('reading', { text, day: dayInWords(day) })).join(', '),
+    change: change.sentence,
+  });
+
+const doseLines = ({ exercises }: LetterPaper): readonly string[] =>
+  exercises.flatMap(({ title, first, now }) => [
+    say('first-dose', {
+      exercise: title,
+      day: dayInWords(first.signedOn),
+      dose: doseText(first.dose, speech),
+    }),
+    say('present-dose', {
+      exercise: title,
+      day: dayInWords(now.signedOn),
+      name: now.signedName,
+      dose: doseText(now.dose, speech),
+    }),
+  ]);
+
+const logLines = ({ log }: LetterPaper): readonly string[] => {
+  if (!log) return [say('no-care')];
+  const { careDays, sessions, mornings, plannedDays, plannedDaysWithout } = log;
+  return [
+    say('log-days', { sessions: say('sessions', { count: sessions }), days: careDays, mornings }),
+    plannedDays === null
+      ? say('log-unplanned')
+      : say('log-planned', { planned: plannedDays, without: plannedDaysWithout }),
+  ];
+};
+
+const screeningLines = ({ checks: { screening } }: LetterPaper): readonly string[] =>
+  screening === null
+    ? [say('not-screened')]
+    : [
+        say('screened-on', {
+          day: dayInWords(screening.day),
+          notknown: named(screening.notKnown),
+          notasked: named(screening.notAsked),
+        }),
+        say('yes', { things: named(screening.yes) }),
+        say('no', { count: screening.no }),
+      ];
+
+export const recordParts = (letter: LetterPaper) => {
+  const cautions = [...new Set(letter.exercises.flatMap((exercise) => exercise.cautions))];
+  const parts = [
+    { title: say('doses'), lines: doseLines(letter) },
+    { title: say('cautions'), lines: cautions },
+    {
+      title: say('cleared'),
+      lines: letter.closed.map(({ method, text }) =>
+        say('cleared-line', { method: methodWords[method], why: sentence(text) }),
+      ),
+    },
+    { title: say('dose'), lines: letter.limits.map(limitLine) },
+    { title: say('logs'), lines: logLines(letter) },
+    { title: say('measured'), lines: letter.outcomes.map(measuredLine) },
+    {
+      title: say('screening'),
+      lines: [...screeningLines(letter), say('not-measured', { things: named(letter.checks.notMeasured) })],
+    },
+  ];
+  return parts.filter(({ lines }) => lines.length > 0);
+};
