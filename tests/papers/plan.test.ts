@@ -1,6 +1,7 @@
 /** The plan on paper, read back by an outside reader: what must stand there, in tags that can be read aloud. */
 import { describe, expect, it } from 'vitest';
 import { redFlags } from '#core/decision/facts/facts.ts';
+import { everyLanguage } from '#messages/every-language.ts';
 import { languages } from '#messages/languages.ts';
 import { pageWord } from '#messages/page-words.ts';
 import { asTyped } from '#messages/text.ts';
@@ -49,6 +50,7 @@ describe('the plan on paper', () => {
       for (const number of ['112', '020 913 0140', '116 117']) expect(all).toContain(number);
       expect(all).toContain(pageWord(language, 'pain.limit', { joint: 'right-knee', limit: 5 }));
       expect(all).toContain('Nuala Derravane');
+      expect(all).toContain(everyLanguage[language].sentences['plan-paper']['holds-until'] as string);
       expect(read.untagged).toEqual([]);
       expect(read.size).toEqual(as.paper === 'a4' ? [210, 297] : [216, 279]);
       expect(read.language?.slice(0, 2)).toBe(language);
@@ -169,6 +171,8 @@ describe('what somebody typed', () => {
     const { all, unprintable } = await printed(plan({ patient: { name, birthDay: '1960-01-01' } }));
     expect(unprintable).toEqual(['U+1F9B5', 'U+202E', 'U+0007', 'U+65E5']);
     expect(all).toContain('A▯B▯C▯D▯');
+    const german = await printed(plan({ patient: { name, birthDay: '1960-01-01' } }), { language: 'de' });
+    for (const said of [all, german.all]) expect(said).toContain('U+1F9B5, U+202E, U+0007, U+65E5');
   });
 
   it('of ten thousand letters without a space is printed whole, on as many pages as it takes', async () => {

@@ -16,7 +16,7 @@ export interface ReadPdf {
   readonly metadata: string;
   /** Millimetres. */
   readonly size: readonly [wide: number, high: number];
-  /** The text of each page, one space between its pieces. */
+  /** The text of each page, one space between its pieces, without what stands at its edge and nobody hears. */
   readonly text: readonly string[];
   readonly tags: readonly Tag[];
   /** Marks on the paper that are neither in the tree nor said to be no content. */
@@ -102,7 +102,7 @@ const readPage = async (page: PDFPageProxy) => {
     .map(([, text]) => text);
   return {
     tag,
-    text: oneSpace([...byId.values()].join(' ')),
+    text: oneSpace([...byId].flatMap(([id, text]) => (id === 'artifact' ? [] : [text])).join(' ')),
     untagged: [...loose, ...unseen, ...(await strayMarksOf(page))],
   };
 };

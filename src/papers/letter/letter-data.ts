@@ -165,6 +165,7 @@ export const letterData = (letter: LetterPaper, { printedOn }: Look) => {
   return {
     title: say('title', { name: patient.name }),
     author: clinic.name,
+    sayUnprintable: (names: string) => say('unprintable', { names }),
     draft: say('draft'),
     from: say('from', { clinic: clinic.name, phone: clinic.phone }),
     written: day,

@@ -167,6 +167,7 @@ export const planData = (plan: PlanPaper, { language, printedOn }: Look) => {
   return {
     title: `${say('title')}: ${patient.name}`,
     author: clinic.name,
+    sayUnprintable: (names: string) => say('unprintable', { names }),
     heading: say('title'),
     about: say('about', { name: patient.name, day: patient.birthDay }),
     from: say('clinic', { clinic: clinic.name, phone: clinic.phone }),
@@ -179,7 +180,7 @@ export const planData = (plan: PlanPaper, { language, printedOn }: Look) => {
     guidance: isDoable(plan) ? guidanceIn(plan, words) : [],
     keep: { title: pageWord(language, 'dose.keep'), lines: keepIn(plan, words) },
     stop: { title: pageWord(language, 'handout.stop'), groups: signsIn(plan, words) },
-    signed: signedIn(plan, words),
-    footer: `${say('printed', { day: printedOn })} ${say('holds-until', { day: printedOn })}`,
+    signed: [...signedIn(plan, words), say('printed', { day: printedOn }), say('holds-until')],
+    footer: `${patient.name}. ${say('printed', { day: printedOn })}`,
   };
 };

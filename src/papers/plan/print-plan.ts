@@ -9,12 +9,22 @@ import type { PlanPaper } from './plan-paper.ts';
 const sizesPt = [12, 11.5, 11, 10.5, 10, 9.5, 9, 8.5] as const;
 const largeSizesPt = [17, 16, 15, 14, 13, 12] as const;
 
+/** Every week is laid out alike, so its size is found on the first one. */
 export const printPlan = (plan: PlanPaper, look: Look): Typeset => {
-  const mostPages = plan.weeks.length * (look.isLarge ? 2 : 1);
-  return typeset('plan', planData(plan, look), look, {
-    pt: look.isLarge ? largeSizesPt : sizesPt,
-    mostPages,
-  });
+  const pt = look.isLarge ? largeSizesPt : sizesPt;
+  const pagesAWeek = look.isLarge ? 2 : 1;
+  const weeksOf = (weeks: PlanPaper['weeks'], sizes: readonly number[]) =>
+    typeset('plan', planData({ ...plan, weeks }, look), look, {
+      pt: sizes,
+      mostPages: weeks.length * pagesAWeek,
+    });
+  const first = weeksOf(plan.weeks.slice(0, 1), pt);
+  return plan.weeks.length === 1
+    ? first
+    : weeksOf(
+        plan.weeks,
+        pt.filter((size) => size <= first.sizePt),
+      );
 };
 
 export const planFileName = ({ language, printedOn }: Look): string =>

@@ -15,6 +15,8 @@ export interface PaperData {
   readonly title: string;
   /** Whose paper it is: the clinic. */
   readonly author: string;
+  /** Names on the paper itself what stands there as a mark. */
+  readonly sayUnprintable: (names: string) => string;
 }
 
 export interface Sizes {
@@ -76,23 +78,28 @@ const countedPages = (document: NodeTypstDocument, counted: string | undefined):
 
 /** The largest of the sizes that keeps to the pages; the smallest where none does: nothing is ever cut. */
 const fitting = (setAt: (sizePt: number) => NodeTypstDocument, { pt, mostPages, counted }: Sizes) => {
-  let [low, high] = [0, pt.length - 1];
-  let found: { readonly document: NodeTypstDocument; readonly sizePt: number } | null = null;
-  while (low <= high) {
-    const middle: number = Math.floor((low + high) / 2);
-    const sizePt: number = pt[middle]!;
+  const triedAt = (place: number) => {
+    const sizePt = pt[place]!;
     const document = setAt(sizePt);
-    const fits = countedPages(document, counted) <= mostPages;
-    if (fits || middle === pt.length - 1) found = { document, sizePt };
-    if (fits) high = middle - 1;
+    return { document, sizePt, fits: countedPages(document, counted) <= mostPages };
+  };
+  let best = triedAt(0);
+  if (best.fits || pt.length === 1) return best;
+  let [low, high] = [1, pt.length - 1];
+  while (low <= high) {
+    const middle = Math.floor((low + high) / 2);
+    const tried = triedAt(middle);
+    if (tried.fits || middle === pt.length - 1) best = tried;
+    if (tried.fits) high = middle - 1;
     else low = middle + 1;
   }
-  return found!;
+  return best;
 };
 
 export const typeset = (template: string, paper: PaperData, look: Look, sizes: Sizes): Typeset => {
   const { value, unprintable } = legible(paper);
-  const data = JSON.stringify(value);
+  const marked = unprintable.length > 0 ? paper.sayUnprintable(unprintable.join(', ')) : null;
+  const data = JSON.stringify({ ...value, marked });
   const { document, sizePt } = fitting((pt) => documentOf(template, data, look, pt), sizes);
   const pdf = compiler().pdf(document, { pdfStandard: 'ua-1', creationTimestamp: timestampOf(look) });
   const pages = document.numOfPages;

@@ -41,5 +41,6 @@ export const planPaper = {
   'missed-day': 'Einen Tag versäumt? Lassen Sie ihn aus. Holen Sie nichts nach.',
   signed: '{exercise}, Fassung {version}: unterschrieben von {name} am {day}.',
   printed: 'Gedruckt am {day}.',
-  'holds-until': 'Hat die Praxis oder Ihr Telefon Ihnen seit dem {day} etwas anderes gesagt, gilt das.',
+  'holds-until': 'Hat die Praxis oder Ihr Telefon Ihnen seither etwas anderes gesagt, gilt das.',
+  unprintable: '▯ steht für ein Zeichen, das sich nicht drucken lässt: {names}.',
 } as const satisfies Same<typeof english>;

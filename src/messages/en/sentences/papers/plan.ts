@@ -32,5 +32,6 @@ export const planPaper = {
   'missed-day': 'Missed a day? Leave it out. Do not do more to make up for it.',
   signed: '{exercise}, version {version}: signed by {name} on {day}.',
   printed: 'Printed on {day}.',
-  'holds-until': 'If the clinic or your phone has told you something else since {day}, follow that.',
+  'holds-until': 'If the clinic or your phone has told you something else since then, follow that.',
+  unprintable: '▯ stands for a character that cannot be printed: {names}.',
 } as const;

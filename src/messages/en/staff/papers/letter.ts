@@ -101,6 +101,7 @@ export const words = {
   'log-planned': '{planned} days were planned; on {without} of them no session was logged.',
   'log-unplanned': 'No programme named days, so missing sessions cannot be counted.',
   footer: '{clinic}, {day}',
+  unprintable: '▯ stands for a character that cannot be printed: {names}.',
 } as const;
 
 export const say = sayIn(words);
