@@ -1,18 +1,17 @@
 /** The letter to another doctor in words: what is asked first, a page that is read in a minute, the record behind it. */
 
-import type { Figure } from '#core/assessment/course/drawn.ts';
-import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import { methodWords, sentence } from '#core/episode/documents/document-words.ts';
 import { limitLine } from '#core/episode/documents/letter.ts';
 import { goalStateWords } from '#core/episode/goals.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
-import { dayInWords, figure, jointInWords } from '#core/review/plain-words.ts';
+import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { doseInHand, doseTitle } from '#messages/doses.ts';
 import { say } from '#messages/en/staff/papers/letter.ts';
 import { pageWord } from '#messages/page-words.ts';
 import { paperSpeech } from '#messages/papers/paper-speech.ts';
 import type { Look } from '../look.ts';
+import { outcomeSentence, outcomesIn } from './letter-outcomes.ts';
 import type { LetterPaper } from './letter-paper.ts';
 import { named, recordParts } from './letter-record.ts';
 
@@ -23,7 +22,7 @@ const askedIn = ({ closed, openSigns }: LetterPaper): readonly string[] => {
   const lines = [
     ...openSigns.map(({ flags, reportedOn }) =>
       say('sign-open', {
-        day: dayInWords(reportedOn),
+        on: dayInWords(reportedOn),
         what: sentence(
           flags.map((flag) => `“${pageWord('en', `flag.${flag}`)}”`).join('; ') || say('sign-unnamed'),
         ),
@@ -34,22 +33,6 @@ const askedIn = ({ closed, openSigns }: LetterPaper): readonly string[] => {
       .map(({ method, text }) => say('clear', { method: methodWords[method], why: sentence(text) })),
   ];
   return lines.length > 0 ? lines : [say('nothing-asked')];
-};
-
-const measuredTwice = ({ outcomes }: LetterPaper): readonly OutcomeLine[] =>
-  outcomes.filter(({ readings }) => readings.length > 1);
-
-const outcomeSentence = (letter: LetterPaper): string => {
-  const lines = measuredTwice(letter);
-  const count = (verdict: OutcomeLine['change']['verdict']) =>
-    lines.filter(({ change }) => change.verdict === verdict).length;
-  if (lines.length === 0) return say('nothing-twice');
-  const [within, unjudged] = [count('within-error'), count('not-judged')];
-  return [
-    say('outcome', { better: count('better'), worse: count('worse') }),
-    ...(within > 0 ? [say('outcome-within', { count: within })] : []),
-    ...(unjudged > 0 ? [say('outcome-unjudged', { count: unjudged })] : []),
-  ].join(' ');
 };
 
 const spanOf = ({ low, high }: { readonly low: number; readonly high: number }): string =>
@@ -78,7 +61,7 @@ const summaryIn = (letter: LetterPaper): readonly string[] => {
   const methods = [...new Set(exercises.map(({ now }) => methodWords[now.dose.method]))].join(', ');
   return [
     [
-      since === null ? say('no-care') : say('since', { day: dayInWords(since) }),
+      since === null ? say('no-care') : say('since', { on: dayInWords(since) }),
       exercises.length === 0
         ? say('none-prescribed')
         : say('prescribed', { count: exercises.length, methods }),
@@ -97,29 +80,12 @@ const summaryIn = (letter: LetterPaper): readonly string[] => {
   ].filter((text) => text !== '');
 };
 
-/** The difference of each course; a grade, or a range that equations give, has none. */
-const changeOf = ({ drawn: { courses, unit, grades } }: OutcomeLine): string => {
-  const differences = courses.flatMap(({ points }) => {
-    const [first, last] = [points[0]?.figure, points.at(-1)?.figure] as readonly (Figure | undefined)[];
-    if (points.length < 2 || typeof first !== 'number' || typeof last !== 'number') return [];
-    return [`${last > first ? '+' : ''}${figure(last - first).replace('-', '−')}`];
-  });
-  if (grades || differences.length === 0 || differences.length < courses.length) return say('no-figure');
-  return `${differences.join(', ')}${unit === '' ? '' : ` ${unit}`}`;
-};
-
-const outcomeRow = (line: OutcomeLine): readonly string[] => {
-  const [first, last] = [line.readings[0]!, line.readings.at(-1)!];
-  const reading = ({ text, day }: typeof first) => say('reading', { text, day: dayInWords(day) });
-  return [line.title, reading(first), reading(last), changeOf(line), say(`beyond-${line.change.verdict}`)];
-};
-
 /** Without its rest and tempo, which stand in the record behind. */
 const inShort = (dose: Dose): string => [doseTitle(dose, speech), ...doseInHand(dose, speech)].join(', ');
 
 const doseIn = (letter: LetterPaper): readonly string[] => [
   ...letter.exercises.map(({ title, now, today }) => {
-    const signed = { exercise: title, day: dayInWords(now.signedOn) };
+    const signed = { exercise: title, on: dayInWords(now.signedOn) };
     if (isRest(today)) return say('dose-rests', { exercise: title });
     return today === 'bad-day'
       ? say('dose-easier', { exercise: title })
@@ -151,17 +117,39 @@ const uncheckedIn = ({ checks: { screening } }: LetterPaper): readonly string[] 
   screening === null
     ? say('not-screened')
     : say('screened-on', {
-        day: dayInWords(screening.day),
+        on: dayInWords(screening.day),
         notknown: named(screening.notKnown),
         notasked: named(screening.notAsked),
       }),
+];
+
+const beforeIn = (letter: LetterPaper) => [
+  { title: say('asked'), lines: askedIn(letter) },
+  {
+    title: say('diagnoses'),
+    lines: letter.diagnoses.length > 0 ? letter.diagnoses : [say('not-recorded')],
+  },
+  { title: say('summary'), lines: summaryIn(letter) },
+];
+
+const afterIn = (letter: LetterPaper) => [
+  { title: say('dose'), lines: doseIn(letter) },
+  { title: say('medicines'), lines: [say('medicines-not-reviewed')] },
+  { title: say('risks'), lines: risksIn(letter) },
+  {
+    title: say('plan'),
+    lines: [
+      letter.nextVisit === null ? say('no-visit') : say('next-visit', { on: dayInWords(letter.nextVisit) }),
+    ],
+  },
+  { title: say('goals'), lines: goalsIn(letter) },
+  { title: say('unchecked'), lines: uncheckedIn(letter) },
 ];
 
 export const letterData = (letter: LetterPaper, { printedOn }: Look) => {
   const { clinic, patient } = letter;
   const missing = say('not-recorded');
   const day = dayInWords(printedOn);
-  const rows = measuredTwice(letter).map(outcomeRow);
   return {
     title: say('title', { name: patient.name }),
     author: clinic.name,
@@ -172,35 +160,12 @@ export const letterData = (letter: LetterPaper, { printedOn }: Look) => {
     to: letter.referrer ? say('to', { name: letter.referrer }) : say('no-addressee'),
     about: say('about', {
       name: patient.name,
-      day: dayInWords(patient.birthDay),
+      on: dayInWords(patient.birthDay),
       number: patient.patientNumber ?? missing,
     }),
-    before: [
-      { title: say('asked'), lines: askedIn(letter) },
-      { title: say('diagnoses'), lines: letter.diagnoses.length > 0 ? letter.diagnoses : [missing] },
-      { title: say('summary'), lines: summaryIn(letter) },
-    ],
-    outcomes: {
-      title: say('outcomes'),
-      heads: [say('measure'), say('first'), say('last'), say('change'), say('beyond')],
-      rows,
-      none: say('nothing-twice'),
-    },
-    after: [
-      { title: say('dose'), lines: doseIn(letter) },
-      { title: say('medicines'), lines: [say('medicines-not-reviewed')] },
-      { title: say('risks'), lines: risksIn(letter) },
-      {
-        title: say('plan'),
-        lines: [
-          letter.nextVisit === null
-            ? say('no-visit')
-            : say('next-visit', { day: dayInWords(letter.nextVisit) }),
-        ],
-      },
-      { title: say('goals'), lines: goalsIn(letter) },
-      { title: say('unchecked'), lines: uncheckedIn(letter) },
-    ],
+    before: beforeIn(letter),
+    outcomes: outcomesIn(letter),
+    after: afterIn(letter),
     signature: say('signature'),
     copies: say('copies'),
     reply: {
@@ -208,6 +173,6 @@ export const letterData = (letter: LetterPaper, { printedOn }: Look) => {
       boxes: [say('reply-medicine'), say('reply-cuff'), say('reply-ring'), say('reply-none')],
     },
     record: { title: say('record'), parts: recordParts(letter) },
-    footer: say('footer', { day, clinic: clinic.name }),
+    footer: say('footer', { on: day, clinic: clinic.name }),
   };
 };

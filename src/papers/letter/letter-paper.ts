@@ -19,7 +19,7 @@ export interface LetterExercise {
   readonly cautions: readonly string[];
 }
 
-export interface OpenSign {
+interface OpenSign {
   readonly joint: Joint | null;
   /** Empty where a clinician paused for a reason of his or her own. */
   readonly flags: readonly RedFlag[];

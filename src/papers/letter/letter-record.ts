@@ -15,7 +15,7 @@ export const named = (things: readonly string[]): string =>
 const measuredLine = ({ title, readings, change }: OutcomeLine): string =>
   say('measured-all', {
     title,
-    readings: readings.map(({ text, day }) => say('reading', { text, day: dayInWords(day) })).join(', '),
+    readings: readings.map(({ text, day }) => say('reading', { text, on: dayInWords(day) })).join(', '),
     change: change.sentence,
   });
 
@@ -23,12 +23,12 @@ const doseLines = ({ exercises }: LetterPaper): readonly string[] =>
   exercises.flatMap(({ title, first, now }) => [
     say('first-dose', {
       exercise: title,
-      day: dayInWords(first.signedOn),
+      on: dayInWords(first.signedOn),
       dose: doseText(first.dose, speech),
     }),
     say('present-dose', {
       exercise: title,
-      day: dayInWords(now.signedOn),
+      on: dayInWords(now.signedOn),
       name: now.signedName,
       dose: doseText(now.dose, speech),
     }),
@@ -50,7 +50,7 @@ const screeningLines = ({ checks: { screening } }: LetterPaper): readonly string
     ? [say('not-screened')]
     : [
         say('screened-on', {
-          day: dayInWords(screening.day),
+          on: dayInWords(screening.day),
           notknown: named(screening.notKnown),
           notasked: named(screening.notAsked),
         }),
