@@ -167,6 +167,12 @@ describe('the letter to another doctor', () => {
       letter({
         closed: [
           { method: 'occlusion', text: 'A clot within six months', clearedBy: 'physician', limbs: [] },
+          {
+            method: 'occlusion',
+            text: 'A bleeding disorder: a clinician decides',
+            clearedBy: 'clinician',
+            limbs: [{ limb: 'leg', side: 'right' }],
+          },
           { method: 'occlusion', text: 'Consent has not been asked for', clearedBy: null, limbs: [] },
         ],
         openSigns: [{ joint: null, flags: ['calf-pain-swelling'], reportedOn: '2026-04-20' }],
@@ -174,6 +180,8 @@ describe('the letter to another doctor', () => {
       }),
     );
     expect(first).toContain('Tell us whether occlusion may be used: A clot within six months.');
+    // The other leg may be in work with a cuff: where it is not open is said by its limb.
+    expect(first).toContain('Not open: occlusion (right leg). A bleeding disorder: a clinician decides.');
     expect(first).not.toContain('Consent has not been asked for');
     expect(first).toMatch(/warning sign that is open since 20 Apr 2026: “One calf is newly swollen/);
     expect(first).toContain('All exercise rests now.');

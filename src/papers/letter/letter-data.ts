@@ -13,7 +13,7 @@ import { paperSpeech } from '#messages/papers/paper-speech.ts';
 import type { Look } from '../look.ts';
 import { outcomeSentence, outcomesIn } from './letter-outcomes.ts';
 import type { LetterPaper } from './letter-paper.ts';
-import { named, recordParts } from './letter-record.ts';
+import { methodOn, named, recordParts } from './letter-record.ts';
 
 const speech = paperSpeech('en');
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -30,7 +30,7 @@ const askedIn = ({ closed, openSigns }: LetterPaper): readonly string[] => {
     ),
     ...closed
       .filter(({ clearedBy }) => clearedBy === 'physician')
-      .map(({ method, text }) => say('clear', { method: methodWords[method], why: sentence(text) })),
+      .map((line) => say('clear', { method: methodOn(line), why: sentence(line.text) })),
   ];
   return lines.length > 0 ? lines : [say('nothing-asked')];
 };
@@ -105,7 +105,7 @@ const risksIn = ({ openSigns, isPaused, closed }: LetterPaper): readonly string[
   ...(isPaused ? [say('is-paused')] : []),
   ...closed
     .filter(({ clearedBy }) => clearedBy === 'clinician')
-    .map(({ method, text }) => say('closed', { method: methodWords[method], why: sentence(text) })),
+    .map((line) => say('closed', { method: methodOn(line), why: sentence(line.text) })),
 ];
 
 const goalsIn = ({ goals }: LetterPaper): readonly string[] =>

@@ -2,15 +2,24 @@
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { methodWords, sentence } from '#core/episode/documents/document-words.ts';
 import { limitLine } from '#core/episode/documents/letter.ts';
+import { limbs, sides } from '#core/exercises/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/papers/letter.ts';
 import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
 import type { LetterPaper } from './letter-paper.ts';
 
 const speech = paperSpeech('en');
+const allLimbs = limbs.length * sides.length;
 
 export const named = (things: readonly string[]): string =>
   things.length === 0 ? say('none') : things.join('; ');
+
+/** On which limbs: a method may be used on one and closed on another. */
+export const methodOn = ({ method, limbs: on }: LetterPaper['closed'][number]): string => {
+  const isEverywhere = on.length === 0 || on.length === allLimbs;
+  const where = on.map(({ limb, side }) => `${side} ${limb}`).join(', ');
+  return isEverywhere ? methodWords[method] : `${methodWords[method]} (${where})`;
+};
 
 const measuredLine = ({ title, readings, change }: OutcomeLine): string =>
   say('measured-all', {
@@ -65,8 +74,8 @@ export const recordParts = (letter: LetterPaper) => {
     { title: say('cautions'), lines: cautions },
     {
       title: say('cleared'),
-      lines: letter.closed.map(({ method, text }) =>
-        say('cleared-line', { method: methodWords[method], why: sentence(text) }),
+      lines: letter.closed.map((line) =>
+        say('cleared-line', { method: methodOn(line), why: sentence(line.text) }),
       ),
     },
     { title: say('dose'), lines: letter.limits.map(limitLine) },
