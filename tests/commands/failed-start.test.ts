@@ -86,6 +86,11 @@ const faults: readonly Fault[] = [
     spoil: withSql("INSERT INTO __drizzle_migrations (hash, created_at) VALUES ('x', 4102444800000)"),
     reason: /newer release/,
   },
+  {
+    what: 'it holds the demo clinic alone, and the demo was not asked for',
+    spoil: withSql("UPDATE clinic SET id = 'demo-clinic'"),
+    reason: /holds the demo clinic.*DEMO=1/,
+  },
   { what: 'a setting is wrong', env: { PORT: 'x' }, reason: /PORT is a whole number/ },
   {
     what: 'its folder is a file',

@@ -67,7 +67,7 @@ const script = `const patience = 5000;
 const freshFor = 3600000;
 const lock = 'locked';
 /** Shows nothing of a person, and is not opened from a locked phone either. */
-const own = [...pages, '/', '/access-log', '/account', '/pre-visit', '/pre-visit/consents'];
+const own = [...pages, '/', '/access-log', '/account', '/pre-visit', '/pre-visit/consents', '/papers/plan'];
 
 const isHashed = (url) => url.origin === self.location.origin && url.pathname.startsWith('/_next/static/');
 const isPage = (response, page) =>
