@@ -2,8 +2,8 @@
 import type { Dose } from '#core/prescribing/dose.ts';
 import { type DoseSpeech, doseLines, doseTitle } from '../doses.ts';
 import { everyLanguage } from '../every-language.ts';
+import { listed } from '../formats.ts';
 import type { LanguageTag } from '../languages.ts';
-import { listed } from '../listed.ts';
 import { pageWord } from '../page-words.ts';
 
 export const paperSpeech = (tag: LanguageTag): DoseSpeech => ({
