@@ -4,8 +4,8 @@ import { flushReads } from '#data/audit/audit.ts';
 import type { Store } from '#data/database/store.ts';
 import { addPatient } from '#data/patients/people.ts';
 import type { Runtime } from '#server/runtime.ts';
+import { postForm, shownTo } from '#tests/api/forms/posted.ts';
 import { accessOf, clinicNamed } from '#tests/support/clinic.ts';
-import { postForm, shownTo } from '#tests/support/posted.ts';
 import {
   account,
   type Browser,

@@ -3,9 +3,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { invitationsOf } from '#data/accounts/invitations.ts';
 import type { Runtime } from '#server/runtime.ts';
 import { personOf } from '#server/sign-in/person.ts';
+import { postForm, shownTo } from '#tests/api/forms/posted.ts';
 import { type Setting, twoClinics } from '#tests/support/clinic.ts';
 import { enrolled, goodPin, invite, newPhone } from '#tests/support/phones.ts';
-import { postForm, shownTo } from '#tests/support/posted.ts';
 import { type Browser, testOrigin, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
 

@@ -3,8 +3,8 @@ import { keptAnswers } from '#server/http/forms/kept-answers.ts';
 import { markIn } from '#server/http/forms/mark-cookie.ts';
 import type { Runtime } from '#server/runtime.ts';
 import { personOf } from '#server/sign-in/person.ts';
-import { POST } from '../../src/app/forms/[form]/route.ts';
-import type { Browser } from './server.ts';
+import type { Browser } from '#tests/support/server.ts';
+import { POST } from '../../../src/app/forms/[form]/route.ts';
 
 type Fields = Readonly<Record<string, string | readonly string[]>>;
 
