@@ -143,6 +143,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'patient.preVisit.send': ofPatient,
   'patient.today.get': ofPatient,
   'patient.papers.plan': ofPatient,
+  'patient.nutrition.get': ofPatient,
   'clinician.calculations.list': ofClinic,
   'clinician.calculations.tryOne': ofClinic,
   'clinician.inventedPeople.get': ofClinic,

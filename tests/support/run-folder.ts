@@ -2,7 +2,7 @@
  * One folder for all that a run of the tests writes: in memory where the machine has room for it there, since
  * every save waits for the file to be synced. A worker that is ended takes nothing away, so the run does it.
  */
-import { accessSync, constants, mkdtempSync, readdirSync, rmSync, statfsSync } from 'node:fs';
+import { accessSync, chmodSync, constants, mkdtempSync, readdirSync, rmSync, statfsSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 
@@ -43,6 +43,8 @@ export const setup = (): (() => void) => {
   const place = hasRoom() ? memory : tmpdir();
   clearOlderRuns(place);
   const folder = mkdtempSync(path.join(place, `loadgate-run-${process.pid}-`));
+  // One test starts the server as another user, who writes here too.
+  chmodSync(folder, 0o1777);
   process.env.TMPDIR = folder;
   return () => {
     if (before === undefined) delete process.env.TMPDIR;
