@@ -50,6 +50,7 @@ test('a clinician signs in, records a weight, books a review and is told which f
   await expect(page.getByRole('alert')).toContainText('one year ahead');
 
   await page.goto('/patients/kidney-lock/screening');
+  await page.getByText('Screen again', { exact: true }).click();
   const sheet = page.locator('form', { has: page.locator('#record-screening') });
   await expect(sheet.locator('#record-screening')).toBeDisabled();
   await expect(sheet.getByText('this browser runs no scripts')).toBeVisible();

@@ -61,6 +61,8 @@ export interface Posted {
 }
 
 export interface PostedForm {
+  /** Opens a sign-in: the only forms taken of somebody nobody knows. */
+  readonly isOfStrangers?: true;
   /** Names of what the form is about, each needed. */
   readonly about: readonly string[];
   readonly page: (about: PostedTexts) => string;

@@ -19,6 +19,12 @@ import { networkOf } from './network.ts';
 import { isCrossSite } from './origin.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
+import { inTurnOf } from './turns.ts';
+
+/** A paper costs the server as much as so many calls; a person needs a few in a minute. */
+const callsOfOne = 40;
+/** By command a plan may be longer: there it holds nobody else. */
+const mostWeeks = 4;
 
 const asked = z.object({
   patient: z.string().max(64).default(''),
@@ -83,13 +89,18 @@ export const paperHandler = (at: Runtime, request: Request, kind: string): Promi
     if (!found) return refusal(404, 'not-found', refusalText('request-unread'));
     const context = await contextFor(at, request.headers, observeCalls(requestId));
     const { person, access } = context;
-    const wait = askedTooOften(person?.sessionId ?? null, networkOf(request.headers));
+    const wait = askedTooOften(person?.sessionId ?? null, networkOf(request.headers), Date.now(), callsOfOne);
     if (wait > 0) return refusal(429, 'too-often', `Too many requests. Wait ${wait} seconds.`);
     if (!person || !access) return refusal(401, 'signed-out', refusalText('signed-out'));
-    const { paper, language, large } = found.how;
+    const { paper, language, large, weeks } = found.how;
+    if (!Number.isInteger(weeks) || weeks < 1 || weeks > mostWeeks)
+      return refusal(400, 'refused', `A plan made here is of 1 to ${mostWeeks} weeks.`);
     const look: Look = { paper, language, isLarge: large === '1', printedOn: access.day };
     try {
-      return fileOf(await made[found.kind](createCaller(context), person.role, look, found.how));
+      // One paper at a time, whoever asks, and a turn for everybody else between two of them.
+      return fileOf(
+        await inTurnOf('papers')(() => made[found.kind](createCaller(context), person.role, look, found.how)),
+      );
     } catch (error) {
       return refusedWith(error);
     }

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { flushReads } from '#data/audit/audit.ts';
 import type { Store } from '#data/database/store.ts';
 import { addPatient } from '#data/patients/people.ts';
+import { keptAnswers } from '#server/http/forms/kept-answers.ts';
 import type { Runtime } from '#server/runtime.ts';
 import { postForm, shownTo } from '#tests/api/forms/posted.ts';
 import { accessOf, clinicNamed } from '#tests/support/clinic.ts';
@@ -55,6 +56,8 @@ const weight = (fields: Readonly<Record<string, string>>) => ({
   ...fields,
 });
 
+const unsaid = { needsProof: false, done: null, step: null } as const;
+
 const rows = (sql: string) => store.reader.client.prepare(sql).all() as readonly Record<string, unknown>[];
 
 describe('what is let in', () => {
@@ -69,6 +72,41 @@ describe('what is let in', () => {
     const fields = { email: 'c@test.invalid', passphrase: testPassphrase };
     expect((await postForm(at, from, 'sign-in', fields, headers)).status).toBe(status);
     expect(from.cookies.size).toBe(0);
+  });
+
+  it('is nobody who is not signed in, but for a sign-in: nothing of it is read or kept', async () => {
+    const from = newBrowser();
+    const posted = await postForm(at, from, 'measurement', weight({ 'body-mass-massKg': '71' }));
+    expect(posted.status).toBe(401);
+    expect(await shownTo(at, from)).toEqual([]);
+    expect((await postForm(at, newBrowser(), 'staff', { email: '@'.repeat(5000) })).status).toBe(401);
+  });
+
+  it('is no field of more than 5,000 characters: 4,999, 5,000 and 5,001', async () => {
+    const statuses = [4999, 5000, 5001].map(async (length) => {
+      const fields = { email: 'x'.repeat(length), passphrase: testPassphrase };
+      return (await postForm(at, newBrowser(), 'sign-in', fields)).status;
+    });
+    expect(await Promise.all(statuses)).toEqual([303, 303, 413]);
+  });
+
+  it('pushes out nothing that a clinician typed, however many come from outside', async () => {
+    const clinician = await signedIn();
+    await postForm(at, clinician, 'measurement', weight({ 'body-mass-massKg': '3' }));
+    const keeper = keptAnswers(at.store);
+    const answer = { form: 'pin', about: {}, typed: {}, problems: [], questions: [], ...unsaid };
+    for (let count = 0; count < 2500; count++) keeper.keep(null, null, answer, Date.now());
+    expect((await shownTo(at, clinician))[0]?.typed).toMatchObject({ massKg: '3' });
+  });
+
+  it('of one browser keeps no more than a page can carry; what is longer is refused without its text', () => {
+    const keeper = keptAnswers(at.store);
+    const long = { ...unsaid, form: 'note', about: {}, problems: [], questions: [] };
+    const kept = (length: number) => {
+      const mark = keeper.keep(null, 'session', { ...long, typed: { text: 'x'.repeat(length) } }, 1);
+      return keeper.take(mark, 'session', 2)[0]?.typed.text?.length;
+    };
+    expect([kept(20_000), kept(70_000)]).toEqual([20_000, undefined]);
   });
 
   it('is no form that nobody wrote, and no more than one form can hold', async () => {

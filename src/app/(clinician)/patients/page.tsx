@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { PatientsScreen } from '#ui/clinician/patients/patients-screen.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { askedText } from '../../asked-text.ts';
 import { clinicPage } from '../clinic-page.ts';
 import { CoveredFrame } from '../covered-frame.tsx';
 
@@ -13,7 +14,7 @@ interface Props {
 const PatientsPage = async ({ searchParams }: Props) => {
   const { person, clinician, day } = await clinicPage();
   const { name } = await searchParams;
-  const typed = typeof name === 'string' ? name.slice(0, 100) : '';
+  const typed = askedText(name);
   return (
     <CoveredFrame place="/patients" name={person.name}>
       <div className="stack-wide">

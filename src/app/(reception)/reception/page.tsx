@@ -3,6 +3,7 @@ import { say } from '#messages/en/staff/reception/reception.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { ReceptionScreen } from '#ui/clinician/reception/reception-screen.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { askedText } from '../../asked-text.ts';
 import { receptionPage } from '../reception-page.ts';
 
 export const metadata: Metadata = { title: say('title') };
@@ -14,7 +15,7 @@ interface Props {
 const ReceptionPage = async ({ searchParams }: Props) => {
   const { person, reception, day } = await receptionPage();
   const asked = (await searchParams).name;
-  const name = typeof asked === 'string' ? asked.trim().slice(0, 100) : '';
+  const name = askedText(asked);
   return (
     <AccountFrame person={person} current="/reception">
       <div className="stack-wide">

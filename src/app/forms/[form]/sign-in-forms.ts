@@ -45,6 +45,7 @@ const nothingKept = () => ({});
 const longestLine = 254;
 
 const signIn: PostedForm = {
+  isOfStrangers: true,
   about: [],
   page: () => '/sign-in?with=passphrase',
   typedIn: (sent) => ({ email: (sent.get('email') ?? '').trim().slice(0, longestLine) }),
@@ -61,6 +62,7 @@ const signIn: PostedForm = {
 };
 
 const signInCode: PostedForm = {
+  isOfStrangers: true,
   about: [],
   page: () => '/sign-in?with=passphrase',
   typedIn: nothingKept,
@@ -77,6 +79,7 @@ const signInCode: PostedForm = {
 };
 
 const pin: PostedForm = {
+  isOfStrangers: true,
   about: [],
   page: () => '/pin',
   typedIn: nothingKept,
@@ -90,6 +93,7 @@ const pin: PostedForm = {
 };
 
 const enrolCode: PostedForm = {
+  isOfStrangers: true,
   about: [],
   page: () => '/enrol',
   typedIn: (sent) => ({ code: (sent.get('code') ?? '').slice(0, longestLine) }),
@@ -103,6 +107,7 @@ const enrolCode: PostedForm = {
 };
 
 const enrolPin: PostedForm = {
+  isOfStrangers: true,
   about: [],
   page: () => '/enrol',
   typedIn: nothingKept,

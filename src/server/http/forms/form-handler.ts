@@ -32,6 +32,8 @@ import { markCookie, markIn } from './mark-cookie.ts';
 
 /** As much as a procedure is sent at most. */
 const mostBytes = 256 * 1024;
+/** A part of a note may have so many characters; no field of a form has more. */
+const mostInField = 5000;
 /** A whole screening sheet is a third of it. */
 const mostFields = 1000;
 
@@ -60,7 +62,8 @@ const fieldsIn = async (request: Request): Promise<URLSearchParams | null> => {
   if (!bytes) return null;
   // A browser ends the lines of a long text its own way.
   const sent = new URLSearchParams(bytes.toString('utf8').replaceAll('%0D%0A', '%0A'));
-  return sent.size > mostFields ? null : sent;
+  const isTooLong = [...sent.values()].some((text) => text.length > mostInField);
+  return sent.size > mostFields || isTooLong ? null : sent;
 };
 
 const aboutIn = (form: PostedForm, sent: URLSearchParams): PostedTexts | null => {
@@ -124,7 +127,9 @@ const proved = async (asked: Asked, passphrase: string): Promise<PostedOutcome |
 
 const tried = async (asked: Asked, form: PostedForm, posted: Posted): Promise<PostedOutcome> => {
   const { at, request, cookies } = asked;
-  const wait = askedTooOften(asked.context.person?.sessionId ?? null, networkOf(request.headers));
+  const sessionId = asked.context.person?.sessionId ?? null;
+  // Of somebody nobody knows it was counted before anything was read.
+  const wait = sessionId ? askedTooOften(sessionId, networkOf(request.headers)) : 0;
   if (wait > 0) return problem(refusalText('wait-seconds', { seconds: wait }));
   try {
     const passphrase = posted.sent.get(proofName);
@@ -192,5 +197,12 @@ export const formHandler = (at: Runtime, request: Request, of: FormRequest): Pro
     if (!sent)
       return refusal(413, 'too-long', 'That is more than one form can hold. Go back: it is still there.');
     const part = { at, request, requestId, cookies: [] };
-    return handle({ ...part, context: await contextOf(part) }, of.name, form, sent);
+    const context = await contextOf(part);
+    // Whoever is not known is not read any further, and nothing of it is kept.
+    if (!context.person) {
+      if (!form.isOfStrangers) return refusal(401, 'signed-out', refusalText('signed-out'));
+      const wait = askedTooOften(null, networkOf(request.headers));
+      if (wait > 0) return refusal(429, 'too-often', refusalText('wait-seconds', { seconds: wait }));
+    }
+    return handle({ ...part, context }, of.name, form, sent);
   });

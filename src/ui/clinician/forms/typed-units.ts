@@ -35,9 +35,12 @@ const partIn = (figure: string, name: string, to: ConvertibleUnit): number => {
   return outcome.ok ? outcome.result.value : Number.NaN;
 };
 
+/** "5 ft 4 in" is a third of it; what is longer is no figure, and reading it would hold everybody up. */
+const longestFigure = 40;
+
 /** NaN when nothing of it can be read; parts such as feet and inches add up. */
 export const readWithUnit = (typed: string, unit: string): number => {
-  if (!isConvertible(unit)) return Number.NaN;
+  if (!isConvertible(unit) || typed.length > longestFigure) return Number.NaN;
   const text = typed.trim().toLowerCase();
   const parts = [...text.matchAll(/(\d+(?:[.,]\d+)?)\s*([a-z]+)/g)];
   const whole = parts.map(([part]) => part).join(' ');

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { NotesScreen } from '#ui/clinician/notes/notes-screen.tsx';
+import { askedText } from '../../../../../asked-text.ts';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 import { CorrectionsOn } from '../../../../corrections-on.tsx';
 import { FramedRecord } from '../../../../framed-record.tsx';
@@ -16,7 +17,7 @@ const NotesPage = async ({ params, searchParams }: Props) => {
   const { clinician, patient, person, clock, day } = at;
   const patientId = patient.id;
   const asked = (await searchParams).wanted;
-  const wanted = typeof asked === 'string' ? asked.slice(0, 100) : '';
+  const wanted = askedText(asked);
   const draft = await clinician.drafts.get({ patientId, form: 'visit-note' });
   return (
     <FramedRecord at={at} section="/care/notes">
