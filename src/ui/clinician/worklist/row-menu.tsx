@@ -3,7 +3,7 @@
  * The rest of what can be done about an item, without settling it. Danger is never snoozed. A list has fifty of
  * these buttons and one menu is open at a time, so the library draws a menu only once it is asked for.
  */
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Menu, MenuItem, Popover } from 'react-aria-components';
 import { say } from '#messages/en/staff/worklist.ts';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
@@ -38,8 +38,22 @@ type Acts = ReturnType<typeof useActs>;
 const Choices = (props: MenuProps & { readonly acts: Acts; readonly close: () => void }) => {
   const { row, setOpen, acts, close } = props;
   const { patientId } = row;
+  const menu = useRef<HTMLDivElement>(null);
+  // The library has the focus on the menu while its items are still to come; Enter would then do nothing.
+  useEffect(() => {
+    const frame = requestAnimationFrame(() =>
+      menu.current?.querySelector<HTMLElement>('[role="menuitem"]')?.focus(),
+    );
+    return () => cancelAnimationFrame(frame);
+  }, []);
   return (
-    <Menu className="menu" aria-label={say('menu', { name: row.name })} autoFocus="first" onClose={close}>
+    <Menu
+      ref={menu}
+      className="menu"
+      aria-label={say('menu', { name: row.name })}
+      autoFocus="first"
+      onClose={close}
+    >
       <MenuItem onAction={acts.acknowledge}>{say('acknowledge')}</MenuItem>
       <MenuItem onAction={acts.take}>{say('take')}</MenuItem>
       {props.colleagues.length > 1 ? (
