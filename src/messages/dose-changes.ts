@@ -27,6 +27,10 @@ const oneChange = ({ variable, from, to }: TellableChange): Text => {
   }
 };
 
+/** A clinician set it anew by hand: what an earlier decision said of it no longer counts. */
+export const writtenAnewText = (exerciseId: string, name: string): Text =>
+  textOf('dose-changes', 'written-anew', { exercise: exerciseName(exerciseId), name });
+
 /**
  * One sentence, or two where a change waits for a signature. While only the easier session is done, or none, the
  * new dose is for afterwards, and nothing is said to be done as before.

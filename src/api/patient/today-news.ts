@@ -8,12 +8,22 @@ import { decisionsOf, type Proposal, proposalsOf } from '#data/decision/decision
 import { messagesOf } from '#data/messages/messages.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import { holdText } from '#messages/decisions.ts';
-import { doseChangeText } from '#messages/dose-changes.ts';
+import { doseChangeText, writtenAnewText } from '#messages/dose-changes.ts';
 import type { HoldCode } from '#messages/hold-code.ts';
 import { messageText } from '#messages/ready.ts';
 import { joined, type Text } from '#messages/text.ts';
 import { reasonsTold } from './reasons-told.ts';
 import type { TodayView } from './today-view.ts';
+
+/** Signed by hand since, so that what was decided before speaks of another dose. */
+const isOvertaken = ({ itemId, madeAt, decisionId }: Proposal, versions: readonly Prescription[]): boolean =>
+  versions.some(
+    (row) =>
+      row.itemId === itemId &&
+      row.signedAt !== null &&
+      row.signedAt > madeAt &&
+      row.decisionId !== decisionId,
+  );
 
 /** A week: what is older is no news. */
 const toldForDays = 7;
@@ -44,6 +54,7 @@ const newestProposals = async (
     (proposal) =>
       proposal.effect !== 'awaits-signature' &&
       proposal.kind !== 'stop' &&
+      !isOvertaken(proposal, versions) &&
       access.now - proposal.madeAt < toldForDays * 86_400_000,
   );
   const signedInForce = recent.filter(
@@ -71,6 +82,21 @@ interface Group {
 /** The same change on both sides of the body is said once, and the reasons after all of them. */
 const inOneText = ({ told, why }: Group): Text => joined([...byEnglish(told), ...why], ' ');
 
+/** Doses that a clinician set anew by hand within the week; the first one of an exercise is no change. */
+const writtenAnew = (access: Access, { plan, versions, written }: Given): readonly Text[] => {
+  const done = new Set(plan.items.filter(({ dose }) => dose !== null).map(({ itemId }) => itemId));
+  return versions
+    .filter(
+      ({ id, itemId, decisionId, signedAt }) =>
+        decisionId === null &&
+        signedAt !== null &&
+        access.now - signedAt < toldForDays * 86_400_000 &&
+        done.has(itemId) &&
+        written.some((row) => row.itemId === itemId && row.id !== id && row.signedAt !== null),
+    )
+    .map(({ dose, signedName }) => writtenAnewText(dose.exerciseId, signedName ?? ''));
+};
+
 /** Changes with the same reasons stand together. */
 const recentChanges = async (
   access: Access,
@@ -97,6 +123,7 @@ const recentChanges = async (
       // To do the same again is no change, and without a reason it is no news.
     } else if (changeForPatient.kind !== 'same') without.push(told);
   }
+  without.push(...writtenAnew(access, given));
   const groups = [...withWhy.values()];
   return {
     changes: groups.filter(({ isChange }) => isChange).map(inOneText),

@@ -13,6 +13,8 @@ export const doseChanges = {
   'easier-then-changed': '{exercise}: vorerst das leichtere Training. Danach {changes}.',
   'rest-now': '{exercise}: vorerst auslassen.',
   'rest-then-changed': '{exercise}: vorerst auslassen. Danach {changes}.',
+  'written-anew':
+    '{exercise}: {name} hat das neu festgelegt. Machen Sie es so, wie es auf dieser Seite steht.',
   'new-exercise': '{to} statt {from}',
   'new-load': '{to} kg statt {from} kg',
   'new-sets': '{to} statt {from} Sätze',

@@ -8,6 +8,7 @@ export const doseChanges = {
   'easier-then-changed': '{exercise}: do the easier session for now. After that {changes}.',
   'rest-now': '{exercise}: leave it out for now.',
   'rest-then-changed': '{exercise}: leave it out for now. After that {changes}.',
+  'written-anew': '{exercise}: {name} has set this anew. Do it as it stands on this page.',
   'new-exercise': '{to} instead of {from}',
   'new-load': '{to} kg instead of {from} kg',
   'new-sets': '{to} sets instead of {from}',
