@@ -50,8 +50,13 @@ const letter = (over: Partial<LetterPaper> = {}): LetterPaper => ({
   exercises: [
     {
       title: 'Seated knee extension',
-      first: { dose: lowLoadDose, signedOn: '2026-01-19' },
-      now: { dose: { ...lowLoadDose, loadKg: 5 }, signedOn: '2026-04-20', signedName: 'Nuala Derravane' },
+      first: { title: 'Seated knee extension', dose: lowLoadDose, signedOn: '2026-01-19' },
+      now: {
+        dose: { ...lowLoadDose, loadKg: 5 },
+        signedOn: '2026-04-20',
+        signedName: 'Nuala Derravane',
+        isWithinSigned: false,
+      },
       today: 'as-planned',
       cautions: ['Knee: swelling the next morning counts as an answer.'],
     },

@@ -46,6 +46,7 @@ export const exercise = (over: Partial<PlanPaperExercise> = {}): PlanPaperExerci
     version: 3,
     signedName: 'Nuala Derravane',
     signedOn: '2026-04-13',
+    isWithinSigned: false,
     ...over,
   };
 };

@@ -44,11 +44,16 @@ const exercisesIn = (
     const item = plan.items.find(({ prescriptionId }) => prescriptionId === row.id);
     return {
       title: exerciseTitle(row.dose.exerciseId),
-      first: { dose: first.dose, signedOn: signedDay(first, zone) },
+      first: {
+        title: exerciseTitle(first.dose.exerciseId),
+        dose: first.dose,
+        signedOn: signedDay(first, zone),
+      },
       now: {
         dose: item?.dose ?? row.dose,
         signedOn: signedDay(row, zone),
         signedName: row.signedName ?? '',
+        isWithinSigned: row.origin !== 'clinician' && row.signedAt === row.recordedAt,
       },
       today: item?.today ?? 'none',
       cautions: row.cautions.map(({ text }) => text),

@@ -64,6 +64,7 @@ const exerciseOn = (
       version: row.version,
       signedName: row.signedName ?? '',
       signedOn: dayAt(row.signedAt, zone),
+      isWithinSigned: row.origin !== 'clinician' && row.signedAt === row.recordedAt,
     },
   ];
 };

@@ -12,8 +12,14 @@ import type { Day } from '#core/time/day.ts';
 
 export interface LetterExercise {
   readonly title: string;
-  readonly first: { readonly dose: Dose; readonly signedOn: Day };
-  readonly now: { readonly dose: Dose; readonly signedOn: Day; readonly signedName: string };
+  /** Another level of the exercise, maybe, under another title. */
+  readonly first: { readonly title: string; readonly dose: Dose; readonly signedOn: Day };
+  readonly now: {
+    readonly dose: Dose;
+    readonly signedOn: Day;
+    readonly signedName: string;
+    readonly isWithinSigned: boolean;
+  };
   /** What is left of it today. */
   readonly today: Today;
   readonly cautions: readonly string[];

@@ -31,11 +31,11 @@ const measuredLine = ({ title, readings, change }: OutcomeLine): string =>
 const doseLines = ({ exercises }: LetterPaper): readonly string[] =>
   exercises.flatMap(({ title, first, now }) => [
     say('first-dose', {
-      exercise: title,
+      exercise: first.title,
       on: dayInWords(first.signedOn),
       dose: doseText(first.dose, speech),
     }),
-    say('present-dose', {
+    say(now.isWithinSigned ? 'present-dose-within' : 'present-dose', {
       exercise: title,
       on: dayInWords(now.signedOn),
       name: now.signedName,

@@ -3,7 +3,7 @@ import { redFlagClasses, redFlagOfCuff } from '#core/decision/facts/facts.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { addDays, type Day } from '#core/time/day.ts';
-import { type DoseSpeech, doseLines, doseTitle, loadText } from '#messages/doses.ts';
+import { type DoseSpeech, doseDetails, doseLines, doseTitle, loadText } from '#messages/doses.ts';
 import type { planPaper } from '#messages/en/sentences/papers/plan.ts';
 import type { selfManagement } from '#messages/en/sentences/self-management.ts';
 import { everyLanguage } from '#messages/every-language.ts';
@@ -67,6 +67,7 @@ const doseIn = ({ dose, easierSession, today }: PlanPaperExercise, { say, speech
     dose: doseTitle(now, speech),
     lines: doseLines(now, speech),
     notes: [
+      doseDetails(now, speech).join(' '),
       ...(isEasier ? [say('easier-now')] : []),
       say(isEasier ? 'whole' : 'easier', { dose: inShort(other, speech) }),
     ],
@@ -149,8 +150,13 @@ const keepIn = ({ exercises }: PlanPaper, { tag }: Words): readonly string[] => 
 ];
 
 const signedIn = ({ exercises }: PlanPaper, { say, tag }: Words): readonly string[] =>
-  exercises.map(({ title, version, signedName, signedOn }) =>
-    say('signed', { exercise: title[tag], version, name: signedName, day: signedOn }),
+  exercises.map(({ title, version, signedName, signedOn, isWithinSigned }) =>
+    say(isWithinSigned ? 'signed-within' : 'signed', {
+      exercise: title[tag],
+      version,
+      name: signedName,
+      day: signedOn,
+    }),
   );
 
 /** What stands over everything: a warning sign or a pause, care that rests, or that nothing is signed. */

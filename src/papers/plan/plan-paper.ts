@@ -18,6 +18,8 @@ export interface PlanPaperExercise {
   readonly version: number;
   readonly signedName: string;
   readonly signedOn: Day;
+  /** It came by itself within limits that were signed by that name. */
+  readonly isWithinSigned: boolean;
 }
 
 export interface PlanPaper {

@@ -18,4 +18,6 @@ export const doseInHand = (dose: Dose): readonly string[] => doses.doseInHand(do
 
 export const restLines = (dose: Dose): readonly string[] => doses.restLines(dose, speech);
 
+export const doseDetails = (dose: Dose): readonly string[] => doses.doseDetails(dose, speech);
+
 export const doseLines = (dose: Dose): readonly string[] => doses.doseLines(dose, speech);

@@ -34,7 +34,7 @@ export const adviceFields = [
   {
     name: 'restAnsweredNo',
     kind: 'flag',
-    about: 'What the screening did not ask was asked now and answered no',
+    about: 'I asked now what the screening did not ask, and none of it applies',
   },
 ] as const satisfies readonly Field[];
 
@@ -83,25 +83,36 @@ export const adviceRefusals = (
     : []),
 ];
 
+type Worked = Pick<NutritionPicture, 'protein' | 'meal' | 'energy'>;
+
+const asked = (isAsked: boolean, question: string): readonly string[] =>
+  isAsked ? [`${question} Is it right?`] : [];
+
 /** Asked about before it is signed: under the general minimum, or over every figure worked out here. */
 export const adviceQuestions = (
-  { proteinLowG, proteinHighG }: NutritionAdvice,
+  { proteinLowG, proteinHighG, meals, surplusKcal }: NutritionAdvice,
   massKg: number | null,
-  picture: Pick<NutritionPicture, 'protein'>,
+  { protein, meal, energy }: Worked,
 ): readonly string[] => {
-  const least = massKg === null ? null : Math.round(generalMinimumGPerKg * massKg);
-  const most = Math.max(0, ...picture.protein.map(({ highG }) => highG));
+  const least = massKg === null ? 0 : Math.round(generalMinimumGPerKg * massKg);
+  const most = protein.length === 0 ? Infinity : Math.round(Math.max(...protein.map(({ highG }) => highG)));
+  const atMeal = Math.round(proteinLowG / meals);
+  const mealMost = meal === null ? Infinity : Math.round(meal.highG);
+  const surplusMost = energy?.surplusHighKcal ?? Infinity;
   return [
-    ...(massKg === null
-      ? ['Body mass is not on record, so these grams were held against nothing. Is it right?']
-      : []),
-    ...(least !== null && proteinLowG < least
-      ? [`${proteinLowG} g is under the general minimum of ${least} g for this body mass. Is it right?`]
-      : []),
-    ...(most > 0 && proteinHighG > Math.round(most)
-      ? [
-          `${proteinHighG} g is over every figure worked out here; the highest is ${Math.round(most)} g. Is it right?`,
-        ]
-      : []),
+    ...asked(massKg === null, 'Body mass is not on record, so these grams were held against nothing.'),
+    ...asked(
+      proteinLowG < least,
+      `${proteinLowG} g is under the general minimum of ${least} g for this body mass.`,
+    ),
+    ...asked(
+      proteinHighG > most,
+      `${proteinHighG} g is over every figure worked out here; the highest is ${most} g.`,
+    ),
+    ...asked(atMeal > mealMost, `${atMeal} g at one meal is over the ${mealMost} g worked out for one.`),
+    ...asked(
+      (surplusKcal ?? 0) > surplusMost,
+      `${surplusKcal} kcal over what is needed is over the ${surplusMost} kcal of the clinic for this patient.`,
+    ),
   ];
 };

@@ -26,6 +26,24 @@ export const words = {
   'handout.stop-call':
     'Bei einem Warnzeichen hören Sie sofort auf. Im Notfall rufen Sie {emergency} an, sonst {clinic}: {phone}.',
   'handout.signs': 'Die Warnzeichen',
+  'handout.do-reserve': {
+    by: 'count',
+    one: 'Hören Sie auf, wenn Sie noch 1 Wiederholung sauber schaffen würden.',
+    other: 'Hören Sie auf, wenn Sie noch {count} Wiederholungen sauber schaffen würden.',
+  },
+  'handout.do-last': 'Machen Sie weiter, bis Sie keine Wiederholung mehr sauber schaffen würden.',
+  'handout.do-tempo': '{seconds} Sekunden für jede Wiederholung.',
+  'handout.do-cuff-minutes': {
+    by: 'minutes',
+    one: 'Manschette höchstens {minutes} Minute anlegen, dann abnehmen.',
+    other: 'Manschette höchstens {minutes} Minuten anlegen, dann abnehmen.',
+  },
+  'handout.do-cuff-supine': 'Manschette {width} cm breit, im Liegen.',
+  'handout.do-cuff-seated': 'Manschette {width} cm breit, im Sitzen.',
+  'handout.do-cuff-standing': 'Manschette {width} cm breit, im Stehen.',
+  'handout.do-inflated': 'In den Pausen bleibt die Manschette aufgepumpt.',
+  'handout.do-deflated': 'Lassen Sie in den Pausen die Luft ab.',
+  'handout.do-no-pulse': 'Spüren Sie unterhalb der Manschette keinen Puls, nehmen Sie sie sofort ab.',
   'handout.protein': 'Eiweiß',
   'handout.protein-figures': {
     by: 'meals',

@@ -21,6 +21,24 @@ export const words = {
   'handout.stop-call':
     'With a warning sign stop at once. In an emergency call {emergency}, otherwise ring {clinic}: {phone}.',
   'handout.signs': 'The warning signs',
+  'handout.do-reserve': {
+    by: 'count',
+    one: 'Stop when you could still do 1 more repetition well.',
+    other: 'Stop when you could still do {count} more repetitions well.',
+  },
+  'handout.do-last': 'Go on until you could not do another repetition well.',
+  'handout.do-tempo': '{seconds} seconds for each repetition.',
+  'handout.do-cuff-minutes': {
+    by: 'minutes',
+    one: 'Cuff on for at most {minutes} minute, then take it off.',
+    other: 'Cuff on for at most {minutes} minutes, then take it off.',
+  },
+  'handout.do-cuff-supine': 'Cuff {width} cm wide, lying down.',
+  'handout.do-cuff-seated': 'Cuff {width} cm wide, sitting.',
+  'handout.do-cuff-standing': 'Cuff {width} cm wide, standing.',
+  'handout.do-inflated': 'The cuff stays inflated during the rests.',
+  'handout.do-deflated': 'Let the air out during the rests.',
+  'handout.do-no-pulse': 'If you feel no pulse beyond the cuff, take it off at once.',
   'handout.protein': 'Protein',
   'handout.protein-figures': {
     by: 'meals',

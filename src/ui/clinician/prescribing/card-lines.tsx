@@ -1,6 +1,6 @@
 /** What a proposed dose changes and what is special about it, a line each, with a shape where it asks care. */
 import type { Joint } from '#core/exercises/joints.ts';
-import { askedMore } from '#core/prescribing/asked-more.ts';
+import { askedMore, mostAskedPercent } from '#core/prescribing/asked-more.ts';
 import { changesFromInForce } from '#core/prescribing/changes-from-in-force.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
@@ -48,6 +48,14 @@ const easierChange = (before: Dose, now: Dose): string | null => {
   return from === to ? null : say('easier-change', { from, to });
 };
 
+/** An easier session that asks more than the one before it is what a sore joint is left with. */
+const easierLines = (before: Dose, now: Dose): readonly CardLine[] => {
+  const percent = mostAskedPercent(before, now);
+  return percent === null
+    ? note(easierChange(before, now))
+    : care(`${easierChange(before, now) ?? ''} ${say('easier-more', { percent })}`.trim());
+};
+
 const changeLines = (before: Dose, now: Dose): readonly CardLine[] =>
   changesFromInForce(before, now).map(({ text, asksMore }) =>
     asksMore ? { text, shape: 'care', tone: 'care' } : { text },
@@ -73,7 +81,7 @@ const linesOf = ({
     ...care(largeStepInWords(before, dose)),
     ...(before ? moreLines(before, dose) : []),
     ...besideInWords(beside).flatMap(care),
-    ...(inForce ? note(easierChange(inForce.badDay, badDay)) : []),
+    ...(inForce ? easierLines(inForce.badDay, badDay) : []),
     ...notesParted(proposed.notes).open.flatMap(({ text }) => note(text)),
   ];
 };

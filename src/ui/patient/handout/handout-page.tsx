@@ -10,7 +10,7 @@ import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import './words.ts';
-import { doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
+import { doseDetails, doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
 import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
 import { listText, spokenLanguage, t, translate } from '#ui/language/words.ts';
@@ -38,6 +38,7 @@ const Doses = ({ exercise }: { readonly exercise: TodayExercise }) => {
       {isEasierNow ? <p>{t('handout.easier-now')}</p> : null}
       <p className="dose figure">{doseTitle(now)}</p>
       <p className="dose-line">{doseLines(now).join(' · ')}</p>
+      <p>{doseDetails(now).join(' ')}</p>
       <p>{daysText(exercise)}</p>
       <p>{t(isEasierNow ? 'handout.whole' : 'handout.easier', { dose: inShort(other) })}</p>
     </>

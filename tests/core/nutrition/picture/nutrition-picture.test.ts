@@ -139,9 +139,17 @@ describe('what is shown to the patient', () => {
 
   it('is asked about under 56 g, the general minimum for 70 kg, and over the highest figure worked out', () => {
     const protein = [{ basis: 'body-isn-sports', lowG: 98, highG: 140, notes: [] }] as const;
+    const rest = { protein, meal: null, energy: null };
     const asked = (low: number, high: number) =>
-      adviceQuestions({ ...wanted, proteinLowG: low, proteinHighG: high }, 70, { protein }).length;
+      adviceQuestions({ ...wanted, proteinLowG: low, proteinHighG: high }, 70, rest).length;
     expect([asked(55, 90), asked(56, 90), asked(57, 90)]).toEqual([1, 0, 0]);
     expect([asked(70, 139), asked(70, 140), asked(70, 141)]).toEqual([0, 0, 1]);
+  });
+
+  it('is asked about over 39 g at one meal, and over the clinic’s energy for this patient: 0 where the joint is loaded', () => {
+    const picture = of();
+    const asked = (over: object) => adviceQuestions({ ...wanted, ...over }, 70, picture).length;
+    expect([78, 79].map((grams) => asked({ proteinLowG: grams, meals: 2 }))).toEqual([0, 1]);
+    expect([0, 1].map((surplusKcal) => asked({ surplusKcal }))).toEqual([0, 1]);
   });
 });

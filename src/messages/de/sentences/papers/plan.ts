@@ -40,6 +40,8 @@ export const planPaper = {
     'Am Morgen darauf immer noch schlechter: Üben Sie nicht damit und rufen Sie die Praxis an: {phone}.',
   'missed-day': 'Einen Tag versäumt? Lassen Sie ihn aus. Holen Sie nichts nach.',
   signed: '{exercise}, Fassung {version}: unterschrieben von {name} am {day}.',
+  'signed-within':
+    '{exercise}, Fassung {version}: seit {day}, innerhalb der von {name} unterschriebenen Grenzen.',
   printed: 'Gedruckt am {day}.',
   'holds-until': 'Hat die Praxis oder Ihr Telefon Ihnen seither etwas anderes gesagt, gilt das.',
   unprintable: '▯ steht für ein Zeichen, das sich nicht drucken lässt: {names}.',

@@ -31,6 +31,7 @@ export const planPaper = {
   'worse-again': 'Still worse the morning after: do not exercise it, and ring the clinic: {phone}.',
   'missed-day': 'Missed a day? Leave it out. Do not do more to make up for it.',
   signed: '{exercise}, version {version}: signed by {name} on {day}.',
+  'signed-within': '{exercise}, version {version}: since {day}, within limits signed by {name}.',
   printed: 'Printed on {day}.',
   'holds-until': 'If the clinic or your phone has told you something else since then, follow that.',
   unprintable: '▯ stands for a character that cannot be printed: {names}.',

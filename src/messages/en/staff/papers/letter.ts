@@ -88,6 +88,7 @@ export const words = {
   doses: 'Exercises, first and present dose',
   'first-dose': '{exercise}, first dose, signed {on}: {dose}.',
   'present-dose': '{exercise}, present dose, signed {on} by {name}: {dose}.',
+  'present-dose-within': '{exercise}, present dose, since {on} within limits signed by {name}: {dose}.',
   cautions: 'Cautions of the present doses',
   screening: 'Screening',
   yes: 'Answered yes: {things}.',

@@ -94,6 +94,7 @@ export const words = {
   'together.sign-one': 'Sign the waiting {dose} as {name}',
   'whole-more': 'Repetitions, sets and load together: {percent} % more than the dose in force.',
   'week-more': 'In a week, with the sessions added: {percent} % more than the dose in force.',
+  'easier-more': 'It asks {percent} % more than the easier session before.',
   'easier-change': 'The easier session changes too: {to} instead of {from}.',
 } as const;
 
