@@ -96,7 +96,7 @@ export const SignProposal = (props: SignProposalProps) => {
   return (
     <div className="stack-close screen-only">
       <ErrorSummary problems={submit.problems} />
-      {keptId ? <p role="status">{say('kept-not-signed')}</p> : null}
+      {keptId && !submit.isBusy ? <p role="status">{say('kept-not-signed')}</p> : null}
       {submit.questions.length > 0 ? (
         <ConfirmQuestion
           question={submit.questions.join(' ')}

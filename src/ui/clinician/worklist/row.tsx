@@ -92,7 +92,10 @@ const Opened = ({
   const form = { ...props, close };
   const box = useRef<HTMLDivElement>(null);
   // The button that opened it is gone: who works by keys goes on in what it opened.
-  useEffect(() => box.current?.querySelector<HTMLElement>(':is(input,textarea,select,button)')?.focus(), []);
+  useEffect(() => {
+    const first = ':is(input:not([type="hidden"]), textarea, select, button)';
+    box.current?.querySelector<HTMLElement>(first)?.focus();
+  }, []);
   return (
     <div className="row-opened screen-only" ref={box}>
       {open === 'contact' ? <RowContact {...form} /> : null}
