@@ -22,6 +22,9 @@ export const askedMore = (before: Dose, now: Dose): AskedMore => ({
   weekPercent: now.sessionsPerWeek > before.sessionsPerWeek ? overAStep(shareOfWeek(now, before)) : null,
 });
 
+/** So much more is asked about once more before it is signed: a slip of typing, or a joint overloaded. A choice, no source. */
+export const muchMorePercent = 50;
+
 /** The greater of both; null where neither is over a step or known to be. */
 export const mostAskedPercent = (before: Dose, now: Dose): number | null => {
   const { sessionPercent, weekPercent } = askedMore(before, now);

@@ -69,13 +69,8 @@ const lock = 'locked';
 /** Shows nothing of a person, and is not opened from a locked phone either. */
 const own = [...pages, '/', '/access-log', '/account', '/pre-visit', '/pre-visit/consents', '/papers/plan'];
 
-const plain = (path) => {
-  try {
-    return decodeURIComponent(path);
-  } catch {
-    return path;
-  }
-};
+/** However it is written: the server reads %70lan as plan. */
+const plain = (path) => { try { return decodeURIComponent(path); } catch { return path; } };
 const isHashed = (url) => url.origin === self.location.origin && url.pathname.startsWith('/_next/static/');
 const isPage = (response, page) =>
   response.ok && !response.redirected && response.type === 'basic' && new URL(response.url).pathname === page;
@@ -179,14 +174,11 @@ self.addEventListener('fetch', (event) => {
   const { request } = event;
   if (request.method !== 'GET') return;
   const url = new URL(request.url);
-  // However it is written: the server reads %70lan as plan.
   const path = plain(url.pathname);
   if (request.mode === 'navigate' && url.origin === self.location.origin && own.includes(path)) {
     // With a question behind it, it is another page under the same name: it is not kept as the page itself.
     event.respondWith(open(event, path + url.search));
-  } else if (isHashed(url)) {
-    event.respondWith(caches.match(request).then((found) => found || fetch(request)));
-  }
+  } else if (isHashed(url)) event.respondWith(caches.match(request).then((found) => found || fetch(request)));
 });
 `;
 

@@ -3,16 +3,13 @@
  * page would have called. The answer is always a page: the form’s own, with what was typed where it was not taken.
  */
 import {
-  aboutName,
   confirmedName,
   type Posted,
   type PostedAnswer,
   type PostedForm,
   type PostedOutcome,
-  type PostedTexts,
   proofName,
   type Reached,
-  wordsName,
 } from '#api/inputs/posted-form.ts';
 import { createCaller } from '#api/root.ts';
 import type { ApiContext } from '#api/trpc.ts';
@@ -22,25 +19,14 @@ import { signInHandler } from '../../sign-in/sign-in-handler.ts';
 import { faultOf, observeCalls, telemetry } from '../../telemetry/telemetry.ts';
 import { contextFor } from '../context.ts';
 import { networkOf } from '../network.ts';
-import { isOwnOrigin, limitedBody } from '../origin.ts';
+import { isOwnOrigin } from '../origin.ts';
 import { askedTooOften } from '../rate.ts';
 import { answered, refusal } from '../requests.ts';
 import { inTurnOf } from '../turns.ts';
 import { asClient } from './as-client.ts';
+import { aboutIn, fieldsIn } from './form-fields.ts';
 import { keptAnswers } from './kept-answers.ts';
 import { markCookie, markIn } from './mark-cookie.ts';
-
-/** As much as a procedure is sent at most. */
-const mostBytes = 256 * 1024;
-/** A part of a note may have so many characters; no field of a form has more. */
-const mostInField = 5000;
-/** A whole screening sheet is a third of it. */
-const mostFields = 1000;
-
-/** An id, several, or a word of ours: it becomes part of an address. */
-const plainValue = /^[A-Za-z0-9][A-Za-z0-9_.:~-]{0,2000}$/;
-
-const mostWords = 400;
 
 export interface FormRequest {
   readonly name: string;
@@ -55,23 +41,6 @@ const refusedByHandler = (at: Runtime, { headers, method }: Request): Response |
   return /^application\/x-www-form-urlencoded\b/.test(headers.get('content-type') ?? '')
     ? null
     : refusal(415, 'refused', 'Send this as a form.');
-};
-
-const fieldsIn = async (request: Request): Promise<URLSearchParams | null> => {
-  const bytes = await limitedBody(request, mostBytes);
-  if (!bytes) return null;
-  // A browser ends the lines of a long text its own way.
-  const sent = new URLSearchParams(bytes.toString('utf8').replaceAll('%0D%0A', '%0A'));
-  const isTooLong = [...sent.values()].some((text) => text.length > mostInField);
-  return sent.size > mostFields || isTooLong ? null : sent;
-};
-
-const aboutIn = (form: PostedForm, sent: URLSearchParams): PostedTexts | null => {
-  const pairs = form.about.map((name) => [name, sent.get(aboutName(name)) ?? ''] as const);
-  const isGood = pairs.every(([name, value]) =>
-    name === wordsName ? value.length <= mostWords : plainValue.test(value),
-  );
-  return isGood ? Object.fromEntries(pairs) : null;
 };
 
 type DoorJson = Readonly<Record<string, unknown>>;

@@ -2,7 +2,7 @@
 /** From a proposal to a signature in one press, or kept beside others for one signature. Only signed is it seen. */
 import { useRouter } from 'next/navigation';
 import { type ReactNode, useState } from 'react';
-import { mostAskedPercent } from '#core/prescribing/asked-more.ts';
+import { mostAskedPercent, muchMorePercent } from '#core/prescribing/asked-more.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
@@ -83,21 +83,40 @@ const Signed = ({
   </>
 );
 
+const percentMore = ({ proposed, inForce }: SignProposalProps): number | null =>
+  inForce ? mostAskedPercent(inForce.dose, proposed.dose) : null;
+
 /** What is signed stands on the button, and how much more it asks where that is more than a step. */
-const signLabel = ({ proposed, inForce, signer }: SignProposalProps): string => {
-  const percent = inForce ? mostAskedPercent(inForce.dose, proposed.dose) : null;
+const signLabel = (props: SignProposalProps): string => {
+  const { proposed, signer } = props;
+  const percent = percentMore(props);
   const signed = { dose: doseInShort(proposed.dose), name: signer };
   return percent === null ? say('sign-dose', signed) : say('sign-more', { ...signed, percent });
 };
 
 export const SignProposal = (props: SignProposalProps) => {
   const { submit, keptId, signedBy, act, go } = useSigning(props);
+  const [isAsking, setAsking] = useState(false);
+  const percent = percentMore(props);
+  const sign = () =>
+    percent !== null && percent > muchMorePercent ? setAsking(true) : void go('sign', false);
   if (signedBy) return <Signed patientId={props.patientId} name={signedBy} next={props.next} />;
   return (
     <div className="stack-close screen-only">
       <ErrorSummary problems={submit.problems} />
       {keptId && !submit.isBusy ? <p role="status">{say('kept-not-signed')}</p> : null}
-      {submit.questions.length > 0 ? (
+      {isAsking ? (
+        <ConfirmQuestion
+          question={say('much-more', { percent: percent ?? 0 })}
+          yes={signLabel(props)}
+          no={say('much-more.no')}
+          onYes={() => {
+            setAsking(false);
+            void go('sign', false);
+          }}
+          onNo={() => setAsking(false)}
+        />
+      ) : submit.questions.length > 0 ? (
         <ConfirmQuestion
           question={submit.questions.join(' ')}
           yes={sayPlain(keptId ? 'replace' : 'save-anyway')}
@@ -107,11 +126,7 @@ export const SignProposal = (props: SignProposalProps) => {
         />
       ) : (
         <div className="row">
-          <Button
-            id="sign-proposal"
-            onClick={() => void go('sign', false)}
-            aria-disabled={submit.isBusy || undefined}
-          >
+          <Button id="sign-proposal" onClick={sign} aria-disabled={submit.isBusy || undefined}>
             {submit.isBusy ? say('signing') : signLabel(props)}
           </Button>
           {keptId ? null : (

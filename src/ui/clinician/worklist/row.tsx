@@ -93,7 +93,7 @@ const Opened = ({
   const box = useRef<HTMLDivElement>(null);
   // The button that opened it is gone: who works by keys goes on in what it opened.
   useEffect(() => {
-    const first = ':is(input:not([type="hidden"]), textarea, select, button)';
+    const first = ':is(input:not([type="hidden"]),textarea,select,button)';
     box.current?.querySelector<HTMLElement>(first)?.focus();
   }, []);
   return (

@@ -81,6 +81,8 @@ export const words = {
   'general.folded': 'What is known of such doses: {count}',
   'sign-dose': 'Sign {dose} as {name}',
   'sign-more': 'Sign {dose}, {percent} % more, as {name}',
+  'much-more': 'This asks {percent} % more than the dose in force. Sign it all the same?',
+  'much-more.no': 'No, change it',
   'add-another': 'Add another',
   signing: 'Signing…',
   'kept-not-signed': 'It is kept as a draft and waits under “To sign together”. It is not signed.',
