@@ -9,6 +9,7 @@ import { postedAnswersHere } from '#server/http/forms/answers-here.ts';
 import { PostedAnswers } from '#ui/design-system/posted/posted.tsx';
 import { textSizeScript } from '#ui/language/text-size.ts';
 import './globals.css';
+import { FirstNonce } from './first-nonce.tsx';
 
 export const metadata: Metadata = {
   title: { default: 'Loadgate', template: '%s · Loadgate' },
@@ -34,7 +35,7 @@ const RootLayout = async ({ children }: { readonly children: ReactNode }) => {
     <html lang="en" dir="ltr" suppressHydrationWarning>
       <head>
         {/* The widget library reads the nonce here for the one style element it writes. */}
-        {nonce ? <meta property="csp-nonce" nonce={nonce} /> : null}
+        {nonce ? <FirstNonce nonce={nonce} /> : null}
         <script nonce={nonce} suppressHydrationWarning>
           {textSizeScript}
         </script>
