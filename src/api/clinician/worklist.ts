@@ -113,7 +113,7 @@ export const worklistRouter = router({
       // A record kept to a team stays out of a colleague's list, except for danger, which somebody must see.
       const closed = await closedToMe(access);
       const query = { ...input, assignedTo: input.mine ? access.actorId : input.assignedTo, closed };
-      const { lines, next } = await worklistPageWithDanger(access, query);
+      const { lines, next, dangerGoesOn } = await worklistPageWithDanger(access, query);
       const counts = await worklistCounts(access, query);
       const ids = lines.map((line) => line.patientId);
       noteRead(access, { subject: 'worklist', detail: { count: ids.length, ids: digestOfIds(ids) } });
@@ -126,6 +126,7 @@ export const worklistRouter = router({
         ...counts,
         closed: closed.size,
         next,
+        dangerGoesOn,
         /** Hours after which a contact that reached nobody is tried again, as proposed. */
         againHours: await settingValue(access, dangerSettings, 'contact-again-hours'),
         lines: lines.map((line) => {

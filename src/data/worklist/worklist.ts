@@ -149,14 +149,17 @@ const endsInDanger = ({ lines }: Awaited<ReturnType<typeof worklistPage>>): bool
   return item !== undefined && workOf(item) === 'danger';
 };
 
-/** As many as `limit`, and however many more stand in danger: nobody in danger stands on a page behind. */
-export const worklistPageWithDanger: typeof worklistPage = async (access, query) => {
+/** More than a clinic can have; where it has, the page says that danger goes on. */
+const mostInDanger = 50;
+
+/** As many as `limit`, and more while they stand in danger; `dangerGoesOn`: more of it stands on the next page. */
+export const worklistPageWithDanger = async (access: Access, query: WorklistQuery) => {
   let page = await worklistPage(access, query);
-  while (page.next && endsInDanger(page)) {
+  while (page.next && endsInDanger(page) && page.lines.length < mostInDanger) {
     const beyond = await worklistPage(access, { ...query, after: page.next });
     page = { lines: [...page.lines, ...beyond.lines], next: beyond.next };
   }
-  return page;
+  return { ...page, dangerGoesOn: page.next !== null && endsInDanger(page) };
 };
 
 /** What waits today for one person, under whichever of the records that were merged, most pressing first. */

@@ -107,6 +107,7 @@ export const words = {
   'contact-undone': 'Undone on the worklist by whoever recorded it.',
   undo: 'Undo',
   undone: 'Undone: {text}',
+  'danger-goes-on': 'More patients in danger stand on the next page.',
   'danger-stays-handled':
     'It no longer passes to the covering clinician by itself. The contact is still to be made. This is not taken back; assign it to a colleague instead.',
   'both-stay': 'Both acts stay on record.',

@@ -78,6 +78,11 @@ const Attention = ({ list, clock, filter, filters, signer }: WorklistScreenProps
       <Disclosure summary={say('narrow')} isOpen={isWhole ? undefined : true}>
         <WorklistFilterForm filter={filter} filters={filters} />
       </Disclosure>
+      {list.next && list.dangerGoesOn ? (
+        <p>
+          <strong>{say('danger-goes-on')}</strong> <a href={nextHref(filter, list.next)}>{say('more')}</a>
+        </p>
+      ) : null}
       {list.lines.length > 0 ? (
         <>
           <Workbench
