@@ -4,6 +4,9 @@
  */
 import { existsSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { dischargePaperFor, selfManagementPaperFor } from '#api/papers/end-of-care-papers.ts';
+import { flareNotePaperFor } from '#api/papers/flare-note-paper.ts';
+import { handoverPaperFor } from '#api/papers/handover-paper.ts';
 import { letterPaperFor } from '#api/papers/letter-paper.ts';
 import { mostWeeks, planPaperFor } from '#api/papers/plan-paper.ts';
 import type { Access } from '#data/access.ts';
@@ -11,10 +14,13 @@ import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { clinicIds, clinicOf, type Patient, patientOf } from '#data/patients/people.ts';
 import { languages } from '#messages/languages.ts';
+import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
+import { handoverSheet } from '#papers/handover/handover-sheet.ts';
 import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
 import { printLetter } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { printPlan } from '#papers/plan/print-plan.ts';
+import { printSheet } from '#papers/sheet/print-sheet.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
 import { catchUp, isDemoFile } from '#server/demo-file.ts';
 import { openRuntime, type Runtime } from '#server/runtime.ts';
@@ -97,6 +103,14 @@ const make: Readonly<
   plan: async (access, patient, look, { weeks }) =>
     printPlan(await planPaperFor(access, patient, weeks), look),
   letter: async (access, patient, look) => printLetter(await letterPaperFor(access, patient), look),
+  discharge: async (access, patient, look) =>
+    printSheet(await dischargePaperFor(access, patient, null), look),
+  'self-management': async (access, patient, look) =>
+    printSheet(await selfManagementPaperFor(access, patient, null, look.language), look),
+  'flare-note': async (access, patient, look) =>
+    printSheet(flareNoteSheet(await flareNotePaperFor(access, patient)), look),
+  handover: async (access, patient, look) =>
+    printSheet(handoverSheet(await handoverPaperFor(access, patient)), look),
 };
 
 export const run = async (args: readonly string[]): Promise<number> => {

@@ -1,11 +1,24 @@
 import { type LanguageTag, languages } from '#messages/languages.ts';
 
 /** The papers there are. A kind is offered once it can be made, and not before. */
-export const paperKinds = ['plan', 'letter'] as const;
+export const paperKinds = [
+  'plan',
+  'letter',
+  'discharge',
+  'self-management',
+  'handover',
+  'flare-note',
+] as const;
 export type PaperKind = (typeof paperKinds)[number];
 
-/** A letter goes to a colleague in the language the record is kept in. */
+const everyTag: readonly LanguageTag[] = languages.map(({ tag }) => tag);
+
+/** What goes to a colleague is in the language the record is kept in. */
 export const languagesOfKind: Readonly<Record<PaperKind, readonly LanguageTag[]>> = {
-  plan: languages.map(({ tag }) => tag),
+  plan: everyTag,
   letter: ['en'],
+  discharge: ['en'],
+  'self-management': everyTag,
+  handover: ['en'],
+  'flare-note': ['en'],
 };

@@ -5,7 +5,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { run as document } from '#commands/document.ts';
 import { run as loadDemo } from '#commands/load-demo.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
+import { readPdf, tagsOf, wholeText } from '#tests/support/read-pdf.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-document-'));
 const file = path.join(folder, 'demo.sqlite');
@@ -62,6 +62,24 @@ describe('a paper by command', () => {
     const german = options({ kind: 'letter', language: 'de', out: out('e.pdf') });
     await expect(document(german)).rejects.toMatchObject({ exitCode: 2 });
   });
+
+  it.each([
+    ['discharge', 'en', 'Summary of care so far'],
+    ['self-management', 'en', 'What to do on your own'],
+    ['self-management', 'de', 'Was Sie selbst tun können'],
+    ['handover', 'en', 'Handover'],
+    ['flare-note', 'en', 'Note about a flare'],
+  ])(
+    'makes a %s in %s as well, tagged throughout, with the number to ring',
+    async (kind, language, title) => {
+      const to = out(`${kind}-${language}.pdf`);
+      expect(await document(options({ kind, language, patient: 'rheumatoid-flare', out: to }))).toBe(0);
+      const { text, tags, untagged } = await readPdf(readFileSync(to));
+      expect(wholeText(tagsOf(tags, /^H1$/)[0]!)).toBe(title);
+      for (const number of ['020 913 0140', '112']) expect(text.join(' ')).toContain(number);
+      expect(untagged).toEqual([]);
+    },
+  );
 
   it.each([
     ['kind', 'recipe'],

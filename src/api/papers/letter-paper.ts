@@ -1,5 +1,4 @@
 /** The letter to another doctor, gathered from the record as it stands today, whether care goes on or has ended. */
-import { outcomeLines } from '#core/assessment/course/lines.ts';
 import type { DecisionWord } from '#core/decision/answers.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
 import { painLookup } from '#core/decision/pain-lookup.ts';
@@ -15,14 +14,12 @@ import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts
 import { type Day, dayNumber } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { goalStepsOf } from '#data/assessment/goals.ts';
-import { measurementsOf } from '#data/assessment/measurements.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
-import { checksUpTo } from '#data/episode/document-checks.ts';
+import { checksUpTo, outcomesUpTo } from '#data/episode/document-checks.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
-import { effusionsOf } from '#data/patients/effusions.ts';
 import { clinicOf, type Patient } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { planOf } from '#data/plan/plan-of.ts';
@@ -90,12 +87,6 @@ const logSince = async (
     to,
   });
 };
-
-const outcomesOf = async (access: Access, { id, profile, birthDay }: Patient) =>
-  outcomeLines(await measurementsOf(access, id), await effusionsOf(access, id), {
-    sex: profile?.formulaSex ?? null,
-    birthDay,
-  });
 
 const painLimitsOf = async (access: Access, { id, profile }: Patient): Promise<LetterPaper['painLimits']> => {
   const record = await recordOf(access, id);
@@ -167,7 +158,7 @@ export const letterPaperFor = async (access: Access, patient: Patient): Promise<
     followed: profile?.followedJoints ?? [],
     since,
     log: await logSince(access, patient.id, since, episodes),
-    outcomes: await outcomesOf(access, patient),
+    outcomes: await outcomesUpTo(access, patient, access.day),
     exercises: exercisesIn(versions, plan, zone),
     painLimits: await painLimitsOf(access, patient),
     ...standing(plan, zone),

@@ -1,13 +1,35 @@
 /** What papers are made from, for whoever may open the record. The file itself is made where it is sent. */
 import { z } from 'zod';
+import { languages } from '#messages/languages.ts';
 import { patientProcedure, recordProcedure, router } from '../trpc.ts';
+import { dischargePaperFor, selfManagementPaperFor } from './end-of-care-papers.ts';
+import { flareNotePaperFor } from './flare-note-paper.ts';
+import { handoverPaperFor } from './handover-paper.ts';
 import { letterPaperFor } from './letter-paper.ts';
 import { mostWeeks, planPaperFor } from './plan-paper.ts';
 
 const weeks = z.object({ weeks: z.number().int().min(1).max(mostWeeks).default(1) });
 
+/** null = the newest one. */
+const episode = z.object({ episodeId: z.string().max(64).nullable().default(null) });
+const language = z.enum(languages.map(({ tag }) => tag)).default('en');
+
 /** At the clinic's desk. */
 export const papersRouter = router({
+  discharge: recordProcedure
+    .input(episode)
+    .query(({ ctx: { access, patient }, input }) => dischargePaperFor(access, patient, input.episodeId)),
+
+  flareNote: recordProcedure.query(({ ctx: { access, patient } }) => flareNotePaperFor(access, patient)),
+
+  handover: recordProcedure.query(({ ctx: { access, patient } }) => handoverPaperFor(access, patient)),
+
+  selfManagement: recordProcedure
+    .input(episode.extend({ language }))
+    .query(({ ctx: { access, patient }, input }) =>
+      selfManagementPaperFor(access, patient, input.episodeId, input.language),
+    ),
+
   letter: recordProcedure.query(({ ctx: { access, patient } }) => letterPaperFor(access, patient)),
 
   plan: recordProcedure

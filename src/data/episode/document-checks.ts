@@ -1,4 +1,6 @@
 /** What was asked and measured up to a day, as the papers at the end of an episode name it. */
+import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import { outcomeLines } from '#core/assessment/course/lines.ts';
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import type { DocumentChecks } from '#core/episode/documents/document-facts.ts';
 import { answerRemarks } from '#core/screening/answer-remarks.ts';
@@ -7,6 +9,7 @@ import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { measurementsOf } from '../assessment/measurements.ts';
+import { effusionsOf } from '../patients/effusions.ts';
 import type { Patient } from '../patients/people.ts';
 import { screeningsOf } from '../screening/screenings.ts';
 
@@ -43,4 +46,17 @@ export const checksUpTo = async (access: Access, patient: Patient, to: Day): Pro
     }),
     notMeasured: measurementForms.filter(({ kind }) => lastDay(kind) === undefined).map(({ title }) => title),
   };
+};
+
+/** The course of each thing measured, up to a day. */
+export const outcomesUpTo = async (
+  access: Access,
+  { id, profile, birthDay }: Patient,
+  to: Day,
+): Promise<readonly OutcomeLine[]> => {
+  const until = <R extends { readonly day: Day }>(rows: readonly R[]) => rows.filter(({ day }) => day <= to);
+  return outcomeLines(until(await measurementsOf(access, id)), until(await effusionsOf(access, id)), {
+    sex: profile?.formulaSex ?? null,
+    birthDay,
+  });
 };

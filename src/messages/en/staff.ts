@@ -19,7 +19,9 @@ import { words as firstVisit } from './staff/first-visit.ts';
 import { words as handover } from './staff/handover.ts';
 import { words as measurements } from './staff/measurements.ts';
 import { words as outcomes } from './staff/outcomes.ts';
+import { words as flareNote } from './staff/papers/flare-note.ts';
 import { words as letter } from './staff/papers/letter.ts';
+import { words as sheet } from './staff/papers/sheet.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
 import { words as workbench } from './staff/prescribing/workbench.ts';
@@ -59,7 +61,9 @@ export const staff = {
   handover,
   measurements,
   outcomes,
+  'papers/flare-note': flareNote,
   'papers/letter': letter,
+  'papers/sheet': sheet,
   patients,
   'pre-visit': preVisit,
   prescribing,

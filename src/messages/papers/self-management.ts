@@ -1,6 +1,6 @@
 /** The sheet for the time after care, in the language it is printed in. */
 import { type CareDocument, sentence } from '#core/episode/documents/document-words.ts';
-import type { SelfManagement, SheetLine, SheetPart } from '#core/episode/documents/self-management.ts';
+import type { SelfManagement, SheetLine, SheetPart } from '#core/episode/documents/sheet-line.ts';
 import { cautionText } from '../cautions.ts';
 import { everyLanguage } from '../every-language.ts';
 import { exerciseName } from '../exercises.ts';

@@ -2,7 +2,7 @@
 
 import { isRest } from '#core/decision/left-of-today.ts';
 import { methodWords, sentence } from '#core/episode/documents/document-words.ts';
-import { limitLine } from '#core/episode/documents/letter.ts';
+import { limitLine } from '#core/episode/documents/limit-line.ts';
 import { goalStateWords } from '#core/episode/goals.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';

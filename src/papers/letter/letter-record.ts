@@ -1,7 +1,7 @@
 /** The record behind a letter: what its first page rests on, in full. */
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { methodWords, sentence } from '#core/episode/documents/document-words.ts';
-import { limitLine } from '#core/episode/documents/letter.ts';
+import { limitLine } from '#core/episode/documents/limit-line.ts';
 import { limbs, sides } from '#core/exercises/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/papers/letter.ts';

@@ -7,10 +7,14 @@ import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
 import { languages } from '#messages/languages.ts';
 import { refusalText } from '#messages/refusals.ts';
+import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
+import { handoverSheet } from '#papers/handover/handover-sheet.ts';
 import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
 import { letterFileName, printLetter } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { planFileName, printPlan } from '#papers/plan/print-plan.ts';
+import { printSheet } from '#papers/sheet/print-sheet.ts';
+import type { SheetPaper } from '#papers/sheet/sheet-paper.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
 import type { Runtime } from '../runtime.ts';
 import { observeCalls } from '../telemetry/telemetry.ts';
@@ -32,6 +36,7 @@ const asked = z.object({
   language: z.enum(languages.map(({ tag }) => tag)).default('en'),
   large: z.enum(['0', '1']).default('0'),
   weeks: z.coerce.number().default(1),
+  episode: z.string().max(64).optional(),
 });
 type Asked = z.infer<typeof asked>;
 
@@ -40,6 +45,11 @@ interface Made extends Typeset {
 }
 
 type Caller = ReturnType<typeof createCaller>;
+
+const sheetMade = (kind: PaperKind, sheet: SheetPaper, look: Look): Made => ({
+  ...printSheet(sheet, look),
+  fileName: `${kind}-${look.printedOn}.pdf`,
+});
 
 /** From the own phone, or at the desk: access is what each procedure says it is. */
 const made: Readonly<
@@ -56,6 +66,17 @@ const made: Readonly<
     const letter = await clinician.papers.letter({ patientId });
     return { ...printLetter(letter, look), fileName: letterFileName(look) };
   },
+  discharge: async ({ clinician }, _role, look, { patient: patientId, episode: episodeId }) =>
+    sheetMade('discharge', await clinician.papers.discharge({ patientId, episodeId }), look),
+  'self-management': async ({ clinician }, _role, look, { patient: patientId, episode: episodeId }) => {
+    const { language } = look;
+    const sheet = await clinician.papers.selfManagement({ patientId, episodeId, language });
+    return sheetMade('self-management', sheet, look);
+  },
+  'flare-note': async ({ clinician }, _role, look, { patient: patientId }) =>
+    sheetMade('flare-note', flareNoteSheet(await clinician.papers.flareNote({ patientId })), look),
+  handover: async ({ clinician }, _role, look, { patient: patientId }) =>
+    sheetMade('handover', handoverSheet(await clinician.papers.handover({ patientId })), look),
 };
 
 const fileOf = ({ pdf, fileName }: Made): Response =>

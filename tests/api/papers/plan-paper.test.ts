@@ -129,4 +129,15 @@ describe('the file', () => {
     expect((await ask(desk, `letter?patient=${setting.patientId}`)).status).toBe(200);
     expect((await ask(desk, `letter?patient=${setting.patientId}&language=de`)).status).toBe(404);
   });
+
+  it.each(['discharge', 'self-management', 'handover', 'flare-note'])(
+    'of a %s is for the desk alone',
+    async (kind) => {
+      const made = await ask(desk, `${kind}?patient=${setting.patientId}`);
+      expect(made.status).toBe(200);
+      expect(made.headers.get('content-disposition')).toBe(`inline; filename="${kind}-2026-03-02.pdf"`);
+      expect((await ask(phone, `${kind}?patient=${setting.patientId}`)).status).toBe(403);
+      expect((await ask(desk, `${kind}?patient=${setting.strangerPatientId}`)).status).toBe(404);
+    },
+  );
 });

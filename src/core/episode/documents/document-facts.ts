@@ -1,8 +1,9 @@
 /**
- * What the record holds of one closed episode of care, gathered for the papers written at its end.
+ * What the record holds of one episode of care, gathered for the papers written at its end, or before it.
  * Everything here was recorded by somebody; nothing is estimated.
  */
 
+import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import type { DecisionWord, Reason } from '#core/decision/answers.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import type { Joint } from '#core/exercises/joints.ts';
@@ -86,19 +87,22 @@ export interface DocumentFacts {
   readonly patient: { readonly name: string; readonly birthDay: Day };
   readonly episode: Episode;
   readonly from: Day;
+  /** null: care goes on, and everything is as it stands on the day of writing. */
   readonly end: {
     readonly on: Day;
     readonly state: EpisodeState;
     readonly reason: string;
     readonly by: string;
-  };
-  /** Another episode of care of the same person goes on. */
+  } | null;
+  /** This episode of care, or another of the same person, goes on. */
   readonly careGoesOn: boolean;
   readonly lines: readonly DocumentItem[];
   readonly log: DocumentLog;
   readonly decisions: readonly DocumentDecision[];
   readonly limits: readonly LimitInForce[];
   readonly checks: DocumentChecks;
+  /** What was measured up to then, each with its course. */
+  readonly outcomes: readonly OutcomeLine[];
   /** The last baseline values of each joint. */
   readonly baselines: readonly Baseline[];
 }

@@ -3,7 +3,6 @@ import type { DecisionWord } from '#core/decision/answers.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Method } from '#core/prescribing/methods.ts';
-import type { Limit } from '#core/record/limit.ts';
 import { jointInWords, listed } from '#core/review/plain-words.ts';
 
 export interface DocumentPart {
@@ -51,14 +50,6 @@ export const decisionWords: Readonly<Record<DecisionWord, string>> = {
 export const endWords: Readonly<Record<string, string>> = {
   discharged: 'Discharged',
   transferred: 'Handed to others',
-};
-
-export const limitWords: Readonly<Record<Limit['kind'], string>> = {
-  'weight-bearing': 'weight-bearing limited',
-  range: 'range limited',
-  'load-limit': 'load limited',
-  'no-impact': 'no impact',
-  none: 'no limit',
 };
 
 /** All of them: on paper nothing is cut short. */

@@ -1,13 +1,11 @@
 /**
- * The letter proposed when an episode of care ends. Every sentence repeats a row of the record; what is
- * missing is said to be missing. It claims no outcome and no cause, and defers to the licensed
+ * The summary proposed when an episode of care ends, or is about to. Every sentence repeats a row of the
+ * record; what is missing is said to be missing. It claims no cause, and defers to the licensed
  * clinician who signs it and to local rules.
  */
 
-import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import { counted, dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
-import { degreesAllowed } from '../limit-degrees.ts';
 import type { DocumentDecision, DocumentFacts, DocumentItem } from './document-facts.ts';
 import {
   all,
@@ -17,32 +15,51 @@ import {
   decisionWords,
   endWords,
   jointsInWords,
-  limitWords,
   methodWords,
   sentence,
 } from './document-words.ts';
+import { limitLine } from './limit-line.ts';
 
-const personPart = ({ episode, from, end }: DocumentFacts): DocumentPart => ({
-  title: 'Care and period',
-  lines: [
-    `Diagnoses: ${sentence(episode.diagnoses.join('; '))}`,
-    `Joints affected: ${jointsInWords(episode.joints)}. Asked about daily: ${jointsInWords(episode.followedJoints)}.`,
-    episode.goals.length > 0
-      ? `In the patient’s words: ${episode.goals.map((goal) => `“${goal}”`).join(' ')}`
-      : 'No goal in the patient’s words is recorded.',
-    `Referred by: ${sentence(episode.referrer ?? 'not recorded')}`,
-    `From ${dayInWords(from)} to ${dayInWords(end.on)}, ${counted(daysBetween(from, end.on) + 1, 'day')}.`,
-    sentence(`${endWords[end.state] ?? 'Closed'} on ${dayInWords(end.on)}: ${end.reason}`),
-    `Recorded by ${end.by}.`,
-  ],
-});
+/** Up to the end, or to the day of writing where care goes on. */
+const periodLines = ({ from, end }: DocumentFacts, today: Day): readonly string[] => {
+  const to = end?.on ?? today;
+  const period = `From ${dayInWords(from)} to ${dayInWords(to)}, ${counted(daysBetween(from, to) + 1, 'day')}.`;
+  return end === null
+    ? [period, 'Care goes on: no end of it is recorded. This is how the record stands today.']
+    : [
+        period,
+        sentence(`${endWords[end.state] ?? 'Closed'} on ${dayInWords(end.on)}: ${end.reason}`),
+        `Recorded by ${end.by}.`,
+      ];
+};
 
-const itemWords = ({ first, last, atEnd }: DocumentItem, words: DoseWords): readonly string[] => {
+const personPart = (facts: DocumentFacts, today: Day): DocumentPart => {
+  const { episode } = facts;
+  return {
+    title: 'Care and period',
+    lines: [
+      `Diagnoses: ${sentence(episode.diagnoses.join('; '))}`,
+      `Joints affected: ${jointsInWords(episode.joints)}. Asked about daily: ${jointsInWords(episode.followedJoints)}.`,
+      episode.goals.length > 0
+        ? `In the patient’s words: ${episode.goals.map((goal) => `“${goal}”`).join(' ')}`
+        : 'No goal in the patient’s words is recorded.',
+      `Referred by: ${sentence(episode.referrer ?? 'not recorded')}`,
+      ...periodLines(facts, today),
+    ],
+  };
+};
+
+const itemWords = (
+  { first, last, atEnd }: DocumentItem,
+  words: DoseWords,
+  isOver: boolean,
+): readonly string[] => {
   const name = `${words.title(first.dose)} (${methodWords[first.dose.method]})`;
+  const then = isOver ? 'when care ended' : 'today';
   const stop = atEnd
-    ? 'In force when care ended.'
+    ? `In force ${then}.`
     : last.endedOn === null
-      ? 'Not in force when care ended.'
+      ? `Not in force ${then}.`
       : `Ended ${dayInWords(last.endedOn)}.`;
   const begin = `${name}, signed ${dayInWords(first.signedOn)} by ${first.signedName}: ${words.dose(first.dose)}.`;
   if (first === last) return [`${begin} This is the only signed version. ${stop}`];
@@ -53,12 +70,12 @@ const itemWords = ({ first, last, atEnd }: DocumentItem, words: DoseWords): read
   ];
 };
 
-const workPart = ({ lines }: DocumentFacts, words: DoseWords): DocumentPart => ({
+const workPart = ({ lines, end }: DocumentFacts, words: DoseWords): DocumentPart => ({
   title: 'Exercises, first and last dose',
   lines:
     lines.length === 0
       ? ['No exercise was signed in this period.']
-      : lines.flatMap((item) => itemWords(item, words)),
+      : lines.flatMap((item) => itemWords(item, words, end !== null)),
 });
 
 const logPart = ({ log }: DocumentFacts): DocumentPart => {
@@ -84,9 +101,7 @@ const logPart = ({ log }: DocumentFacts): DocumentPart => {
 
 const decisionLine = ({ joint, decision, day, reasons, answer }: DocumentDecision): string => {
   const why =
-    reasons.length === 0
-      ? 'no rule stood against it'
-      : all(reasons.map(({ rule, threshold }) => `${rule} (${threshold})`));
+    reasons.length === 0 ? 'no rule stood against it' : all(reasons.map(({ threshold }) => threshold));
   const said =
     answer === null
       ? 'No clinician answered it.'
@@ -101,17 +116,8 @@ const decisionPart = ({ decisions }: DocumentFacts): DocumentPart => ({
   lines: decisions.length === 0 ? ['No decision was made in this period.'] : decisions.map(decisionLine),
 });
 
-/** A limit with its figures, its days and who set it. */
-export const limitLine = (limit: LimitInForce): string => {
-  const { joint, kind, limitKg, from, to, author, isExpired } = limit;
-  const most = limitKg === null ? degreesAllowed(limit) : ` to ${limitKg} kg`;
-  const until = to === null ? 'until lifted' : `to ${dayInWords(to)}`;
-  const over = isExpired ? ' Its last day has passed and nobody has lifted it.' : '';
-  return `${jointInWords(joint)}: ${limitWords[kind]}${most}, from ${dayInWords(from)} ${until}. Set by ${author}.${over}`;
-};
-
-const limitPart = ({ limits }: DocumentFacts): DocumentPart => ({
-  title: 'Limits when care ended',
+const limitPart = ({ limits, end }: DocumentFacts): DocumentPart => ({
+  title: end === null ? 'Limits in force' : 'Limits when care ended',
   lines: limits.length === 0 ? ['No limit is recorded as in force.'] : limits.map(limitLine),
 });
 
@@ -136,8 +142,22 @@ const checkPart = ({ checks }: DocumentFacts): DocumentPart => {
         measured.map(({ title, day }) => `${title} ${dayInWords(day)}`),
       ),
       named('No measurement on record', notMeasured),
-      'Whether the work changed anything was not examined for this letter.',
     ],
+  };
+};
+
+/** A change is called one only beyond the error of measuring; that it came from the work is not said. */
+const outcomePart = ({ outcomes }: DocumentFacts): DocumentPart => {
+  const twice = outcomes.filter(({ readings }) => readings.length > 1);
+  return {
+    title: 'Outcomes, first and last',
+    lines:
+      twice.length === 0
+        ? ['Nothing was measured a second time, so no change can be named.']
+        : twice.map(({ title, readings, change }) => {
+            const [first, last] = [readings[0]!, readings.at(-1)!];
+            return `${title}: ${first.text} (${dayInWords(first.day)}), ${last.text} (${dayInWords(last.day)}). ${change.sentence}`;
+          }),
   };
 };
 
@@ -152,12 +172,13 @@ const cautionPart = ({ lines }: DocumentFacts): DocumentPart => {
 export const letterOf = (facts: DocumentFacts, today: Day, words: DoseWords): CareDocument => ({
   from: [facts.clinic.name, `Telephone ${facts.clinic.phone}`],
   about: `${facts.patient.name}, born ${dayInWords(facts.patient.birthDay)}`,
-  title: 'Letter at the end of care',
+  title: facts.end === null ? 'Summary of care so far' : 'Letter at the end of care',
   adviceTitle: 'Advice of the clinic',
   signature: 'Read and signed by the clinician, with name and date:',
   parts: [
-    personPart(facts),
+    personPart(facts, today),
     workPart(facts, words),
+    outcomePart(facts),
     logPart(facts),
     decisionPart(facts),
     limitPart(facts),

@@ -1,5 +1,5 @@
 /**
- * The sheet for the patient at the end of care: what was in force, with its easier session, the own values
+ * The sheet for the patient at the end of care, or before it: what is in force, with its easier session, the own values
  * of each joint as a clinician set them, warning signs and whom to ring. Here it is parts in order, each
  * line by its key with what stands in it; the words are those of the language it is printed in.
  *
@@ -9,73 +9,10 @@
  */
 import { type RedFlag, redFlagClasses, redFlagOfCuff } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Caution } from '#core/prescribing/cautions/caution.ts';
-import type { Dose } from '#core/prescribing/dose.ts';
 import type { Baseline } from '#core/record/record.ts';
-import type { Day } from '#core/time/day.ts';
-import type { MonitoringHours } from '../monitoring-hours.ts';
 import { urgentNumberOf } from '../urgent-number.ts';
 import type { DocumentFacts, DocumentItem } from './document-facts.ts';
-
-/** A line, or the title of a part. */
-export type SheetLine =
-  | {
-      readonly key:
-        | 'title'
-        | 'exercises'
-        | 'none-without-cuff'
-        | 'cuff'
-        | 'cuff-ended'
-        | 'cuff-ask-first'
-        | 'everything-rests'
-        | 'joint-rests'
-        | 'easier-only'
-        | 'ring-first'
-        | 'no-usual-values'
-        | 'no-usual-pain'
-        | 'values-too-high'
-        | 'ask-whether-values-fit'
-        | 'worse-morning'
-        | 'who-is-there'
-        | 'outside-hours'
-        | 'nobody-reads'
-        | 'clinician-first';
-    }
-  | { readonly key: 'exercise'; readonly exerciseId: string }
-  | { readonly key: 'dose' | 'easier'; readonly dose: Dose }
-  | { readonly key: 'weekly'; readonly count: number }
-  | { readonly key: 'caution'; readonly caution: Caution }
-  | { readonly key: 'flag'; readonly flag: RedFlag }
-  | { readonly key: 'about' | 'signed' | 'set-by'; readonly name: string; readonly day: Day }
-  | { readonly key: 'joint'; readonly joint: Joint }
-  | { readonly key: 'usual-pain' | 'pain-limit'; readonly value: number }
-  | { readonly key: 'usual-pain-span'; readonly value: number; readonly top: number }
-  | { readonly key: 'usual-morning'; readonly minutes: number; readonly swelling: Baseline['usualSwelling'] }
-  | {
-      readonly key: 'telephone' | 'ask-how-to-read' | 'over-pain-limit' | 'speak-same-day' | 'ring-clinic';
-      readonly phone: string;
-    }
-  | { readonly key: 'ring-emergency' | 'nobody-there'; readonly number: string }
-  | { readonly key: 'care-ended' | 'followed-mornings'; readonly day: Day }
-  | { readonly key: 'other-care'; readonly clinic: string }
-  | { readonly key: 'hours'; readonly hours: MonitoringHours }
-  | { readonly key: 'clinic'; readonly clinic: string; readonly phone: string; readonly number: string };
-
-export interface SheetPart {
-  readonly title: SheetLine;
-  readonly lines: readonly SheetLine[];
-  /** What no row of the record says: advice given in the clinic's name, for a clinician to read first. */
-  readonly advice: readonly SheetLine[];
-}
-
-export interface SelfManagement {
-  /** Name of the clinic that writes. */
-  readonly from: string;
-  readonly telephone: SheetLine;
-  readonly about: SheetLine;
-  readonly title: SheetLine;
-  readonly parts: readonly SheetPart[];
-}
+import type { SelfManagement, SheetLine, SheetPart } from './sheet-line.ts';
 
 /** At most one decimal; never more precise than what was logged. */
 const rounded = (value: number): number => Math.round(value * 10) / 10;
@@ -86,30 +23,43 @@ const part = (
   advice: readonly SheetLine[] = [],
 ): SheetPart => ({ title, lines, advice });
 
-const oneExercise = ({ last, suspended }: DocumentItem): SheetPart => {
+const suspendedNow = {
+  'everything-rests': 'everything-rests-now',
+  'joint-rests': 'joint-rests-now',
+  'easier-only': 'easier-only-now',
+} as const;
+
+const oneExercise = ({ last, suspended }: DocumentItem, isOver: boolean): SheetPart => {
   const { dose, badDay } = last;
   const title = { key: 'exercise', exerciseId: dose.exerciseId } as const;
   const signed = { key: 'signed', name: last.signedName, day: last.signedOn } as const;
-  if (suspended === 'everything-rests' || suspended === 'joint-rests')
-    return part(title, [{ key: suspended }, signed], [{ key: 'ring-first' }]);
+  const why = suspended && { key: isOver ? suspended : suspendedNow[suspended] };
+  if (why && suspended !== 'easier-only') return part(title, [why, signed], [{ key: 'ring-first' }]);
   const easier = { key: 'easier', dose: badDay } as const;
   const often = { key: 'weekly', count: dose.sessionsPerWeek } as const;
   const plan: readonly SheetLine[] =
-    suspended === 'easier-only'
-      ? [{ key: suspended }, easier, often]
-      : [{ key: 'dose', dose }, often, easier];
+    why === null ? [{ key: 'dose', dose }, often, easier] : [why, easier, often];
   const cautions = last.cautions.map((caution): SheetLine => ({ key: 'caution', caution }));
   return part(title, [...plan, ...cautions, signed]);
 };
 
-const exerciseParts = ({ lines }: DocumentFacts): readonly SheetPart[] => {
+const exerciseParts = ({ lines, end }: DocumentFacts): readonly SheetPart[] => {
+  const isOver = end !== null;
   const inForce = lines.filter(({ atEnd }) => atEnd);
   const doable = inForce.filter(({ last }) => last.dose.method !== 'occlusion');
   return [
-    ...(doable.length === 0 ? [part({ key: 'exercises' }, [{ key: 'none-without-cuff' }])] : []),
-    ...doable.map(oneExercise),
+    ...(doable.length === 0
+      ? [part({ key: isOver ? 'exercises' : 'exercises-now' }, [{ key: 'none-without-cuff' }])]
+      : []),
+    ...doable.map((item) => oneExercise(item, isOver)),
     ...(doable.length < inForce.length
-      ? [part({ key: 'cuff' }, [{ key: 'cuff-ended' }], [{ key: 'cuff-ask-first' }])]
+      ? [
+          part(
+            { key: 'cuff' },
+            [{ key: isOver ? 'cuff-ended' : 'cuff-left-out' }],
+            [{ key: 'cuff-ask-first' }],
+          ),
+        ]
       : []),
   ];
 };
@@ -170,9 +120,10 @@ const signParts = ({ clinic, lines }: DocumentFacts): readonly SheetPart[] => {
 const supervisedPart = ({ clinic, end, careGoesOn }: DocumentFacts): SheetPart => {
   const { name, phone, emergencyNumber: number, monitoringHours: hours } = clinic;
   return part({ key: 'who-is-there' }, [
-    { key: 'care-ended', day: end.on },
+    end === null ? { key: 'care-goes-on' } : { key: 'care-ended', day: end.on },
+    ...(end !== null && careGoesOn ? [{ key: 'other-care', clinic: name } as const] : []),
     ...(careGoesOn
-      ? ([{ key: 'other-care', clinic: name }, { key: 'hours', hours }, { key: 'outside-hours' }] as const)
+      ? ([{ key: 'hours', hours }, { key: 'outside-hours' }] as const)
       : [{ key: 'nobody-reads' } as const]),
     { key: 'clinic', clinic: name, phone, number },
     { key: 'clinician-first' },
@@ -182,7 +133,7 @@ const supervisedPart = ({ clinic, end, careGoesOn }: DocumentFacts): SheetPart =
 /** null for those who were handed to others: they get the new clinic's word. */
 export const selfManagementOf = (facts: DocumentFacts): SelfManagement | null => {
   const { clinic, patient, end, episode } = facts;
-  if (end.state !== 'discharged') return null;
+  if (end !== null && end.state !== 'discharged') return null;
   return {
     from: clinic.name,
     telephone: { key: 'telephone', phone: clinic.phone },

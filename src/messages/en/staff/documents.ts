@@ -23,6 +23,14 @@ export const words = {
   weeks: 'Weeks',
   'weeks-count': { by: 'count', one: '{count} week', other: '{count} weeks' },
   'large-type': 'Large type',
+  'papers-today': 'Papers from the record as it stands today (PDF)',
+  'papers-hint': 'Read each before you sign it on paper; nothing is sent.',
+  'paper-letter': 'Letter to a GP, surgeon or rheumatologist',
+  'paper-discharge': 'Discharge summary, or summary of care so far',
+  'paper-self-management': 'Self-management sheet in {language}',
+  'paper-flare-note': 'Note about a flare, to the rheumatology team',
+  'paper-handover': 'Handover on paper (PDF)',
+  'this-as-pdf': 'As a PDF',
   'open-the-plan': 'Open the plan (PDF)',
 } as const;
 

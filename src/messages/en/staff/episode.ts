@@ -27,8 +27,6 @@ export const words = {
   'changed-on': 'from {on}: {reason}',
   'expected-back-on': 'Expected back {on}.',
   'recorded-by': 'Recorded by {by}.',
-  'letter-now': 'Letter to a GP, surgeon or rheumatologist (PDF)',
-  'letter-now-hint': 'From the record as it stands today. Read it, then sign it on paper; nothing is sent.',
   'self-management-handout': 'Self-management handout',
   'record-a-change': 'Record a change',
   closed: 'Closed. You can still read everything. If the patient returns, open a new episode of care.',

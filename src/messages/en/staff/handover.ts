@@ -6,6 +6,7 @@ export const words = {
   'not-acknowledged': 'Not acknowledged',
   since: 'Since {since}.',
   by: 'By {name}.',
+  'acknowledged-by': 'Acknowledged by {name}.',
   with: 'With {name}.',
   'nobody-has-taken': 'Nobody has taken it.',
   'passes-to': 'Urgent items not acknowledged in time pass to {name}.',

@@ -9,6 +9,8 @@ export interface DocumentViewProps {
   /** null where the episode of care has not been closed, or there is none. */
   readonly document: CareDocument | null;
   readonly patientId: string;
+  /** Address of the same as a file. */
+  readonly pdf: string;
   /** Language of the paper itself; what stands around it for the clinician is English. */
   readonly language?: LanguageTag;
   /** Leads to the same paper in another language. */
@@ -41,7 +43,7 @@ const Part = ({
   </section>
 );
 
-export const DocumentView = ({ document, patientId, language = 'en', children }: DocumentViewProps) => (
+export const DocumentView = ({ document, patientId, pdf, language = 'en', children }: DocumentViewProps) => (
   <article className="document stack-wide">
     <p className="screen-only">
       <a href={`/patients/${patientId}/care/episode`}>{say('back-to-the-episode-of-care')}</a>
@@ -51,7 +53,7 @@ export const DocumentView = ({ document, patientId, language = 'en', children }:
     ) : (
       <>
         {children}
-        <ReadFirst advice={adviceOf(document)} language={language} />
+        <ReadFirst advice={adviceOf(document)} language={language} pdf={pdf} />
         <div lang={language} className="stack-wide">
           <p className="document-from print-only">
             {document.from.map((line) => (

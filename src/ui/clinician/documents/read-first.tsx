@@ -10,11 +10,13 @@ export interface ReadFirstProps {
   readonly advice: readonly string[];
   /** Language of the advice. */
   readonly language: string;
+  /** Address of the same as a file; offered once the advice was read. */
+  readonly pdf: string;
 }
 
 const options = [{ value: 'read', label: say('read-and-fits') }] as const;
 
-export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
+export const ReadFirst = ({ advice, language, pdf }: ReadFirstProps) => {
   const [chosen, setChosen] = useState<readonly 'read'[]>([]);
   const isOpen = advice.length === 0 || chosen.length > 0;
   return (
@@ -43,6 +45,11 @@ export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
         >
           Print
         </Button>
+        {isOpen ? (
+          <a href={pdf} target="_blank" rel="noreferrer">
+            {say('this-as-pdf')}
+          </a>
+        ) : null}
         <span role="status" className="soft">
           {isOpen ? say('read-all-of-it-before-you') : say('tick-first')}
         </span>

@@ -6,6 +6,7 @@ import { say } from '#messages/en/staff/episode.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { PapersToday } from '../documents/papers-today.tsx';
 import { addressOfStep } from '../first-visit/step-address.ts';
 import type { EpisodeAnswer, EpisodesAnswer } from './answers.ts';
 import { ChangeForm } from './change-form.tsx';
@@ -132,12 +133,7 @@ const EpisodeOfCare = ({
 export const EpisodeScreen = (props: EpisodeProps) => (
   <div className="stack-wide">
     <p className="soft">{say('break-and-end')}</p>
-    <p className="screen-only">
-      <a href={`/papers/letter?patient=${props.patientId}`} target="_blank" rel="noreferrer">
-        {say('letter-now')}
-      </a>{' '}
-      <span className="soft">{say('letter-now-hint')}</span>
-    </p>
+    <PapersToday patientId={props.patientId} />
     {props.course.episodes.length === 0 ? <p>{say('no-episode-of-care')}</p> : null}
     {props.course.episodes.toReversed().map((episode) => (
       <EpisodeOfCare key={episode.id} {...props} episode={episode} />

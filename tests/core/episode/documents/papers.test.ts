@@ -1,5 +1,6 @@
 /** The letter and the sheet at the end of care repeat the record: what is missing is said, nothing is promised. */
 import { describe, expect, it } from 'vitest';
+import { outcomeLines } from '#core/assessment/course/lines.ts';
 import type { DocumentFacts, DocumentItem } from '#core/episode/documents/document-facts.ts';
 import { adviceOf } from '#core/episode/documents/document-words.ts';
 import { letterOf } from '#core/episode/documents/letter.ts';
@@ -64,6 +65,7 @@ const facts: DocumentFacts = {
   decisions: [],
   limits: [],
   checks: { screening: null, measured: [], notMeasured: ['Body mass'] },
+  outcomes: [],
   baselines: [],
 };
 
@@ -140,7 +142,7 @@ describe('the letter', () => {
     );
   });
 
-  it('gives the last decision with its reason and the clinician’s answer, and says when nobody answered', () => {
+  it('gives the last decision with its reason, no code of a rule, and the clinician’s answer, and says when nobody answered', () => {
     const decision = {
       joint: 'right-knee',
       decision: 'ease-back',
@@ -149,7 +151,7 @@ describe('the letter', () => {
       answer: null,
     } as const;
     expect(letter({ decisions: [decision] })).toContain(
-      'right knee, 20 Apr 2026: ease back; P2 (worst pain over the limit of 5). No clinician answered it.',
+      'right knee, 20 Apr 2026: ease back; worst pain over the limit of 5. No clinician answered it.',
     );
     const answer = { kind: 'override', decision: 'hold', reason: 'Seen', by: 'Closer' } as const;
     expect(letter({ decisions: [{ ...decision, answer }] })).toContain(
@@ -173,6 +175,26 @@ describe('the letter', () => {
     expect(text).toContain(
       'load limited to 3 kg, from 2 Mar 2026 to 1 Apr 2026. Set by Dr Surgeon. Its last day has passed and nobody has lifted it.',
     );
+  });
+
+  it('gives first and last of what was measured twice, and calls nothing a change that was measured once', () => {
+    const stands = (day: string, count: number) =>
+      ({ kind: 'chair-stand-30s', day, stands: count, recordedBy: 'Tester' }) as const;
+    const about = { sex: 'female', birthDay: '1958-06-01' } as const;
+    const twice = outcomeLines([stands('2026-03-02', 9), stands('2026-04-28', 12)], [], about);
+    expect(letter({ outcomes: twice })).toContain(
+      '30-second chair stand: 9 stands (2 Mar 2026), 12 stands (28 Apr 2026). +3 stands, beyond the error',
+    );
+    const once = outcomeLines([stands('2026-03-02', 9)], [], about);
+    expect(letter({ outcomes: once })).toContain('Nothing was measured a second time');
+  });
+
+  it('says that care goes on where no end is recorded, and how long it has gone on today', () => {
+    const text = letter({ end: null, careGoesOn: true });
+    expect(text).toContain('From 2 Mar 2026 to 2 May 2026, 62 days.');
+    expect(text).toContain('Care goes on: no end of it is recorded.');
+    expect(text).toContain('In force today.');
+    expect(text).not.toContain('when care ended');
   });
 
   it('defers to the licensed clinician and local rules', () => {
@@ -260,6 +282,14 @@ describe('the sheet for the patient', () => {
     expect(sheet()).not.toContain(sign);
     expect(sheet({ lines: [cuff] })).toContain(sign);
     expect(sheet({ lines: [{ ...cuff, atEnd: false }] })).not.toContain(sign);
+  });
+
+  it('speaks of today where care goes on, and of no end', () => {
+    const text = sheet({ end: null, careGoesOn: true, lines: [{ ...item, suspended: 'easier-only' }] });
+    expect(text).toContain('Your care goes on; no end of it is recorded.');
+    expect(text).toContain('Only the easier session is planned for this now.');
+    expect(text).toContain('reads what you send at these times');
+    expect(text).not.toMatch(/ended|last day of care/);
   });
 
   it('names emergency signs under the emergency number, and that nobody reads what is sent any more', () => {

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { say } from '#messages/en/staff/documents.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
+import { paperAddress } from '#ui/clinician/documents/paper-link.tsx';
 import { recordPage } from '../../../clinic-page.ts';
 import {
   DocumentFrame,
@@ -19,9 +20,13 @@ const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) =
   const language = languageOf((await searchParams).language);
   const addressIn = (tag: LanguageTag) =>
     `/patients/${at.patient.id}/self-management?${new URLSearchParams({ episode: here?.facts.episode.id ?? '', language: tag })}`;
+  const pdf = paperAddress('self-management', at.patient.id, {
+    episode: here?.facts.episode.id ?? '',
+    language,
+  });
   const others = languages.filter(({ tag }) => tag !== language);
   return (
-    <DocumentFrame at={at} document={here?.selfManagement ?? null} language={language}>
+    <DocumentFrame at={at} pdf={pdf} document={here?.selfManagement ?? null} language={language}>
       {others.map(({ tag }) => (
         <p key={tag} className="screen-only">
           <a href={addressIn(tag)}>

@@ -1,0 +1,18 @@
+/** Leads to a paper as a file, on a page of its own so that the record stays open. */
+import type { ReactNode } from 'react';
+
+interface PaperLinkProps {
+  readonly kind: string;
+  readonly patientId: string;
+  readonly asked?: Readonly<Record<string, string>>;
+  readonly children: ReactNode;
+}
+
+export const paperAddress = (kind: string, patientId: string, asked: Readonly<Record<string, string>> = {}) =>
+  `/papers/${kind}?${new URLSearchParams({ patient: patientId, ...asked })}`;
+
+export const PaperLink = ({ kind, patientId, asked = {}, children }: PaperLinkProps) => (
+  <a href={paperAddress(kind, patientId, asked)} target="_blank" rel="noreferrer">
+    {children}
+  </a>
+);
