@@ -9,6 +9,7 @@ import { flareNotePaperFor } from '#api/papers/flare-note-paper.ts';
 import { handoverPaperFor } from '#api/papers/handover-paper.ts';
 import { letterPaperFor } from '#api/papers/letter-paper.ts';
 import { mostWeeks, planPaperFor } from '#api/papers/plan-paper.ts';
+import { recordPaperFor } from '#api/papers/record-paper.ts';
 import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
@@ -20,6 +21,7 @@ import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
 import { printLetter } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { printPlan } from '#papers/plan/print-plan.ts';
+import { recordSheet } from '#papers/record/record-sheet.ts';
 import { printSheet } from '#papers/sheet/print-sheet.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
 import { catchUp, isDemoFile } from '#server/demo-file.ts';
@@ -109,6 +111,8 @@ const make: Readonly<
     printSheet(await selfManagementPaperFor(access, patient, null, look.language), look),
   'flare-note': async (access, patient, look) =>
     printSheet(flareNoteSheet(await flareNotePaperFor(access, patient)), look),
+  record: async (access, patient, look) =>
+    printSheet(recordSheet(await recordPaperFor(access, patient), look), look),
   handover: async (access, patient, look) =>
     printSheet(handoverSheet(await handoverPaperFor(access, patient)), look),
 };

@@ -17,6 +17,7 @@ import type { danger } from './en/sentences/danger.ts';
 import type { doseChanges } from './en/sentences/dose-changes.ts';
 import type { hours } from './en/sentences/hours.ts';
 import type { planPaper } from './en/sentences/papers/plan.ts';
+import type { recordPaper } from './en/sentences/papers/record.ts';
 import type { ready } from './en/sentences/ready.ts';
 import type { refusals } from './en/sentences/refusals.ts';
 import type { selfManagement } from './en/sentences/self-management.ts';
@@ -48,6 +49,7 @@ export interface Sentences {
   readonly ready: Same<typeof ready>;
   readonly 'self-management': Same<typeof selfManagement>;
   readonly 'plan-paper': Same<typeof planPaper>;
+  readonly 'record-paper': Same<typeof recordPaper>;
   readonly hours: Same<typeof hours>;
 }
 

@@ -8,6 +8,7 @@ export const paperKinds = [
   'self-management',
   'handover',
   'flare-note',
+  'record',
 ] as const;
 export type PaperKind = (typeof paperKinds)[number];
 
@@ -21,4 +22,5 @@ export const languagesOfKind: Readonly<Record<PaperKind, readonly LanguageTag[]>
   'self-management': everyTag,
   handover: ['en'],
   'flare-note': ['en'],
+  record: everyTag,
 };

@@ -69,6 +69,8 @@ describe('a paper by command', () => {
     ['self-management', 'de', 'Was Sie selbst tun können'],
     ['handover', 'en', 'Handover'],
     ['flare-note', 'en', 'Note about a flare'],
+    ['record', 'en', 'My record'],
+    ['record', 'de', 'Meine Akte'],
   ])(
     'makes a %s in %s as well, tagged throughout, with the number to ring',
     async (kind, language, title) => {

@@ -1,6 +1,7 @@
 /** Papers of parts for tests, put together by hand: nothing here comes from a record. */
 import type { FlareNotePaper } from '#papers/flare-note/flare-note-paper.ts';
 import type { HandoverPaper } from '#papers/handover/handover-paper.ts';
+import type { RecordPaper } from '#papers/record/record-paper.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
 export const clinic = {
@@ -33,6 +34,94 @@ export const handover = (over: Partial<HandoverPaper> = {}): HandoverPaper => ({
   unsigned: [],
   inForce: [inForce],
   cautions: ['Knee: swelling the next morning counts as an answer.'],
+  ...over,
+});
+
+export const record = (over: Partial<RecordPaper> = {}): RecordPaper => ({
+  clinic,
+  patient: {
+    name: 'Maeve Tarrowby',
+    birthDay: '1958-08-14',
+    patientNumber: '4711',
+    phone: '020 913 0151',
+  },
+  diagnoses: ['Knee osteoarthritis, right'],
+  goals: ['Carry my shopping'],
+  changes: [{ to: 'open', on: '2026-01-19', reason: 'First visit' }],
+  versions: [
+    {
+      id: 'v1',
+      dose: lowLoadDose,
+      badDay: { ...lowLoadDose, sets: 2 },
+      cautions: [{ id: 'c', text: 'C.', patient: { key: 'stop-signs' }, from: 'x', support: 'clinic' }],
+      signedName: 'Nuala Derravane',
+      signedOn: '2026-01-19',
+      endedOn: '2026-02-02',
+    },
+  ],
+  baselines: [],
+  sessions: [
+    {
+      id: 's',
+      beganAt: 0,
+      recordedAt: 0,
+      day: '2026-01-21',
+      kind: 'full',
+      sets: [
+        {
+          itemId: 'l',
+          prescriptionId: 'v1',
+          set: 1,
+          repetitions: 17,
+          loadKg: 4,
+          reserve: 2,
+          stopReason: 'none',
+        },
+        {
+          itemId: 'l',
+          prescriptionId: 'v1',
+          set: 2,
+          repetitions: null,
+          loadKg: 4,
+          reserve: null,
+          stopReason: 'none',
+        },
+        {
+          itemId: 'l',
+          prescriptionId: 'v1',
+          set: 3,
+          repetitions: 15,
+          loadKg: 3,
+          reserve: 2,
+          stopReason: 'none',
+        },
+      ],
+      redFlags: [],
+      extraPainRelief: false,
+      didExtra: false,
+      joints: [
+        {
+          joint: 'right-knee',
+          painBefore: 0,
+          painDuring: null,
+          painAfter: 3,
+          painTwoHours: 'not-applicable',
+          gaveWay: false,
+        },
+      ],
+      clockDoubtful: false,
+    },
+  ],
+  mornings: [],
+  decisions: [{ joint: 'right-knee', decision: 'hold', day: '2026-01-22' }],
+  signs: [{ on: '2026-02-01', flags: ['chest-pain'] }],
+  measured: [{ title: 'Timed up and go', readings: [{ text: '11.8 s', day: '2026-01-19' }] }],
+  screenings: [{ day: '2026-01-19', answers: [{ item: 'past-clot', answer: 'not-known' }] }],
+  consents: [{ kind: 'treatment', act: 'given', on: '2026-01-19' }],
+  limits: [],
+  events: [{ day: '2026-02-03', kind: 'fall', remark: 'on the stairs' }],
+  notes: [{ on: '2026-02-03', by: 'Nuala Derravane', text: 'Rang about the fall.' }],
+  messages: [{ on: '2026-02-04', by: 'Maeve Tarrowby', text: 'Better today.' }],
   ...over,
 });
 

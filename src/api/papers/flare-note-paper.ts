@@ -85,7 +85,9 @@ const easedIn = (rows: readonly Decision[]): FlareNotePaper['eased'] => {
       on,
     });
   }
-  return [...found.values()].map(({ on: _on, ...line }) => line);
+  return [...found.values()]
+    .map(({ on: _on, ...line }) => line)
+    .toSorted((a, b) => a.first.localeCompare(b.first) || a.joint.localeCompare(b.joint));
 };
 
 const reliefIn = (mornings: PatientRecord['mornings']): FlareNotePaper['relief'] => {

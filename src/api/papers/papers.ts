@@ -7,6 +7,7 @@ import { flareNotePaperFor } from './flare-note-paper.ts';
 import { handoverPaperFor } from './handover-paper.ts';
 import { letterPaperFor } from './letter-paper.ts';
 import { mostWeeks, planPaperFor } from './plan-paper.ts';
+import { recordPaperFor } from './record-paper.ts';
 
 const weeks = z.object({ weeks: z.number().int().min(1).max(mostWeeks).default(1) });
 
@@ -32,6 +33,8 @@ export const papersRouter = router({
 
   letter: recordProcedure.query(({ ctx: { access, patient } }) => letterPaperFor(access, patient)),
 
+  record: recordProcedure.query(({ ctx: { access, patient } }) => recordPaperFor(access, patient)),
+
   plan: recordProcedure
     .input(weeks)
     .query(({ ctx: { access, patient }, input }) => planPaperFor(access, patient, input.weeks)),
@@ -39,6 +42,8 @@ export const papersRouter = router({
 
 /** From the own phone. */
 export const ownPapersRouter = router({
+  record: patientProcedure.query(({ ctx: { access, patient } }) => recordPaperFor(access, patient)),
+
   plan: patientProcedure
     .input(weeks)
     .query(({ ctx: { access, patient }, input }) => planPaperFor(access, patient, input.weeks)),

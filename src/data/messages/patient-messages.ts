@@ -20,15 +20,16 @@ const newest = patientQuery((db) =>
     .from(patientMessage)
     .where(ofPatient(patientMessage))
     .orderBy(desc(patientMessage.recordedAt), desc(patientMessage.id))
-    .limit(50),
+    .limit(sql.placeholder('limit')),
 );
 
 /** Newest first. */
 export const patientMessagesOf = async (
   access: Access,
   patientId: string,
+  limit = 50,
 ): Promise<readonly PatientMessage[]> =>
-  (await newest(access, patientId)).map(({ id, text, recordedAt, byName }) => ({
+  (await newest(access, patientId, { limit })).map(({ id, text, recordedAt, byName }) => ({
     id,
     text,
     recordedAt,

@@ -22,6 +22,7 @@ import { trunkAndNeck } from './sentences/exercises-trunk-and-neck.ts';
 import { holds } from './sentences/holds.ts';
 import { hours } from './sentences/hours.ts';
 import { planPaper } from './sentences/papers/plan.ts';
+import { recordPaper } from './sentences/papers/record.ts';
 import { ready } from './sentences/ready.ts';
 import { refusals } from './sentences/refusals.ts';
 import { screeningDetails } from './sentences/screening-details.ts';
@@ -63,6 +64,7 @@ export const sentences = {
   ready,
   'self-management': selfManagement,
   'plan-paper': planPaper,
+  'record-paper': recordPaper,
   hours,
 } as const satisfies Language['sentences'];
 

@@ -7,8 +7,8 @@ import type { SheetPaper } from './sheet-paper.ts';
 
 const sizesPt = [11, 10.5, 10] as const;
 const largeSizesPt = [16] as const;
+const longSizesPt = [10] as const;
 
-/** Longer ones, such as a whole record, keep to the first size. */
 const mostPages = 2;
 
 const sheetData = (sheet: SheetPaper, { language, printedOn }: Look) => {
@@ -21,13 +21,17 @@ const sheetData = (sheet: SheetPaper, { language, printedOn }: Look) => {
     heading: title,
     author: clinic,
     sayUnprintable: (names: string) => translate(words.unprintable, { names }, tongue),
-    parts: sheet.parts.map(({ advice = [], table = null, ...part }) => ({ ...part, advice, table })),
+    parts: sheet.parts.map(({ advice = [], table, ...part }) => ({
+      ...part,
+      advice,
+      table: table ? { widths: null, ...table } : null,
+    })),
     footer: `${about}. ${translate(words.printed, { day: printedOn }, tongue)}`,
   };
 };
 
 export const printSheet = (sheet: SheetPaper, look: Look): Typeset =>
   typeset('sheet', sheetData(sheet, look), look, {
-    pt: look.isLarge ? largeSizesPt : sizesPt,
+    pt: look.isLarge ? largeSizesPt : sheet.isLong ? longSizesPt : sizesPt,
     mostPages,
   });

@@ -3,6 +3,8 @@ import type { CareDocument } from '#core/episode/documents/document-words.ts';
 
 export interface SheetTable {
   readonly heads: readonly string[];
+  /** Shares of the width; left out = as wide as what stands in them. */
+  readonly widths?: readonly number[];
   readonly rows: readonly (readonly string[])[];
 }
 
@@ -11,6 +13,8 @@ type Part = CareDocument['parts'][number] & { readonly table?: SheetTable };
 export interface SheetPaper extends Omit<CareDocument, 'parts' | 'signature'> {
   readonly clinic: string;
   readonly parts: readonly Part[];
+  /** As long as it has to be: no smaller type is tried for fewer pages. */
+  readonly isLong?: boolean;
   /** null = nobody signs it. */
   readonly signature: string | null;
 }

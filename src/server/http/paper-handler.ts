@@ -13,6 +13,7 @@ import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
 import { letterFileName, printLetter } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { planFileName, printPlan } from '#papers/plan/print-plan.ts';
+import { recordFileName, recordSheet } from '#papers/record/record-sheet.ts';
 import { printSheet } from '#papers/sheet/print-sheet.ts';
 import type { SheetPaper } from '#papers/sheet/sheet-paper.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
@@ -75,6 +76,11 @@ const made: Readonly<
   },
   'flare-note': async ({ clinician }, _role, look, { patient: patientId }) =>
     sheetMade('flare-note', flareNoteSheet(await clinician.papers.flareNote({ patientId })), look),
+  record: async ({ patient, clinician }, role, look, { patient: patientId }) => {
+    const record =
+      role === 'patient' ? await patient.papers.record() : await clinician.papers.record({ patientId });
+    return { ...printSheet(recordSheet(record, look), look), fileName: recordFileName(look) };
+  },
   handover: async ({ clinician }, _role, look, { patient: patientId }) =>
     sheetMade('handover', handoverSheet(await clinician.papers.handover({ patientId })), look),
 };

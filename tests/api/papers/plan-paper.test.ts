@@ -124,6 +124,12 @@ describe('the file', () => {
     for (const address of ['recipe', 'plan?paper=a3', 'plan?language=xx'])
       expect([address, (await ask(phone, address)).status]).toEqual([address, 404]);
     expect((await ask(phone, 'plan?weeks=13')).status).toBe(400);
+    const record = await ask(phone, `record?language=de&patient=${setting.otherPatientId}`);
+    expect(record.headers.get('content-disposition')).toBe('inline; filename="meine-akte-2026-03-02.pdf"');
+    const { text } = await readPdf(new Uint8Array(await record.arrayBuffer()));
+    expect(text.join(' ')).toContain('Test Person');
+    expect((await ask(desk, `record?patient=${setting.patientId}`)).status).toBe(200);
+    expect((await ask(desk, `record?patient=${setting.strangerPatientId}`)).status).toBe(404);
     // A letter is the clinic's to write.
     expect((await ask(phone, `letter?patient=${setting.patientId}`)).status).toBe(403);
     expect((await ask(desk, `letter?patient=${setting.patientId}`)).status).toBe(200);

@@ -12,5 +12,7 @@ export const words = {
   'opened.wrote-only': { by: 'count', one: 'Einmal eingetragen', other: '{count}-mal eingetragen' },
   'opened.with-reason': 'Von außerhalb Ihres Teams, mit schriftlichem Grund',
   'opened.handed-on': 'Hat Ihre Akte mit Ihrer Zustimmung als Datei weitergegeben an',
+  'opened.own-copy': 'Meine Akte als PDF',
+  'opened.own-copy-hint': 'Für Sie zum Aufheben oder Ausdrucken. Sie müssen niemanden darum bitten.',
   'opened.ask': 'Ist ein Name falsch? Rufen Sie Ihre Praxis an und fragen Sie.',
 } as const satisfies Same<typeof english>;

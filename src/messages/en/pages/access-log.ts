@@ -8,5 +8,7 @@ export const words = {
   'opened.wrote-only': { by: 'count', one: 'Wrote once', other: 'Wrote {count} times' },
   'opened.with-reason': 'From outside your care team, with a written reason',
   'opened.handed-on': 'Passed on your record as a file, with your consent, to',
+  'opened.own-copy': 'My record as a PDF',
+  'opened.own-copy-hint': 'For you to keep or print. You need not ask anybody.',
   'opened.ask': 'Is a name wrong here? Ring your clinic and ask.',
 } as const;

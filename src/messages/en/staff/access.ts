@@ -56,6 +56,8 @@ export const words = {
   'who-receives': 'Who receives it',
   'receiver-is-listed': 'The patient reads this in the list of who opened the record.',
   'make-the-file': 'Make the file',
+  'own-copy': 'The patient’s own copy in {language} (PDF)',
+  'own-copy-hint': 'For the patient alone, who has the same on the own page without asking.',
   'record-as-a-file': 'Record as a file',
   'record-file-contents':
     'One JSON file with every row of the record: profile, screenings, measurements, prescriptions, what was logged, decisions and messages. Sign-ins, phones and unsent drafts are not in it.',

@@ -1,6 +1,8 @@
 /** Handing the record on as a file: whether the patient agreed, the form, and what was handed on before. */
 import { say } from '#messages/en/staff/access.ts';
+import { languages } from '#messages/languages.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { languageName, PaperLink } from '../documents/paper-link.tsx';
 import { RecordFileForm, type RecordFileFormProps } from './record-file-form.tsx';
 
 export interface RecordFilesProps extends RecordFileFormProps {
@@ -17,6 +19,16 @@ export interface RecordFilesProps extends RecordFileFormProps {
 export const RecordFiles = ({ patientId, day, isConsented, handedOn, when }: RecordFilesProps) => (
   <section className="stack screen-only">
     <h2>{say('record-as-a-file')}</h2>
+    <p>
+      {languages.map(({ tag }) => (
+        <span key={tag}>
+          <PaperLink kind="record" patientId={patientId} asked={{ language: tag }}>
+            {say('own-copy', { language: languageName(tag) })}
+          </PaperLink>{' '}
+        </span>
+      ))}
+    </p>
+    <p className="soft">{say('own-copy-hint')}</p>
     <p>{say('record-file-contents')}</p>
     {isConsented ? (
       <RecordFileForm patientId={patientId} day={day} />

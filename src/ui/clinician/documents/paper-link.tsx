@@ -8,6 +8,10 @@ interface PaperLinkProps {
   readonly children: ReactNode;
 }
 
+/** In English, as everything for staff. */
+export const languageName = (tag: string): string =>
+  new Intl.DisplayNames('en', { type: 'language' }).of(tag) ?? tag;
+
 export const paperAddress = (kind: string, patientId: string, asked: Readonly<Record<string, string>> = {}) =>
   `/papers/${kind}?${new URLSearchParams({ patient: patientId, ...asked })}`;
 

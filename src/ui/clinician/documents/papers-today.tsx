@@ -1,9 +1,7 @@
 /** The papers about a patient that a clinician signs by hand, each as a file of today. */
 import { say } from '#messages/en/staff/documents.ts';
 import { languages } from '#messages/languages.ts';
-import { PaperLink } from './paper-link.tsx';
-
-const nameOf = (tag: string): string => new Intl.DisplayNames('en', { type: 'language' }).of(tag) ?? tag;
+import { languageName, PaperLink } from './paper-link.tsx';
 
 export const PapersToday = ({ patientId }: { readonly patientId: string }) => (
   <section className="stack-close screen-only">
@@ -28,7 +26,7 @@ export const PapersToday = ({ patientId }: { readonly patientId: string }) => (
       {languages.map(({ tag }) => (
         <li key={tag}>
           <PaperLink kind="self-management" patientId={patientId} asked={{ language: tag }}>
-            {say('paper-self-management', { language: nameOf(tag) })}
+            {say('paper-self-management', { language: languageName(tag) })}
           </PaperLink>
         </li>
       ))}
