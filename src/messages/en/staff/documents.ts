@@ -24,6 +24,8 @@ export const words = {
   'weeks-count': { by: 'count', one: '{count} week', other: '{count} weeks' },
   'large-type': 'Large type',
   'papers-today': 'Papers from the record as it stands today (PDF)',
+  'not-agreed': 'The patient has not agreed that others who treat them are told.',
+  'ask-first': 'Ask before you hand one on',
   'papers-hint': 'Read each before you sign it on paper; nothing is sent.',
   'paper-letter': 'Letter to a GP, surgeon or rheumatologist',
   'paper-discharge': 'Discharge summary, or summary of care so far',

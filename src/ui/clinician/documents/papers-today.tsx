@@ -3,10 +3,22 @@ import { say } from '#messages/en/staff/documents.ts';
 import { languages } from '#messages/languages.ts';
 import { languageName, PaperLink } from './paper-link.tsx';
 
-export const PapersToday = ({ patientId }: { readonly patientId: string }) => (
+export const PapersToday = ({
+  patientId,
+  mayTellOthers,
+}: {
+  readonly patientId: string;
+  /** The patient has agreed that others who treat them are told. */
+  readonly mayTellOthers: boolean;
+}) => (
   <section className="stack-close screen-only">
     <h3>{say('papers-today')}</h3>
     <p className="soft">{say('papers-hint')}</p>
+    {mayTellOthers ? null : (
+      <p>
+        <strong>{say('not-agreed')}</strong> <a href={`/patients/${patientId}/care`}>{say('ask-first')}</a>
+      </p>
+    )}
     <ul>
       <li>
         <PaperLink kind="letter" patientId={patientId}>

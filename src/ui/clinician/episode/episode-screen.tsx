@@ -130,10 +130,10 @@ const EpisodeOfCare = ({
   );
 };
 
-export const EpisodeScreen = (props: EpisodeProps) => (
+export const EpisodeScreen = (props: EpisodeProps & { readonly mayTellOthers: boolean }) => (
   <div className="stack-wide">
     <p className="soft">{say('break-and-end')}</p>
-    <PapersToday patientId={props.patientId} />
+    <PapersToday patientId={props.patientId} mayTellOthers={props.mayTellOthers} />
     {props.course.episodes.length === 0 ? <p>{say('no-episode-of-care')}</p> : null}
     {props.course.episodes.toReversed().map((episode) => (
       <EpisodeOfCare key={episode.id} {...props} episode={episode} />

@@ -10,10 +10,16 @@ const CoursePage = async ({ params }: { readonly params: RecordParams }) => {
   const at = await recordPage(params);
   const { clinician, patient, day } = at;
   const patientId = patient.id;
+  const { kinds } = await clinician.consents.list({ patientId });
   return (
     <FramedRecord at={at} section="/care/episode">
       <h2>{say('episode')}</h2>
-      <EpisodeScreen patientId={patientId} course={await clinician.episodes.list({ patientId })} day={day} />
+      <EpisodeScreen
+        patientId={patientId}
+        course={await clinician.episodes.list({ patientId })}
+        day={day}
+        mayTellOthers={kinds.some(({ kind, state }) => kind === 'sharing' && state === 'given')}
+      />
     </FramedRecord>
   );
 };
