@@ -19,6 +19,7 @@ import type { NewPatient } from '#core/record/patient-details.ts';
 import type { Effusion, Swelling } from '#core/record/record.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { CareProfile } from '#data/patients/people.ts';
+import type { LetterFacts } from './letter-facts.ts';
 
 /** A measurement without its day: the day is that of the visit. */
 type WithoutDay<M> = M extends unknown ? Omit<M, 'day'> : never;
@@ -179,5 +180,7 @@ export interface Story {
   readonly remarks: readonly Remark[];
   readonly atHome?: readonly AnswersAtHome[];
   readonly expected: readonly Expected[];
+  /** What another doctor has to find in the letter about this person. */
+  readonly letter?: LetterFacts;
   readonly disagreements: readonly Disagreement[];
 }

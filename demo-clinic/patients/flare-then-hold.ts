@@ -15,6 +15,7 @@ import {
   writes,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
+import { flareThenHoldLetter } from '../letter-facts.ts';
 import { morningOf, morningsOf, on, type Story, week } from '../story.ts';
 
 export const flareThenHold: Story = {
@@ -139,6 +140,7 @@ export const flareThenHold: Story = {
     { day: 71, joint: 'left-knee', decision: 'hold', why: 'A point over usual the morning after.' },
     { day: 91, joint: 'left-knee', decision: 'hold', why: 'Three weeks of this: stay, and talk about it.' },
   ],
+  letter: flareThenHoldLetter,
   disagreements: [
     {
       day: 47,

@@ -15,6 +15,7 @@ import {
   writes,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
+import { occlusionClearedLetter } from '../letter-facts.ts';
 import { on, type Story, type Taken, week } from '../story.ts';
 
 const cuffed = {
@@ -175,5 +176,6 @@ export const occlusionCleared: Story = {
     },
     { day: 56, joint: 'left-knee', decision: 'progress', why: 'Quiet weeks; a step waits for a signature.' },
   ],
+  letter: occlusionClearedLetter,
   disagreements: [],
 };

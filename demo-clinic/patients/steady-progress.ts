@@ -17,6 +17,7 @@ import {
   writes,
 } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
+import { steadyProgressLetter } from '../letter-facts.ts';
 import { on, type Story, week } from '../story.ts';
 
 export const steadyProgress: Story = {
@@ -175,5 +176,6 @@ export const steadyProgress: Story = {
       waits: { knee: null, chair: null },
     },
   ],
+  letter: steadyProgressLetter,
   disagreements: [],
 };

@@ -5,6 +5,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { run as document } from '#commands/document.ts';
 import { run as loadDemo } from '#commands/load-demo.ts';
+import { stories } from '#demo/patients.ts';
 import { readPdf, tagsOf, wholeText } from '#tests/support/read-pdf.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-document-'));
@@ -62,6 +63,19 @@ describe('a paper by command', () => {
     const german = options({ kind: 'letter', language: 'de', out: out('e.pdf') });
     await expect(document(german)).rejects.toMatchObject({ exitCode: 2 });
   });
+
+  it.each(stories.flatMap(({ id, letter }) => (letter ? [{ id, ...letter }] : [])))(
+    'writes the letter about $id with all that another doctor has to find, its first page within 350 words',
+    async ({ id, firstPage, behind }) => {
+      const to = out(`letter-${id}.pdf`);
+      await document(options({ kind: 'letter', patient: id, out: to }));
+      const [first = '', ...record] = (await readPdf(readFileSync(to))).text;
+      expect(firstPage.length + behind.length).toBeGreaterThanOrEqual(20);
+      expect(firstPage.filter((fact) => !first.includes(fact))).toEqual([]);
+      expect(behind.filter((fact) => !record.join(' ').includes(fact))).toEqual([]);
+      expect(first.split(' ').length).toBeLessThanOrEqual(350);
+    },
+  );
 
   it.each([
     ['discharge', 'en', 'Summary of care so far'],
