@@ -76,6 +76,7 @@ const letter = (over: Partial<LetterPaper> = {}): LetterPaper => ({
     measured: [],
     notMeasured: ['Grip strength'],
   },
+  notes: [],
   ...over,
 });
 
@@ -192,6 +193,23 @@ describe('the letter to another doctor', () => {
     expect(first).toContain('All exercise rests now.');
     expect(first).not.toContain('the dose stays as it is');
     expect(first).not.toContain('with 5 kg');
+  });
+
+  it('holds the notes that were chosen behind its first page, each under its headings', async () => {
+    const notes: LetterPaper['notes'] = [
+      {
+        on: '2026-04-06',
+        by: 'Nuala Derravane',
+        parts: [
+          { part: 'objective', text: 'Knee cool' },
+          { part: 'text', text: 'Go on.' },
+        ],
+      },
+    ];
+    const { all, first } = await printed(letter({ notes }));
+    expect(all).toContain('6 Apr 2026, Nuala Derravane: Objective: Knee cool. Go on.');
+    expect(first).not.toContain('Knee cool');
+    expect((await printed(letter())).all).not.toContain('Notes chosen');
   });
 
   it('is the same twice, and on US Letter in large type it keeps the record on a page of its own', async () => {

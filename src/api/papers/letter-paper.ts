@@ -28,6 +28,7 @@ import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/p
 import { programmesOf } from '#data/prescribing/programmes.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
 import type { LetterExercise, LetterPaper } from '#papers/letter/letter-paper.ts';
+import { chosenNotes } from './letter-notes.ts';
 
 const signedDay = (row: Prescription, zone: string): Day => dayAt(row.signedAt ?? row.recordedAt, zone);
 
@@ -139,7 +140,11 @@ const advisedSince = async (
   return { eased: daysOf('ease-back'), paused: daysOf('pause') };
 };
 
-export const letterPaperFor = async (access: Access, patient: Patient): Promise<LetterPaper> => {
+export const letterPaperFor = async (
+  access: Access,
+  patient: Patient,
+  chosen: readonly string[] = [],
+): Promise<LetterPaper> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const { name, zone, phone } = clinic;
@@ -169,5 +174,6 @@ export const letterPaperFor = async (access: Access, patient: Patient): Promise<
     goals: goalsFrom(episode?.goals ?? [], await goalStepsOf(access, patient.id), access.day),
     nextVisit: (await bookingOf(access, patient.id))?.day ?? null,
     checks: await checksUpTo(access, patient, access.day),
+    notes: await chosenNotes(access, patient.id, chosen),
   };
 };

@@ -31,7 +31,10 @@ export const papersRouter = router({
       selfManagementPaperFor(access, patient, input.episodeId, input.language),
     ),
 
-  letter: recordProcedure.query(({ ctx: { access, patient } }) => letterPaperFor(access, patient)),
+  /** Visit notes stand in it by choice alone. */
+  letter: recordProcedure
+    .input(z.object({ notes: z.array(z.string().max(64)).max(20).default([]) }))
+    .query(({ ctx: { access, patient }, input }) => letterPaperFor(access, patient, input.notes)),
 
   record: recordProcedure.query(({ ctx: { access, patient } }) => recordPaperFor(access, patient)),
 

@@ -6,6 +6,7 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { DocumentChecks, DocumentLog } from '#core/episode/documents/document-facts.ts';
 import type { IneligibleMethod } from '#core/episode/documents/handover.ts';
 import type { Goal } from '#core/episode/goals.ts';
+import type { NotePart } from '#core/episode/visit-note.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Day } from '#core/time/day.ts';
@@ -67,4 +68,10 @@ export interface LetterPaper {
   readonly goals: readonly Goal[];
   readonly nextVisit: Day | null;
   readonly checks: DocumentChecks;
+  /** Only those that were chosen for this letter, oldest first. */
+  readonly notes: readonly {
+    readonly on: Day;
+    readonly by: string;
+    readonly parts: readonly { readonly part: NotePart; readonly text: string }[];
+  }[];
 }

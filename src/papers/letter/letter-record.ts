@@ -4,6 +4,7 @@ import { methodWords, sentence } from '#core/episode/documents/document-words.ts
 import { limitLine } from '#core/episode/documents/limit-line.ts';
 import { limbs, sides } from '#core/exercises/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import { say as sayNote } from '#messages/en/staff/episode/visit-notes.ts';
 import { say } from '#messages/en/staff/papers/letter.ts';
 import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
 import type { LetterPaper } from './letter-paper.ts';
@@ -67,6 +68,18 @@ const screeningLines = ({ checks: { screening } }: LetterPaper): readonly string
         say('no', { count: screening.no }),
       ];
 
+const noteLines = ({ notes }: LetterPaper): readonly string[] =>
+  notes.map(({ on, by, parts }) =>
+    say('note', {
+      on: dayInWords(on),
+      name: by,
+      text: parts
+        .map(({ part, text }) => (part === 'text' ? text : `${sayNote(`part.${part}`)}: ${text}`))
+        .map(sentence)
+        .join(' '),
+    }),
+  );
+
 export const recordParts = (letter: LetterPaper) => {
   const cautions = [...new Set(letter.exercises.flatMap((exercise) => exercise.cautions))];
   const parts = [
@@ -79,6 +92,7 @@ export const recordParts = (letter: LetterPaper) => {
       ),
     },
     { title: say('dose'), lines: letter.limits.map(limitLine) },
+    { title: say('notes'), lines: noteLines(letter) },
     { title: say('logs'), lines: logLines(letter) },
     { title: say('measured'), lines: letter.outcomes.map(measuredLine) },
     {

@@ -38,6 +38,7 @@ const asked = z.object({
   large: z.enum(['0', '1']).default('0'),
   weeks: z.coerce.number().default(1),
   episode: z.string().max(64).optional(),
+  note: z.array(z.string().max(64)).max(20).default([]),
 });
 type Asked = z.infer<typeof asked>;
 
@@ -63,8 +64,8 @@ const made: Readonly<
         : await clinician.papers.plan({ patientId, weeks });
     return { ...printPlan(plan, look), fileName: planFileName(look) };
   },
-  letter: async ({ clinician }, _role, look, { patient: patientId }) => {
-    const letter = await clinician.papers.letter({ patientId });
+  letter: async ({ clinician }, _role, look, { patient: patientId, note: notes }) => {
+    const letter = await clinician.papers.letter({ patientId, notes });
     return { ...printLetter(letter, look), fileName: letterFileName(look) };
   },
   discharge: async ({ clinician }, _role, look, { patient: patientId, episode: episodeId }) =>
@@ -98,7 +99,8 @@ const isKind = (kind: string): kind is PaperKind => (paperKinds as readonly stri
 
 /** What was asked for, or null where the address names no paper we have. */
 const askedIn = (kind: string, url: string): { readonly kind: PaperKind; readonly how: Asked } | null => {
-  const read = asked.safeParse(Object.fromEntries(new URL(url).searchParams));
+  const { searchParams } = new URL(url);
+  const read = asked.safeParse({ ...Object.fromEntries(searchParams), note: searchParams.getAll('note') });
   if (!isKind(kind) || !read.success) return null;
   return languagesOfKind[kind].includes(read.data.language) ? { kind, how: read.data } : null;
 };

@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { flushReads } from '#data/audit/audit.ts';
 import type { Store } from '#data/database/store.ts';
+import { recordNote } from '#data/episode/visit-notes.ts';
 import { addVersion } from '#data/prescribing/prescribing.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { lowLoadDose, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
@@ -134,6 +135,19 @@ describe('the file', () => {
     expect((await ask(phone, `letter?patient=${setting.patientId}`)).status).toBe(403);
     expect((await ask(desk, `letter?patient=${setting.patientId}`)).status).toBe(200);
     expect((await ask(desk, `letter?patient=${setting.patientId}&language=de`)).status).toBe(404);
+  });
+
+  it('of a letter holds a note only where its address names it, and none that is not on record', async () => {
+    const note = { subjective: null, objective: null, assessment: null, plan: null };
+    const text = 'Rang about the stairs.';
+    const written = { ...note, contact: 'telephone', day: '2026-03-02', text } as const;
+    const id = await recordNote(setting.clinician, setting.patientId, written);
+    const said = async (address: string) =>
+      (await readPdf(new Uint8Array(await (await ask(desk, address)).arrayBuffer()))).text.join(' ');
+    expect(await said(`letter?patient=${setting.patientId}`)).not.toContain(text);
+    expect(await said(`letter?patient=${setting.patientId}&note=${id}`)).toContain(text);
+    const gone = await ask(desk, `letter?patient=${setting.patientId}&note=${id}&note=gone`);
+    expect(gone.status).toBe(404);
   });
 
   it.each(['discharge', 'self-management', 'handover', 'flare-note'])(

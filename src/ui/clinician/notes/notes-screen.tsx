@@ -2,6 +2,7 @@
 import { noteParts } from '#core/episode/visit-note.ts';
 import { say } from '#messages/en/staff/episode/visit-notes.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { wholeDayText } from '../../language/text-of-time.ts';
 import type { VisitNotes } from '../answers.ts';
@@ -59,6 +60,32 @@ const Search = ({ patientId, answer, wanted }: NotesScreenProps) => (
   </form>
 );
 
+/** A letter holds no note but those that are ticked here. */
+const NotesInLetter = ({ patientId, answer }: NotesScreenProps) => (
+  <form
+    method="get"
+    action="/papers/letter"
+    target="_blank"
+    className="stack-close screen-only"
+    rel="noopener"
+  >
+    <input type="hidden" name="patient" value={patientId} />
+    <CheckboxGroup
+      name="note"
+      legend={say('in-letter')}
+      hint={say('in-letter-hint')}
+      options={answer.notes.map(({ id, day, byName }) => ({
+        value: id,
+        label: wholeDayText(day),
+        hint: byName,
+      }))}
+    />
+    <Button type="submit" tone="plain">
+      {say('open-letter')}
+    </Button>
+  </form>
+);
+
 export const NotesScreen = (props: NotesScreenProps) => {
   const { answer, clock } = props;
   return (
@@ -74,6 +101,7 @@ export const NotesScreen = (props: NotesScreenProps) => {
         {answer.notes.map((note) => (
           <NoteItem key={note.id} note={note} clock={clock} />
         ))}
+        {answer.notes.length > 0 ? <NotesInLetter {...props} /> : null}
       </section>
     </div>
   );

@@ -24,8 +24,11 @@ export const words = {
   'draft.waiting': 'Keeping what is typed …',
   'draft.saved': 'Kept as a draft for you alone. It is not signed.',
   'draft.not-saved': 'The draft could not be kept. Sign it before you leave this page.',
+  'in-letter': 'Notes in a letter',
+  'in-letter-hint': 'Only those you tick stand in the letter, in the record behind its first page.',
+  'open-letter': 'Open the letter (PDF)',
   about:
-    'Seen by the clinicians who may open this record, and in the record as a file. The patient does not see notes on the phone. No rule reads them.',
+    'Seen by the clinicians who may open this record, in the record as a file, and by the patient in the own copy of the record. No rule reads them.',
 } as const;
 
 export const say = sayIn(words);

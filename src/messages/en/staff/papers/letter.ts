@@ -97,6 +97,8 @@ export const words = {
   'measured-all': '{title}: {readings}. {change}',
   cleared: 'Methods not open to this patient',
   'cleared-line': '{method}: {why}',
+  notes: 'Notes chosen for this letter',
+  note: '{on}, {name}: {text}',
   logs: 'What was logged',
   'log-days': '{sessions} over {days} days of care; mornings on {mornings} of them.',
   'log-planned': '{planned} days were planned; on {without} of them no session was logged.',
