@@ -71,7 +71,7 @@ describe('a screen for staff', () => {
 });
 
 describe('the words of the staff screens', () => {
-  const graph = importGraph('src/ui', 'src/app', 'src/papers');
+  const graph = importGraph('src/ui', 'src/app', 'src/papers', 'src/api');
   const saidOf = (place: string): string =>
     [...graph]
       .filter(([, targets]) => targets.includes(`src/messages/en/staff/${place}.ts`))

@@ -4,7 +4,7 @@ import type { HandoverPaper } from '#papers/handover/handover-paper.ts';
 import type { RecordPaper } from '#papers/record/record-paper.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
-export const clinic = {
+const clinic = {
   name: 'Ward Street Clinic',
   phone: '020 913 0140',
   emergencyNumber: '112',

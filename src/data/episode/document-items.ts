@@ -1,4 +1,4 @@
-/** The prescribed exercises of a stretch of care, each with the dose it began and ended with. */
+/** The prescribed exercises of an episode of care, or of care without one, each with the dose it began and ended with. */
 import { isRest } from '#core/decision/left-of-today.ts';
 import type { DocumentItem, DocumentVersion } from '#core/episode/documents/document-facts.ts';
 import type { Plan, PlanItem } from '#core/plan/plan.ts';

@@ -10,7 +10,7 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import type { Day } from '#core/time/day.ts';
 import type { RungClinic } from '../sheet/signs-for-colleagues.ts';
 
-export interface NamedDose {
+interface NamedDose {
   readonly title: string;
   readonly dose: Dose;
   readonly signedName: string | null;

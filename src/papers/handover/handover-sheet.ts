@@ -70,7 +70,7 @@ const clearedWords = {
   physician: say('a-physician-must-clear'),
 } as const;
 
-const closedLines = ({ closed }: HandoverPaper): readonly string[] =>
+const ineligibleLines = ({ closed }: HandoverPaper): readonly string[] =>
   closed.map(
     (line) =>
       `${methodOn(line)}: ${sentence(line.text)}${line.clearedBy ? ` ${clearedWords[line.clearedBy]}` : ''}`,
@@ -121,7 +121,7 @@ const partsOf = (paper: HandoverPaper): readonly DocumentPart[] => {
     },
     part(say('pauses'), pauseLines(paper), say('nothing-is-paused')),
     part(saySheet('limits'), limits.map(limitLine), say('none-in-force')),
-    part(say('methods'), closedLines(paper), say('no-method')),
+    part(say('methods'), ineligibleLines(paper), say('no-method')),
     part(say('last-three-decisions'), decisionLines(paper), say('none-yet')),
     part(saySheet('overrides'), overrideLines(paper), say('no-override-is-in-force')),
     part(

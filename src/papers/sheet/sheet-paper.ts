@@ -1,7 +1,7 @@
 /** A paper of parts, each a heading with lines under it, and advice kept apart from what the record says. */
 import type { CareDocument } from '#core/episode/documents/document-words.ts';
 
-export interface SheetTable {
+interface SheetTable {
   readonly heads: readonly string[];
   /** Shares of the width; left out = as wide as what stands in them. */
   readonly widths?: readonly number[];

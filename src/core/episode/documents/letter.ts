@@ -19,6 +19,7 @@ import {
   sentence,
 } from './document-words.ts';
 import { limitLine } from './limit-line.ts';
+import { outcomePart } from './outcome-part.ts';
 
 /** Up to the end, or to the day of writing where care goes on. */
 const periodLines = ({ from, end }: DocumentFacts, today: Day): readonly string[] => {
@@ -143,21 +144,6 @@ const checkPart = ({ checks }: DocumentFacts): DocumentPart => {
       ),
       named('No measurement on record', notMeasured),
     ],
-  };
-};
-
-/** A change is called one only beyond the error of measuring; that it came from the work is not said. */
-const outcomePart = ({ outcomes }: DocumentFacts): DocumentPart => {
-  const twice = outcomes.filter(({ readings }) => readings.length > 1);
-  return {
-    title: 'Outcomes, first and last',
-    lines:
-      twice.length === 0
-        ? ['Nothing was measured a second time, so no change can be named.']
-        : twice.map(({ title, readings, change }) => {
-            const [first, last] = [readings[0]!, readings.at(-1)!];
-            return `${title}: ${first.text} (${dayInWords(first.day)}), ${last.text} (${dayInWords(last.day)}). ${change.sentence}`;
-          }),
   };
 };
 

@@ -3,13 +3,11 @@
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
-import { say as sayDocuments } from '#messages/en/staff/documents.ts';
 import { say } from '#messages/en/staff/handover.ts';
 import { PlanView } from '#ui/clinician/danger/plan-view.tsx';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { decisionStatus, methodInWords } from '#ui/clinician/words.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
-import { PaperLink } from '../documents/paper-link.tsx';
 import type { Colleagues, HandoverAnswer } from '../episode/answers.ts';
 import { stateInWords } from '../episode/episode-words.ts';
 import { Doses } from './handover-doses.tsx';
@@ -185,11 +183,6 @@ const careWords = ({ state, change }: HandoverAnswer['episodeStatus'], day: Day)
 export const HandoverScreen = (props: HandoverProps) => (
   <div className="stack-wide">
     <p className="lead">{careWords(props.handover.episodeStatus, props.day)}</p>
-    <p className="screen-only">
-      <PaperLink kind="handover" patientId={props.patientId}>
-        {sayDocuments('paper-handover')}
-      </PaperLink>
-    </p>
     <div className="handover">
       <Dangers {...props} />
       <PlanView plan={props.handover.plan} clock={props.clock} />

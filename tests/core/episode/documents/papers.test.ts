@@ -1,6 +1,5 @@
 /** The letter and the sheet at the end of care repeat the record: what is missing is said, nothing is promised. */
 import { describe, expect, it } from 'vitest';
-import { outcomeLines } from '#core/assessment/course/lines.ts';
 import type { DocumentFacts, DocumentItem } from '#core/episode/documents/document-facts.ts';
 import { adviceOf } from '#core/episode/documents/document-words.ts';
 import { letterOf } from '#core/episode/documents/letter.ts';
@@ -175,18 +174,6 @@ describe('the letter', () => {
     expect(text).toContain(
       'load limited to 3 kg, from 2 Mar 2026 to 1 Apr 2026. Set by Dr Surgeon. Its last day has passed and nobody has lifted it.',
     );
-  });
-
-  it('gives first and last of what was measured twice, and calls nothing a change that was measured once', () => {
-    const stands = (day: string, count: number) =>
-      ({ kind: 'chair-stand-30s', day, stands: count, recordedBy: 'Tester' }) as const;
-    const about = { sex: 'female', birthDay: '1958-06-01' } as const;
-    const twice = outcomeLines([stands('2026-03-02', 9), stands('2026-04-28', 12)], [], about);
-    expect(letter({ outcomes: twice })).toContain(
-      '30-second chair stand: 9 stands (2 Mar 2026), 12 stands (28 Apr 2026). +3 stands, beyond the error',
-    );
-    const once = outcomeLines([stands('2026-03-02', 9)], [], about);
-    expect(letter({ outcomes: once })).toContain('Nothing was measured a second time');
   });
 
   it('says that care goes on where no end is recorded, and how long it has gone on today', () => {

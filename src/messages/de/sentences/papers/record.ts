@@ -20,14 +20,14 @@ export const recordPaper = {
   'care-discharged': '{day}: Die Behandlung endete. {reason}',
   'care-transferred': '{day}: an andere übergeben. {reason}',
   'care-died': '{day}: verstorben. {reason}',
-  goal: 'In Ihren Worten: „{goal}“',
+  goal: 'In Ihren Worten: {goal}',
   exercises: 'Übungen, jede unterschriebene Fassung',
   version: '{exercise}: {dose}. Leichteres Training: {easier}. Unterschrieben von {name} am {day}.',
   'version-ended': 'Diese Fassung endete am {day}.',
   keep: 'Worauf bei diesen Übungen zu achten ist',
   usual: 'Werte, die für Ihre Gelenke festgelegt wurden',
   'usual-line':
-    '{joint:label}: üblicher Schmerz {pain} von 10; beim Üben erlaubter Schmerz bis {limit} von 10; übliche Steifheit am Morgen {minutes} Minuten. Festgelegt von {name} am {day}.',
+    '{joint:label}: üblicher Schmerz {pain} von 10. Beim Üben erlaubter Schmerz: bis {limit} von 10. Übliche Steifheit am Morgen: {minutes} Minuten. Festgelegt von {name} am {day}.',
   'not-set': 'nicht festgelegt',
   sessions: 'Training, das Sie eingetragen haben',
   mornings: 'Morgen, die Sie eingetragen haben',
@@ -65,7 +65,7 @@ export const recordPaper = {
   'event-surgery': '{day}: Operation.',
   'event-fall': '{day}: Sturz.',
   'event-illness': '{day}: Krankheit.',
-  remark: 'Notiert: „{remark}“',
+  remark: 'Notiert: {remark}',
   notes: 'Notizen aus der Praxis',
   note: '{day}, {name}: {text}',
   messages: 'Nachrichten',
@@ -73,5 +73,5 @@ export const recordPaper = {
   none: 'Nichts ist eingetragen.',
   'left-out': 'Was nicht auf diesem Papier steht',
   'left-out-list':
-    'Antworten auf einzelne Fragebögen, der Rechenweg hinter einer Dosis, Fassungen, die niemand unterschrieben hat, als falsch gekennzeichnete Einträge und wie Sie sich anmelden. Fragen Sie die Praxis nach der Datei, in der jede Zeile steht.',
+    'Antworten auf einzelne Fragebögen, und wie eine Dosis berechnet wurde. Fassungen, die niemand unterschrieben hat. Als falsch gekennzeichnete Einträge, und wie Sie sich anmelden. Fragen Sie die Praxis nach der Datei, in der jede Zeile steht.',
 } as const satisfies Same<typeof english>;

@@ -16,14 +16,14 @@ export const recordPaper = {
   'care-discharged': '{day}: care ended. {reason}',
   'care-transferred': '{day}: handed to others. {reason}',
   'care-died': '{day}: died. {reason}',
-  goal: 'In your words: “{goal}”',
+  goal: 'In your words: {goal}',
   exercises: 'Exercises, every version that was signed',
   version: '{exercise}: {dose}. Easier session: {easier}. Signed by {name} on {day}.',
   'version-ended': 'This version ended on {day}.',
   keep: 'What to mind with these exercises',
   usual: 'Values set for your joints',
   'usual-line':
-    '{joint:label}: usual pain {pain} of 10; pain allowed during exercise up to {limit} of 10; usual stiffness in the morning {minutes} minutes. Set by {name} on {day}.',
+    '{joint:label}: usual pain {pain} of 10. Pain allowed during exercise: up to {limit} of 10. Usual stiffness in the morning: {minutes} minutes. Set by {name} on {day}.',
   'not-set': 'not set',
   sessions: 'Sessions you logged',
   mornings: 'Mornings you logged',
@@ -61,7 +61,7 @@ export const recordPaper = {
   'event-surgery': '{day}: an operation.',
   'event-fall': '{day}: a fall.',
   'event-illness': '{day}: an illness.',
-  remark: 'Noted: “{remark}”',
+  remark: 'Noted: {remark}',
   notes: 'Notes of your clinicians',
   note: '{day}, {name}: {text}',
   messages: 'Messages',
@@ -69,5 +69,5 @@ export const recordPaper = {
   none: 'Nothing is recorded.',
   'left-out': 'What is not on this paper',
   'left-out-list':
-    'Answers to single questionnaires, the working behind a dose, versions nobody signed, entries marked as wrong, and how you sign in. Ask the clinic for the file that holds every row.',
+    'Answers to single questionnaires, and how a dose was worked out. Versions nobody signed, entries marked as wrong, and how you sign in. Ask the clinic for the file that holds every row.',
 } as const;

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { say } from '#messages/en/staff/documents.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { paperAddress } from '#ui/clinician/documents/paper-link.tsx';
+import { languageName, paperAddress } from '#ui/clinician/documents/paper-link.tsx';
 import { recordPage } from '../../../clinic-page.ts';
 import {
   DocumentFrame,
@@ -12,18 +12,14 @@ import {
 
 export const metadata: Metadata = { title: say('handout-title') };
 
-const nameOf = (tag: LanguageTag): string => new Intl.DisplayNames('en', { type: 'language' }).of(tag) ?? tag;
-
 const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) => {
   const at = await recordPage(params);
   const here = await documentsHere(at, searchParams);
   const language = languageOf((await searchParams).language);
+  const episode = here?.facts.episode.id ?? '';
   const addressIn = (tag: LanguageTag) =>
-    `/patients/${at.patient.id}/self-management?${new URLSearchParams({ episode: here?.facts.episode.id ?? '', language: tag })}`;
-  const pdf = paperAddress('self-management', at.patient.id, {
-    episode: here?.facts.episode.id ?? '',
-    language,
-  });
+    `/patients/${at.patient.id}/self-management?${new URLSearchParams({ episode, language: tag })}`;
+  const pdf = paperAddress('self-management', at.patient.id, { episode, language });
   const others = languages.filter(({ tag }) => tag !== language);
   return (
     <DocumentFrame at={at} pdf={pdf} document={here?.selfManagement ?? null} language={language}>
@@ -31,8 +27,8 @@ const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) =
         <p key={tag} className="screen-only">
           <a href={addressIn(tag)}>
             {tag === 'en'
-              ? say('handout-in', { language: nameOf(tag) })
-              : say('handout-in-unreviewed', { language: nameOf(tag) })}
+              ? say('handout-in', { language: languageName(tag) })
+              : say('handout-in-unreviewed', { language: languageName(tag) })}
           </a>
         </p>
       ))}
