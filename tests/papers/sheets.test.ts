@@ -152,6 +152,7 @@ describe('the own copy of the record', () => {
         pageWord(language, 'flag.chest-pain'),
         pageWord(language, 'consent.treatment'),
         tongue.sentences['record-paper']['left-out-list'] as string,
+        tongue.sentences['record-paper']['not-a-plan'] as string,
         'Carry my shopping',
         'Timed up and go: 11.8 s',
         'Rang about the fall.',

@@ -34,8 +34,9 @@ const careLines = ({ changes, goals }: RecordPaper, { say }: RecordWords): reado
   ...goals.map((goal) => say('goal', { goal })),
 ];
 
-const versionLines = ({ versions }: RecordPaper, { say, tag, speech }: RecordWords): readonly string[] =>
-  versions.map(({ dose, badDay, signedName, signedOn, endedOn }) =>
+const versionLines = ({ versions }: RecordPaper, { say, tag, speech }: RecordWords): readonly string[] => [
+  ...(versions.length > 0 ? [say('not-a-plan')] : []),
+  ...versions.map(({ dose, badDay, signedName, signedOn, endedOn }) =>
     [
       say('version', {
         exercise: exerciseName(dose.exerciseId)[tag],
@@ -46,7 +47,8 @@ const versionLines = ({ versions }: RecordPaper, { say, tag, speech }: RecordWor
       }),
       ...(endedOn ? [say('version-ended', { day: endedOn })] : []),
     ].join(' '),
-  );
+  ),
+];
 
 const keepLines = ({ versions }: RecordPaper, { tag }: RecordWords): readonly string[] => [
   ...new Set(versions.flatMap(({ cautions }) => cautions.map(({ patient }) => cautionText(patient)[tag]))),

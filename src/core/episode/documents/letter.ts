@@ -50,15 +50,25 @@ const personPart = (facts: DocumentFacts, today: Day): DocumentPart => {
   };
 };
 
+/** What stood against doing it as signed. */
+const leftOf = {
+  'everything-rests': { ended: ' All exercise rested.', today: ' All exercise rests.' },
+  'joint-rests': { ended: ' It rested.', today: ' It rests.' },
+  'easier-only': {
+    ended: ' Only the easier session was left of it.',
+    today: ' Only the easier session is left of it.',
+  },
+} as const;
+
 const itemWords = (
-  { first, last, atEnd }: DocumentItem,
+  { first, last, atEnd, suspended }: DocumentItem,
   words: DoseWords,
   isOver: boolean,
 ): readonly string[] => {
   const name = `${words.title(first.dose)} (${methodWords[first.dose.method]})`;
   const then = isOver ? 'when care ended' : 'today';
   const stop = atEnd
-    ? `In force ${then}.`
+    ? `In force ${then}.${suspended === null ? '' : leftOf[suspended][isOver ? 'ended' : 'today']}`
     : last.endedOn === null
       ? `Not in force ${then}.`
       : `Ended ${dayInWords(last.endedOn)}.`;

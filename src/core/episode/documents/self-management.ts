@@ -49,7 +49,11 @@ const exerciseParts = ({ lines, end }: DocumentFacts): readonly SheetPart[] => {
   const doable = inForce.filter(({ last }) => last.dose.method !== 'occlusion');
   return [
     ...(doable.length === 0
-      ? [part({ key: isOver ? 'exercises' : 'exercises-now' }, [{ key: 'none-without-cuff' }])]
+      ? [
+          part({ key: isOver ? 'exercises' : 'exercises-now' }, [
+            { key: isOver ? 'none-without-cuff' : 'none-without-cuff-now' },
+          ]),
+        ]
       : []),
     ...doable.map((item) => oneExercise(item, isOver)),
     ...(doable.length < inForce.length
@@ -57,7 +61,7 @@ const exerciseParts = ({ lines, end }: DocumentFacts): readonly SheetPart[] => {
           part(
             { key: 'cuff' },
             [{ key: isOver ? 'cuff-ended' : 'cuff-left-out' }],
-            [{ key: 'cuff-ask-first' }],
+            [{ key: isOver ? 'cuff-ask-first' : 'cuff-after-care' }],
           ),
         ]
       : []),

@@ -17,6 +17,8 @@ export type SheetLine =
         | 'cuff'
         | 'cuff-ended'
         | 'cuff-left-out'
+        | 'cuff-after-care'
+        | 'none-without-cuff-now'
         | 'cuff-ask-first'
         | 'everything-rests'
         | 'joint-rests'

@@ -9,9 +9,12 @@ export const selfManagement = {
   title: 'Was Sie selbst tun können',
   exercises: 'Ihre Übungen am letzten Tag der Behandlung',
   'none-without-cuff': 'Sie hatten keine Übung ohne Manschette.',
+  'none-without-cuff-now': 'Sie haben keine Übung ohne Manschette.',
   cuff: 'Üben mit Manschette oder elastischer Binde',
   'cuff-ended': 'Das endete mit Ihrer Behandlung und steht nicht auf diesem Blatt.',
-  'cuff-left-out': 'Das steht nicht auf diesem Blatt.',
+  'cuff-left-out': 'Das gehört zu Ihrer Behandlung und steht nicht auf diesem Blatt.',
+  'cuff-after-care':
+    'Ist Ihre Behandlung zu Ende: Benutzen Sie Manschette oder elastische Binde nicht, bevor Sie in der Praxis gefragt haben.',
   'cuff-ask-first':
     'Benutzen Sie Manschette oder elastische Binde nicht, bevor Sie eine Physiotherapeutin oder einen Physiotherapeuten gefragt haben.',
   'exercises-now': 'Ihre Übungen zurzeit',

@@ -5,9 +5,12 @@ export const selfManagement = {
   title: 'What to do on your own',
   exercises: 'Your exercises on the last day of care',
   'none-without-cuff': 'You had no exercise to do without the cuff.',
+  'none-without-cuff-now': 'You have no exercise to do without the cuff.',
   cuff: 'Work with the cuff or wrap',
   'cuff-ended': 'It ended with your care and is not on this sheet.',
-  'cuff-left-out': 'It is not on this sheet.',
+  'cuff-left-out': 'It belongs to your care and is not on this sheet.',
+  'cuff-after-care':
+    'Once your care has ended, do not use the cuff or wrap before you have asked a clinician.',
   'cuff-ask-first': 'Do not use the cuff or wrap before you have asked a clinician.',
   'exercises-now': 'Your exercises now',
   'everything-rests': 'When your care ended, you were to rest from all exercises.',

@@ -181,6 +181,8 @@ describe('the letter', () => {
     expect(text).toContain('From 2 Mar 2026 to 2 May 2026, 62 days.');
     expect(text).toContain('Care goes on: no end of it is recorded.');
     expect(text).toContain('In force today.');
+    const rests = letter({ end: null, lines: [{ ...item, suspended: 'joint-rests' }] });
+    expect(rests).toContain('In force today. It rests.');
     expect(text).not.toContain('when care ended');
   });
 
@@ -276,7 +278,11 @@ describe('the sheet for the patient', () => {
     expect(text).toContain('Your care goes on; no end of it is recorded.');
     expect(text).toContain('Only the easier session is planned for this now.');
     expect(text).toContain('reads what you send at these times');
-    expect(text).not.toMatch(/ended|last day of care/);
+    expect(text).not.toMatch(/when your care ended|last day of care/i);
+    const cuff = { ...item, last: { ...item.last, dose: cuffDose } };
+    const withCuff = sheet({ end: null, careGoesOn: true, lines: [cuff] });
+    expect(withCuff).toContain('You have no exercise to do without the cuff.');
+    expect(withCuff).toContain('Once your care has ended, do not use the cuff');
   });
 
   it('names emergency signs under the emergency number, and that nobody reads what is sent any more', () => {

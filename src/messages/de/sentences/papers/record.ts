@@ -22,6 +22,8 @@ export const recordPaper = {
   'care-died': '{day}: verstorben. {reason}',
   goal: 'In Ihren Worten: {goal}',
   exercises: 'Übungen, jede unterschriebene Fassung',
+  'not-a-plan':
+    'Das ist kein Plan. Was Sie jetzt tun sollen, steht in Ihrem Übungsplan und auf Ihrem Telefon.',
   version: '{exercise}: {dose}. Leichteres Training: {easier}. Unterschrieben von {name} am {day}.',
   'version-ended': 'Diese Fassung endete am {day}.',
   keep: 'Worauf bei diesen Übungen zu achten ist',

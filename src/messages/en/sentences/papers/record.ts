@@ -18,6 +18,7 @@ export const recordPaper = {
   'care-died': '{day}: died. {reason}',
   goal: 'In your words: {goal}',
   exercises: 'Exercises, every version that was signed',
+  'not-a-plan': 'This is no plan. What to do now stands in your exercise plan and on your phone.',
   version: '{exercise}: {dose}. Easier session: {easier}. Signed by {name} on {day}.',
   'version-ended': 'This version ended on {day}.',
   keep: 'What to mind with these exercises',
