@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { run as document } from '#commands/document.ts';
 import { run as loadDemo } from '#commands/load-demo.ts';
 import { stories } from '#demo/patients.ts';
-import { readPdf, tagsOf, wholeText } from '#tests/support/read-pdf.ts';
+import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-document-'));
 const file = path.join(folder, 'demo.sqlite');

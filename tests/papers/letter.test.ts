@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
 import type { LetterPaper } from '#papers/letter/letter-paper.ts';
 import { printLetter } from '#papers/letter/print-letter.ts';
+import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
-import { readPdf, tagsOf, wholeText } from '#tests/support/read-pdf.ts';
 import { look } from './plan-papers.ts';
 
 const stands = (day: string, count: number) => ({

@@ -7,7 +7,7 @@ import { pageWord } from '#messages/page-words.ts';
 import { asTyped } from '#messages/text.ts';
 import type { Look } from '#papers/look.ts';
 import { printPlan } from '#papers/plan/print-plan.ts';
-import { readPdf, tagsOf, wholeText } from '#tests/support/read-pdf.ts';
+import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { cautions, cuffExercise, exercise, look, plan } from './plan-papers.ts';
 
 const printed = async (of = plan(), over: Partial<Look> = {}) => {

@@ -12,8 +12,8 @@ import { handoverSheet } from '#papers/handover/handover-sheet.ts';
 import { recordSheet } from '#papers/record/record-sheet.ts';
 import { printSheet } from '#papers/sheet/print-sheet.ts';
 import type { SheetPaper } from '#papers/sheet/sheet-paper.ts';
+import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
-import { readPdf, tagsOf, wholeText } from '#tests/support/read-pdf.ts';
 import { look } from './plan-papers.ts';
 import { flareNote, handover, record } from './sheet-papers.ts';
 

@@ -4,10 +4,10 @@ import { flushReads } from '#data/audit/audit.ts';
 import type { Store } from '#data/database/store.ts';
 import { recordNote } from '#data/episode/visit-notes.ts';
 import { addVersion } from '#data/prescribing/prescribing.ts';
+import { readPdf } from '#tests/papers/read-pdf.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { lowLoadDose, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { enrolled } from '#tests/support/phones.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
 import {
   account,
   type Browser,
