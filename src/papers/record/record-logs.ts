@@ -114,7 +114,7 @@ const sessionPart = (paper: RecordPaper, words: RecordWords): Part => {
       sessionRow(session, told, paper, words),
     ),
   );
-  return tablePart(say('sessions'), heads, rows, say('none'), [2, 1.6, 7, 1.8, 1.4, 1.7, 1.4, 1.7]);
+  return tablePart(say('sessions'), heads, rows, say('none'), [2.5, 1.7, 6, 2.2, 1.8, 1.9, 1.8, 1.9]);
 };
 
 const swellingText = (answers: JointMorningAnswers, words: RecordWords): string => {
