@@ -64,7 +64,7 @@ const letter = (over: Partial<LetterPaper> = {}): LetterPaper => ({
   painLimits: [{ joint: 'right-knee', limit: 5 }],
   mornings: [{ joint: 'right-knee', first: { low: 2, high: 3 }, last: { low: 1, high: 1 } }],
   advised: { eased: 1, paused: 2 },
-  decisions: [{ joint: 'right-knee', decision: 'hold' }],
+  decisions: [{ joint: 'right-knee', decision: 'hold', setAnewOn: null }],
   openSigns: [],
   isPaused: false,
   closed: [],

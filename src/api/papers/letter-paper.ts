@@ -28,6 +28,7 @@ import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/p
 import { programmesOf } from '#data/prescribing/programmes.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
 import type { LetterExercise, LetterPaper } from '#papers/letter/letter-paper.ts';
+import { decisionsToldIn } from './letter-decisions.ts';
 import { chosenNotes } from './letter-notes.ts';
 
 const signedDay = (row: Prescription, zone: string): Day => dayAt(row.signedAt ?? row.recordedAt, zone);
@@ -98,9 +99,8 @@ const painLimitsOf = async (access: Access, { id, profile }: Patient): Promise<L
   }));
 };
 
-/** What the plan says of dangers and decisions. */
-const standing = (plan: Plan, zone: string): Pick<LetterPaper, 'decisions' | 'openSigns' | 'isPaused'> => ({
-  decisions: [...plan.joints.values()].map(({ joint, decision }) => ({ joint, decision })),
+/** What the plan says of dangers. */
+const standing = (plan: Plan, zone: string): Pick<LetterPaper, 'openSigns' | 'isPaused'> => ({
   openSigns: openSigns(plan).map(({ sign }) => ({
     joint: sign.joint,
     flags: sign.flags,
@@ -167,6 +167,7 @@ export const letterPaperFor = async (
     exercises: exercisesIn(versions, plan, zone),
     painLimits: await painLimitsOf(access, patient),
     ...standing(plan, zone),
+    decisions: await decisionsToldIn(access, patient.id, plan, versions, zone),
     closed: ineligibleMethods(eligibility),
     mornings: since === null ? [] : await morningPains(access, patient, since),
     advised: since === null ? { eased: 0, paused: 0 } : await advisedSince(access, patient.id, since),

@@ -53,7 +53,12 @@ const nowIn = ({ exercises, decisions }: LetterPaper): string =>
   exercises.length > 0 && exercises.every(({ today }) => isRest(today))
     ? say('all-rests')
     : decisions
-        .map(({ joint, decision }) => say(`decision-${decision}`, { where: capital(jointInWords(joint)) }))
+        .map(({ joint, decision, setAnewOn }) => {
+          const where = capital(jointInWords(joint));
+          return setAnewOn === null
+            ? say(`decision-${decision}`, { where })
+            : say('set-anew', { where, on: dayInWords(setAnewOn) });
+        })
         .join(' ');
 
 const summaryIn = (letter: LetterPaper): readonly string[] => {

@@ -55,7 +55,12 @@ export interface LetterPaper {
   readonly exercises: readonly LetterExercise[];
   readonly painLimits: readonly { readonly joint: Joint; readonly limit: number | null }[];
   /** Newest decision in force of each joint. */
-  readonly decisions: readonly { readonly joint: Joint; readonly decision: DecisionWord }[];
+  readonly decisions: readonly {
+    readonly joint: Joint;
+    readonly decision: DecisionWord;
+    /** A clinician set the dose anew after it; null = nobody did. */
+    readonly setAnewOn: Day | null;
+  }[];
   readonly openSigns: readonly OpenSign[];
   readonly isPaused: boolean;
   /** Methods that are not open to this patient, each with who may clear it. */

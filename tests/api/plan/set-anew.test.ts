@@ -46,6 +46,16 @@ it('says who set it, and no longer that the dose before it was eased or stays', 
   );
 });
 
+it('a letter does not say that the dose stays either: that it was set anew, and when', async () => {
+  await painfulDay(0);
+  await setAnew(1);
+  const { decisions } = await at.clinician(1, '20:00').clinician.papers.letter({ patientId: at.patientId });
+  expect(decisions.filter(({ decision }) => decision !== 'pause').map(({ setAnewOn }) => setAnewOn)).toEqual(
+    decisions.filter(({ decision }) => decision !== 'pause').map(() => '2026-03-03'),
+  );
+  expect(decisions.length).toBeGreaterThan(0);
+});
+
 it('a first dose is no change, and says nothing', async () => {
   expect((await told(0)).changesWithoutWhy ?? []).toEqual([]);
 });

@@ -39,6 +39,7 @@ export const words = {
   'decision-progress': '{where}: the dose may go up.',
   'decision-hold': '{where}: the dose stays as it is.',
   'decision-ease-back': '{where}: the dose was reduced.',
+  'set-anew': '{where}: a clinician set the dose anew on {on}.',
   'decision-pause': '{where}: exercise is paused.',
   outcomes: 'Outcomes',
   measure: 'Measure',
