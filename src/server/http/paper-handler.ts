@@ -27,7 +27,7 @@ import { answered, refusal } from './requests.ts';
 import { inTurnOf } from './turns.ts';
 
 /** A paper costs the server as much as so many calls; a person needs a few in a minute. */
-const callsOfOne = 40;
+const callsOfOne = 20;
 /** By command a plan may be longer: there it holds nobody else. */
 const mostWeeks = 4;
 
