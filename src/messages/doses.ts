@@ -59,32 +59,6 @@ export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => 
   ...restLines(dose, speech),
 ];
 
-const cuffDetails = (
-  dose: Extract<Dose, { method: 'occlusion' }>,
-  { say }: DoseSpeech,
-): readonly string[] => [
-  say('handout.do-cuff-minutes', { minutes: Math.floor(dose.capSeconds / 60) }),
-  ...(dose.cuff.kind === 'pneumatic'
-    ? [
-        say(`handout.do-cuff-${dose.cuff.position}`, { width: dose.cuff.widthCm }),
-        say(dose.inflation === 'continuous' ? 'handout.do-inflated' : 'handout.do-deflated'),
-      ]
-    : []),
-  ...(dose.pulseShown ? [say('handout.do-no-pulse')] : []),
-];
-
-/** What else was signed with a dose, a sentence each, for whoever reads it away from the phone's own counting. */
-export const doseDetails = (dose: Dose, speech: DoseSpeech): readonly string[] => [
-  ...(dose.method === 'occlusion'
-    ? cuffDetails(dose, speech)
-    : [
-        dose.reserve > 0
-          ? speech.say('handout.do-reserve', { count: dose.reserve })
-          : speech.say('handout.do-last'),
-      ]),
-  speech.say('handout.do-tempo', { seconds: dose.secondsPerRepetition }),
-];
-
 /** What is wanted with the exercise in hand: a weight where there is one, one side where it is one, the cuff. */
 export const doseInHand = (dose: Dose, speech: DoseSpeech): readonly string[] => [
   ...((dose.method === 'variation' ? dose.addedKg : dose.loadKg) > 0 ? [loadText(dose, speech)] : []),

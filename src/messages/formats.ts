@@ -1,10 +1,7 @@
 /**
  * The platform's formatters, each made once and kept. Making one costs some hundred times what it costs to
- * write a figure with it, and a page writes hundreds.
+ * write a figure with it, and a page writes hundreds. Languages, clinics’ zones and our own options are few.
  */
-
-/** A language, a zone or a few options of more: far fewer than this are ever asked for. */
-const mostKept = 500;
 
 const keptBy = <Options, Made>(
   make: (locale: string, options: Options) => Made,
@@ -13,7 +10,6 @@ const keptBy = <Options, Made>(
   return (locale, options) => {
     const key = locale + JSON.stringify(options);
     const found = kept.get(key) ?? make(locale, options);
-    if (kept.size >= mostKept) kept.clear();
     kept.set(key, found);
     return found;
   };

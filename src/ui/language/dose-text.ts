@@ -8,7 +8,7 @@ import { weightText } from './weight-text.ts';
 // In another language they come with the pages that show a dose.
 addEnglish(words);
 
-const speech: doses.DoseSpeech = { say: t, weight: weightText, list: listText };
+export const speech: doses.DoseSpeech = { say: t, weight: weightText, list: listText };
 
 export const doseTitle = (dose: Dose): string => doses.doseTitle(dose, speech);
 
@@ -17,7 +17,5 @@ export const loadText = (dose: Dose): string => doses.loadText(dose, speech);
 export const doseInHand = (dose: Dose): readonly string[] => doses.doseInHand(dose, speech);
 
 export const restLines = (dose: Dose): readonly string[] => doses.restLines(dose, speech);
-
-export const doseDetails = (dose: Dose): readonly string[] => doses.doseDetails(dose, speech);
 
 export const doseLines = (dose: Dose): readonly string[] => doses.doseLines(dose, speech);

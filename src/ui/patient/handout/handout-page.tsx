@@ -4,13 +4,14 @@ import type { NutritionView } from '#api/patient/nutrition.ts';
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
+import { doseDetails } from '#messages/papers/dose-details.ts';
 import { LinkButton } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import './words.ts';
-import { doseDetails, doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
+import { doseLines, doseTitle, loadText, speech } from '#ui/language/dose-text.ts';
 import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
 import { listText, spokenLanguage, t, translate } from '#ui/language/words.ts';
@@ -38,7 +39,7 @@ const Doses = ({ exercise }: { readonly exercise: TodayExercise }) => {
       {isEasierNow ? <p>{t('handout.easier-now')}</p> : null}
       <p className="dose figure">{doseTitle(now)}</p>
       <p className="dose-line">{doseLines(now).join(' · ')}</p>
-      <p>{doseDetails(now).join(' ')}</p>
+      <p>{doseDetails(now, speech).join(' ')}</p>
       <p>{daysText(exercise)}</p>
       <p>{t(isEasierNow ? 'handout.whole' : 'handout.easier', { dose: inShort(other) })}</p>
     </>
