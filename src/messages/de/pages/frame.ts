@@ -37,7 +37,7 @@ export const words = {
   'frame.no-answer':
     'Der Server der Praxis hat nicht geantwortet. Was Sie eingegeben haben, ist noch hier. Versuchen Sie es noch einmal.',
   'frame.until-scripts':
-    'Das lässt sich absenden, sobald die Seite geladen ist. Ändert sich nichts, führt dieser Browser keine Skripte aus; dieses Formular braucht sie.',
+    'Warten Sie, bis die Seite geladen ist. Sonst führt dieser Browser keine Skripte aus; dieses Formular braucht sie.',
   'frame.today': 'Heute',
   'frame.account': 'Ihre Anmeldung',
   'frame.handout': 'Mein Plan',

@@ -32,7 +32,7 @@ export const words = {
   'write.title': 'Write to your clinic',
   'frame.no-answer': 'The clinic’s server did not answer. What you entered is still here; try again.',
   'frame.until-scripts':
-    'This can be sent as soon as the page has loaded. Where nothing changes, this browser runs no scripts, and this form needs them.',
+    'Wait until the page has loaded. Else this browser runs no scripts, and this form needs them.',
   'frame.today': 'Today',
   'frame.account': 'Your sign-in',
   'frame.handout': 'My plan',
