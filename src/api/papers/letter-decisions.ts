@@ -12,11 +12,12 @@ export const decisionsToldIn = async (
   plan: Plan,
   versions: readonly Prescription[],
   zone: string,
-): Promise<LetterPaper['decisions']> =>
-  Promise.all(
+): Promise<LetterPaper['decisions']> => {
+  const now = inForce(versions);
+  return Promise.all(
     [...plan.joints.values()].map(async ({ joint, decision, decisionId }) => {
       const made = await decisionById(access, patientId, decisionId);
-      const anew = inForce(versions).filter(
+      const anew = now.filter(
         ({ joints, origin, signedAt }) =>
           joints.includes(joint) &&
           origin === 'clinician' &&
@@ -28,3 +29,4 @@ export const decisionsToldIn = async (
       return { joint, decision, setAnewOn: last > 0 && decision !== 'pause' ? dayAt(last, zone) : null };
     }),
   );
+};

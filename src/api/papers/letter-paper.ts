@@ -1,7 +1,7 @@
 /** The letter to another doctor, gathered from the record as it stands today, whether care goes on or has ended. */
+
 import type { DecisionWord } from '#core/decision/answers.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
-import { painLookup } from '#core/decision/pain-lookup.ts';
 import { countLog, type DocumentLog } from '#core/episode/documents/document-facts.ts';
 import { ineligibleMethods } from '#core/episode/documents/handover.ts';
 import type { Episode } from '#core/episode/episode.ts';
@@ -11,6 +11,7 @@ import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
 import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
+import { isWithinSigned } from '#core/prescribing/signed-within.ts';
 import { type Day, dayNumber } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { goalStepsOf } from '#data/assessment/goals.ts';
@@ -21,7 +22,6 @@ import { checksUpTo, outcomesUpTo } from '#data/episode/document-checks.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
 import { clinicOf, type Patient } from '#data/patients/people.ts';
-import { recordOf } from '#data/patients/record.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
@@ -30,6 +30,7 @@ import { bookingOf } from '#data/review/review-bookings.ts';
 import type { LetterExercise, LetterPaper } from '#papers/letter/letter-paper.ts';
 import { decisionsToldIn } from './letter-decisions.ts';
 import { chosenNotes } from './letter-notes.ts';
+import { painLimitsOf } from './pain-limits.ts';
 
 const signedDay = (row: Prescription, zone: string): Day => dayAt(row.signedAt ?? row.recordedAt, zone);
 
@@ -52,7 +53,7 @@ const exercisesIn = (
         dose: item?.dose ?? row.dose,
         signedOn: signedDay(row, zone),
         signedName: row.signedName ?? '',
-        isWithinSigned: row.origin !== 'clinician' && row.signedAt === row.recordedAt,
+        isWithinSigned: isWithinSigned(row),
       },
       today: item?.today ?? 'none',
       cautions: row.cautions.map(({ text }) => text),
@@ -88,15 +89,6 @@ const logSince = async (
     from,
     to,
   });
-};
-
-const painLimitsOf = async (access: Access, { id, profile }: Patient): Promise<LetterPaper['painLimits']> => {
-  const record = await recordOf(access, id);
-  const at = { instant: access.now, day: access.day };
-  return (profile?.followedJoints ?? []).map((joint) => ({
-    joint,
-    limit: record ? (painLookup(record, joint, at).acceptablePainLimit ?? null) : null,
-  }));
 };
 
 /** What the plan says of dangers. */
@@ -165,7 +157,10 @@ export const letterPaperFor = async (
     log: await logSince(access, patient.id, since, episodes),
     outcomes: await outcomesUpTo(access, patient, access.day),
     exercises: exercisesIn(versions, plan, zone),
-    painLimits: await painLimitsOf(access, patient),
+    painLimits: (await painLimitsOf(access, patient)).map(({ joint, acceptablePainLimit: limit }) => ({
+      joint,
+      limit,
+    })),
     ...standing(plan, zone),
     decisions: await decisionsToldIn(access, patient.id, plan, versions, zone),
     closed: ineligibleMethods(eligibility),

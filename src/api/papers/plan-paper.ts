@@ -1,16 +1,16 @@
 /** The plan for paper: what is signed and in force, as the one plan leaves it on the day of printing. */
-import { painLookup } from '#core/decision/pain-lookup.ts';
+
 import { asksNothing } from '#core/episode/suspensions.ts';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import { exerciseWeekdays, type WeekdaysOn } from '#core/prescribing/programme/exercise-weekdays.ts';
 import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
+import { isWithinSigned } from '#core/prescribing/signed-within.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
 import { clinicOf, type Patient } from '#data/patients/people.ts';
-import { recordOf } from '#data/patients/record.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
@@ -19,6 +19,7 @@ import { cautionText } from '#messages/cautions.ts';
 import { exerciseName } from '#messages/exercises.ts';
 import type { PlanPaper, PlanPaperExercise } from '#papers/plan/plan-paper.ts';
 import { dangerTexts } from '../patient/today-danger.ts';
+import { painLimitsOf } from './pain-limits.ts';
 
 /** Most weeks on one print: a plan is read again before then. */
 export const mostWeeks = 12;
@@ -64,18 +65,9 @@ const exerciseOn = (
       version: row.version,
       signedName: row.signedName ?? '',
       signedOn: dayAt(row.signedAt, zone),
-      isWithinSigned: row.origin !== 'clinician' && row.signedAt === row.recordedAt,
+      isWithinSigned: isWithinSigned(row),
     },
   ];
-};
-
-const limitsFor = async (access: Access, { id, profile }: Patient): Promise<PlanPaper['joints']> => {
-  const record = await recordOf(access, id);
-  const at = { instant: access.now, day: access.day };
-  return (profile?.followedJoints ?? []).map((joint) => ({
-    joint,
-    acceptablePainLimit: record ? (painLookup(record, joint, at).acceptablePainLimit ?? null) : null,
-  }));
 };
 
 export const planPaperFor = async (
@@ -105,6 +97,6 @@ export const planPaperFor = async (
     isOff,
     danger: dangerTexts(plan, { name, phone }),
     exercises: versions.flatMap((row) => exerciseOn(row, { plan, zone, weekdaysOn, weeks, isOff })),
-    joints: await limitsFor(access, patient),
+    joints: await painLimitsOf(access, patient),
   };
 };

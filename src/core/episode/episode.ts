@@ -52,6 +52,10 @@ export interface Episode {
   readonly changes: readonly EpisodeChange[];
 }
 
+/** Closed by its last change. */
+export const isOver = ({ changes }: Pick<Episode, 'changes'>): boolean =>
+  closedStates.some((state) => state === changes.at(-1)?.to);
+
 const may = null;
 const isClosed = (state: string) => `This episode of care is closed (${state}); open a new one.`;
 

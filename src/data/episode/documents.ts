@@ -6,7 +6,7 @@ import {
   type DocumentDecision,
   type DocumentFacts,
 } from '#core/episode/documents/document-facts.ts';
-import { closedStates, type Episode } from '#core/episode/episode.ts';
+import { type Episode, isOver } from '#core/episode/episode.ts';
 import { daysOff, episodeStatusOn } from '#core/episode/episode-status.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
@@ -102,8 +102,6 @@ const factsOf = async (
     baselines: (await baselinesOf(access, patient.id)).filter(({ setOn }) => setOn <= to).toReversed(),
   };
 };
-
-const isOver = ({ changes }: Episode): boolean => closedStates.includes(changes.at(-1)!.to);
 
 /** Null where there is no such episode, or where it has not been closed by a discharge or a handing over. */
 export const documentFactsFor = async (

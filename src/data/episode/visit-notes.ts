@@ -1,7 +1,7 @@
 /** Notes of a person, newest day first; those entered in error stay and say so. */
 import { desc } from 'drizzle-orm';
 import { asCorrected } from '#core/corrections/correction.ts';
-import { closedStates, type Episode } from '#core/episode/episode.ts';
+import { type Episode, isOver } from '#core/episode/episode.ts';
 import type { VisitNote } from '#core/episode/visit-note.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
@@ -36,7 +36,7 @@ export const notesOf = async (access: Access, patientId: string): Promise<readon
 
 /** The episode that was opened last and has not ended. */
 const openIn = (episodes: readonly Episode[]): string | null =>
-  episodes.findLast(({ changes }) => !closedStates.some((state) => state === changes.at(-1)?.to))?.id ?? null;
+  episodes.findLast((one) => !isOver(one))?.id ?? null;
 
 /** Belongs to the episode that is open as it is written. */
 export const recordNote = (access: Access, patientId: string, note: VisitNote): Promise<string> =>

@@ -7,6 +7,7 @@ import { type DoseSpeech, doseLines, doseTitle, loadText } from '#messages/doses
 import type { planPaper } from '#messages/en/sentences/papers/plan.ts';
 import type { selfManagement } from '#messages/en/sentences/self-management.ts';
 import { everyLanguage } from '#messages/every-language.ts';
+import { dateFormat } from '#messages/formats.ts';
 import type { LanguageTag } from '#messages/languages.ts';
 import { pageWord } from '#messages/page-words.ts';
 import { doseDetails } from '#messages/papers/dose-details.ts';
@@ -31,7 +32,7 @@ const wordsIn = (tag: LanguageTag) => {
     sheet: <Key extends keyof SheetWords>(key: Key, ...[values]: Args<SheetWords[Key]>): string =>
       translate(language.sentences['self-management'][key], values ?? {}, language),
     date: (day: Day, options: Intl.DateTimeFormatOptions): string =>
-      new Intl.DateTimeFormat(language.locale, { ...options, timeZone: 'UTC' }).format(new Date(day)),
+      dateFormat(language.locale, { ...options, timeZone: 'UTC' }).format(new Date(day)),
   };
 };
 type Words = ReturnType<typeof wordsIn>;
@@ -40,7 +41,7 @@ const daysOf = (monday: Day): readonly Day[] => Array.from({ length: 7 }, (_, at
 
 const weekIn = (monday: Day, { tag, date }: Words) => {
   const days = daysOf(monday);
-  const format = new Intl.DateTimeFormat(everyLanguage[tag].locale, {
+  const format = dateFormat(everyLanguage[tag].locale, {
     day: 'numeric',
     month: 'long',
     year: 'numeric',

@@ -1,6 +1,8 @@
 /** The small forms of administration, each through its procedure. */
+
 import type { ConsentKind } from '#core/episode/consent.ts';
 import { say } from '#messages/en/staff/administration.ts';
+import { isAddressLike } from '#ui/account/address-like.ts';
 import type { AskedForm } from '../account/asked-form.ts';
 
 export const addSite: AskedForm = {
@@ -54,19 +56,13 @@ const rolesOf = (kind: string | undefined) => ({
   administers: kind === 'both' || kind === 'administrator',
 });
 
-/** In one pass: a pattern that backs up over a long text holds everybody else meanwhile. */
-const isAddress = (text: string): boolean => {
-  const at = text.indexOf('@');
-  return at > 0 && at < text.length - 1 && !/\s/.test(text);
-};
-
 export const addStaff: AskedForm = {
   name: 'staff',
   about: [],
   names: () => ['name', 'email', 'kind'],
   missing: ({ name = '', email = '', kind = '' }) => [
     ...(name.trim().length < 2 ? [{ field: 'name', text: say('no-name') }] : []),
-    ...(isAddress(email) ? [] : [{ field: 'email', text: say('no-email') }]),
+    ...(isAddressLike(email) ? [] : [{ field: 'email', text: say('no-email') }]),
     ...((kindsOfStaff as readonly string[]).includes(kind) ? [] : [{ field: 'kind', text: say('no-kind') }]),
   ],
   path: 'admin.staff.add',

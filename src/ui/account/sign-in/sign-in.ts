@@ -1,4 +1,5 @@
 /** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
+import { isAddressLike } from '../address-like.ts';
 import './words.ts';
 import type { Said } from '#ui/language/said.ts';
 import type { PlainWordKey } from '#ui/language/words.ts';
@@ -19,7 +20,7 @@ const plain = (field: string, key: PlainWordKey): Said => ({ field, text: (say) 
 export const problemsOf = (email: string, passphrase: string): readonly Said[] => [
   ...(email === ''
     ? [plain('email', 'sign-in.no-email')]
-    : /^\S+@\S+$/.test(email)
+    : isAddressLike(email)
       ? []
       : [plain('email', 'sign-in.email-shape')]),
   ...(passphrase === '' ? [plain('passphrase', 'sign-in.no-passphrase')] : []),

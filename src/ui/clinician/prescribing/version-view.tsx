@@ -1,5 +1,7 @@
 /** One version of one prescribed exercise, with its working and cautions. */
+
 import type { ReactNode } from 'react';
+import { isWithinSigned } from '#core/prescribing/signed-within.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -20,12 +22,10 @@ const originInWords: Readonly<Record<Version['origin'], string>> = {
  * A dose that was taken back, or that went up inside the signed band or what was approved ahead, acts by itself
  * in the moment it is made: nobody signed it anew.
  */
-export const signedInWords = (
-  { origin, recordedAt, signedAt, signedName }: Version,
-  clock: ClinicClock,
-): string => {
+export const signedInWords = (version: Version, clock: ClinicClock): string => {
+  const { signedAt, signedName } = version;
   if (signedAt === null || signedName === null) return say('not-signed');
-  return origin !== 'clinician' && signedAt === recordedAt
+  return isWithinSigned(version)
     ? say('signed-within', { name: signedName, time: momentInWords(signedAt, clock) })
     : say('signed-by', { name: signedName, time: momentInWords(signedAt, clock) });
 };
