@@ -13,6 +13,9 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const port = Number(process.env.BROWSER_TEST_PORT ?? 3187);
 const address = `http://127.0.0.1:${port}`;
 
+/** The one walk of a minute and more; begun last, it would leave the other worker idle. */
+const longest = '**/whole-path.spec.ts';
+
 const settingsChanged = ['**/phone-two-hours.spec.ts', '**/administration/settings.spec.ts'];
 
 // Each worker loads this file again; the folder is made once and handed on.
@@ -36,8 +39,13 @@ export default defineConfig({
   ],
   // A setting of the clinic reaches everybody in it, so what changes one waits for all the others.
   projects: [
-    { name: 'all', testIgnore: settingsChanged },
-    { name: 'with a setting changed', testMatch: settingsChanged, dependencies: ['all'] },
+    { name: 'the longest first', testMatch: longest },
+    { name: 'all', testIgnore: [longest, ...settingsChanged] },
+    {
+      name: 'with a setting changed',
+      testMatch: settingsChanged,
+      dependencies: ['the longest first', 'all'],
+    },
   ],
   use: {
     baseURL: address,
