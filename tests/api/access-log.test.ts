@@ -48,6 +48,7 @@ const more: Readonly<Record<string, object>> = {
   'clinician.drafts.get': { form: 'first-visit-reason' },
   'clinician.documents.get': { episodeId: 'none' },
   'clinician.review.earlierDoses': { itemId: 'none' },
+  'clinician.templates.proposed': { templateId: 'none', on: 'saved' },
 };
 
 /** What a patient’s query asks for. */

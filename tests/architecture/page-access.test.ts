@@ -64,6 +64,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/warning-signs': 'record',
   '(clinician)/patients/new': 'clinician',
   '(clinician)/rules': 'clinician',
+  '(clinician)/templates': 'clinician',
   '(clinician)/worklist': 'clinician',
   '(patient)/handout': 'patient',
   '(patient)/history': 'patient',

@@ -26,6 +26,7 @@ const clinicianScreens = [
   '/emergency-access/flare-then-hold',
   '/account',
   '/account/codes',
+  '/templates',
   '/calculations',
   '/calculations?words=Blutdruck',
   '/calculations/one-rep-max',

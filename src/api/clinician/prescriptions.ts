@@ -3,7 +3,6 @@ import { z } from 'zod';
 import { dosesBeforeCorrection } from '#core/corrections/doses-before.ts';
 import { limitedExercises } from '#core/episode/limit-bounds.ts';
 import { exercises, exerciseTitle } from '#core/exercises/catalogue.ts';
-import type { Dose } from '#core/prescribing/dose.ts';
 import { occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
 import { programmeFields } from '#core/record/staff-fields.ts';
@@ -11,12 +10,7 @@ import type { Access } from '#data/access.ts';
 import { noteRead } from '#data/audit/audit.ts';
 import { correctedMeasurements } from '#data/corrections/corrections.ts';
 import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
-import {
-  addVersion,
-  endPrescription,
-  replacedReason,
-  signPrescription,
-} from '#data/prescribing/prescribing.ts';
+import { endPrescription, replacedReason, signPrescription } from '#data/prescribing/prescribing.ts';
 import {
   inForce,
   type Prescription,
@@ -31,8 +25,9 @@ import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
 import { exerciseChoices, searchInput } from './exercise-choices.ts';
+import { keepProposal } from './keep-proposal.ts';
 import { requireNothingNewer } from './nothing-newer.ts';
-import { propose, requireLikely, requireOpen } from './propose.ts';
+import { propose, requireOpen } from './propose.ts';
 import { signingStoppedText } from './require-signing.ts';
 import { planningValues, saveWeek } from './week.ts';
 
@@ -78,15 +73,6 @@ const replace = async (
   await endPrescription(access, patientId, same.id, replacedReason);
 };
 
-/** Nothing is kept or signed that is not what was read: what it is worked out from may have changed meanwhile. */
-const requireAsShown = (dose: Dose, shown: unknown): void => {
-  if (shown !== undefined && JSON.stringify(shown) !== JSON.stringify(dose))
-    throw new Problem(
-      'conflict',
-      'The dose is another one than was shown: a measurement, a limit or a load at home changed meanwhile. Nothing was saved. Propose it again.',
-    );
-};
-
 export const prescriptionsRouter = router({
   /** Exercises by a search: first those a dose can be proposed for now, then the others with why not. */
   choices: recordProcedure
@@ -130,25 +116,7 @@ export const prescriptionsRouter = router({
         shown: z.unknown().optional(),
       }),
     )
-    .mutation(async ({ ctx, input }) => {
-      const proposed = await propose(ctx.access, ctx.patient, input.request);
-      requireAsShown(proposed.dose, input.shown);
-      await requireLikely(ctx.access, ctx.patient, input.request, input.confirmed);
-      const known = await prescriptionsOf(ctx.access, ctx.patient.id);
-      if (input.itemId && !known.some((row) => row.itemId === input.itemId)) {
-        throw new Problem('not-found', 'This patient has no such prescribed exercise.');
-      }
-      const working = [
-        ...proposed.working.map((line) => line.text),
-        ...proposed.notes.map((note) => note.text),
-      ];
-      return addVersion(ctx.access, ctx.patient.id, {
-        ...proposed,
-        working,
-        itemId: input.itemId,
-        origin: 'clinician',
-      });
-    }),
+    .mutation(({ ctx, input }) => keepProposal(ctx.access, ctx.patient, input)),
 
   sign: recordProcedure
     .input(

@@ -68,8 +68,17 @@ const refusalsOf = (context: PrescribingContext, exerciseId: string, way: Way): 
   return [...new Map(all.map((refusal) => [refusal.reason, refusal])).values()];
 };
 
-const notAtHome = (exercise: Exercise, { context, ownedEquipment }: ChoiceFor): readonly string[] => {
-  const missing = equipmentMissing(exercise.id, {
+/** What a person lacks at home for an exercise, in words. */
+export const notAtHome = (
+  exerciseId: string,
+  {
+    context,
+    ownedEquipment,
+  }: Pick<ChoiceFor, 'ownedEquipment'> & {
+    readonly context: Pick<PrescribingContext, 'ownedLoadsKg'>;
+  },
+): readonly string[] => {
+  const missing = equipmentMissing(exerciseId, {
     equipment: ownedEquipment,
     loadsKg: context.ownedLoadsKg,
   });
@@ -82,7 +91,7 @@ const choiceOf = (
   who: ChoiceFor,
   isAtHome: boolean,
 ): ExerciseChoice => {
-  const lacking = isAtHome ? notAtHome(exercise, who) : [];
+  const lacking = isAtHome ? notAtHome(exercise.id, who) : [];
   const judged = ways.map((way) => {
     const refused = refusalsOf(who.context, exercise.id, way);
     return {

@@ -13,4 +13,5 @@ export * from './people.ts';
 export * from './questionnaires.ts';
 export * from './review.ts';
 export * from './signatures.ts';
+export * from './templates.ts';
 export * from './worklist.ts';

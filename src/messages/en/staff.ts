@@ -24,6 +24,7 @@ import { words as letter } from './staff/papers/letter.ts';
 import { words as sheet } from './staff/papers/sheet.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
+import { words as templates } from './staff/prescribing/templates.ts';
 import { words as workbench } from './staff/prescribing/workbench.ts';
 import { words as prescribing } from './staff/prescribing.ts';
 import { words as programme } from './staff/programme.ts';
@@ -67,6 +68,7 @@ export const staff = {
   patients,
   'pre-visit': preVisit,
   prescribing,
+  'prescribing/templates': templates,
   'prescribing/workbench': workbench,
   programme,
   record,

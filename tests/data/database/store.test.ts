@@ -147,6 +147,8 @@ describe('the record is append-only', () => {
       'decision',
       'decision_response',
       'dose_handed_over',
+      'dose_template',
+      'dose_template_change',
       'effusion_test',
       'emergency_access',
       'entry_conflict',

@@ -1,7 +1,6 @@
 /** Prescribe: choose an exercise, set its dose beside the one in force, read what comes of it and sign. */
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { exerciseById, exercisesFor } from '#core/exercises/catalogue.ts';
-import type { Anthropometry } from '#core/exercises/exercise.ts';
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import { dosesBeside } from '#core/prescribing/beside.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
@@ -10,15 +9,17 @@ import { cautionsNewTo } from '#core/prescribing/proposal-parts.ts';
 import { requestOfDose } from '#core/prescribing/request-of-dose.ts';
 import { anthropometryOf } from '#core/prescribing/variation/variation-for-patient.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
+import { say as sayTemplate } from '#messages/en/staff/prescribing/templates.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { tradeNames } from '#messages/trade-names.ts';
 import type {
   Choice,
+  ClinicTemplate,
   DangerAnswer,
   EarlierDoses,
   Patient,
   Prescriptions,
-  Template,
+  ProposedTemplate,
   Version,
 } from '../answers.ts';
 import { type Typed, typedFrom } from '../forms/typed.ts';
@@ -34,6 +35,8 @@ import { MethodChoice } from './method-choice.tsx';
 import { NeedsLine } from './needs-line.tsx';
 import { PrescribeForm } from './prescribe-form.tsx';
 import { SignTogether } from './sign-together.tsx';
+import { filledFrom } from './templates/filled-from.ts';
+import { TemplateUse } from './templates/template-use.tsx';
 import { signedInWords } from './version-view.tsx';
 
 export interface PrescribeProps {
@@ -44,7 +47,10 @@ export interface PrescribeProps {
   readonly choices: readonly Choice[];
   readonly prescriptions: Prescriptions;
   readonly danger: DangerAnswer;
-  readonly templates: readonly Template[];
+  /** Of the clinic, those that are offered. */
+  readonly templates: readonly ClinicTemplate[];
+  /** The template that was chosen, as it comes out for this patient. */
+  readonly template: ProposedTemplate | null;
   /** Of the exercise whose version in force is chosen. */
   readonly earlier: EarlierDoses;
   /** Of this clinician, on this page, for this patient; neither signed nor added. */
@@ -53,7 +59,11 @@ export interface PrescribeProps {
   readonly clock: ClinicClock;
 }
 
-const laddersFor = (person: Anthropometry | null): Readonly<Record<string, readonly LadderRow[]>> => {
+const laddersFor = ({
+  patient,
+  measurements,
+}: PrescribeProps): Readonly<Record<string, readonly LadderRow[]>> => {
+  const person = anthropometryOf({ measurements, formulaSex: patient.profile?.formulaSex ?? null });
   if (!person) return {};
   const families = [...new Set(exercisesFor('variation').map((exercise) => exercise.family))];
   return Object.fromEntries(families.map((family) => [family, ladderRows(family, person)]));
@@ -69,7 +79,7 @@ const aboutOf = (props: PrescribeProps, version: Version | null, method: Method)
       ? say('now.from', { version: version.version, signed: signedInWords(version, clock) })
       : say(method === 'occlusion' ? 'now.all-asked' : 'now.none'),
     ...earlierInWords(props.earlier, today(clock)),
-    ...(method === 'low-load'
+    ...(method !== 'occlusion'
       ? [loads.length > 0 ? say('now.loads', { loads: loads.join(', ') }) : say('now.loads-none')]
       : []),
   ];
@@ -92,6 +102,21 @@ const waitingOf = ({ unsigned, inForce }: Prescriptions) =>
     );
   });
 
+/** While no exercise is chosen: what came of a template, or the doses in force. */
+const NotChosen = ({ patient, at, template, prescriptions: { inForce }, danger, clock }: PrescribeProps) =>
+  template ? (
+    <TemplateUse
+      {...{ at, template, inForce }}
+      patientId={patient.id}
+      heldBy={(itemId) => heldNow(danger, clock, itemId)}
+    />
+  ) : (
+    <div className="stack-close">
+      {at.template ? <p role="status">{sayTemplate('use.gone')}</p> : null}
+      <InForceList {...{ at, inForce }} patientId={patient.id} />
+    </div>
+  );
+
 const SetAndResult = (props: PrescribeProps & { readonly version: Version | null }) => {
   const { patient, at, version, measurements } = props;
   const { method, exerciseId = '', side } = at;
@@ -106,31 +131,28 @@ const SetAndResult = (props: PrescribeProps & { readonly version: Version | null
   if (!method || !exerciseById(exerciseId))
     return (
       <>
-        <InForceList patientId={patient.id} at={at} inForce={props.prescriptions.inForce} />
+        <NotChosen {...props} />
         <div className="result stack">{together}</div>
       </>
     );
   const now = version ? typedFrom(requestOfDose({ measurements }, version.dose)) : null;
+  const filled = filledFrom(props.template, at);
   const isTested = measurements.some(
     (row) => row.kind === 'repetitions-to-failure' && row.exerciseId === exerciseId && row.side === side,
   );
   return (
     <PrescribeForm
-      key={`${method} ${exerciseId} ${side} ${version?.itemId}`}
+      key={`${method} ${exerciseId} ${side} ${version?.itemId} ${at.template} ${at.place}`}
       patientId={patient.id}
       method={method}
-      ladders={
-        method === 'variation'
-          ? laddersFor(anthropometryOf({ measurements, formulaSex: patient.profile?.formulaSex ?? null }))
-          : {}
-      }
+      ladders={method === 'variation' ? laddersFor(props) : {}}
       signer={props.signer}
       readAt={props.clock.now}
       inForce={version}
       allInForce={props.prescriptions.inForce}
-      about={aboutOf(props, version, method)}
+      about={[...(filled?.said ?? []), ...aboutOf(props, version, method)]}
       trade={tradeNames[exerciseId as ExerciseId]}
-      start={now ?? { exerciseId, ...(side ? { side } : {}) }}
+      start={{ ...(now ?? { exerciseId, ...(side ? { side } : {}) }), ...filled?.typed }}
       kept={props.typedBefore}
       of={{ method, exerciseId, side, itemId: version?.itemId }}
       now={now}

@@ -1,5 +1,7 @@
 /** Prescriptions: what waits for a signature, what is in force, what came before. */
+import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { say as sayOfDocuments } from '#messages/en/staff/documents.ts';
+import { say as sayTemplate } from '#messages/en/staff/prescribing/templates.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -12,6 +14,7 @@ import { type ClinicClock, momentInWords } from '../when.ts';
 import { ApproveAhead } from './approve-ahead.tsx';
 import { EndForm } from './end-form.tsx';
 import { SignButton } from './sign-button.tsx';
+import { SaveTemplate } from './templates/save-template.tsx';
 import { stateInWords, VersionView } from './version-view.tsx';
 
 export interface PrescriptionsProps {
@@ -118,6 +121,17 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
       <Disclosure summary={sayOfDocuments('plan-title')}>
         <PrintPlan patientId={props.patientId} />
       </Disclosure>
+      {props.prescriptions.inForce.length > 0 ? (
+        <Disclosure summary={sayTemplate('save.summary')}>
+          <SaveTemplate
+            patientId={props.patientId}
+            doses={props.prescriptions.inForce.map(({ id, dose }) => ({
+              id,
+              title: `${doseTitle(dose)}, ${doseInShort(dose)}`,
+            }))}
+          />
+        </Disclosure>
+      ) : null}
     </div>
     <DataTable
       caption={say('earlier')}

@@ -30,8 +30,8 @@ export const words = {
   way: '{method}, {side}',
   'not-possible': '{exercises} not possible now, and why',
   'other-ways': 'Not possible in every way, and why',
-  templates: 'Templates of the clinic: {count}',
-  'templates.about':
+  starts: 'Exercises to start from: {count}',
+  'starts.about':
     'An exercise and a method, with the clinic’s own figures where none is typed. They decide nothing.',
   'choose-first': 'choose an exercise to set its dose',
   'nothing-proposed': 'The proposed dose stands here, whole, before anything is kept or signed.',

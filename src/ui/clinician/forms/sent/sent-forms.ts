@@ -7,6 +7,7 @@ import { approveStepsAhead, endPrescription } from './prescriptions.ts';
 import { addPatient, changeDetail, keepPlan, mergeRecords, setSite, undoMerge } from './record.ts';
 import { bookReview, overrideDecision, setBaseline, writeMessage } from './review.ts';
 import type { SentForm } from './sent-form.ts';
+import { bringBackTemplate, renameTemplate, saveTemplate, withdrawTemplate } from './templates.ts';
 
 export const sentForms: readonly SentForm[] = [
   addPatient,
@@ -14,6 +15,7 @@ export const sentForms: readonly SentForm[] = [
   askAtHome,
   beginVisit,
   bookReview,
+  bringBackTemplate,
   changeDetail,
   changeEpisode,
   endPrescription,
@@ -28,13 +30,16 @@ export const sentForms: readonly SentForm[] = [
   recordContact,
   recordEffusion,
   recordMeasurement,
+  renameTemplate,
   reportSign,
   resumePause,
+  saveTemplate,
   setBaseline,
   setSite,
   showAdvice,
   signNote,
   undoMerge,
+  withdrawTemplate,
   writeMessage,
   ...Object.values(careForms),
 ];

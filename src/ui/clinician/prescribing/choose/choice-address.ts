@@ -1,6 +1,7 @@
 /** What the page of prescribing was asked for, as it stands in its address: a search, and what was chosen. */
 import { type Muscle, muscles } from '#core/exercises/exercise.ts';
 import { type Joint, joints, type Limb, limbs, sides } from '#core/exercises/joints.ts';
+import { type TemplateSide, templateSides } from '#core/prescribing/clinic-template.ts';
 import { type Method, methods } from '#core/prescribing/methods.ts';
 import type { Patient } from '../../answers.ts';
 
@@ -19,6 +20,10 @@ export interface ChoiceAddress {
   readonly side?: 'left' | 'right' | 'both';
   /** The line a new version is written for. */
   readonly line?: string;
+  /** A template of the clinic, on which side it is used, and which of its doses fills in the form. */
+  readonly template?: string;
+  readonly on?: TemplateSide;
+  readonly place?: number;
 }
 
 type Asked = Readonly<Record<string, string | readonly string[] | undefined>>;
@@ -31,6 +36,9 @@ const given = <K extends string, V>(name: K, value: V | undefined) =>
 
 const textOf = (value: Asked[string]): string | undefined =>
   typeof value === 'string' && value !== '' ? value : undefined;
+
+const placeOf = (value: Asked[string]): number | undefined =>
+  /^\d{1,2}$/.test(textOf(value) ?? '') ? Number(value) : undefined;
 
 /** Before anything was searched: the joint that is followed, with what is at home. */
 export const choiceAddress = (asked: Asked, profile: Patient['profile']): ChoiceAddress => {
@@ -47,6 +55,9 @@ export const choiceAddress = (asked: Asked, profile: Patient['profile']): Choice
     ...given('exerciseId', textOf(asked.exercise)?.slice(0, 60)),
     ...given('side', oneOf([...sides, 'both'] as const, asked.side)),
     ...given('line', textOf(asked.line)?.slice(0, 64)),
+    ...given('template', textOf(asked.template)?.slice(0, 64)),
+    ...given('on', oneOf(templateSides, asked.on)),
+    ...given('place', placeOf(asked.place)),
   };
 };
 
@@ -57,6 +68,9 @@ export const addressOf = (patientId: string, at: ChoiceAddress): string => {
     line: at.line,
     exercise: at.exerciseId,
     side: at.side,
+    template: at.template,
+    on: at.template ? at.on : undefined,
+    place: at.template && at.place !== undefined ? String(at.place) : undefined,
     find: '1',
     words: at.words,
     joint: at.joint,
@@ -72,5 +86,7 @@ export const addressOf = (patientId: string, at: ChoiceAddress): string => {
 };
 
 /** The same search with nothing chosen. */
-export const searchOf = ({ exerciseId: _, side: __, line: ___, ...search }: ChoiceAddress): ChoiceAddress =>
-  search;
+export const searchOf = (at: ChoiceAddress): ChoiceAddress => {
+  const { exerciseId: _, side: __, line: ___, template: ____, on: _____, place: ______, ...search } = at;
+  return search;
+};

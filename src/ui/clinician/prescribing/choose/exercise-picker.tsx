@@ -2,11 +2,13 @@
 
 import { sideOf, sides } from '#core/exercises/joints.ts';
 import type { Way, WayNotPossible } from '#core/prescribing/exercise-choice.ts';
+import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { counted } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
-import type { Choice, Template, Version } from '../../answers.ts';
+import type { Choice, ClinicTemplate, Version } from '../../answers.ts';
 import { methodInWords } from '../../words.ts';
+import { TemplatePick } from '../templates/template-pick.tsx';
 import { addressOf, type ChoiceAddress, searchOf } from './choice-address.ts';
 import { PickerForm } from './picker-form.tsx';
 
@@ -15,7 +17,8 @@ export interface PickerProps {
   readonly at: ChoiceAddress;
   readonly choices: readonly Choice[];
   readonly inForce: readonly Version[];
-  readonly templates: readonly Template[];
+  /** Of the clinic, those that are offered. */
+  readonly templates: readonly ClinicTemplate[];
 }
 
 /** On the first page of what is possible. */
@@ -114,15 +117,15 @@ const NotPossible = (props: PickerProps & { readonly choices: readonly Choice[] 
 };
 
 /** Each on the side the search is about, where it is about one. */
-const Templates = (props: PickerProps) => {
-  const { templates, at } = props;
+const Starts = (props: PickerProps) => {
+  const { at } = props;
   const side = at.joint ? sideOf(at.joint) : null;
   const worked = side ? [side] : sides;
   return (
-    <Disclosure summary={say('templates', { count: templates.length })}>
-      <p className="soft">{say('templates.about')}</p>
+    <Disclosure summary={say('starts', { count: prescriptionTemplates.length })}>
+      <p className="soft">{say('starts.about')}</p>
       <ul className="small">
-        {templates.map(({ id, title, request: { exerciseId, method } }) => (
+        {prescriptionTemplates.map(({ id, title, request: { exerciseId, method } }) => (
           <li key={id}>
             {title}:{' '}
             {worked.map((one) => (
@@ -176,8 +179,9 @@ export const ExercisePicker = (props: PickerProps) => {
         </p>
       ) : null}
       <div className="folded">
+        <TemplatePick {...props} />
+        <Starts {...props} />
         <NotPossible {...props} choices={choices} />
-        <Templates {...props} />
       </div>
     </section>
   );

@@ -16,7 +16,7 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
   const { person, clinician, patient, clock } = page;
   const at = choiceAddress(await searchParams, patient.profile);
   const patientId = patient.id;
-  const { isAll: _, exerciseId: __, side: ___, line, ...search } = at;
+  const { isAll: _, exerciseId: __, side: ___, line, template: templateId, on = 'saved', ...search } = at;
   return (
     <FramedRecord at={page} section="/prescribe">
       <PrescribeScreen
@@ -26,7 +26,8 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
         choices={await clinician.prescriptions.choices({ patientId, search })}
         prescriptions={await clinician.prescriptions.list({ patientId })}
         danger={await clinician.danger.get({ patientId })}
-        templates={await clinician.templates.list()}
+        templates={(await clinician.templates.list()).filter(({ withdrawn }) => !withdrawn)}
+        template={templateId ? await clinician.templates.proposed({ patientId, templateId, on }) : null}
         earlier={line ? await clinician.review.earlierDoses({ patientId, itemId: line }) : []}
         typedBefore={(await clinician.drafts.get({ patientId, form: 'prescribe' }))?.typed ?? {}}
         signer={person.name}

@@ -1,0 +1,41 @@
+'use client';
+/** What may be done with a template: another name, withdrawing it, offering it again. */
+import { useRouter } from 'next/navigation';
+import { say } from '#messages/en/staff/prescribing/templates.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { SentFrame } from '../../forms/form-frame.tsx';
+import { bringBackTemplate, renameTemplate, withdrawTemplate } from '../../forms/sent/templates.ts';
+
+interface ActProps {
+  readonly templateId: string;
+}
+
+export const OfferedActs = ({ templateId }: ActProps) => {
+  const router = useRouter();
+  const shared = { about: { templateId }, onTaken: router.refresh };
+  return (
+    <div className="folded screen-only">
+      <Disclosure summary={say('rename')}>
+        <SentFrame {...shared} sent={renameTemplate} label={say('rename')} />
+      </Disclosure>
+      <Disclosure summary={say('withdraw.summary')}>
+        <p>{say('withdraw.about')}</p>
+        <SentFrame {...shared} sent={withdrawTemplate} label={say('withdraw')} />
+      </Disclosure>
+    </div>
+  );
+};
+
+export const WithdrawnActs = ({ templateId }: ActProps) => {
+  const router = useRouter();
+  return (
+    <div className="screen-only">
+      <SentFrame
+        sent={bringBackTemplate}
+        about={{ templateId }}
+        label={say('bring-back')}
+        onTaken={router.refresh}
+      />
+    </div>
+  );
+};
