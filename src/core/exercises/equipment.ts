@@ -28,6 +28,13 @@ export const equipmentKinds: readonly string[] = [
   .filter((thing) => thing !== 'none')
   .sort();
 
+/** Whether an exercise is done with a weight: of a size the catalogue fixes, of one it leaves open, or with none. */
+export const namesOwnWeight = (exerciseId: string): 'fixed' | 'open' | 'none' => {
+  const needs = (exerciseById(exerciseId)?.equipment ?? []).map(parts);
+  if (needs.some(({ kg }) => kg !== null)) return 'fixed';
+  return needs.some(({ thing }) => /\bweights?$/.test(thing)) ? 'open' : 'none';
+};
+
 interface Owned {
   readonly equipment: readonly string[];
   readonly loadsKg: readonly number[];

@@ -73,6 +73,16 @@ export const variationRequestFields = [
   { name: 'method', kind: 'enum', values: ['variation'] },
   exercise,
   side,
+  {
+    name: 'addedKg',
+    kind: 'number',
+    unit: 'kg',
+    min: 0,
+    max: 100,
+    exclusiveMin: true,
+    optional: true,
+    about: 'Load added',
+  },
   ...common,
 ] as const satisfies readonly Field[];
 

@@ -42,7 +42,7 @@ const methodValues = (context: Pick<PrescribingContext, 'measurements'>, dose: D
   }
   const { sets, repetitions, reserve } = dose;
   const work = { sets, repetitionsLow: repetitions.low, repetitionsHigh: repetitions.high, reserve };
-  if (dose.method === 'variation') return work;
+  if (dose.method === 'variation') return dose.addedKg > 0 ? { addedKg: dose.addedKg, ...work } : work;
   // A test is read anew; a maximum somebody gave is given again.
   const isTested = newestTest(context, dose) !== undefined;
   return { loadKg: dose.loadKg, ...work, ...(isTested ? {} : knownMaximum(dose.oneRepMaxKg)) };

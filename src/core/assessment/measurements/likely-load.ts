@@ -77,6 +77,8 @@ interface Requested {
   readonly exerciseId: string;
   readonly side: Load['side'];
   readonly loadKg?: number;
+  /** Of a variation. */
+  readonly addedKg?: number;
   readonly knownOneRepMaxKg?: number;
 }
 
@@ -86,7 +88,8 @@ interface Requested {
  * of many repetitions is done with a small part of it.
  */
 export const unlikelyRequest = (request: Requested, known: readonly Measurement[]): readonly string[] => {
-  const { exerciseId, side, loadKg, knownOneRepMaxKg } = request;
+  const { exerciseId, side, knownOneRepMaxKg } = request;
+  const loadKg = request.loadKg ?? request.addedKg;
   return [
     ...(loadKg === undefined ? [] : unlikelyLoad({ exerciseId, side, loadKg }, known, 'upwards')),
     ...(knownOneRepMaxKg === undefined

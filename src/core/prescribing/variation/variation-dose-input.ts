@@ -8,6 +8,8 @@ export interface VariationDoseInput {
   readonly side: WorkedSide;
   /** A set already done on this level; without one the start is unproven and the notes say so. */
   readonly tested?: TestedSet | undefined;
+  /** In a backpack, a hand or a cuff; left out = none. */
+  readonly addedKg?: number | undefined;
   readonly sets?: number | undefined;
   readonly repetitionsLow?: number | undefined;
   readonly repetitionsHigh?: number | undefined;

@@ -9,7 +9,7 @@ import type { OnSide } from '#core/exercises/ladder/added-demands.ts';
 import { type NeighbouringLevel, nextLevel } from '#core/exercises/ladder/ladder.ts';
 import { levelOf } from '#core/exercises/ladder/level.ts';
 import { easierStart, type StartFit, startFit } from '#core/exercises/ladder/start-level.ts';
-import { answer, type Note, type Outcome, type Refusal } from '#core/outcome.ts';
+import { answer, type Note, type Outcome, type Refusal, refuse } from '#core/outcome.ts';
 import { checkSettings, type SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
 import { variationSettings } from './settings.ts';
@@ -68,7 +68,7 @@ const doseOn = (start: OnSide, input: VariationDoseInput, settings: SettingValue
     secondsPerRepetition: input.secondsPerRepetition ?? setting('seconds-per-repetition'),
     sessionsPerWeek: input.sessionsPerWeek ?? setting('sessions-per-week'),
     effectiveLoadKg: null,
-    addedKg: 0,
+    addedKg: input.addedKg ?? 0,
   };
 };
 
@@ -91,6 +91,12 @@ export const proposeVariationDose = (
   if (refused.length > 0) return { ok: false, refused };
   const fit = startFit(input.tested, requested.repetitions, requested.reserve);
   const easier = fit === 'too-hard' ? easierStart(input, input.person) : null;
+  if (easier && input.addedKg !== undefined)
+    return refuse(
+      'addedKg',
+      'inconsistent',
+      'By the last test this level is too hard already, so the level below is proposed, without a load. Leave it empty, or test again.',
+    );
   const start = easier ?? { exerciseId: input.exerciseId, side: input.side };
   const exercise = exerciseById(start.exerciseId);
   if (!exercise) throw new RangeError(`The ladder led to an unknown exercise, ${start.exerciseId}.`);

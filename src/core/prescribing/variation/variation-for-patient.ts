@@ -4,6 +4,7 @@ import { answer, refuse } from '#core/outcome.ts';
 import type { VariationDose } from '../dose.ts';
 import type { VariationRequest } from '../dose-request.ts';
 import { type DosedOutcome, newestTest, type PrescribingContext } from '../prescribing-context.ts';
+import { addedLoadRefusals } from './added-load.ts';
 import { proposeVariationDose } from './variation-dose.ts';
 
 /** Body mass, stature and coefficients as last recorded; null while one of them is missing. */
@@ -29,6 +30,8 @@ export const dosedVariation = (
       'Record body mass, stature and which coefficients to use first; the variation is ordered by them.',
     );
   }
+  const refused = addedLoadRefusals(request, context.ownedLoadsKg);
+  if (refused.length > 0) return { ok: false, refused };
   const test = newestTest(context, request);
   const tested = test && { repetitions: test.repetitions, reserve: 0 };
   const outcome = proposeVariationDose({ ...rest, person, tested }, context.settings);

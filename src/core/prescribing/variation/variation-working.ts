@@ -66,6 +66,9 @@ const figureLines = ({ exercise, level, input }: WorkingContext): readonly Varia
 const behind = (given: number | undefined): string => (given === undefined ? 'clinic-choice' : 'clinician');
 
 const workLines = ({ input, dose }: WorkingContext): readonly VariationWorkingLine[] => [
+  ...(input.addedKg === undefined
+    ? []
+    : [{ text: `Load added: ${input.addedKg} kg, typed for this patient.`, support: 'clinician' }]),
   { text: `Sets: ${dose.sets}.`, support: behind(input.sets) },
   {
     text: `Repetitions: ${dose.repetitions.low} to ${dose.repetitions.high}.`,

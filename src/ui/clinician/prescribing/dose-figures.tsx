@@ -13,7 +13,7 @@ interface DoseFiguresProps {
   readonly typed: Typed;
   /** Of the version in force; null where there is none. */
   readonly now: Typed | null;
-  /** Loads at home, where the load has to be one of them; null where it has not. */
+  /** Loads at home, where a load has to be one of them; null where it has not. */
   readonly ownedKg: readonly number[] | null;
   /** In place of the bounds of a field, by its name. */
   readonly hints: Readonly<Record<string, string>>;
@@ -36,7 +36,7 @@ const Figure = (props: DoseFiguresProps & { readonly field: NumberField }) => {
   const value = typed[name] ?? '';
   const error = errorOf(name);
   const unit = unitWords(field.unit);
-  const change = figureChange(field, now?.[name], value, name === 'loadKg' ? ownedKg : null);
+  const change = figureChange(field, now?.[name], value, field.unit === 'kg' ? ownedKg : null);
   return (
     <div className="figure-row" data-changed={change ? '' : undefined}>
       <label className="figure-name" htmlFor={name}>

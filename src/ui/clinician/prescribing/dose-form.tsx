@@ -31,6 +31,8 @@ const ofMaximum = new Set(['knownOneRepMaxKg', 'percent']);
 
 const isFigure = (field: Field): field is NumberField => field.kind === 'number' || field.kind === 'integer';
 
+const isLoad = ({ name }: Field): boolean => name === 'loadKg' || name === 'addedKg';
+
 /** A share of the maximum is one way to a load; of a cuff it is the pressure itself. */
 const partsOf = ({ method, typed }: Pick<DoseFormProps, 'method' | 'typed'>) => {
   const asked = allAsked(method, typed).filter(({ name }) => name !== 'exerciseId');
@@ -38,7 +40,7 @@ const partsOf = ({ method, typed }: Pick<DoseFormProps, 'method' | 'typed'>) => 
     name === 'knownOneRepMaxKg' || (method === 'low-load' && ofMaximum.has(name));
   const figures = asked.filter((field): field is NumberField => isFigure(field) && !isMaximum(field));
   return {
-    figures: figures.toSorted((a, b) => Number(b.name === 'loadKg') - Number(a.name === 'loadKg')),
+    figures: figures.toSorted((a, b) => Number(isLoad(b)) - Number(isLoad(a))),
     chosen: asked.filter((field) => !isFigure(field)),
     maximum: asked.filter(isMaximum),
   };
@@ -57,13 +59,18 @@ const nowHints = (fields: readonly Field[], now: Typed | null) =>
 const hints = { knownOneRepMaxKg: sayPlain('maximum-hint') };
 const ownedHint = (ownedKg: readonly number[]): Readonly<Record<string, string>> =>
   ownedKg.length > 0
-    ? { loadKg: say('figures.owned', { low: Math.min(...ownedKg), high: Math.max(...ownedKg) }) }
+    ? Object.fromEntries(
+        ['loadKg', 'addedKg'].map((name) => [
+          name,
+          say('figures.owned', { low: Math.min(...ownedKg), high: Math.max(...ownedKg) }),
+        ]),
+      )
     : {};
 const cuffHints = { percent: sayPlain('percent-hint'), tightness: sayPlain('tightness-hint') };
 
-/** Then the load has to be one of those at home; a variation adds none here. */
+/** Then the load has to be one of those at home. */
 const isDoneAtHome = ({ method, typed }: DoseFormProps): boolean =>
-  method === 'low-load' || (method === 'occlusion' && typed.supervised === 'no');
+  method !== 'occlusion' || typed.supervised === 'no';
 
 const Ladder = (props: DoseFormProps) => {
   const family = exerciseById(props.typed.exerciseId ?? '')?.family ?? '';

@@ -9,6 +9,7 @@ import {
 } from '#core/prescribing/dose-request.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import { occlusionScheme, occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
+import { mayAddLoad } from '#core/prescribing/variation/added-load.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import type { Typed } from '../forms/typed.ts';
 
@@ -28,12 +29,18 @@ const isAskedForOcclusion = (name: string, typed: Typed): boolean => {
   return true;
 };
 
+/** What was typed stays in sight, so that nothing is sent or left out unseen. */
+const isLoadAsked = (typed: Typed): boolean => mayAddLoad(typed.exerciseId ?? '') || Boolean(typed.addedKg);
+
 export const askedFields = (
   method: Method,
   typed: Typed,
 ): { readonly first: readonly Field[]; readonly usual: readonly Field[] } => {
   const asked = fieldsOf[method].filter(
-    (field) => field.name !== 'method' && (method !== 'occlusion' || isAskedForOcclusion(field.name, typed)),
+    ({ name }) =>
+      name !== 'method' &&
+      (method !== 'occlusion' || isAskedForOcclusion(name, typed)) &&
+      (name !== 'addedKg' || isLoadAsked(typed)),
   );
   // For occlusion what is left out is refused, so it is asked at once.
   const isUsual = (field: Field) =>
