@@ -4,6 +4,7 @@ import { dosesBeforeCorrection } from '#core/corrections/doses-before.ts';
 import { limitedExercises } from '#core/episode/limit-bounds.ts';
 import { exercises, exerciseTitle } from '#core/exercises/catalogue.ts';
 import { occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
+import { daysPlanned } from '#core/prescribing/programme/days-planned.ts';
 import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
 import { programmeFields } from '#core/record/staff-fields.ts';
 import type { Access } from '#data/access.ts';
@@ -88,12 +89,21 @@ export const prescriptionsRouter = router({
     const versions = await prescriptionsOf(ctx.access, ctx.patient.id);
     const corrected = await correctedMeasurements(ctx.access, ctx.patient.id);
     const before = dosesBeforeCorrection(versions, corrected);
+    const programmes = await programmesOf(ctx.access, ctx.patient.id);
+    const planned = (itemId: string | null) => daysPlanned(programmes, ctx.access.day, itemId);
     const shown = (rows: typeof versions) =>
-      rows.map((row) => ({ ...withPatientWords(row), correctedSince: before.has(row.id) }));
+      rows.map((row) => ({
+        ...withPatientWords(row),
+        correctedSince: before.has(row.id),
+        /** Days the planned week gives its line; null = no week was planned. */
+        plannedDays: planned(row.itemId),
+      }));
     return {
       versions: shown(versions),
       inForce: shown(inForce(versions)),
       unsigned: shown(unsigned(versions)),
+      /** Of a line that is new. */
+      plannedDaysOfNew: planned(null),
     };
   }),
 

@@ -25,12 +25,13 @@ import { withPatientWords } from './caution-words.ts';
 import { shownItem } from './worklist-item.ts';
 
 /** What is new about a waiting dose is read before it is signed: its cautions where the one in force has not the same. */
-const shownDose = ({ waiting, inForce, beside }: WaitingDose) => ({
+const shownDose = ({ waiting, inForce, beside, plannedDays }: WaitingDose) => ({
   prescriptionId: waiting.id,
   dose: waiting.dose,
   badDay: waiting.badDay,
   before: inForce?.dose ?? null,
   beside,
+  plannedDays,
   newCautions: withPatientWords({ cautions: cautionsNewTo(waiting.cautions, inForce?.cautions ?? []) })
     .cautions,
 });

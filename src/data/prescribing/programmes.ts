@@ -1,10 +1,10 @@
 /** Weekly programmes, as versions. */
 import { randomUUID } from 'node:crypto';
-import { and, asc, eq, max } from 'drizzle-orm';
+import { and, asc, eq, max, sql } from 'drizzle-orm';
 import type { Programme, ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
-import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { ofClinic, ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import { programme } from '../schema/schema.ts';
 
 export const programmeRows = patientQuery((db) =>
@@ -18,6 +18,34 @@ export const programmeRows = patientQuery((db) =>
 export const programmesOf = async (access: Access, patientId: string): Promise<readonly Programme[]> => {
   const rows = await programmeRows(access, patientId);
   return rows;
+};
+
+const programmeRowsOfEach = prepared((db) =>
+  db
+    .select({
+      patientId: programme.patientId,
+      version: programme.version,
+      fromDay: programme.fromDay,
+      lines: programme.items,
+    })
+    .from(programme)
+    .where(
+      and(
+        ofClinic(programme),
+        sql`${programme.patientId} IN (SELECT value FROM json_each(${sql.placeholder('ids')}))`,
+      ),
+    ),
+);
+
+/** Every version of each of these patients, in one query. */
+export const programmesOfEach = async (
+  { store, clinicId }: Access,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, readonly Programme[]>> => {
+  const rows = await programmeRowsOfEach(store.read, { clinicId, ids: JSON.stringify(ids) });
+  const found = new Map<string, Programme[]>();
+  for (const row of rows) found.set(row.patientId, [...(found.get(row.patientId) ?? []), row]);
+  return found;
 };
 
 export const saveProgramme = (

@@ -147,6 +147,7 @@ const waiting = (over: Partial<WorklistLine['doses'][number]> = {}): WorklistLin
   prescriptionId: 'v2',
   dose: dose({ repetitions: { low: 25, high: 25 } }),
   badDay: dose({ sets: 1 }),
+  plannedDays: null,
   before: dose(),
   beside: [],
   newCautions: [],

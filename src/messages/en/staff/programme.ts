@@ -8,11 +8,19 @@ export const words = {
   saved: 'Saved as version {version}; it applies from today.',
   save: 'Save the week',
   applies: 'Version {version} applies since {date}.',
-  none: 'No week is planned yet. The patient sees every exercise every day, and cuff work without a clinician on Monday, Wednesday and Friday only.',
+  none: 'No week is planned yet. Until then each exercise stands on as many days as prescribed, spaced over the week; cuff work without a clinician on Monday, Wednesday and Friday only.',
   'no-prescription': 'No prescription is in force.',
   'prescribe-first': 'and sign an exercise first.',
   'days-match': '{ticked} of {prescribed} a week',
   'days-differ': '{ticked} chosen, {prescribed} a week prescribed',
+  apart: {
+    by: 'planned',
+    one: 'Prescribed {prescribed} times a week, but the planned week has it on {planned} day, and the phone shows it on that day only. Change the days on the page Programme.',
+    other:
+      'Prescribed {prescribed} times a week, but the planned week has it on {planned} days, and the phone shows it on those. Change the days on the page Programme.',
+  },
+  'apart.none':
+    'Prescribed {prescribed} times a week, but the planned week has no day for it, so the phone shows it on none. Choose its days on the page Programme.',
   sets: { by: 'count', one: '{count} set', other: '{count} sets' },
   days: { by: 'count', one: '{count} day', other: '{count} days' },
   occlusion: 'Occlusion, {sets}: {scheme}',

@@ -9,6 +9,7 @@ import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { Mark, type Shape } from '#ui/design-system/mark.tsx';
 import type { Proposed, Version } from '../answers.ts';
+import { daysApartInWords } from '../programme/days-apart-words.ts';
 import { besideInWords, largeStepInWords } from '../worklist/dose-step.ts';
 import { type Held, heldInWords } from './held.ts';
 
@@ -21,6 +22,8 @@ export interface CardLinesProps {
   readonly held: readonly Held[];
   /** Followed joints whose usual pain nobody has said. */
   readonly usualPainUnknown?: readonly Joint[];
+  /** Days the planned week gives it; null = no week was planned. */
+  readonly plannedDays?: number | null;
 }
 
 interface CardLine {
@@ -70,6 +73,7 @@ const linesOf = ({
   beside,
   held,
   usualPainUnknown = [],
+  plannedDays = null,
 }: CardLinesProps): readonly CardLine[] => {
   const { dose, badDay } = proposed;
   const heldBy = heldInWords(held, proposed.joints);
@@ -81,6 +85,7 @@ const linesOf = ({
     ...care(largeStepInWords(before, dose)),
     ...(before ? moreLines(before, dose) : []),
     ...besideInWords(beside).flatMap(care),
+    ...care(daysApartInWords(dose, plannedDays)),
     ...(inForce ? easierLines(inForce.badDay, badDay) : []),
     ...notesParted(proposed.notes).open.flatMap(({ text }) => note(text)),
   ];

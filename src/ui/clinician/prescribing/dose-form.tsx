@@ -7,11 +7,14 @@ import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { Mark } from '#ui/design-system/mark.tsx';
 import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
+import { readNumber } from '#ui/design-system/read-number.ts';
 import { DescriptorFields } from '../forms/descriptor-fields.tsx';
 import { optionInWords } from '../forms/field-words.ts';
 import type { Typed } from '../forms/typed.ts';
 import type { Submit } from '../forms/use-submit.ts';
+import { daysPlannedInWords } from '../programme/days-apart-words.ts';
 import { methodInWords } from '../words.ts';
 import { DoseFigures } from './dose-figures.tsx';
 import { LadderTable } from './ladder-table.tsx';
@@ -109,6 +112,18 @@ const Seldom = (props: DoseFormProps & { readonly maximum: readonly Field[] }) =
 const tradeAndMethod = ({ typed, start, trade, method }: DoseFormProps): string =>
   [...(typed.exerciseId === start.exerciseId ? [trade] : []), methodInWords[method]].join(' · ');
 
+/** As it is typed; of a week with a clinician beside it says nothing. */
+const DaysTyped = ({ typed, plannedDays }: Pick<DoseFormProps, 'typed' | 'plannedDays'>) => {
+  const prescribed = readNumber(typed.sessionsPerWeek ?? '');
+  const isKnown = prescribed !== null && !Number.isNaN(prescribed) && typed.supervised !== 'yes';
+  return isKnown && plannedDays !== null && plannedDays !== prescribed ? (
+    <p role="status" className="card-line card-care">
+      <Mark shape="care" />
+      <span>{daysPlannedInWords(plannedDays, prescribed)}</span>
+    </p>
+  ) : null;
+};
+
 export const DoseForm = (props: DoseFormProps) => {
   const { submit, typed, onType, now } = props;
   const { figures, chosen, maximum } = partsOf(props);
@@ -139,6 +154,7 @@ export const DoseForm = (props: DoseFormProps) => {
           ownedKg={isDoneAtHome(props) ? props.ownedKg : null}
           hints={props.method === 'occlusion' ? cuffHints : ownedHint(props.ownedKg)}
         />
+        <DaysTyped typed={typed} plannedDays={props.plannedDays} />
         <SendButton id="propose" aria-disabled={submit.isBusy || undefined}>
           {submit.isBusy ? 'Computing…' : sayPlain('propose')}
         </SendButton>

@@ -30,6 +30,8 @@ export interface PrescribeFormProps {
   readonly ownedKg: readonly number[];
   readonly isMaximumKnown: boolean;
   readonly held: readonly Held[];
+  /** Days the planned week gives it; null = no week was planned. */
+  readonly plannedDays: number | null;
   /** Under the proposal. */
   readonly children: ReactNode;
 }

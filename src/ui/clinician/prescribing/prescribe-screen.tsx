@@ -96,6 +96,7 @@ const waitingOf = ({ unsigned, inForce }: Prescriptions) =>
         badDay: waiting.badDay,
         before: before?.dose ?? null,
         beside: dosesBeside(waiting.dose, waiting.itemId, inForce),
+        plannedDays: waiting.plannedDays,
         newCautions: [...cautionsNewTo(waiting.cautions, before?.cautions ?? [])],
       },
       waiting.cautions,
@@ -103,10 +104,11 @@ const waitingOf = ({ unsigned, inForce }: Prescriptions) =>
   });
 
 /** While no exercise is chosen: what came of a template, or the doses in force. */
-const NotChosen = ({ patient, at, template, prescriptions: { inForce }, danger, clock }: PrescribeProps) =>
-  template ? (
+const NotChosen = ({ patient, at, template, prescriptions, danger, clock }: PrescribeProps) => {
+  const { inForce, plannedDaysOfNew } = prescriptions;
+  return template ? (
     <TemplateUse
-      {...{ at, template, inForce }}
+      {...{ at, template, inForce, plannedDaysOfNew }}
       patientId={patient.id}
       heldBy={(itemId) => heldNow(danger, clock, itemId)}
     />
@@ -116,6 +118,7 @@ const NotChosen = ({ patient, at, template, prescriptions: { inForce }, danger, 
       <InForceList {...{ at, inForce }} patientId={patient.id} />
     </div>
   );
+};
 
 const SetAndResult = (props: PrescribeProps & { readonly version: Version | null }) => {
   const { patient, at, version, measurements } = props;
@@ -159,6 +162,7 @@ const SetAndResult = (props: PrescribeProps & { readonly version: Version | null
       ownedKg={patient.profile?.ownedLoadsKg ?? []}
       isMaximumKnown={method !== 'low-load' || isTested}
       held={heldNow(props.danger, props.clock, version?.itemId ?? null)}
+      plannedDays={version ? version.plannedDays : props.prescriptions.plannedDaysOfNew}
     >
       {together}
     </PrescribeForm>

@@ -5,11 +5,13 @@ import { say as sayTemplate } from '#messages/en/staff/prescribing/templates.ts'
 import { say } from '#messages/en/staff/prescribing.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { Mark } from '#ui/design-system/mark.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import type { ApprovedAhead, Consents, DangerAnswer, Prescriptions, Proposal, Version } from '../answers.ts';
 import { StandsNow } from '../danger/plan-view.tsx';
 import { PrintPlan } from '../documents/print-plan.tsx';
 import { doseInWords, doseTitle } from '../dose-words.ts';
+import { daysApartInWords } from '../programme/days-apart-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { ApproveAhead } from './approve-ahead.tsx';
 import { EndForm } from './end-form.tsx';
@@ -46,6 +48,17 @@ const TreatmentConsent = ({ consents }: Pick<PrescriptionsProps, 'consents'>) =>
   );
 };
 
+/** Said where it is signed and where it stands. */
+const DaysApart = ({ version }: { readonly version: Version }) => {
+  const text = daysApartInWords(version.dose, version.plannedDays);
+  return text === null ? null : (
+    <p className="card-line card-care">
+      <Mark shape="care" />
+      <span>{text}</span>
+    </p>
+  );
+};
+
 const Unsigned = (props: PrescriptionsProps) => (
   <section className="stack" id="unsigned">
     <h2>{say('to-sign')}</h2>
@@ -56,6 +69,7 @@ const Unsigned = (props: PrescriptionsProps) => (
         {changesOf(version, props.proposals).map((change) => (
           <p key={change}>{change}</p>
         ))}
+        <DaysApart version={version} />
         <SignButton
           patientId={props.patientId}
           prescriptionId={version.id}
@@ -81,6 +95,7 @@ const InForce = (props: PrescriptionsProps) => (
     {props.prescriptions.inForce.map((version) => (
       <VersionView key={version.id} version={version} clock={props.clock}>
         <StandsNow plan={props.plan} itemId={version.itemId} />
+        <DaysApart version={version} />
         <p className="screen-only">
           <a
             href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.itemId}`}

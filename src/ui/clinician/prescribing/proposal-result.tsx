@@ -24,6 +24,7 @@ export const ProposalResult = (props: {
   readonly readAt: number;
   readonly allInForce: PrescribeFormProps['allInForce'];
   readonly usualPainUnknown?: readonly Joint[];
+  readonly plannedDays?: number | null;
   readonly onKept: () => void;
   readonly onSigned?: () => void;
   /** What to do once it is signed. */
@@ -45,6 +46,7 @@ export const ProposalResult = (props: {
         held={props.held}
         isSigned={isSigned}
         usualPainUnknown={props.usualPainUnknown}
+        plannedDays={props.plannedDays}
       >
         <SignProposal
           patientId={props.patientId}

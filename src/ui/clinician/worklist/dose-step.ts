@@ -7,6 +7,7 @@ import { setsInShort } from '#core/prescribing/dose-in-short.ts';
 import { figure } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/worklist.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
+import { daysApartInWords } from '../programme/days-apart-words.ts';
 
 /** A range of one figure is that figure. */
 const inWords = (value: string | number): string =>
@@ -50,10 +51,21 @@ export const besideInWords = (beside: readonly Dose[]): readonly string[] =>
   beside.map((dose) => say('step.beside', { title: doseTitle(dose), dose: doseInWords(dose) }));
 
 /** All that is read of a dose before it is signed, beside its figures. */
-export const namedOfStep = (before: Dose | null, dose: Dose, beside: readonly Dose[]): readonly string[] => {
+export const namedOfStep = (
+  before: Dose | null,
+  dose: Dose,
+  beside: readonly Dose[],
+  plannedDays: number | null,
+): readonly string[] => {
   const large = largeStepInWords(before, dose);
   const more = before === null ? [] : changesFromInForce(before, dose).filter(({ asksMore }) => asksMore);
-  return [...(large ? [large] : []), ...more.map(({ text }) => text), ...besideInWords(beside)];
+  const apart = daysApartInWords(dose, plannedDays);
+  return [
+    ...(large ? [large] : []),
+    ...more.map(({ text }) => text),
+    ...besideInWords(beside),
+    ...(apart ? [apart] : []),
+  ];
 };
 
 /** "3 × 25", for a button; of work with a cuff the weight, since its scheme is long. */

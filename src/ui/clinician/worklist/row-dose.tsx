@@ -28,14 +28,14 @@ export const rowDose = (
   waiting: WaitingDose,
   cautions: WaitingDose['newCautions'] | null = null,
 ): RowDose => {
-  const { prescriptionId, dose, badDay, before, beside, newCautions } = waiting;
+  const { prescriptionId, dose, badDay, before, beside, plannedDays, newCautions } = waiting;
   return {
     prescriptionId,
     step: stepInWords(before, dose),
     full: doseInWords(dose),
     easier: doseInWords(badDay),
     short: shortDose(dose),
-    named: namedOfStep(before, dose, beside),
+    named: namedOfStep(before, dose, beside, plannedDays),
     newCautions:
       newCautions.length === 0 ? null : (
         <Disclosure summary={say('new-cautions', { count: newCautions.length })} isOpen>

@@ -49,6 +49,7 @@ const used = (doses: readonly object[]) =>
       at={{ words: '', isAtHome: true, isAll: false, template: 'template-1', on: 'left' }}
       template={{ name: 'First weeks', doses } as unknown as ProposedTemplate}
       inForce={[]}
+      plannedDaysOfNew={0}
       heldBy={() => [{ by: 'the warning sign of 27 Nov', joint: null }]}
     />,
   );
@@ -59,6 +60,7 @@ it('shows what is this person’s own of each dose open, above the button that a
   expect(open).toBeGreaterThan(0);
   expect(open).toBeLessThan(folded);
   expect(html).toContain('Held by the warning sign of 27 Nov');
+  expect(html).toContain('the planned week has no day for it');
   expect(html.indexOf('Add 1 dose to sign together')).toBeGreaterThan(folded);
 });
 

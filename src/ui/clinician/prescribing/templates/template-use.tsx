@@ -14,6 +14,8 @@ export interface TemplateUseProps {
   readonly at: ChoiceAddress;
   readonly template: ProposedTemplate;
   readonly inForce: readonly Version[];
+  /** Days the planned week gives an exercise that is new; null = no week was planned. */
+  readonly plannedDaysOfNew: number | null;
   readonly heldBy: (itemId: string | null) => readonly Held[];
 }
 
@@ -30,6 +32,7 @@ const One = ({ dose, props }: { readonly dose: Possible; readonly props: Templat
         inForce={before}
         beside={dosesBeside(dose.proposed.dose, dose.itemId, props.inForce)}
         held={props.heldBy(dose.itemId)}
+        plannedDays={before ? before.plannedDays : props.plannedDaysOfNew}
       />
     </li>
   );
