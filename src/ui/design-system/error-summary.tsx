@@ -11,8 +11,11 @@ export interface Problem {
 
 export const ErrorSummary = ({ problems }: { readonly problems: readonly Problem[] }) => {
   const box = useRef<HTMLDivElement>(null);
+  const known = useRef<readonly Problem[]>([]);
   useEffect(() => {
-    if (problems.length > 0) box.current?.focus();
+    // One that was put right leaves the list; whoever types on is not called back to it.
+    if (problems.some((problem) => !known.current.includes(problem))) box.current?.focus();
+    known.current = problems;
   }, [problems]);
   if (problems.length === 0) return null;
   return (

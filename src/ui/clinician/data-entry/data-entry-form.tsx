@@ -138,7 +138,17 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
   const [way, setWay] = useState<Way | null>(null);
   const { typed, said, onType, takenAs, idOfThis } = useTyped();
   const submit = useSubmit('', 'save-entry');
-  const fields: FieldsProps = { typed, onType, errorOf: submit.errorOf };
+  const settling =
+    <V extends string>(name: string, take: (value: V) => void) =>
+    (value: V) => {
+      submit.answered(name, value);
+      take(value);
+    };
+  const fields: FieldsProps = {
+    typed,
+    onType: (name, value) => settling(name, (text) => onType(name, text))(value),
+    errorOf: submit.errorOf,
+  };
   const save = (event: FormEvent) => {
     event.preventDefault();
     const problems = [
@@ -155,7 +165,13 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
   return (
     <ScriptedForm className="stack" onSubmit={save}>
       <ErrorSummary problems={submit.problems} />
-      <Head {...fields} kind={kind} way={way} onKind={setKind} onWay={setWay} />
+      <Head
+        {...fields}
+        kind={kind}
+        way={way}
+        onKind={settling<Kind>('kind-of-entry', setKind)}
+        onWay={settling<Way>('way', setWay)}
+      />
       {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
       {kind === 'morning'
         ? joints.map((joint) => (

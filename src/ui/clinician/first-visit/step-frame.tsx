@@ -93,6 +93,7 @@ export const useStep = ({ patientId, step, page, draft }: StepProps, fallback = 
   const onType = (name: string, text: string) => {
     setSaved(false);
     setTyped((known) => ({ ...known, [name]: text }));
+    submit.answered(name, text);
   };
   return { typed, setTyped, onType, submit, draftState, save, drop };
 };

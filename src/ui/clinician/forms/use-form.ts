@@ -49,6 +49,7 @@ export const useForm = (props: FormProps) => {
     props.onTyped?.(path, text);
     // A confirmed value is the one that was asked about.
     if (submit.questions.length > 0) submit.forget();
+    submit.answered(path, text);
     setTyped((before) => ({ ...before, [path]: text }));
   };
   const { errorOf } = submit;

@@ -6,6 +6,14 @@ import { say } from '#messages/en/staff/clinic.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { type Refused, refusedBy } from './submit-problems.ts';
 
+/** An emptied field is still wrong; the same answer comes back where nothing changes, so that nothing is drawn anew. */
+export const withoutProblem = (refused: Refused, field: string, text: string): Refused => {
+  const problems = refused.problems.filter((problem) => problem.field !== field);
+  return text.trim() === '' || problems.length === refused.problems.length
+    ? refused
+    : { ...refused, problems };
+};
+
 const calm: Refused = { problems: [], questions: [] };
 
 export interface Submit {
@@ -19,6 +27,8 @@ export interface Submit {
   /** Sends unless something typed could not be read; true when it was taken. */
   readonly send: (unreadable: readonly Problem[], call: () => Promise<void>) => Promise<boolean>;
   readonly forget: () => void;
+  /** What was wrong with a field goes once something else stands in it. */
+  readonly answered: (field: string, text: string) => void;
 }
 
 /**
@@ -65,5 +75,6 @@ export const useSubmit = (
     errorOf: (field) => refused.problems.find((problem) => problem.field === `${prefix}${field}`)?.text,
     send,
     forget: () => setRefused(calm),
+    answered: (field, text) => setRefused((before) => withoutProblem(before, `${prefix}${field}`, text)),
   };
 };

@@ -61,9 +61,11 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
   return (
     <>
       <DoseForm
-        {...props}
-        {...{ typed, submit }}
-        onType={(path, text) => change(withScheme(typed, path, text))}
+        {...{ ...props, typed, submit }}
+        onType={(path, text) => {
+          submit.answered(path, text);
+          change(withScheme(typed, path, text));
+        }}
         onPropose={propose}
         note={<TypedEarlier isRestored={isRestored} draft={draft} onAnew={() => change(start)} />}
       />

@@ -112,7 +112,10 @@ export const ClearanceForm = (props: {
   const router = useRouter();
   const [typed, setTyped] = useState(start);
   const submit = useSubmit('clear-', 'clear-send');
-  const change = (more: Partial<typeof start>) => setTyped({ ...typed, ...more });
+  const change = (more: Partial<typeof start>) => {
+    for (const [field, value] of Object.entries(more)) submit.answered(field, String(value ?? ''));
+    setTyped({ ...typed, ...more });
+  };
   const open = clearable(props.outcomes).filter((outcome) => outcome.reasons.length > 0);
   const methods = [...new Set(open.map((outcome) => outcome.method))];
   const reasons = groupedReasons(open.filter((outcome) => outcome.method === typed.method));
