@@ -35,6 +35,7 @@ export const proxy = (request: NextRequest) => {
 
 export const config = {
   matcher: [
-    '/((?!api/|_next/static|_next/image|healthz|readyz|metrics|sw.js|demo/clock|papers/|icon|apple-icon|manifest).*)',
+    // What has a file or a route of its own, to the letter: what only begins alike is a page that is not there.
+    '/((?!api/|_next/static/|_next/image/|papers/|(?:healthz|readyz|metrics|sw\\.js|demo/clock|icon\\.svg|apple-icon\\.png|manifest\\.webmanifest|icons/(?:192|512|maskable)/icon\\.png)$).*)',
   ],
 };

@@ -37,10 +37,6 @@ const waitMs = (rule: AttemptRule, wrong: number): number => {
 
 export const attemptLimiter = (rule: AttemptRule, kept: StoredAttempts = storedNowhere): AttemptLimiter => {
   const counts = new Map<string, Count>(kept.known());
-  const knownAt = (seal: string, now: number): Count | null => {
-    const count = counts.get(seal);
-    return count && now - count.lastAt < forgottenAfter ? count : null;
-  };
   const forget = (seal: string): void => {
     if (counts.delete(seal)) kept.note(seal, null);
   };
@@ -50,11 +46,17 @@ export const attemptLimiter = (rule: AttemptRule, kept: StoredAttempts = storedN
     kept.note(seal, count);
     if (counts.size > mostKeys) forget(counts.keys().next().value!);
   };
+  const knownAt = (seal: string, now: number): Count | null => {
+    const count = counts.get(seal);
+    if (!count || now - count.lastAt >= forgottenAfter) return null;
+    // A clock that was put back: the wait begins now, or it would last until the old time comes again.
+    if (count.lastAt > now) set(seal, { ...count, lastAt: now });
+    return counts.get(seal)!;
+  };
   return {
     wait: (key, now) => {
       const count = knownAt(kept.sealOf(key), now);
       const ms = count ? waitMs(rule, count.wrong) : 0;
-      // A clock that was put back must not make somebody wait who has nothing to wait for.
       return count && ms > 0 ? Math.max(0, Math.ceil((count.lastAt + ms - now) / 1000)) : 0;
     },
     wrong: (key, now) => {

@@ -75,6 +75,33 @@ describe('headers of every page', () => {
     expect(policyOf(address).policy).not.toBe(policy);
   });
 
+  it.each([
+    '/icon',
+    '/icon-x',
+    '/icons/x',
+    '/manifest',
+    '/apple-icon',
+    '/healthz-x',
+    '/papers',
+    '/demo/clock/x',
+  ])(
+    '%s, which only begins like a file that is there, is a page that is not there and gets the policy',
+    (address) => {
+      expect(matches(address)).toBe(true);
+    },
+  );
+
+  it.each([
+    '/icon.svg',
+    '/apple-icon.png',
+    '/manifest.webmanifest',
+    '/icons/192/icon.png',
+    '/sw.js',
+    '/papers/plan',
+  ])('%s is no page and keeps its own headers', (address) => {
+    expect(matches(address)).toBe(false);
+  });
+
   it('every address gets the fixed headers; data may neither run nor be framed', async () => {
     const rules = (await nextConfig.headers?.()) ?? [];
     const of = (source: string) =>

@@ -18,12 +18,18 @@ export const planningValues = async (access: Access): Promise<ProgrammeValues> =
 const refusedText =
   'Plan one exercise with a cuff for each limb in a session, and no more than three days a week for each limb. Move or remove a day.';
 
+const foreignText =
+  'This week names an exercise that was never prescribed to this patient. Load the page again and plan from what it shows.';
+
 export const saveWeek = async (
   access: Access,
   patientId: string,
   items: readonly ProgrammeItem[],
 ): Promise<number> => {
-  const exercises = inForce(await prescriptionsOf(access, patientId)).map(plannedExercise);
+  const prescriptions = await prescriptionsOf(access, patientId);
+  const own = new Set(prescriptions.map(({ itemId }) => itemId));
+  if (!items.every(({ itemId }) => own.has(itemId))) throw new Problem('refused', foreignText);
+  const exercises = inForce(prescriptions).map(plannedExercise);
   if (refusedIn(weekPlan(exercises, items, await planningValues(access))).length > 0) {
     throw new Problem('refused', refusedText);
   }

@@ -146,7 +146,7 @@ const envelopeConsistent = (entry: { day: string; joints?: readonly { joint: str
     refusals.push({
       field: 'input.day',
       code: 'wrong-type',
-      reason: 'Give a day that exists.',
+      reason: 'Give a day that exists, between 1900 and 2199.',
     });
   }
   const twice = repeated((entry.joints ?? []).map((row) => row.joint));

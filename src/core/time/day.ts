@@ -37,9 +37,14 @@ export const addDays = (day: Day, days: number): Day => dayFromNumber(dayNumber(
 /** Whole days from `from` to `to`; negative when `to` is earlier. */
 export const daysBetween = (from: Day, to: Day): number => dayNumber(to) - dayNumber(from);
 
-/** True for a day that exists: 2026-02-30 does not. */
+/** Years in which somebody in a record can have been born, trained or be expected. */
+const yearsOfLives = { first: '1900', last: '2199' } as const;
+
+/** True for a day that exists within a life: 2026-02-30 does not, and nobody here lives on 9999-12-31. */
 export const isDay = (text: string): boolean => {
   if (!pattern.test(text)) return false;
+  const year = text.slice(0, 4);
+  if (year < yearsOfLives.first || year > yearsOfLives.last) return false;
   const time = Date.parse(`${text}T00:00:00Z`);
   return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
 };

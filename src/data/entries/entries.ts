@@ -7,9 +7,11 @@ import { and, sql } from 'drizzle-orm';
 import { flagsWithLimb } from '#core/prescribing/occlusion/limb-check.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import { absentAnswers } from '#core/record/morning-questions.ts';
+import { daysBetween } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
+import { dayAt } from '../civil-time.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import {
@@ -27,9 +29,15 @@ import { digestOf, type Entry, known, type Stored } from './known-entries.ts';
 /** A phone and the clinic may disagree by this much before a clock counts as doubtful. */
 const clockToleranceMs = 10 * 60_000;
 
-/** Doubtful when the phone's clock is off, or the entry speaks of a time after it was sent. */
+/** Doubtful when the phone's clock is off, or the entry speaks of a time or a day after it was sent. */
 const isDoubtful = (access: Access, entry: Entry, spokenOf: number): boolean =>
-  Math.abs(access.now - entry.sentAt) > clockToleranceMs || spokenOf > entry.sentAt + clockToleranceMs;
+  Math.abs(access.now - entry.sentAt) > clockToleranceMs ||
+  spokenOf > entry.sentAt + clockToleranceMs ||
+  daysBetween(dayAt(entry.sentAt, entry.zone), entry.day) > 1;
+
+/** The day is not that of the time spoken of. One off may be: work around midnight, or a phone on its way. */
+const isOfAnotherDay = (entry: Entry, spokenOf: number): boolean =>
+  Math.abs(daysBetween(entry.day, dayAt(spokenOf, entry.zone))) > 1;
 
 /**
  * No session at home lasts so long: it lay open, and when the work was done is not known. Common practice, no
@@ -103,7 +111,8 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
     const stranger = await foreignPrescription(access, patientId, entry);
     if (stranger) return { kind: 'unknown-prescription', prescriptionId: stranger };
     const isTooLong = entry.endedAt - entry.beganAt > longestSessionMs;
-    const clockDoubtful = isTooLong || isDoubtful(access, entry, entry.endedAt);
+    const clockDoubtful =
+      isTooLong || isDoubtful(access, entry, entry.endedAt) || isOfAnotherDay(entry, entry.beganAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     const { beganAt, endedAt, kind, stoppedByFlag } = entry;
     const answered = openAnswers(entry);
@@ -151,7 +160,8 @@ export const storeMorning = (
   access.store.write(async (tx) => {
     const before = await known(tx, access, patientId, entry, morning);
     if (before) return before;
-    const clockDoubtful = isDoubtful(access, entry, entry.answeredAt);
+    const clockDoubtful =
+      isDoubtful(access, entry, entry.answeredAt) || isOfAnotherDay(entry, entry.answeredAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     const { answeredAt, fatigue, fatigueState } = entry;
     insertRows(tx, morning, [{ ...row, answeredAt, fatigue, fatigueState, late, via: entry.via ?? null }]);

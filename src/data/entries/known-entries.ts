@@ -37,6 +37,25 @@ const [sameSession, sameMorning, sameTwoHours] = [trainingSession, morning, twoH
 const knownIn = (table: EntryTable) =>
   (table === trainingSession ? sameSession : table === morning ? sameMorning : sameTwoHours)!;
 
+/**
+ * Contents kept under one id. A phone sends one again, and a fault of ours may change it once or twice; what
+ * comes in more shapes is a program, and is told the same without being kept.
+ */
+const mostConflicts = 10;
+
+const conflictsOf = patientQuery((db) =>
+  db
+    .select({ digest: entryConflict.digest })
+    .from(entryConflict)
+    .where(and(ofPatient(entryConflict), eq(entryConflict.entryId, sql.placeholder('entryId')))),
+);
+
+/** Whether this content is kept already, or enough others are. */
+const isKnownConflict = async (access: Access, patientId: string, entryId: string, digest: string) => {
+  const rows = await conflictsOf(access, patientId, { entryId });
+  return rows.length >= mostConflicts || rows.some((row) => row.digest === digest);
+};
+
 /** What was answered before, or null when the entry is new. */
 export const known = async (
   tx: Db,
@@ -49,6 +68,7 @@ export const known = async (
   if (!row) return null;
   const digest = digestOf(entry);
   if (row.digest === digest) return { kind: 'known', id: row.id, clockDoubtful: row.clockDoubtful };
+  if (await isKnownConflict(access, patientId, entry.entryId, digest)) return { kind: 'conflict' };
   await tx.insert(entryConflict).values({
     id: randomUUID(),
     clinicId: access.clinicId,

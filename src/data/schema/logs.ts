@@ -266,12 +266,16 @@ export const morningJoint = kit.appendOnly(
 );
 
 /** The same entry id arrived with other content: kept, never merged, shown to the clinician. */
-export const entryConflict = kit.appendOnly('entry_conflict', {
-  id: kit.id('id').primaryKey(),
-  clinicId: kit.id('clinic_id').references(() => clinic.id),
-  patientId: kit.id('patient_id').references(() => patient.id),
-  entryId: kit.text('entry_id'),
-  digest: kit.text('digest'),
-  payload: kit.json<unknown>('payload'),
-  arrivedAt: kit.instant('arrived_at'),
-});
+export const entryConflict = kit.appendOnly(
+  'entry_conflict',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    entryId: kit.text('entry_id'),
+    digest: kit.text('digest'),
+    payload: kit.json<unknown>('payload'),
+    arrivedAt: kit.instant('arrived_at'),
+  },
+  (t) => [kit.index('entry_conflict_of_entry').on(t.patientId, t.entryId)],
+);

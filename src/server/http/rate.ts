@@ -13,15 +13,17 @@ export interface MinuteCount {
 
 export const countMinutes = (most: number): MinuteCount => {
   const minutes = new Map<string, Minute>();
+  // Either way: a clock that was put back must not make one minute last until the old time comes again.
+  const isOver = (minute: Minute, now: number): boolean => Math.abs(now - minute.begun) >= 60_000;
   return {
     wait: (key, now, calls = 1) => {
       const minute = minutes.get(key);
-      if (!minute || now - minute.begun >= 60_000 || minute.count + calls <= most) return 0;
+      if (!minute || isOver(minute, now) || minute.count + calls <= most) return 0;
       return Math.ceil((minute.begun + 60_000 - now) / 1000);
     },
     add: (key, now, calls = 1) => {
       const minute = minutes.get(key);
-      const isNew = !minute || now - minute.begun >= 60_000;
+      const isNew = !minute || isOver(minute, now);
       minutes.delete(key);
       minutes.set(key, isNew ? { begun: now, count: calls } : { ...minute, count: minute.count + calls });
       if (minutes.size > 20_000) minutes.delete(minutes.keys().next().value!);

@@ -22,6 +22,19 @@ export const tooOften = (seconds: number) =>
     'Retry-After': String(seconds),
   });
 
+/** A session is in its cookie alone, which no script reads; the library would repeat it in the body. */
+const withoutToken = async (answer: Response): Promise<Response> => {
+  const body: unknown = await answer
+    .clone()
+    .json()
+    .catch(() => null);
+  if (typeof body !== 'object' || body === null || !('token' in body)) return answer;
+  const { token: _, ...rest } = body;
+  const headers = new Headers(answer.headers);
+  headers.delete('content-length');
+  return Response.json(rest, { status: answer.status, headers });
+};
+
 export const ask = async (
   at: Runtime,
   request: Request,
@@ -30,7 +43,8 @@ export const ask = async (
   const headers = new Headers(request.headers);
   headers.delete('content-length');
   headers.set('content-type', 'application/json');
-  return at.auth.handler(new Request(request.url, { method: 'POST', headers, body: JSON.stringify(fields) }));
+  const passed = new Request(request.url, { method: 'POST', headers, body: JSON.stringify(fields) });
+  return withoutToken(await at.auth.handler(passed));
 };
 
 /** What nobody has to be known for: an invitation's code, a passkey. Held back by network. */

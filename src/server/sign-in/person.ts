@@ -13,7 +13,7 @@ const setUpOf = async (at: Runtime, { user, session }: Session): Promise<Person[
   return (await requiresTwoFactor(at.store, user.clinicId)) ? 'two-factor' : 'done';
 };
 
-/** However much a session is used, it ends a day after it began. */
+/** However much a session is used, it ends a day after it began; one begun more than a day from now is none. */
 const longestSession = 24 * 3_600_000;
 
 /** Null when nobody is signed in, when the account was deactivated since, or when a day has passed. */
@@ -21,7 +21,7 @@ export const personOf = async (at: Runtime, headers: Headers): Promise<Person | 
   const found = await at.auth.api.getSession({ headers });
   if (!found || found.user.deactivatedAt) return null;
   const { user, session } = found;
-  if (Date.now() - session.createdAt.getTime() >= longestSession) return null;
+  if (Math.abs(Date.now() - session.createdAt.getTime()) >= longestSession) return null;
   return {
     userId: user.id,
     name: user.name,

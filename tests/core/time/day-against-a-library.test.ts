@@ -34,7 +34,7 @@ describe('civil days agree with the calendar of a date library over generated da
 
   it('which days exist', () => {
     const parts = fc.record({
-      y: fc.integer({ min: 1900, max: 2200 }),
+      y: fc.integer({ min: 1900, max: 2199 }),
       m: fc.integer({ min: 0, max: 14 }),
       d: fc.integer({ min: 0, max: 33 }),
     });

@@ -13,6 +13,17 @@ describe('civil days', () => {
     ]).toEqual([false, true, false, false, false]);
   });
 
+  it.each([
+    ['1899-12-31', false],
+    ['1900-01-01', true],
+    ['2199-12-31', true],
+    ['2200-01-01', false],
+    ['0001-01-01', false],
+    ['9999-12-31', false],
+  ])('takes days of years in which somebody here lives, and no others: %s is %s', (text, exists) => {
+    expect(isDay(text)).toBe(exists);
+  });
+
   it('agrees with the calendar of the platform over generated days', () => {
     fc.assert(
       fc.property(
