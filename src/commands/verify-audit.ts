@@ -1,14 +1,19 @@
 /**
- * Walks the audit chain of every clinic in the file to its end, names the first rows that do not hold or
- * are missing, and counts them all. Changes nothing. Rows cut off the end show only where a head was kept since: beside
- * the database by the running server, or in a copy named with --heads.
+ * Verifies a file from its pages to its history: whether it is whole, whether the triggers stand, the audit chain
+ * of every clinic that ever had one to its end, and each row of the record against the digest the audit holds of
+ * it. Whatever does not hold is named, the first of each kind, and the rest looked at all the same. Changes
+ * nothing. Rows cut off the end show only where a head was kept since: beside the database by the running server,
+ * or in a copy named with --heads.
  */
 import { existsSync } from 'node:fs';
 import { type Heads, headsFileOf, readHeads } from '#data/audit/audit-heads.ts';
+import { knownChains } from '#data/audit/chains-known.ts';
 import { type Verdict, verifyChain } from '#data/audit/verify-chain.ts';
+import { type RowsVerdict, verifyRows } from '#data/audit/verify-rows.ts';
+import { triggerFindings } from '#data/audit/verify-triggers.ts';
+import { findingsInFile } from '#data/database/file-check.mjs';
 import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { clinicIds } from '#data/patients/people.ts';
 import { auditKeyFor } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
@@ -64,26 +69,55 @@ const verifyClinic = async (
   return verdict.ok;
 };
 
+const rowsInWords = ({ rows, findings, wrong, unknown }: RowsVerdict): readonly string[] => {
+  const away = unknown > 0 ? `; of ${unknown} nothing is known, their audit rows are archived and away` : '';
+  const count = wrong === 1 ? '1 difference' : `${wrong} differences`;
+  return [
+    ...findings.map((finding) => `records: ${finding}`),
+    `records: ${rows} rows are as they were written${away}${wrong > 0 ? `; ${count} in all` : ''}`,
+  ];
+};
+
+/** Lines of one kind, each a finding. */
+const tell = (about: string, findings: readonly string[]): number => {
+  for (const finding of findings) console.log(`${about}: ${finding}`);
+  return findings.length;
+};
+
+const verifyHistory = async (store: Store, key: Uint8Array, headsFile: string): Promise<number> => {
+  const heads = readHeads(headsFile, key);
+  const broken = heads.ok ? [] : [`line ${heads.line} of ${headsFile} does not hold`];
+  let findings = tell('heads', broken);
+  const known = heads.ok ? heads : { ok: true as const, heads: [], lastSeal: '' };
+  const { clinicIds, withoutClinic } = await knownChains(store, known.heads);
+  for (const clinicId of clinicIds) {
+    findings += (await verifyClinic(store, key, clinicId, known)) ? 0 : 1;
+    if (withoutClinic.includes(clinicId)) {
+      findings += tell(`clinic ${clinicId}`, ['the clinic’s own row is gone, and there was an audit of it']);
+    }
+  }
+  const rows = await verifyRows(store, key, clinicIds);
+  for (const line of rowsInWords(rows)) console.log(line);
+  return findings + rows.wrong;
+};
+
 export const run = async (args: readonly string[]): Promise<number> => {
   const settings = readEnvironment();
   const file = neededFile(settings.DATABASE_FILE, 'The database file');
   const headsFile = namedHeads(args) ?? headsFileOf(file);
+  const { damage, strays } = findingsInFile(file);
+  const inFile = tell('file', [...damage, ...strays]);
+  if (damage.length > 0) {
+    console.log('the history was not read: the file is damaged. Restore a backup and verify that one.');
+    return 1;
+  }
   const store = openStore(file);
-  let findings = 0;
   try {
     // Another key, or one made on the spot, would call every row changed.
     const key = auditKeyFor(store, settings);
-    const heads = readHeads(headsFile, key);
-    if (!heads.ok) {
-      console.log(`heads: line ${heads.line} of ${headsFile} does not hold`);
-      findings += 1;
-    }
-    const known = heads.ok ? heads : { ok: true as const, heads: [], lastSeal: '' };
-    for (const clinicId of await clinicIds(store)) {
-      findings += (await verifyClinic(store, key, clinicId, known)) ? 0 : 1;
-    }
+    const triggers = tell('triggers', triggerFindings(store));
+    return inFile + triggers + (await verifyHistory(store, key, headsFile)) > 0 ? 1 : 0;
   } finally {
     store.close();
   }
-  return findings > 0 ? 1 : 0;
 };

@@ -44,6 +44,7 @@ describe('npm run verify-audit', () => {
     expect(out.split('\n')).toEqual([
       'clinic a: 6 rows hold; no head was kept, so a cut end would not show',
       'clinic b: 1 rows hold; no head was kept, so a cut end would not show',
+      'records: 13 rows are as they were written',
       '',
     ]);
   });
@@ -123,10 +124,12 @@ describe('npm run verify-audit', () => {
     const { code, out } = await run();
     expect(code).toBe(1);
     expect(out.split('\n')).toEqual([
+      'triggers: trigger audit_no_update is missing',
       'clinic a: row 2: The row was changed after it was sealed.',
       'clinic a: row 5: The row was changed after it was sealed.',
       'clinic a: 2 rows do not hold or are missing',
       'clinic b: 1 rows hold; no head was kept, so a cut end would not show',
+      'records: 13 rows are as they were written',
       '',
     ]);
   });

@@ -1,15 +1,18 @@
 /** The stories of the demo clinic, told into a real database by the functions the product uses. */
 import { readFileSync } from 'node:fs';
+import { getTableName } from 'drizzle-orm';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { prescribedLoadKg, shareOf } from '#core/decision/dose/volume.ts';
 import { equipmentKinds, householdEquipment } from '#core/exercises/equipment.ts';
 import { nutritionLockRow } from '#core/nutrition/nutrition-lock.ts';
 import { flushReads } from '#data/audit/audit.ts';
 import { verifyChain } from '#data/audit/verify-chain.ts';
+import { verifyRows } from '#data/audit/verify-rows.ts';
 import { dayAt } from '#data/civil-time.ts';
 import type { Store } from '#data/database/store.ts';
 import { lastRecordedAt } from '#data/patients/last-recorded.ts';
 import { patientOf } from '#data/patients/people.ts';
+import { appendOnlyTables } from '#data/schema/kit.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
 import { worklistPage } from '#data/worklist/worklist.ts';
 import {
@@ -163,6 +166,48 @@ describe('the demo clinic as a whole', () => {
       expect(verdict.ok && verdict.rows > 10).toBe(true);
     }
   });
+
+  it('every row of the record is as the audit says it was written', async () => {
+    const { rows, ...verdict } = await verifyRows(store, auditKey, [demoClinic.id, otherClinic.id]);
+    expect(verdict).toEqual({ findings: [], wrong: 0, unknown: 0 });
+    expect(rows).toBeGreaterThan(1000);
+  });
+
+  // By the product's own connection every table; by any other those with a trigger of their own against it.
+  it.each([
+    ['the product’s own connection', 1, [] as string[]],
+    ['any other connection', 0, ['decision', 'prescription', 'training_session']],
+  ])(
+    'no row of an append-only table can be replaced, by its key or by its place: %s',
+    (_, recursive, open) => {
+      const { client } = store.writer;
+      client.pragma(`recursive_triggers = ${recursive}`);
+      const tables = [...appendOnlyTables.keys()]
+        .map((table) => getTableName(table))
+        .filter((name) => client.prepare(`SELECT 1 FROM ${name}`).get() !== undefined);
+      const taken: string[] = [];
+      for (const name of tables) {
+        const columns = (client.pragma(`table_info(${name})`) as { name: string; pk: number }[]).map(
+          ({ name: column, pk }) => (pk > 0 && column !== 'clinic_id' ? `${column} || 7` : column),
+        );
+        for (const values of ['rowid, *', `rowid, ${columns.join(', ')}`]) {
+          const names = (client.pragma(`table_info(${name})`) as { name: string }[]).map((one) => one.name);
+          const into = `INSERT OR REPLACE INTO ${name} (rowid, ${names.join(', ')})`;
+          try {
+            client.exec(`BEGIN; ${into} SELECT ${values} FROM ${name} LIMIT 1`);
+            taken.push(name);
+          } catch (error) {
+            expect(String(error)).toContain(`${name} is append-only`);
+          } finally {
+            client.exec('ROLLBACK');
+          }
+        }
+      }
+      client.pragma('recursive_triggers = ON');
+      expect([...new Set(taken)].sort()).toEqual(open);
+      expect(tables.length).toBeGreaterThan(25);
+    },
+  );
 
   it('puts people on today’s worklist in the order its README tells', async () => {
     const query = { after: null, limit: 100, kind: null, assignedTo: null };

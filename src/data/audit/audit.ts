@@ -6,8 +6,10 @@ import type { Db } from '../database/connection.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { perStore } from '../database/per-store.ts';
 import { ofClinic, prepared } from '../database/prepared.ts';
+import type { InsertedRow } from '../database/statements.ts';
 import type { Store } from '../database/store.ts';
 import { audit } from '../schema/schema.ts';
+import { digestsOf } from './row-digests.ts';
 
 export interface Entry {
   readonly act: 'read' | 'write' | 'sign-in' | 'refused';
@@ -64,9 +66,18 @@ interface Told {
   readonly tx: Db;
   readonly access: Acting;
   readonly entry: Entry;
+  /** What was put into append-only tables since the row before it was said. */
+  readonly inserted: readonly InsertedRow[];
 }
 
-const sealedAfter = (last: Pick<AuditRow, 'sequence' | 'seal'> | undefined, { access, entry }: Told) => {
+/** What is said of a write, with digests of its rows: a row of the record changed behind the audit shows. */
+const detailOf = ({ access, entry, inserted }: Told): AuditRow['detail'] =>
+  inserted.length === 0
+    ? (entry.detail ?? {})
+    : { ...entry.detail, written: digestsOf(access.auditKey, inserted) };
+
+const sealedAfter = (last: Pick<AuditRow, 'sequence' | 'seal'> | undefined, told: Told) => {
+  const { access, entry } = told;
   const row: Omit<AuditRow, 'seal'> = {
     clinicId: access.clinicId,
     sequence: (last?.sequence ?? 0) + 1,
@@ -76,7 +87,7 @@ const sealedAfter = (last: Pick<AuditRow, 'sequence' | 'seal'> | undefined, { ac
     subject: asStored(entry.subject),
     subjectId: asStored(entry.subjectId ?? null),
     patientId: asStored(entry.patientId ?? null),
-    detail: entry.detail ?? {},
+    detail: detailOf(told),
     previous: last?.seal ?? chainRoot,
   };
   return { ...row, seal: sealOf(access.auditKey, row) };
@@ -89,8 +100,10 @@ const mostAtOnce = 40;
 const sealTogether = async (told: readonly Told[]): Promise<void> => {
   const heads = new Map<string, Pick<AuditRow, 'sequence' | 'seal'> | undefined>();
   const rows: AuditRow[] = [];
-  for (const one of told) {
-    const { clinicId } = one.access;
+  for (const [place, said] of told.entries()) {
+    const { clinicId, store } = said.access;
+    const rest = place === told.length - 1 ? store.takeInserted() : [];
+    const one = { ...said, inserted: [...said.inserted, ...rest] };
     if (!heads.has(clinicId)) heads.set(clinicId, (await lastOfChain(one.tx, { clinicId }))[0]);
     const row = sealedAfter(heads.get(clinicId), one);
     heads.set(clinicId, row);
@@ -102,7 +115,7 @@ const sealTogether = async (told: readonly Told[]): Promise<void> => {
 
 /** Adds a sealed row inside the caller's transaction; the rows of a transaction are written just before it commits. */
 export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise<void> =>
-  access.store.collect('audit', { tx, access, entry }, sealTogether);
+  access.store.collect('audit', { tx, access, entry, inserted: access.store.takeInserted() }, sealTogether);
 
 /** The same for a row that was written, by the name of what it holds. */
 export const auditWrite = (

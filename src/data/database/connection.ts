@@ -3,6 +3,7 @@ import { BetterSQLiteSession } from 'drizzle-orm/better-sqlite3/session';
 import { createTableRelationsHelpers, extractTablesRelationalConfig } from 'drizzle-orm/relations';
 import { BaseSQLiteDatabase, SQLiteSyncDialect } from 'drizzle-orm/sqlite-core';
 import Client from 'libsql';
+import { digestedTables } from '../schema/digested-tables.ts';
 import * as schema from '../schema/schema.ts';
 import { belongTo, cacheStatements, type Statements } from './statements.ts';
 
@@ -19,6 +20,8 @@ const durability = {
   journal_mode: 'wal',
   synchronous: 2,
   foreign_keys: 1,
+  /** REPLACE then fires the triggers against deletion, where it would take a row away without a word. */
+  recursive_triggers: 1,
   busy_timeout: 5000,
 } as const;
 
@@ -32,11 +35,12 @@ export const connect = (file: string): Connection => {
   client.pragma('journal_mode = WAL');
   client.pragma('synchronous = FULL');
   client.pragma('foreign_keys = ON');
+  client.pragma('recursive_triggers = ON');
   client.pragma(`busy_timeout = ${durability.busy_timeout}`);
   client.pragma('cache_size = -32768');
   // What a savepoint may have to undo is held in memory; over 64 kB it would go to a file of its own.
   client.pragma('temp_store = MEMORY');
-  const statements = cacheStatements(client);
+  const statements = cacheStatements(client, digestedTables);
   const dialect = new SQLiteSyncDialect();
   const relational = extractTablesRelationalConfig(schema, createTableRelationsHelpers);
   const config = { fullSchema: schema, schema: relational.tables, tableNamesMap: relational.tableNamesMap };

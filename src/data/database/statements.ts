@@ -24,33 +24,62 @@ export interface Statements {
   readonly watch: (listener: ((sql: string) => void) | null) => void;
   /** Reads that the work under way has already made. */
   readonly remembered: Remembered;
+  /** Told of each row put into one of the tables named at the start. */
+  readonly tellInserts: (listener: (rows: readonly InsertedRow[]) => void) => void;
   /** Lets go of all of them, before the connection closes. */
   readonly clear: () => void;
+}
+
+/** A row that a statement has put into a table, as the file gives it back. */
+export interface InsertedRow {
+  readonly table: string;
+  readonly row: Readonly<Record<string, unknown>>;
 }
 
 interface Around {
   readonly runs: (sql: string) => void;
   readonly remembered: Remembered;
+  /** The table whose rows are told of when `sql` puts some in; null for every other statement. */
+  readonly toldTable: (sql: string) => string | null;
+  readonly inserted: (rows: readonly InsertedRow[]) => void;
 }
+
+const insertInto = /^insert into "(\w+)"/i;
+
+/** The same insert, which answers what it has put in. */
+const telling = (client: Client.Database, sql: string, table: string, { inserted }: Around) => {
+  let statement: Client.Statement | null = null;
+  return (...values: Bound): unknown => {
+    statement ??= client.prepare(`${sql} returning *`);
+    const rows = statement.all(...values) as readonly InsertedRow['row'][];
+    inserted(rows.map((row) => ({ table, row })));
+    return { changes: rows.length };
+  };
+};
 
 /**
  * Array mode is a state of the driver's statement, so each mode has one of its own. `get` reads to the
  * end: a statement left in the middle would hold its snapshot, and the reader would go blind to later commits.
  */
-const kept = (client: Client.Database, sql: string, { runs, remembered }: Around): CachedStatement => {
+const kept = (client: Client.Database, sql: string, around: Around): CachedStatement => {
+  const { runs, remembered, toldTable } = around;
   const plain = client.prepare(sql);
+  const table = toldTable(sql);
+  const insert = table === null ? null : telling(client, sql, table, around);
   let arrays: CachedStatement | null = null;
   const of = (statement: Client.Statement, raw: () => CachedStatement, mode: Mode): CachedStatement => {
     const reads = remembered.readsOf(sql, mode);
     const all = (...values: Bound): readonly unknown[] =>
       reads(values, () => {
+        if (insert)
+          throw new Error(`Rows put into ${table} are answered to the audit; ask for none of them.`);
         runs(sql);
         return statement.all(...values);
       });
     const run = (...values: Bound): unknown => {
       runs(sql);
       remembered.wrote(sql);
-      return statement.run(...values);
+      return insert ? insert(...values) : statement.run(...values);
     };
     return { run, all, get: (...values) => all(...values)[0], raw };
   };
@@ -61,11 +90,21 @@ const kept = (client: Client.Database, sql: string, { runs, remembered }: Around
   return of(plain, rawOf, 'plain');
 };
 
-export const cacheStatements = (client: Client.Database): Statements => {
+/** `toldTables` are those of which each row that is put in is told. */
+export const cacheStatements = (client: Client.Database, toldTables: ReadonlySet<string>): Statements => {
   const known = new Map<string, CachedStatement>();
   const remembered = rememberReads();
   let listener: ((sql: string) => void) | null = null;
-  const around: Around = { runs: (sql) => listener?.(sql), remembered };
+  let inserted: Around['inserted'] = () => undefined;
+  const around: Around = {
+    runs: (sql) => listener?.(sql),
+    remembered,
+    toldTable: (sql) => {
+      const [, table = ''] = insertInto.exec(sql) ?? [];
+      return toldTables.has(table) ? table : null;
+    },
+    inserted: (rows) => inserted(rows),
+  };
   return {
     prepare: (sql) => {
       const found = known.get(sql);
@@ -80,6 +119,9 @@ export const cacheStatements = (client: Client.Database): Statements => {
       listener = next;
     },
     remembered,
+    tellInserts: (next) => {
+      inserted = next;
+    },
     clear: () => {
       known.clear();
       remembered.close();

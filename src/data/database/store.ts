@@ -11,6 +11,7 @@ import { AsyncLocalStorage } from 'node:async_hooks';
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { type Connection, connect, type Db } from './connection.ts';
+import type { InsertedRow } from './statements.ts';
 import { writeQueue } from './write-queue.ts';
 
 export interface Store {
@@ -22,6 +23,8 @@ export interface Store {
   readonly beforeCommit: (key: string, work: () => Promise<void>) => void;
   /** Adds to what `work` is given in one, last of all before the open transaction commits. */
   readonly collect: <T>(key: string, item: T, work: (items: readonly T[]) => Promise<void>) => void;
+  /** Rows of append-only tables that the open write has put in since it was asked last. */
+  readonly takeInserted: () => readonly InsertedRow[];
   /** The writing connection, for migrations, pragmas read back and backups. */
   readonly writer: Connection;
   readonly reader: Connection;
@@ -34,6 +37,7 @@ interface Open {
   /** What a write left running must not join it after its end. */
   ended: boolean;
   readonly last: Map<string, () => Promise<void>>;
+  readonly inserted: InsertedRow[];
   readonly collected: Map<string, { readonly items: unknown[]; readonly work: () => Promise<void> }>;
 }
 
@@ -49,7 +53,9 @@ const toItsEnd = async <T>(open: Open, fn: (tx: Db) => Promise<T> | T): Promise<
 };
 
 /** What a write under way is told to do before it ends. */
-const lastThingsOf = (current: () => Open | null): Pick<Store, 'beforeCommit' | 'collect'> => {
+const lastThingsOf = (
+  current: () => Open | null,
+): Pick<Store, 'beforeCommit' | 'collect' | 'takeInserted'> => {
   const open = (): Open => {
     const found = current();
     if (!found) throw new Error('Only inside a write.');
@@ -66,6 +72,7 @@ const lastThingsOf = (current: () => Open | null): Pick<Store, 'beforeCommit' | 
       found.items.push(item);
       collected.set(key, found);
     },
+    takeInserted: () => open().inserted.splice(0),
   };
 };
 
@@ -82,10 +89,12 @@ export const openFile = (file: string): Store => {
     return open && !open.ended ? open : null;
   };
 
+  writer.statements.tellInserts((rows) => current()?.inserted.push(...rows));
+
   const write = <T>(fn: (tx: Db) => Promise<T> | T): Promise<T> => {
     const outer = current();
     if (outer) return Promise.resolve(fn(outer.tx));
-    const open: Open = { tx: writer.db, ended: false, last: new Map(), collected: new Map() };
+    const open: Open = { tx: writer.db, ended: false, last: new Map(), inserted: [], collected: new Map() };
     const done = queue(() => scope.run(open, () => toItsEnd(open, fn)));
     // Whoever was reading before it reads on with what it wrote.
     return done.finally(reader.statements.remembered.forget);

@@ -3,7 +3,7 @@
  * signed once; what was in force before stands again. Once the phone was sent the dose, or a session was done at
  * it, the way is a new dose.
  */
-import { and, eq, sql } from 'drizzle-orm';
+import { and, eq, inArray, sql } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
@@ -85,10 +85,17 @@ export const noteHandedOver = async (
   if (fresh.length === 0) return;
   const { clinicId, now: handedAt } = access;
   await access.store.write(async (tx) => {
+    // Two phones may ask in the same moment; the first note counts.
+    const ids = fresh.map(({ id }) => id);
+    const noted = await tx
+      .select({ id: doseHandedOver.prescriptionId })
+      .from(doseHandedOver)
+      .where(inArray(doseHandedOver.prescriptionId, ids));
+    const left = ids.filter((id) => !noted.some((row) => row.id === id));
+    if (left.length === 0) return;
     await tx
       .insert(doseHandedOver)
-      .values(fresh.map(({ id }) => ({ prescriptionId: id, clinicId, patientId, handedAt })))
-      .onConflictDoNothing();
-    await auditWrite(tx, access, 'dose-handed-over', { patientId, detail: { doses: fresh.length } });
+      .values(left.map((prescriptionId) => ({ prescriptionId, clinicId, patientId, handedAt })));
+    await auditWrite(tx, access, 'dose-handed-over', { patientId, detail: { doses: left.length } });
   });
 };

@@ -60,6 +60,7 @@ export const episodeChange = kit.appendOnly(
   },
   (t) => [
     kit.index('episode_change_by_patient').on(t.patientId, t.recordedAt),
+    kit.index('episode_change_of_episode').on(t.episodeId),
     kit.check('episode_change_state', sql`${t.state} IN (${words(episodeStates)})`),
     kit.check('episode_change_reason', sql`length(trim(${t.reason})) > 0`),
     kit.check('episode_change_day', sql`${t.on} GLOB ${sql.raw(`'${dayShape}'`)}`),

@@ -74,6 +74,7 @@ export const measurement = kit.appendOnly(
   },
   (t) => [
     kit.index('measurement_by_patient_kind').on(t.patientId, t.kind, t.day),
+    kit.index('measurement_of_home_answers').on(t.homeAnswersId).where(sql`${t.homeAnswersId} IS NOT NULL`),
     kit.check('measurement_figure', sql`${t.figure} >= 0`),
     kit.check('measurement_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check(

@@ -74,6 +74,7 @@ export const pause = kit.appendOnly(
   },
   (t) => [
     kit.index('pause_by_patient').on(t.patientId, t.recordedAt),
+    kit.index('pause_of_sign').on(t.signId).where(sql`${t.signId} IS NOT NULL`),
     kit.check('pause_cause', sql`${t.cause} IN (${words(pauseCauses)})`),
     kit.check('pause_sign', sql`(${t.cause} = 'warning-sign') = (${t.signId} IS NOT NULL)`),
     kit.check('pause_reason', sql`length(trim(${t.reason})) > 0`),
@@ -91,6 +92,7 @@ export const pauseResumption = kit.appendOnly(
   },
   (t) => [
     kit.index('pause_resumption_by_patient').on(t.patientId, t.recordedAt),
+    kit.index('pause_resumption_of_pause').on(t.pauseId),
     kit.check('pause_resumption_reason', sql`length(trim(${t.reason})) > 0`),
   ],
 );

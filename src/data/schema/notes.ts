@@ -26,6 +26,7 @@ export const visitNote = kit.appendOnly(
   },
   (t) => [
     kit.index('visit_note_by_patient').on(t.patientId, t.day, t.recordedAt),
+    kit.index('visit_note_of_episode').on(t.episodeId).where(sql`${t.episodeId} IS NOT NULL`),
     kit.check('visit_note_contact', sql`${t.contact} IN (${words(noteContacts)})`),
     kit.check('visit_note_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check(

@@ -87,6 +87,7 @@ export const homeAnswers = kit.appendOnly(
   (t) => [
     kit.unique('home_answers_entry').on(t.clinicId, t.patientId, t.entryId),
     kit.index('home_answers_by_patient').on(t.clinicId, t.patientId, t.recordedAt),
+    kit.index('home_answers_of_questions').on(t.homeQuestionsId),
     kit.check('home_answers_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check(
       'home_answers_entered_as',

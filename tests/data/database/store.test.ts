@@ -24,8 +24,9 @@ describe('durability', () => {
       journal: pragma(client, 'journal_mode'),
       synchronous: pragma(client, 'synchronous'),
       foreignKeys: pragma(client, 'foreign_keys'),
+      recursiveTriggers: pragma(client, 'recursive_triggers'),
       busyTimeout: pragma(client, 'busy_timeout'),
-    }).toEqual({ journal: 'wal', synchronous: 2, foreignKeys: 1, busyTimeout: 5000 });
+    }).toEqual({ journal: 'wal', synchronous: 2, foreignKeys: 1, recursiveTriggers: 1, busyTimeout: 5000 });
   });
 
   it('saves sessions sent by 100 phones at once: each is there once, none fails', async () => {
@@ -119,7 +120,7 @@ describe('one write is all or nothing', () => {
 });
 
 describe('the record is append-only', () => {
-  it('refuses to change or delete a row of every clinical table and of the audit', () => {
+  it('refuses to change, delete or replace a row of every clinical table and of the audit', () => {
     store = freshStore();
     const { client } = store.writer;
     const triggers = client
@@ -199,7 +200,24 @@ describe('the record is append-only', () => {
       'worklist_item_action',
     ];
     expect(triggers.map((row) => row.name).sort()).toEqual(held);
-    expect(triggers.every((row) => row.n === 2)).toBe(true);
+    const two = triggers.filter((row) => row.n !== 3);
+    // Others refer to these by columns they cannot be searched by; see the schema's triggers.
+    expect(two).toEqual(['decision', 'prescription', 'training_session'].map((name) => ({ name, n: 2 })));
+  });
+
+  it('looks through no other table for a row put into one that is kept against replacement', () => {
+    store = freshStore();
+    const { client } = store.writer;
+    const kept = client
+      .prepare("SELECT tbl_name AS name FROM sqlite_master WHERE name LIKE '%\\_no\\_replace' ESCAPE '\\'")
+      .all();
+    const whole = (kept as { name: string }[]).flatMap(({ name }) =>
+      (client.prepare(`EXPLAIN QUERY PLAN INSERT INTO ${name} DEFAULT VALUES`).all() as { detail: string }[])
+        .map(({ detail }) => detail)
+        .filter((detail) => detail.startsWith('SCAN')),
+    );
+    expect(whole).toEqual([]);
+    expect(kept.length).toBeGreaterThan(60);
   });
 
   it('aborts an update and a delete of a session that was logged', async () => {
