@@ -5,6 +5,7 @@
 import { accessSync, constants, existsSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { CannotGoOn } from './say.mjs';
+import { addressesIn } from './server/forwarded.mjs';
 
 /**
  * @typedef {object} Settings
@@ -14,6 +15,8 @@ import { CannotGoOn } from './say.mjs';
  * @property {boolean} DEMO
  * @property {string} PUBLIC_ORIGIN
  * @property {boolean} JOBS
+ * @property {string[]} TRUSTED_PROXY
+ * @property {{ host: string, port: number } | null} METRICS_ADDRESS
  * @property {string | null} ENCRYPTION_KEY_FILE
  * @property {string | null} AUDIT_KEY_FILE
  * @property {string | null} CLINIC_NOW
@@ -50,6 +53,22 @@ const origin = (text) => {
     : { problem: 'starts with https:// unless it is this machine' };
 };
 
+const proxies = (text) => {
+  if (text === 'none') return { value: [] };
+  const value = text.split(/[\s,]+/).filter(Boolean);
+  return addressesIn(value)
+    ? { value }
+    : { problem: 'is addresses or ranges of your proxies, such as 127.0.0.1 or 10.0.0.0/8, or none' };
+};
+
+const localAddress = (text) => {
+  const [, address = '', number = ''] = /^(127\.0\.0\.1|\[::1\]):(\d{1,5})$/.exec(text) ?? [];
+  const { value } = port(number);
+  return value
+    ? { value: { host: address.replace(/^\[|\]$/g, ''), port: value } }
+    : { problem: 'is an address of this machine with a port of its own, such as 127.0.0.1:9464' };
+};
+
 const readableFile = (text) => {
   try {
     accessSync(text, constants.R_OK);
@@ -72,6 +91,8 @@ const settings = [
   ['DEMO', '0', flag],
   ['PUBLIC_ORIGIN', null, origin],
   ['JOBS', '1', flag],
+  ['TRUSTED_PROXY', 'none', proxies],
+  ['METRICS_ADDRESS', null, localAddress],
   ['ENCRYPTION_KEY_FILE', null, readableFile],
   ['AUDIT_KEY_FILE', null, readableFile],
   ['CLINIC_NOW', null, instant],

@@ -15,6 +15,8 @@ await runCommand(async () => {
     throw new CannotGoOn(`There is no command named "${name}".`, 2);
   }
   setUp();
+  // What a command writes of a clinic is readable by the owner alone.
+  process.umask(0o077);
   Object.assign(process.env, quietEnvironment);
   const { register } = await import('tsx/esm/api');
   register();

@@ -1,13 +1,10 @@
-/** Starts the built server as a child process and ends it again. */
+/** Starts the built server as a process of its own and ends it again, for what needs one beside it. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdirSync } from 'node:fs';
 import { createServer } from 'node:net';
-import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { inRoot, root } from './paths.mjs';
 import { CannotGoOn } from './say.mjs';
-import { quietEnvironment } from './setup.mjs';
 
 /** The address a person opens; 0.0.0.0 is where a server listens, not where a browser goes. */
 export const addressOf = ({ HOST, PORT }) => {
@@ -43,27 +40,19 @@ export const checkPortIsFree = async ({ HOST, PORT }) => {
  * @param {Record<string, string>} [env]
  */
 export const startServer = (settings, env = {}) => {
-  mkdirSync(path.dirname(path.resolve(root, settings.DATABASE_FILE)), { recursive: true });
-  const next = inRoot('node_modules', 'next', 'dist', 'bin', 'next');
-  const child = spawn(
-    process.execPath,
-    [next, 'start', '--port', String(settings.PORT), '--hostname', settings.HOST],
-    {
-      cwd: root,
-      env: {
-        ...process.env,
-        ...quietEnvironment,
-        NODE_ENV: 'production',
-        PORT: String(settings.PORT),
-        HOST: settings.HOST,
-        DATABASE_FILE: settings.DATABASE_FILE,
-        DEMO: settings.DEMO ? '1' : '0',
-        PUBLIC_ORIGIN: settings.PUBLIC_ORIGIN,
-        ...env,
-      },
-      stdio: ['ignore', 2, 2],
+  const child = spawn(process.execPath, [inRoot('src', 'commands', 'serve.mjs')], {
+    cwd: root,
+    env: {
+      ...process.env,
+      PORT: String(settings.PORT),
+      HOST: settings.HOST,
+      DATABASE_FILE: settings.DATABASE_FILE,
+      DEMO: settings.DEMO ? '1' : '0',
+      PUBLIC_ORIGIN: settings.PUBLIC_ORIGIN,
+      ...env,
     },
-  );
+    stdio: ['ignore', 2, 2],
+  });
   return { child, ended: once(child, 'close').then(([code, signal]) => code ?? (signal ? 1 : 0)) };
 };
 

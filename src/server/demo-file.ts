@@ -1,17 +1,21 @@
 /** A file of the demo clinic: commands read it as on the demo's today, and only the server asks for DEMO=1. */
+import { isPopulated } from '#data/database/key-fingerprints.ts';
 import type { Store } from '#data/database/store.ts';
 import { lastRecordedAt } from '#data/patients/last-recorded.ts';
 import { demoClinic, otherClinic } from '#demo/clinic.ts';
 import type { ClinicalClock } from './clock.ts';
 
-const invented = [demoClinic.id, otherClinic.id] as readonly string[];
+/** Whose sign-ins stand in the repository for everybody to read, and open nothing outside the demo. */
+export const inventedClinics: readonly string[] = [demoClinic.id, otherClinic.id];
 
-const clinicsIn = ({ reader }: Store): readonly string[] =>
-  (reader.client.prepare('SELECT id FROM clinic').all() as { readonly id: string }[]).map(({ id }) => id);
+const clinicsIn = (store: Store): readonly string[] =>
+  isPopulated(store)
+    ? (store.reader.client.prepare('SELECT id FROM clinic').all() as { id: string }[]).map(({ id }) => id)
+    : [];
 
 /** Whether a file holds no clinic but the invented ones, whatever its schema. */
 export const holdsOnlyTheDemo = (store: Store): boolean =>
-  clinicsIn(store).every((id) => invented.includes(id));
+  clinicsIn(store).every((id) => inventedClinics.includes(id));
 
 export const isDemoFile = (store: Store): boolean => clinicsIn(store).length > 0 && holdsOnlyTheDemo(store);
 

@@ -13,7 +13,8 @@ import { openStore } from '#data/open-store.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { demoNow } from '#demo/clinic.ts';
 import { type ClinicalClock, clinicalClock } from './clock.ts';
-import { holdsOnlyTheDemo, isDemoFile } from './demo-file.ts';
+import { holdsOnlyTheDemo, inventedClinics, isDemoFile } from './demo-file.ts';
+import { requireOwnFiles } from './file-modes.ts';
 import { type Keys, keysFor, noteKeys } from './keys.ts';
 import { type Auth, makeAuth } from './sign-in/auth.ts';
 import { unusableFile } from './unusable-file.ts';
@@ -45,6 +46,9 @@ const storeFor = (settings: Settings): Store => {
 
 /** What a file needs before it is used, in an order in which a start that is refused has changed nothing. */
 const prepared = (store: Store, settings: Settings): Keys => {
+  const { DATABASE_FILE, AUDIT_KEY_FILE, ENCRYPTION_KEY_FILE } = settings;
+  // Invented people need no guard, and a demo file may be older than this rule.
+  if (!isDemoFile(store)) requireOwnFiles(DATABASE_FILE, [AUDIT_KEY_FILE, ENCRYPTION_KEY_FILE]);
   const keys = keysFor(store, settings);
   const migrated = migrateStore(store, migrations());
   if (!migrated.ok) throw new CannotGoOn(migrated.reason);
@@ -74,6 +78,7 @@ export const openRuntime = (settings: Settings): Runtime => {
   const auth = makeAuth(store, {
     secret: keys.signIn,
     origin: settings.PUBLIC_ORIGIN,
+    closedClinics: settings.DEMO ? [] : inventedClinics,
     context: () => ({ store, auditKey: keys.audit, now: clock.now() }),
   });
   return { settings, store, keys, clock, auth };

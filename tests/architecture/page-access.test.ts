@@ -88,7 +88,6 @@ const routes: Readonly<Record<string, RegExp>> = {
   'papers/[kind]': /paperHandler\(/,
   // Asked from this machine only, and in the demo only.
   'demo/clock': /!at\.settings\.DEMO \|\| !isLocal\(/,
-  metrics: /isLocal\(request\.headers\)/,
   // Say nothing of anybody.
   healthz: /new Response\('ok/,
   readyz: /readiness\(\)/,

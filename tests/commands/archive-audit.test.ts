@@ -39,8 +39,8 @@ describe('npm run archive-audit', () => {
     const { clinician, patientId } = await twoClinics(store);
     await signedExercise(clinician, patientId);
     folder = mkdtempSync(path.join(tmpdir(), 'loadgate-archive-'));
-    writeFileSync(path.join(folder, 'audit.key'), Buffer.from(auditKey).toString('hex'));
-    writeFileSync(path.join(folder, 'encryption.key'), 'e'.repeat(64));
+    writeFileSync(path.join(folder, 'audit.key'), Buffer.from(auditKey).toString('hex'), { mode: 0o600 });
+    writeFileSync(path.join(folder, 'encryption.key'), 'e'.repeat(64), { mode: 0o600 });
   });
   afterEach(() => {
     store.close();

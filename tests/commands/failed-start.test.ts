@@ -91,6 +91,16 @@ const faults: readonly Fault[] = [
     spoil: withSql("UPDATE clinic SET id = 'demo-clinic'"),
     reason: /holds the demo clinic.*DEMO=1/,
   },
+  {
+    what: 'others may read it',
+    spoil: (file) => chmodSync(file, 0o640),
+    reason: /Other users of this machine may read or write .*chmod go= '/,
+  },
+  {
+    what: 'others may read a key',
+    spoil: (file) => chmodSync(keyOf(file, 'audit'), 0o604),
+    reason: /chmod go= '[^']*audit\.key'$/m,
+  },
   { what: 'a setting is wrong', env: { PORT: 'x' }, reason: /PORT is a whole number/ },
   {
     what: 'its folder is a file',
@@ -111,12 +121,12 @@ describe('a start on a file that cannot be used', () => {
 
   it('it may be read only: ends with a code other than 0 and one reason', async () => {
     const file = await usedFile();
-    chmodSync(file, 0o444);
+    chmodSync(file, 0o400);
     // Who may do everything may write to it all the same, so the server runs as somebody else then.
     const uid = process.getuid?.() === 0 ? 65_534 : undefined;
     if (uid !== undefined) {
       chmodSync(path.dirname(file), 0o777);
-      for (const one of [`${file}.keys`, keyOf(file, 'audit'), keyOf(file, 'encryption')])
+      for (const one of [file, `${file}.keys`, keyOf(file, 'audit'), keyOf(file, 'encryption')])
         chownSync(one, uid, uid);
     }
     const { code, problem } = startedOn(file, {}, uid);

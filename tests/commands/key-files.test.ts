@@ -78,7 +78,7 @@ describe.each(names)('the %s key of a file that holds records', (name) => {
     expect(reasonOf()).toMatch(/is not the one .* was made with.*Put the right key back/s);
     writeFileSync(keyFile(name), right);
     const elsewhere = `${file}.other-key`;
-    writeFileSync(elsewhere, other);
+    writeFileSync(elsewhere, other, { mode: 0o600 });
     expect(reasonOf({ [settingOf[name]]: elsewhere })).toContain(`The key in ${elsewhere} is not the one`);
   });
 

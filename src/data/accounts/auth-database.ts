@@ -19,7 +19,11 @@ const tables = {
 /** What decides whether an account may open a session now; null when there is none. */
 export const signInState = async (store: Store, userId: string) => {
   const [row] = await store.read
-    .select({ deactivatedAt: authUser.deactivatedAt, startingUntil: authUser.startingUntil })
+    .select({
+      clinicId: authUser.clinicId,
+      deactivatedAt: authUser.deactivatedAt,
+      startingUntil: authUser.startingUntil,
+    })
     .from(authUser)
     .where(eq(authUser.id, userId));
   return row ?? null;

@@ -8,7 +8,7 @@
  * been synced to the file.
  */
 import { AsyncLocalStorage } from 'node:async_hooks';
-import { mkdirSync } from 'node:fs';
+import { closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { type Connection, connect, type Db } from './connection.ts';
 import type { InsertedRow } from './statements.ts';
@@ -78,7 +78,9 @@ const lastThingsOf = (
 
 /** The store alone, with nobody to hear of its changes; `open-store.ts` opens it with everybody who does. */
 export const openFile = (file: string): Store => {
-  mkdirSync(dirname(file), { recursive: true });
+  mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+  // Made here, so that nobody else may read it; the engine gives what it puts beside it the same rights.
+  if (!existsSync(file)) closeSync(openSync(file, 'a', 0o600));
   const writer = connect(file);
   const reader = connect(file);
   reader.client.pragma('query_only = ON');

@@ -32,13 +32,13 @@ export const keepWordsOut = (): void => {
   };
 };
 
-/** Heads at the start, every hour, and at the end. */
+const held = globalThis as typeof globalThis & { loadgateEnd?: () => Promise<unknown> };
+
+/** Heads at the start, every hour, and at the end, when the server has closed its doors. */
 export const keepWhileRunning = (at: Runtime): void => {
   if (at.settings.JOBS) {
     void storeOrReport(at);
     setInterval(() => void storeOrReport(at), hour).unref();
   }
-  for (const signal of ['SIGTERM', 'SIGINT'] as const) {
-    process.once(signal, () => void (at.settings.JOBS ? storeOrReport(at) : flushReads(at.store)));
-  }
+  held.loadgateEnd = () => (at.settings.JOBS ? storeOrReport(at) : flushReads(at.store));
 };

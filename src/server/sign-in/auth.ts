@@ -13,6 +13,8 @@ import { phoneSignIn } from './phone-sign-in.ts';
 export interface AuthSettings {
   readonly secret: string;
   readonly origin: string;
+  /** Clinics nobody may sign in to. */
+  readonly closedClinics?: readonly string[];
   /** What phones and passkeys need of the running product, asked for at each call; without it they do not sign in. */
   readonly context?: () => PhoneContext;
 }
@@ -38,9 +40,14 @@ const sessionFields = {
   passkeyId: { type: 'string', required: false, input: false },
 } as const;
 
-/** No session for who was deactivated, or whose handed-over passphrase has run out. */
-const mayOpenSession = async (store: Store, userId: string): Promise<boolean> => {
+/** No session for who was deactivated, whose handed-over passphrase has run out, or in a closed clinic. */
+const mayOpenSession = async (
+  store: Store,
+  { closedClinics = [] }: AuthSettings,
+  userId: string,
+): Promise<boolean> => {
   const account = await signInState(store, userId);
+  if (account && closedClinics.includes(account.clinicId)) return false;
   const isRunOut = account?.startingUntil ? account.startingUntil.getTime() < Date.now() : false;
   return account !== null && !account.deactivatedAt && !isRunOut;
 };
@@ -73,7 +80,8 @@ export const makeAuth = (store: Store, settings: AuthSettings) =>
     databaseHooks: {
       session: {
         create: {
-          before: async (session) => ((await mayOpenSession(store, session.userId)) ? undefined : false),
+          before: async (session) =>
+            (await mayOpenSession(store, settings, session.userId)) ? undefined : false,
         },
       },
     },

@@ -1,6 +1,7 @@
 /** Who is signed in, by the request's cookie. */
 import type { Person } from '#api/person.ts';
 import { requiresTwoFactor } from '#data/accounts/staff.ts';
+import { inventedClinics } from '../demo-file.ts';
 import type { Runtime } from '../runtime.ts';
 
 type Session = NonNullable<Awaited<ReturnType<Runtime['auth']['api']['getSession']>>>;
@@ -16,11 +17,12 @@ const setUpOf = async (at: Runtime, { user, session }: Session): Promise<Person[
 /** However much a session is used, it ends a day after it began; one begun more than a day from now is none. */
 const longestSession = 24 * 3_600_000;
 
-/** Null when nobody is signed in, when the account was deactivated since, or when a day has passed. */
+/** Null when nobody is signed in, the account was deactivated since, a day has passed, or it is one of the demo outside it. */
 export const personOf = async (at: Runtime, headers: Headers): Promise<Person | null> => {
   const found = await at.auth.api.getSession({ headers });
   if (!found || found.user.deactivatedAt) return null;
   const { user, session } = found;
+  if (!at.settings.DEMO && inventedClinics.includes(user.clinicId)) return null;
   if (Math.abs(Date.now() - session.createdAt.getTime()) >= longestSession) return null;
   return {
     userId: user.id,
