@@ -84,7 +84,8 @@ const tell = (about: string, findings: readonly string[]): number => {
   return findings.length;
 };
 
-const verifyHistory = async (store: Store, key: Uint8Array, headsFile: string): Promise<number> => {
+/** Every chain and every row; answers how many findings it has told. */
+export const verifyHistory = async (store: Store, key: Uint8Array, headsFile: string): Promise<number> => {
   const heads = readHeads(headsFile, key);
   const broken = heads.ok ? [] : [`line ${heads.line} of ${headsFile} does not hold`];
   let findings = tell('heads', broken);

@@ -83,12 +83,33 @@ const problemsOf = (store: Store, files: readonly KeyFile[]): readonly string[] 
   });
 };
 
+/** The same for whoever only looks; a file without records needs no keys yet. */
+export const keyProblems = (store: Store, named: NamedKeyFiles): readonly string[] =>
+  isPopulated(store) ? problemsOf(store, keyFiles(store.file, named)) : [];
+
 /** The audit key of a file that is only looked at. Throws the reason when there is none, or it is not the file's own. */
 export const auditKeyFor = (store: Store, named: NamedKeyFiles): Uint8Array => {
   const files = keyFiles(store.file, named).filter(({ name }) => name === 'audit');
   const [problem] = problemsOf(store, files);
   if (problem) throw new CannotGoOn(problem, 2);
   return keyFrom(files[0]!.file);
+};
+
+/** The keys that a file not yet there will be opened with. Throws when one is missing: a backup holds none. */
+export const keysForRestored = (databaseFile: string, named: NamedKeyFiles) => {
+  const files = keyFiles(databaseFile, named);
+  const missing = files.filter(({ file }) => !existsSync(file)).map(({ file }) => file);
+  if (missing.length > 0) {
+    throw new CannotGoOn(
+      `A backup holds no keys. Put your copies of them where the restored file will look for them, ${missing.join(' and ')}, or name their files with AUDIT_KEY_FILE and ENCRYPTION_KEY_FILE.`,
+      2,
+    );
+  }
+  const keys = files.map(({ name, file }) => [name, keyFrom(file)] as const);
+  return {
+    audit: keys.find(([name]) => name === 'audit')![1],
+    fingerprints: Object.fromEntries(keys.map(([name, key]) => [name, fingerprintOf(name, key)])),
+  };
 };
 
 /** The keys of a file, beside it unless named. Throws the reason when it holds records and they are not its own. */

@@ -50,7 +50,7 @@ const prepared = (store: Store, settings: Settings): Keys => {
   // Invented people need no guard, and a demo file may be older than this rule.
   if (!isDemoFile(store)) requireOwnFiles(DATABASE_FILE, [AUDIT_KEY_FILE, ENCRYPTION_KEY_FILE]);
   const keys = keysFor(store, settings);
-  const migrated = migrateStore(store, migrations());
+  const migrated = migrateStore(store, migrations(), keys.audit);
   if (!migrated.ok) throw new CannotGoOn(migrated.reason);
   noteKeys(store, settings);
   return keys;

@@ -49,8 +49,10 @@ export const segmentsOf = async (store: Store, clinicId: string): Promise<readon
         .orderBy(asc(auditSegment.lastSequence))
     : [];
 
+export const archiveFolderOf = (databaseFile: string): string => `${databaseFile}.audit-archive`;
+
 export const archiveFileOf = (databaseFile: string, { clinicId, lastSequence }: Segment): string =>
-  path.join(`${databaseFile}.audit-archive`, `${encodeURIComponent(clinicId)}-to-${lastSequence}.jsonl`);
+  path.join(archiveFolderOf(databaseFile), `${encodeURIComponent(clinicId)}-to-${lastSequence}.jsonl`);
 
 const parsed = (line: string): AuditRow | null => {
   try {

@@ -5,7 +5,7 @@
 import { rmSync } from 'node:fs';
 import { readMigrationFiles } from 'drizzle-orm/migrator';
 import { headsFileOf } from '../audit/audit-heads.ts';
-import { backUp } from './back-up.ts';
+import { isWritten, writeBackup } from '../backup/write-backup.ts';
 import type { Store } from './store.ts';
 
 export type Migrated =
@@ -46,7 +46,15 @@ export const schemaRefused = (store: Store, folder: string): (Migrated & { reado
   return refused(isEarlier ? 'earlier-baseline' : 'newer', store.file);
 };
 
-export const migrateStore = (store: Store, folder: string): Migrated => {
+/** The copy made before a step is sealed with the audit key, as every backup is; an empty file needs neither. */
+const backedUp = (store: Store, step: number, auditKey: Uint8Array | null): string | null => {
+  if (!isWritten(store.file)) return null;
+  if (!auditKey) throw new Error('A file that holds rows is brought forward with its audit key at hand.');
+  const at = Date.now();
+  return writeBackup(store, auditKey, { folder: `${store.file}.backups`, name: `before-${step}-at`, at });
+};
+
+export const migrateStore = (store: Store, folder: string, auditKey: Uint8Array | null = null): Migrated => {
   const found = schemaRefused(store, folder);
   if (found) return found;
   const wanted = readMigrationFiles({ migrationsFolder: folder });
@@ -55,7 +63,7 @@ export const migrateStore = (store: Store, folder: string): Migrated => {
     (migration) => !applied.some((row) => Number(row.created_at) === migration.folderMillis),
   );
   if (pending.length === 0) return { ok: true, applied: 0, backup: null };
-  const backup = applied.length > 0 ? backUp(store, pending[0]!.folderMillis, Date.now()) : null;
+  const backup = applied.length > 0 ? backedUp(store, pending[0]!.folderMillis, auditKey) : null;
   const { client } = store.writer;
   client.exec('BEGIN IMMEDIATE');
   try {

@@ -63,7 +63,7 @@ afterEach(() => {
 
 const withAudit = async (): Promise<Store> => {
   const store = open(freshFile());
-  migrateStore(store, migrationsFolder);
+  migrateStore(store, migrationsFolder, auditKey);
   await clinicNamed(store, 'a');
   const access = accessOf(store, 'a', 'clinician-a');
   for (const subject of ['one', 'two']) {
@@ -86,9 +86,12 @@ describe('a file of an earlier step of the schema', () => {
     const store = await withAudit();
     const later = laterRelease('later', laterStep);
     expect(pendingMigrations(store, later)).toBe(1);
-    const migrated = migrateStore(store, later);
+    const migrated = migrateStore(store, later, auditKey);
     expect(migrated).toMatchObject({ ok: true, applied: 1 });
-    expect([pendingMigrations(store, later), migrateStore(store, later)]).toMatchObject([0, { applied: 0 }]);
+    expect([pendingMigrations(store, later), migrateStore(store, later, auditKey)]).toMatchObject([
+      0,
+      { applied: 0 },
+    ]);
     expect(columnsOf(store, 'site')).toContain('parking');
     expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: true, rows: 2 });
     const check = store.reader.client.pragma('integrity_check') as { integrity_check: string }[];
@@ -109,16 +112,16 @@ describe('a file of an earlier step of the schema', () => {
       'broken',
       `${laterStep}\n--> statement-breakpoint\nCREATE TABLE site (id text);`,
     );
-    expect(() => migrateStore(store, broken)).toThrow(/site/);
+    expect(() => migrateStore(store, broken, auditKey)).toThrow(/site/);
     expect(columnsOf(store, 'site')).not.toContain('parking');
     expect(pendingMigrations(store, broken)).toBe(1);
-    expect(migrateStore(store, migrationsFolder)).toMatchObject({ ok: true, applied: 0 });
+    expect(migrateStore(store, migrationsFolder, auditKey)).toMatchObject({ ok: true, applied: 0 });
   });
 
   it('is refused by a release that lacks its newest step, with the way out', async () => {
     const store = await withAudit();
-    migrateStore(store, laterRelease('newest', laterStep));
-    const refused = migrateStore(store, migrationsFolder);
+    migrateStore(store, laterRelease('newest', laterStep), auditKey);
+    const refused = migrateStore(store, migrationsFolder, auditKey);
     expect(refused).toMatchObject({ ok: false, found: 'newer' });
     expect(refused.ok ? '' : refused.reason).toMatch(/newer release.*restore a backup/s);
   });
@@ -138,7 +141,7 @@ describe('the copy made before a file is brought up to date', () => {
     return open(store.file);
   };
   const backupOf = (store: Store, folder: string): string => {
-    const migrated = migrateStore(store, folder);
+    const migrated = migrateStore(store, folder, auditKey);
     if (!migrated.ok || !migrated.backup) throw new Error('No copy was made.');
     return migrated.backup;
   };
@@ -179,7 +182,7 @@ describe('the copy made before a file is brought up to date', () => {
     client.exec('CREATE TABLE odd (n integer CHECK (n > 0)); PRAGMA ignore_check_constraints = ON');
     client.exec('INSERT INTO odd VALUES (-1)');
     const folder = laterRelease('not-whole', laterStep);
-    expect(() => migrateStore(store, folder)).toThrow(/not whole/);
+    expect(() => migrateStore(store, folder, auditKey)).toThrow(/not whole/);
     expect(pendingMigrations(store, folder)).toBe(1);
     expect(backupsOf(store)).toEqual([]);
   });
@@ -189,7 +192,7 @@ describe('a file of an earlier baseline', () => {
   it('is refused unchanged, with the way out', async () => {
     const store = await withAudit();
     fromEarlierBaseline(store);
-    const refused = migrateStore(store, migrationsFolder);
+    const refused = migrateStore(store, migrationsFolder, auditKey);
     expect(refused).toMatchObject({ ok: false, found: 'earlier-baseline' });
     expect(refused.ok ? '' : refused.reason).toMatch(/Start the release that made it, or name another file/);
     expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: true, rows: 2 });
@@ -198,7 +201,7 @@ describe('a file of an earlier baseline', () => {
   /** A file of one clinic, its heads kept, as an earlier baseline left it. */
   const fileOf = async (clinicId: string): Promise<string> => {
     const store = openStore(freshFile());
-    migrateStore(store, migrationsFolder);
+    migrateStore(store, migrationsFolder, auditKey);
     await clinicNamed(store, clinicId);
     const access = accessOf(store, clinicId, 'somebody');
     await store.write((tx) => appendAudit(tx, access, { act: 'write', subject: 'one' }));

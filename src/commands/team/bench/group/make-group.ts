@@ -48,7 +48,7 @@ const stamp = (): string => {
 };
 
 const migrate = (store: Store): void => {
-  const migrated = migrateStore(store, migrations);
+  const migrated = migrateStore(store, migrations, accessTo(store).auditKey);
   if (!migrated.ok) throw new Error(migrated.reason);
   // The copy made before a schema step is for people's records; a group can be made again.
   if (migrated.backup) rmSync(path.dirname(migrated.backup), { recursive: true });

@@ -1,0 +1,51 @@
+/**
+ * Makes a backup of the file into a folder, beside a server that goes on working. The keys are not in it: copy
+ * them once, to another place. With --keep only the newest so many stay.
+ */
+import { existsSync, mkdirSync } from 'node:fs';
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import { keepNewest, writeBackup } from '#data/backup/write-backup.ts';
+import { openStore } from '#data/open-store.ts';
+import { auditKeyFor } from '#server/keys.ts';
+import { readEnvironment } from './environment.mjs';
+import { CannotGoOn } from './say.mjs';
+import { holdFile } from './server/one-server.mjs';
+
+const usage = 'Usage: DATABASE_FILE=… npm run backup -- --to FOLDER [--keep N]';
+export const backupName = 'loadgate';
+
+const askedIn = (args: readonly string[]): { readonly to: string; readonly keep: number | null } => {
+  try {
+    const options = { to: { type: 'string' }, keep: { type: 'string' } } as const;
+    const { to, keep } = parseArgs({ args: [...args], options }).values;
+    const isNumber = keep === undefined || /^[1-9]\d{0,4}$/.test(keep);
+    if (to && isNumber) return { to: path.resolve(to), keep: keep === undefined ? null : Number(keep) };
+  } catch {
+    // Said below, as for what is missing.
+  }
+  throw new CannotGoOn(usage, 2);
+};
+
+const running = (folder: string, holder: string): string =>
+  `Another backup${holder} is being written to ${path.dirname(folder)}. Wait for it to end.`;
+
+export const run = async (args: readonly string[]): Promise<number> => {
+  const { to, keep } = askedIn(args);
+  const settings = readEnvironment();
+  const file = settings.DATABASE_FILE;
+  if (!existsSync(file)) throw new CannotGoOn(`The database file ${file} does not exist.`, 2);
+  mkdirSync(to, { recursive: true, mode: 0o700 });
+  const lock = holdFile(path.join(to, 'backup'), running);
+  const store = openStore(file);
+  try {
+    const key = auditKeyFor(store, settings);
+    const backup = writeBackup(store, key, { folder: to, name: backupName, at: Date.now() });
+    console.log(`backup ${backup}`);
+    for (const old of keep === null ? [] : keepNewest(to, backupName, keep)) console.log(`removed ${old}`);
+    return 0;
+  } finally {
+    store.close();
+    lock.release();
+  }
+};

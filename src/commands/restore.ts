@@ -1,0 +1,90 @@
+/**
+ * Puts a backup into a fresh place. It gets its name only when it has proved itself: every byte, every count, the
+ * end of each audit chain, the chains themselves and each row of the record against them.
+ */
+import { existsSync, mkdirSync } from 'node:fs';
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import { headsFileOf } from '#data/audit/audit-heads.ts';
+import { triggerFindings } from '#data/audit/verify-triggers.ts';
+import { type Manifest, readManifest } from '#data/backup/manifest.ts';
+import {
+  copyBackup,
+  differencesFrom,
+  inTheWay,
+  removeUnproven,
+  settle,
+  unprovenFile,
+} from '#data/backup/restore-backup.ts';
+import { openStore } from '#data/open-store.ts';
+import { keysForRestored } from '#server/keys.ts';
+import { readEnvironment } from './environment.mjs';
+import { CannotGoOn } from './say.mjs';
+import { verifyHistory } from './verify-audit.ts';
+
+const usage = 'Usage: npm run restore -- --from BACKUP --to FILE';
+
+const askedIn = (args: readonly string[]): { readonly from: string; readonly to: string } => {
+  try {
+    const options = { from: { type: 'string' }, to: { type: 'string' } } as const;
+    const { from, to } = parseArgs({ args: [...args], options }).values;
+    if (from && to) return { from: path.resolve(from), to: path.resolve(to) };
+  } catch {
+    // Said below, as for what is missing.
+  }
+  throw new CannotGoOn(usage, 2);
+};
+
+const requireFresh = (from: string, to: string): void => {
+  if (!existsSync(from)) throw new CannotGoOn(`The backup ${from} does not exist.`, 2);
+  const there = inTheWay(to);
+  if (there.length > 0) {
+    throw new CannotGoOn(`${there.join(', ')} is there already. A backup is restored into a fresh place.`, 2);
+  }
+};
+
+const requireEqual = (differences: readonly string[]): void => {
+  if (differences.length === 0) return;
+  for (const one of differences) console.log(`differs: ${one}`);
+  throw new CannotGoOn('Nothing was restored: what arrived is not what was backed up. Take another backup.');
+};
+
+const requireHistory = async (to: string, key: Uint8Array): Promise<void> => {
+  const store = openStore(unprovenFile(to));
+  try {
+    requireEqual(triggerFindings(store));
+    const findings = await verifyHistory(store, key, headsFileOf(store.file));
+    if (findings > 0) throw new CannotGoOn('Nothing was restored: the history in this backup does not hold.');
+    store.writer.client.pragma('wal_checkpoint(TRUNCATE)');
+  } finally {
+    store.close();
+  }
+};
+
+const told = ({ rows, bytes, madeAt, chains }: Manifest): string => {
+  const total = Object.values(rows).reduce((sum, count) => sum + count, 0);
+  return `${bytes} bytes, ${total} rows in ${Object.keys(rows).length} tables and the ends of ${chains.length} audit chains are those of the backup of ${madeAt}`;
+};
+
+export const run = async (args: readonly string[]): Promise<number> => {
+  const { from, to } = askedIn(args);
+  requireFresh(from, to);
+  const { audit, fingerprints } = keysForRestored(to, readEnvironment());
+  const read = readManifest(from, audit);
+  if ('problem' in read) throw new CannotGoOn(`Nothing was restored: ${read.problem}`);
+  const { manifest } = read;
+  mkdirSync(path.dirname(to), { recursive: true, mode: 0o700 });
+  copyBackup(from, to);
+  try {
+    const others = Object.keys(manifest.keys).filter((name) => manifest.keys[name] !== fingerprints[name]);
+    requireEqual(others.map((name) => `the ${name} key is not the one this file was made with`));
+    requireEqual(differencesFrom(manifest, unprovenFile(to)));
+    await requireHistory(to, audit);
+    settle(to);
+  } finally {
+    removeUnproven(to);
+  }
+  console.log(told(manifest));
+  console.log(`restored ${to}`);
+  return 0;
+};
