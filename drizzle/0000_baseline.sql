@@ -890,6 +890,7 @@ CREATE TABLE `entry_conflict` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
+CREATE INDEX `entry_conflict_of_entry` ON `entry_conflict` (`patient_id`,`entry_id`);--> statement-breakpoint
 CREATE TABLE `morning` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1292,6 +1293,76 @@ CREATE TABLE `patient_merge` (
 CREATE UNIQUE INDEX `patient_merge_version` ON `patient_merge` (`patient_id`,`version`);--> statement-breakpoint
 CREATE INDEX `patient_merge_by_clinic` ON `patient_merge` (`clinic_id`,`patient_id`);--> statement-breakpoint
 CREATE INDEX `patient_merge_by_shown` ON `patient_merge` (`clinic_id`,`into_id`,`patient_id`,`version`);--> statement-breakpoint
+CREATE TABLE `protocol` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`joint` text NOT NULL,
+	`procedure` text NOT NULL,
+	`on_day` text NOT NULL,
+	`author` text NOT NULL,
+	`letter` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "protocol_day" CHECK("protocol"."on_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `protocol_by_patient` ON `protocol` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `protocol_phase` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`protocol_id` text NOT NULL,
+	`place` integer NOT NULL,
+	`name` text NOT NULL,
+	`from_day` text NOT NULL,
+	`weight_bearing` text NOT NULL,
+	`bear_kg` real,
+	`movement` text,
+	`from_degrees` real,
+	`to_degrees` real,
+	`limit_kg` real,
+	`low_load` integer NOT NULL,
+	`variation` integer NOT NULL,
+	`occlusion` integer NOT NULL,
+	`recorded_on` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`protocol_id`) REFERENCES `protocol`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "protocol_phase_place" CHECK("protocol_phase"."place" BETWEEN 1 AND 8),
+	CONSTRAINT "protocol_phase_bearing" CHECK("protocol_phase"."weight_bearing" IN ('none', 'touch', 'partial', 'as-tolerated', 'full')),
+	CONSTRAINT "protocol_phase_bear_kg" CHECK(("protocol_phase"."weight_bearing" = 'partial') = ("protocol_phase"."bear_kg" IS NOT NULL)),
+	CONSTRAINT "protocol_phase_degrees" CHECK(("protocol_phase"."movement" IS NULL AND "protocol_phase"."from_degrees" IS NULL AND "protocol_phase"."to_degrees" IS NULL) OR ("protocol_phase"."movement" IS NOT NULL AND "protocol_phase"."from_degrees" IS NOT NULL AND "protocol_phase"."to_degrees" IS NOT NULL AND "protocol_phase"."from_degrees" <= "protocol_phase"."to_degrees")),
+	CONSTRAINT "protocol_phase_movement" CHECK("protocol_phase"."movement" IS NULL OR "protocol_phase"."movement" IN ('flexion', 'extension', 'abduction', 'adduction', 'outward-rotation', 'inward-rotation', 'dorsiflexion', 'plantarflexion', 'pronation', 'supination', 'radial-deviation', 'ulnar-deviation', 'inversion', 'eversion', 'side-bend', 'rotation')),
+	CONSTRAINT "protocol_phase_day" CHECK("protocol_phase"."from_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `protocol_phase_by_patient` ON `protocol_phase` (`patient_id`,`protocol_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `protocol_step` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`protocol_id` text NOT NULL,
+	`place` integer NOT NULL,
+	`on_day` text NOT NULL,
+	`seen` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`protocol_id`) REFERENCES `protocol`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "protocol_step_place" CHECK("protocol_step"."place" BETWEEN 0 AND 8),
+	CONSTRAINT "protocol_step_seen" CHECK(length(trim("protocol_step"."seen")) > 0)
+);
+--> statement-breakpoint
+CREATE INDEX `protocol_step_by_patient` ON `protocol_step` (`patient_id`,`protocol_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `home_answers` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1455,6 +1526,33 @@ CREATE TABLE `signature_withdrawal` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
+CREATE TABLE `dose_template` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`name` text NOT NULL,
+	`doses` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `dose_template_change` (
+	`id` text PRIMARY KEY NOT NULL,
+	`template_id` text NOT NULL,
+	`clinic_id` text NOT NULL,
+	`change` text NOT NULL,
+	`name` text,
+	`changed_at` integer NOT NULL,
+	`changed_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`template_id`) REFERENCES `dose_template`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "dose_template_change_word" CHECK("dose_template_change"."change" IN ('renamed', 'withdrawn', 'brought-back')),
+	CONSTRAINT "dose_template_change_name" CHECK(("dose_template_change"."change" = 'renamed') = ("dose_template_change"."name" IS NOT NULL))
+);
+--> statement-breakpoint
+CREATE INDEX `dose_template_change_by_template` ON `dose_template_change` (`template_id`,`changed_at`);--> statement-breakpoint
 CREATE TABLE `worklist_item` (
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
@@ -1474,7 +1572,7 @@ CREATE TABLE `worklist_item` (
 	PRIMARY KEY(`clinic_id`, `patient_id`, `key`),
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "worklist_item_kind" CHECK("worklist_item"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'dose-stopped', 'floor-reached', 'entry-conflict', 'ease-back', 'resume-due', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'reported-new', 'event-review', 'pre-visit-answers', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'baseline-due'))
+	CONSTRAINT "worklist_item_kind" CHECK("worklist_item"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'dose-stopped', 'floor-reached', 'entry-conflict', 'ease-back', 'resume-due', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'reported-new', 'event-review', 'pre-visit-answers', 'phase-due', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'baseline-due'))
 );
 --> statement-breakpoint
 CREATE INDEX `worklist_item_by_danger` ON `worklist_item` (`clinic_id`,`rank`,`since`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`);--> statement-breakpoint
@@ -1532,268 +1630,432 @@ CREATE TABLE `worklist_tally` (
 --> statement-breakpoint
 CREATE TRIGGER audit_no_delete BEFORE DELETE ON audit WHEN OLD.sequence > coalesce((SELECT max(last_sequence) FROM audit_segment WHERE clinic_id = OLD.clinic_id), 0) BEGIN SELECT RAISE(ABORT, 'audit is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER audit_no_replace BEFORE INSERT ON audit WHEN EXISTS (SELECT 1 FROM audit WHERE (clinic_id = NEW.clinic_id AND sequence = NEW.sequence) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'audit is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER audit_no_update BEFORE UPDATE ON audit BEGIN SELECT RAISE(ABORT, 'audit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER audit_segment_no_delete BEFORE DELETE ON audit_segment BEGIN SELECT RAISE(ABORT, 'audit_segment is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER audit_segment_no_replace BEFORE INSERT ON audit_segment WHEN EXISTS (SELECT 1 FROM audit_segment WHERE (clinic_id = NEW.clinic_id AND last_sequence = NEW.last_sequence) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'audit_segment is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER audit_segment_no_update BEFORE UPDATE ON audit_segment BEGIN SELECT RAISE(ABORT, 'audit_segment is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER baseline_no_delete BEFORE DELETE ON baseline BEGIN SELECT RAISE(ABORT, 'baseline is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER baseline_no_replace BEFORE INSERT ON baseline WHEN EXISTS (SELECT 1 FROM baseline WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'baseline is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER baseline_no_update BEFORE UPDATE ON baseline BEGIN SELECT RAISE(ABORT, 'baseline is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER care_event_no_delete BEFORE DELETE ON care_event BEGIN SELECT RAISE(ABORT, 'care_event is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_event_no_replace BEFORE INSERT ON care_event WHEN EXISTS (SELECT 1 FROM care_event WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'care_event is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER care_event_no_update BEFORE UPDATE ON care_event BEGIN SELECT RAISE(ABORT, 'care_event is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER care_limit_lift_no_delete BEFORE DELETE ON care_limit_lift BEGIN SELECT RAISE(ABORT, 'care_limit_lift is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER care_limit_lift_no_replace BEFORE INSERT ON care_limit_lift WHEN EXISTS (SELECT 1 FROM care_limit_lift WHERE (limit_id = NEW.limit_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'care_limit_lift is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER care_limit_lift_no_update BEFORE UPDATE ON care_limit_lift BEGIN SELECT RAISE(ABORT, 'care_limit_lift is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER care_limit_no_delete BEFORE DELETE ON care_limit BEGIN SELECT RAISE(ABORT, 'care_limit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_no_replace BEFORE INSERT ON care_limit WHEN EXISTS (SELECT 1 FROM care_limit WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'care_limit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER care_limit_no_update BEFORE UPDATE ON care_limit BEGIN SELECT RAISE(ABORT, 'care_limit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER care_profile_no_delete BEFORE DELETE ON care_profile BEGIN SELECT RAISE(ABORT, 'care_profile is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER care_profile_no_replace BEFORE INSERT ON care_profile WHEN EXISTS (SELECT 1 FROM care_profile WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'care_profile is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER care_profile_no_update BEFORE UPDATE ON care_profile BEGIN SELECT RAISE(ABORT, 'care_profile is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER care_team_no_delete BEFORE DELETE ON care_team BEGIN SELECT RAISE(ABORT, 'care_team is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_team_no_replace BEFORE INSERT ON care_team WHEN EXISTS (SELECT 1 FROM care_team WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'care_team is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER care_team_no_update BEFORE UPDATE ON care_team BEGIN SELECT RAISE(ABORT, 'care_team is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER clearance_no_delete BEFORE DELETE ON clearance BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER clearance_no_replace BEFORE INSERT ON clearance WHEN EXISTS (SELECT 1 FROM clearance WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER clearance_no_update BEFORE UPDATE ON clearance BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER clinic_detail_change_no_delete BEFORE DELETE ON clinic_detail_change BEGIN SELECT RAISE(ABORT, 'clinic_detail_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_detail_change_no_replace BEFORE INSERT ON clinic_detail_change WHEN EXISTS (SELECT 1 FROM clinic_detail_change WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'clinic_detail_change is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER clinic_detail_change_no_update BEFORE UPDATE ON clinic_detail_change BEGIN SELECT RAISE(ABORT, 'clinic_detail_change is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER clinic_settings_version_no_delete BEFORE DELETE ON clinic_settings_version BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER clinic_settings_version_no_replace BEFORE INSERT ON clinic_settings_version WHEN EXISTS (SELECT 1 FROM clinic_settings_version WHERE (id = NEW.id) OR (clinic_id = NEW.clinic_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER clinic_settings_version_no_update BEFORE UPDATE ON clinic_settings_version BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER consent_no_delete BEFORE DELETE ON consent BEGIN SELECT RAISE(ABORT, 'consent is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER consent_no_replace BEFORE INSERT ON consent WHEN EXISTS (SELECT 1 FROM consent WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'consent is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER consent_no_update BEFORE UPDATE ON consent BEGIN SELECT RAISE(ABORT, 'consent is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER consent_wording_no_delete BEFORE DELETE ON consent_wording BEGIN SELECT RAISE(ABORT, 'consent_wording is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER consent_wording_no_replace BEFORE INSERT ON consent_wording WHEN EXISTS (SELECT 1 FROM consent_wording WHERE (id = NEW.id) OR (clinic_id = NEW.clinic_id AND kind = NEW.kind AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'consent_wording is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER consent_wording_no_update BEFORE UPDATE ON consent_wording BEGIN SELECT RAISE(ABORT, 'consent_wording is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER contact_attempt_no_delete BEFORE DELETE ON contact_attempt BEGIN SELECT RAISE(ABORT, 'contact_attempt is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER contact_attempt_no_replace BEFORE INSERT ON contact_attempt WHEN EXISTS (SELECT 1 FROM contact_attempt WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'contact_attempt is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER contact_attempt_no_update BEFORE UPDATE ON contact_attempt BEGIN SELECT RAISE(ABORT, 'contact_attempt is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER correction_no_delete BEFORE DELETE ON correction BEGIN SELECT RAISE(ABORT, 'correction is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER correction_no_replace BEFORE INSERT ON correction WHEN EXISTS (SELECT 1 FROM correction WHERE (id = NEW.id) OR (subject_id = NEW.subject_id) OR (replaced_by_id = NEW.replaced_by_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'correction is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER correction_no_update BEFORE UPDATE ON correction BEGIN SELECT RAISE(ABORT, 'correction is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER covering_clinician_no_delete BEFORE DELETE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER covering_clinician_no_replace BEFORE INSERT ON covering_clinician WHEN EXISTS (SELECT 1 FROM covering_clinician WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER covering_clinician_no_update BEFORE UPDATE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_no_delete BEFORE DELETE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER decision_no_replace BEFORE INSERT ON decision WHEN EXISTS (SELECT 1 FROM decision WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER decision_no_update BEFORE UPDATE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_response_no_delete BEFORE DELETE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_response_no_replace BEFORE INSERT ON decision_response WHEN EXISTS (SELECT 1 FROM decision_response WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_response_no_update BEFORE UPDATE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER dose_handed_over_no_delete BEFORE DELETE ON dose_handed_over BEGIN SELECT RAISE(ABORT, 'dose_handed_over is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER dose_handed_over_no_replace BEFORE INSERT ON dose_handed_over WHEN EXISTS (SELECT 1 FROM dose_handed_over WHERE (prescription_id = NEW.prescription_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'dose_handed_over is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER dose_handed_over_no_update BEFORE UPDATE ON dose_handed_over BEGIN SELECT RAISE(ABORT, 'dose_handed_over is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER dose_template_change_no_delete BEFORE DELETE ON dose_template_change BEGIN SELECT RAISE(ABORT, 'dose_template_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER dose_template_change_no_replace BEFORE INSERT ON dose_template_change WHEN EXISTS (SELECT 1 FROM dose_template_change WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'dose_template_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER dose_template_change_no_update BEFORE UPDATE ON dose_template_change BEGIN SELECT RAISE(ABORT, 'dose_template_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER dose_template_no_delete BEFORE DELETE ON dose_template BEGIN SELECT RAISE(ABORT, 'dose_template is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER dose_template_no_replace BEFORE INSERT ON dose_template WHEN EXISTS (SELECT 1 FROM dose_template WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'dose_template is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER dose_template_no_update BEFORE UPDATE ON dose_template BEGIN SELECT RAISE(ABORT, 'dose_template is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER effusion_test_no_delete BEFORE DELETE ON effusion_test BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER effusion_test_no_replace BEFORE INSERT ON effusion_test WHEN EXISTS (SELECT 1 FROM effusion_test WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER effusion_test_no_update BEFORE UPDATE ON effusion_test BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER emergency_access_no_delete BEFORE DELETE ON emergency_access BEGIN SELECT RAISE(ABORT, 'emergency_access is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER emergency_access_no_replace BEFORE INSERT ON emergency_access WHEN EXISTS (SELECT 1 FROM emergency_access WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'emergency_access is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER emergency_access_no_update BEFORE UPDATE ON emergency_access BEGIN SELECT RAISE(ABORT, 'emergency_access is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER entry_conflict_no_delete BEFORE DELETE ON entry_conflict BEGIN SELECT RAISE(ABORT, 'entry_conflict is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER entry_conflict_no_replace BEFORE INSERT ON entry_conflict WHEN EXISTS (SELECT 1 FROM entry_conflict WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'entry_conflict is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER entry_conflict_no_update BEFORE UPDATE ON entry_conflict BEGIN SELECT RAISE(ABORT, 'entry_conflict is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER episode_change_no_delete BEFORE DELETE ON episode_change BEGIN SELECT RAISE(ABORT, 'episode_change is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER episode_change_no_replace BEFORE INSERT ON episode_change WHEN EXISTS (SELECT 1 FROM episode_change WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'episode_change is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER episode_change_no_update BEFORE UPDATE ON episode_change BEGIN SELECT RAISE(ABORT, 'episode_change is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER episode_no_delete BEFORE DELETE ON episode BEGIN SELECT RAISE(ABORT, 'episode is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER episode_no_replace BEFORE INSERT ON episode WHEN EXISTS (SELECT 1 FROM episode WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'episode is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER episode_no_update BEFORE UPDATE ON episode BEGIN SELECT RAISE(ABORT, 'episode is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER goal_step_no_delete BEFORE DELETE ON goal_step BEGIN SELECT RAISE(ABORT, 'goal_step is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER goal_step_no_replace BEFORE INSERT ON goal_step WHEN EXISTS (SELECT 1 FROM goal_step WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'goal_step is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER goal_step_no_update BEFORE UPDATE ON goal_step BEGIN SELECT RAISE(ABORT, 'goal_step is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_answers_no_delete BEFORE DELETE ON home_answers BEGIN SELECT RAISE(ABORT, 'home_answers is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_answers_no_replace BEFORE INSERT ON home_answers WHEN EXISTS (SELECT 1 FROM home_answers WHERE (id = NEW.id) OR (clinic_id = NEW.clinic_id AND patient_id = NEW.patient_id AND entry_id = NEW.entry_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'home_answers is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_answers_no_update BEFORE UPDATE ON home_answers BEGIN SELECT RAISE(ABORT, 'home_answers is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_check_no_delete BEFORE DELETE ON home_check BEGIN SELECT RAISE(ABORT, 'home_check is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER home_check_no_replace BEFORE INSERT ON home_check WHEN EXISTS (SELECT 1 FROM home_check WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'home_check is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER home_check_no_update BEFORE UPDATE ON home_check BEGIN SELECT RAISE(ABORT, 'home_check is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_questions_end_no_delete BEFORE DELETE ON home_questions_end BEGIN SELECT RAISE(ABORT, 'home_questions_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_questions_end_no_replace BEFORE INSERT ON home_questions_end WHEN EXISTS (SELECT 1 FROM home_questions_end WHERE (home_questions_id = NEW.home_questions_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'home_questions_end is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_questions_end_no_update BEFORE UPDATE ON home_questions_end BEGIN SELECT RAISE(ABORT, 'home_questions_end is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_questions_no_delete BEFORE DELETE ON home_questions BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER home_questions_no_replace BEFORE INSERT ON home_questions WHEN EXISTS (SELECT 1 FROM home_questions WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER home_questions_no_update BEFORE UPDATE ON home_questions BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER measurement_no_delete BEFORE DELETE ON measurement BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER measurement_no_replace BEFORE INSERT ON measurement WHEN EXISTS (SELECT 1 FROM measurement WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER measurement_no_update BEFORE UPDATE ON measurement BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER medicine_change_no_delete BEFORE DELETE ON medicine_change BEGIN SELECT RAISE(ABORT, 'medicine_change is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER medicine_change_no_replace BEFORE INSERT ON medicine_change WHEN EXISTS (SELECT 1 FROM medicine_change WHERE (event_id = NEW.event_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'medicine_change is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER medicine_change_no_update BEFORE UPDATE ON medicine_change BEGIN SELECT RAISE(ABORT, 'medicine_change is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER message_no_delete BEFORE DELETE ON message BEGIN SELECT RAISE(ABORT, 'message is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER message_no_replace BEFORE INSERT ON message WHEN EXISTS (SELECT 1 FROM message WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'message is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER message_no_update BEFORE UPDATE ON message BEGIN SELECT RAISE(ABORT, 'message is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER morning_joint_no_delete BEFORE DELETE ON morning_joint BEGIN SELECT RAISE(ABORT, 'morning_joint is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER morning_joint_no_replace BEFORE INSERT ON morning_joint WHEN EXISTS (SELECT 1 FROM morning_joint WHERE (morning_id = NEW.morning_id AND joint = NEW.joint) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'morning_joint is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER morning_joint_no_update BEFORE UPDATE ON morning_joint BEGIN SELECT RAISE(ABORT, 'morning_joint is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER morning_no_delete BEFORE DELETE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER morning_no_replace BEFORE INSERT ON morning WHEN EXISTS (SELECT 1 FROM morning WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND entry_id = NEW.entry_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER morning_no_update BEFORE UPDATE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER nutrition_advice_no_delete BEFORE DELETE ON nutrition_advice BEGIN SELECT RAISE(ABORT, 'nutrition_advice is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER nutrition_advice_no_replace BEFORE INSERT ON nutrition_advice WHEN EXISTS (SELECT 1 FROM nutrition_advice WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'nutrition_advice is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER nutrition_advice_no_update BEFORE UPDATE ON nutrition_advice BEGIN SELECT RAISE(ABORT, 'nutrition_advice is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_detail_no_delete BEFORE DELETE ON patient_detail WHEN EXISTS (SELECT 1 FROM patient_identity WHERE patient_identity.patient_id = OLD.patient_id) BEGIN SELECT RAISE(ABORT, 'patient_detail is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_detail_no_replace BEFORE INSERT ON patient_detail WHEN EXISTS (SELECT 1 FROM patient_detail WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND detail = NEW.detail AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'patient_detail is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_detail_no_update BEFORE UPDATE ON patient_detail BEGIN SELECT RAISE(ABORT, 'patient_detail is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_merge_no_delete BEFORE DELETE ON patient_merge BEGIN SELECT RAISE(ABORT, 'patient_merge is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER patient_merge_no_replace BEFORE INSERT ON patient_merge WHEN EXISTS (SELECT 1 FROM patient_merge WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'patient_merge is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER patient_merge_no_update BEFORE UPDATE ON patient_merge BEGIN SELECT RAISE(ABORT, 'patient_merge is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_message_no_delete BEFORE DELETE ON patient_message BEGIN SELECT RAISE(ABORT, 'patient_message is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_message_no_replace BEFORE INSERT ON patient_message WHEN EXISTS (SELECT 1 FROM patient_message WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'patient_message is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_message_no_update BEFORE UPDATE ON patient_message BEGIN SELECT RAISE(ABORT, 'patient_message is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_site_no_delete BEFORE DELETE ON patient_site BEGIN SELECT RAISE(ABORT, 'patient_site is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER patient_site_no_replace BEFORE INSERT ON patient_site WHEN EXISTS (SELECT 1 FROM patient_site WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'patient_site is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER patient_site_no_update BEFORE UPDATE ON patient_site BEGIN SELECT RAISE(ABORT, 'patient_site is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pause_no_delete BEFORE DELETE ON pause BEGIN SELECT RAISE(ABORT, 'pause is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pause_no_replace BEFORE INSERT ON pause WHEN EXISTS (SELECT 1 FROM pause WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'pause is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pause_no_update BEFORE UPDATE ON pause BEGIN SELECT RAISE(ABORT, 'pause is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pause_owner_no_delete BEFORE DELETE ON pause_owner BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER pause_owner_no_replace BEFORE INSERT ON pause_owner WHEN EXISTS (SELECT 1 FROM pause_owner WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER pause_owner_no_update BEFORE UPDATE ON pause_owner BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pause_resumption_no_delete BEFORE DELETE ON pause_resumption BEGIN SELECT RAISE(ABORT, 'pause_resumption is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pause_resumption_no_replace BEFORE INSERT ON pause_resumption WHEN EXISTS (SELECT 1 FROM pause_resumption WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'pause_resumption is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pause_resumption_no_update BEFORE UPDATE ON pause_resumption BEGIN SELECT RAISE(ABORT, 'pause_resumption is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER plan_seen_no_delete BEFORE DELETE ON plan_seen BEGIN SELECT RAISE(ABORT, 'plan_seen is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER plan_seen_no_replace BEFORE INSERT ON plan_seen WHEN EXISTS (SELECT 1 FROM plan_seen WHERE (correction_id = NEW.correction_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'plan_seen is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER plan_seen_no_update BEFORE UPDATE ON plan_seen BEGIN SELECT RAISE(ABORT, 'plan_seen is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pre_approval_end_no_delete BEFORE DELETE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_end_no_replace BEFORE INSERT ON pre_approval_end WHEN EXISTS (SELECT 1 FROM pre_approval_end WHERE (pre_approval_id = NEW.pre_approval_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pre_approval_end_no_update BEFORE UPDATE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pre_approval_no_delete BEFORE DELETE ON pre_approval BEGIN SELECT RAISE(ABORT, 'pre_approval is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER pre_approval_no_replace BEFORE INSERT ON pre_approval WHEN EXISTS (SELECT 1 FROM pre_approval WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'pre_approval is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER pre_approval_no_update BEFORE UPDATE ON pre_approval BEGIN SELECT RAISE(ABORT, 'pre_approval is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pre_visit_no_delete BEFORE DELETE ON pre_visit BEGIN SELECT RAISE(ABORT, 'pre_visit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_visit_no_replace BEFORE INSERT ON pre_visit WHEN EXISTS (SELECT 1 FROM pre_visit WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'pre_visit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pre_visit_no_update BEFORE UPDATE ON pre_visit BEGIN SELECT RAISE(ABORT, 'pre_visit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER prescription_end_no_delete BEFORE DELETE ON prescription_end BEGIN SELECT RAISE(ABORT, 'prescription_end is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER prescription_end_no_replace BEFORE INSERT ON prescription_end WHEN EXISTS (SELECT 1 FROM prescription_end WHERE (prescription_id = NEW.prescription_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'prescription_end is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER prescription_end_no_update BEFORE UPDATE ON prescription_end BEGIN SELECT RAISE(ABORT, 'prescription_end is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER prescription_no_delete BEFORE DELETE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER prescription_no_replace BEFORE INSERT ON prescription WHEN EXISTS (SELECT 1 FROM prescription WHERE (id = NEW.id) OR (item_id = NEW.item_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER prescription_no_update BEFORE UPDATE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER programme_no_delete BEFORE DELETE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER programme_no_replace BEFORE INSERT ON programme WHEN EXISTS (SELECT 1 FROM programme WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER programme_no_update BEFORE UPDATE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER proposal_no_delete BEFORE DELETE ON proposal BEGIN SELECT RAISE(ABORT, 'proposal is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER proposal_no_replace BEFORE INSERT ON proposal WHEN EXISTS (SELECT 1 FROM proposal WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'proposal is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER proposal_no_update BEFORE UPDATE ON proposal BEGIN SELECT RAISE(ABORT, 'proposal is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER protocol_no_delete BEFORE DELETE ON protocol BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_no_replace BEFORE INSERT ON protocol WHEN EXISTS (SELECT 1 FROM protocol WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_no_update BEFORE UPDATE ON protocol BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_phase_no_delete BEFORE DELETE ON protocol_phase BEGIN SELECT RAISE(ABORT, 'protocol_phase is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_phase_no_replace BEFORE INSERT ON protocol_phase WHEN EXISTS (SELECT 1 FROM protocol_phase WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'protocol_phase is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_phase_no_update BEFORE UPDATE ON protocol_phase BEGIN SELECT RAISE(ABORT, 'protocol_phase is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_step_no_delete BEFORE DELETE ON protocol_step BEGIN SELECT RAISE(ABORT, 'protocol_step is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_step_no_replace BEFORE INSERT ON protocol_step WHEN EXISTS (SELECT 1 FROM protocol_step WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'protocol_step is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_step_no_update BEFORE UPDATE ON protocol_step BEGIN SELECT RAISE(ABORT, 'protocol_step is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER questionnaire_retirement_no_delete BEFORE DELETE ON questionnaire_retirement BEGIN SELECT RAISE(ABORT, 'questionnaire_retirement is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER questionnaire_retirement_no_replace BEFORE INSERT ON questionnaire_retirement WHEN EXISTS (SELECT 1 FROM questionnaire_retirement WHERE (questionnaire_id = NEW.questionnaire_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'questionnaire_retirement is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER questionnaire_retirement_no_update BEFORE UPDATE ON questionnaire_retirement BEGIN SELECT RAISE(ABORT, 'questionnaire_retirement is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER questionnaire_version_no_delete BEFORE DELETE ON questionnaire_version BEGIN SELECT RAISE(ABORT, 'questionnaire_version is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER questionnaire_version_no_replace BEFORE INSERT ON questionnaire_version WHEN EXISTS (SELECT 1 FROM questionnaire_version WHERE (id = NEW.id) OR (clinic_id = NEW.clinic_id AND questionnaire_id = NEW.questionnaire_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'questionnaire_version is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER questionnaire_version_no_update BEFORE UPDATE ON questionnaire_version BEGIN SELECT RAISE(ABORT, 'questionnaire_version is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER record_file_no_delete BEFORE DELETE ON record_file BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER record_file_no_replace BEFORE INSERT ON record_file WHEN EXISTS (SELECT 1 FROM record_file WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER record_file_no_update BEFORE UPDATE ON record_file BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER review_booking_no_delete BEFORE DELETE ON review_booking BEGIN SELECT RAISE(ABORT, 'review_booking is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER review_booking_no_replace BEFORE INSERT ON review_booking WHEN EXISTS (SELECT 1 FROM review_booking WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'review_booking is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER review_booking_no_update BEFORE UPDATE ON review_booking BEGIN SELECT RAISE(ABORT, 'review_booking is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER screening_no_delete BEFORE DELETE ON screening BEGIN SELECT RAISE(ABORT, 'screening is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER screening_no_replace BEFORE INSERT ON screening WHEN EXISTS (SELECT 1 FROM screening WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'screening is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER screening_no_update BEFORE UPDATE ON screening BEGIN SELECT RAISE(ABORT, 'screening is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER session_joint_no_delete BEFORE DELETE ON session_joint BEGIN SELECT RAISE(ABORT, 'session_joint is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER session_joint_no_replace BEFORE INSERT ON session_joint WHEN EXISTS (SELECT 1 FROM session_joint WHERE (session_id = NEW.session_id AND joint = NEW.joint) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'session_joint is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER session_joint_no_update BEFORE UPDATE ON session_joint BEGIN SELECT RAISE(ABORT, 'session_joint is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER set_log_no_delete BEFORE DELETE ON set_log BEGIN SELECT RAISE(ABORT, 'set_log is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER set_log_no_replace BEFORE INSERT ON set_log WHEN EXISTS (SELECT 1 FROM set_log WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'set_log is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER set_log_no_update BEFORE UPDATE ON set_log BEGIN SELECT RAISE(ABORT, 'set_log is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER short_signs_approval_no_delete BEFORE DELETE ON short_signs_approval BEGIN SELECT RAISE(ABORT, 'short_signs_approval is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER short_signs_approval_no_replace BEFORE INSERT ON short_signs_approval WHEN EXISTS (SELECT 1 FROM short_signs_approval WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'short_signs_approval is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER short_signs_approval_no_update BEFORE UPDATE ON short_signs_approval BEGIN SELECT RAISE(ABORT, 'short_signs_approval is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER signature_no_delete BEFORE DELETE ON signature BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER signature_no_replace BEFORE INSERT ON signature WHEN EXISTS (SELECT 1 FROM signature WHERE (prescription_id = NEW.prescription_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER signature_no_update BEFORE UPDATE ON signature BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER signature_withdrawal_no_delete BEFORE DELETE ON signature_withdrawal BEGIN SELECT RAISE(ABORT, 'signature_withdrawal is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER signature_withdrawal_no_replace BEFORE INSERT ON signature_withdrawal WHEN EXISTS (SELECT 1 FROM signature_withdrawal WHERE (prescription_id = NEW.prescription_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'signature_withdrawal is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER signature_withdrawal_no_update BEFORE UPDATE ON signature_withdrawal BEGIN SELECT RAISE(ABORT, 'signature_withdrawal is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER supervised_session_no_delete BEFORE DELETE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER supervised_session_no_replace BEFORE INSERT ON supervised_session WHEN EXISTS (SELECT 1 FROM supervised_session WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER supervised_session_no_update BEFORE UPDATE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER training_session_no_delete BEFORE DELETE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER training_session_no_replace BEFORE INSERT ON training_session WHEN EXISTS (SELECT 1 FROM training_session WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND entry_id = NEW.entry_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER training_session_no_update BEFORE UPDATE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER two_hours_no_delete BEFORE DELETE ON two_hours BEGIN SELECT RAISE(ABORT, 'two_hours is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER two_hours_no_replace BEFORE INSERT ON two_hours WHEN EXISTS (SELECT 1 FROM two_hours WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND entry_id = NEW.entry_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'two_hours is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER two_hours_no_update BEFORE UPDATE ON two_hours BEGIN SELECT RAISE(ABORT, 'two_hours is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER visit_no_delete BEFORE DELETE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER visit_no_replace BEFORE INSERT ON visit WHEN EXISTS (SELECT 1 FROM visit WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER visit_no_update BEFORE UPDATE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER visit_note_no_delete BEFORE DELETE ON visit_note BEGIN SELECT RAISE(ABORT, 'visit_note is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER visit_note_no_replace BEFORE INSERT ON visit_note WHEN EXISTS (SELECT 1 FROM visit_note WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'visit_note is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER visit_note_no_update BEFORE UPDATE ON visit_note BEGIN SELECT RAISE(ABORT, 'visit_note is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER warning_sign_no_delete BEFORE DELETE ON warning_sign BEGIN SELECT RAISE(ABORT, 'warning_sign is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER warning_sign_no_replace BEFORE INSERT ON warning_sign WHEN EXISTS (SELECT 1 FROM warning_sign WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'warning_sign is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER warning_sign_no_update BEFORE UPDATE ON warning_sign BEGIN SELECT RAISE(ABORT, 'warning_sign is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER worklist_item_action_no_delete BEFORE DELETE ON worklist_item_action BEGIN SELECT RAISE(ABORT, 'worklist_item_action is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER worklist_item_action_no_replace BEFORE INSERT ON worklist_item_action WHEN EXISTS (SELECT 1 FROM worklist_item_action WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'worklist_item_action is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER worklist_item_action_no_update BEFORE UPDATE ON worklist_item_action BEGIN SELECT RAISE(ABORT, 'worklist_item_action is append-only'); END;

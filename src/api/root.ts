@@ -20,6 +20,7 @@ import { documentsRouter } from './clinician/episode/documents.ts';
 import { episodesRouter } from './clinician/episode/episodes.ts';
 import { handoverRouter } from './clinician/episode/handover.ts';
 import { preVisitsRouter } from './clinician/episode/pre-visits.ts';
+import { protocolsRouter } from './clinician/episode/protocols.ts';
 import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
@@ -73,6 +74,7 @@ export const appRouter = router({
     preVisits: preVisitsRouter,
     visits: visitsRouter,
     visitNotes: visitNotesRouter,
+    protocols: protocolsRouter,
     handover: handoverRouter,
     documents: documentsRouter,
     papers: papersRouter,

@@ -19,7 +19,12 @@ export const cautionText = (caution: PatientCaution): Text => {
       });
     }
     case 'limit':
-      return textOf('limits', caution.kind, { joint: caution.joint, author: caution.author });
+      return textOf('limits', caution.kind, {
+        joint: caution.joint,
+        author: caution.author,
+        // Of partial weight-bearing alone, and there it is given.
+        kg: caution.kg ?? '',
+      });
     default:
       return textOf('cautions', caution.key);
   }

@@ -48,6 +48,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/care/episode': 'record',
   '(clinician)/patients/[id]/care/first-visit': 'record',
   '(clinician)/patients/[id]/care/notes': 'record',
+  '(clinician)/patients/[id]/care/protocol': 'record',
   '(clinician)/patients/[id]/nutrition': 'record',
   '(clinician)/patients/[id]/care/pre-visit': 'record',
   '(clinician)/patients/[id]/data-entry': 'record',

@@ -1,15 +1,18 @@
 /** The plan for paper: what is signed and in force, as the one plan leaves it on the day of printing. */
 
+import { cautionsOn } from '#core/episode/limit-cautions.ts';
 import { asksNothing } from '#core/episode/suspensions.ts';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import { exerciseWeekdays, type WeekdaysOn } from '#core/prescribing/programme/exercise-weekdays.ts';
 import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { isWithinSigned } from '#core/prescribing/signed-within.ts';
+import type { Limit } from '#core/record/limit.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
+import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
 import { clinicOf, type Patient } from '#data/patients/people.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
@@ -45,11 +48,13 @@ interface Standing {
   readonly weekdaysOn: WeekdaysOn;
   readonly weeks: readonly Day[];
   readonly isOff: boolean;
+  readonly limits: readonly Limit[];
+  readonly day: Day;
 }
 
 const exerciseOn = (
   row: Prescription,
-  { plan, zone, weekdaysOn, weeks, isOff }: Standing,
+  { plan, zone, weekdaysOn, weeks, isOff, limits, day }: Standing,
 ): readonly PlanPaperExercise[] => {
   const item = plan.items.find(({ prescriptionId }) => prescriptionId === row.id);
   if (!item || row.signedAt === null) return [];
@@ -61,7 +66,9 @@ const exerciseOn = (
       easierSession: item.easierSession ?? item.dose ?? row.badDay,
       today: item.today,
       days: isOff ? [] : daysOf(row.itemId, weekdaysOn, weeks),
-      cautions: row.cautions.map(({ patient }) => cautionText(patient)),
+      cautions: cautionsOn(row.cautions, limits, item.dose ?? item.easierSession ?? row.dose, day).map(
+        ({ patient }) => cautionText(patient),
+      ),
       version: row.version,
       signedName: row.signedName ?? '',
       signedOn: dayAt(row.signedAt, zone),
@@ -90,13 +97,15 @@ export const planPaperFor = async (
     signedOn: dayAt(signedAt ?? recordedAt, zone),
   }));
   const weekdaysOn = exerciseWeekdays(signed, await programmesOf(access, patient.id), access.day);
+  const limits = await limitsOf(access, patient.id);
+  const standing = { plan, zone, weekdaysOn, weeks, isOff, limits, day: access.day };
   return {
     clinic: { name, phone, emergencyNumber, urgentNumber: unbroken(urgentNumberOf(clinic)) },
     patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
     weeks,
     isOff,
     danger: dangerTexts(plan, { name, phone }),
-    exercises: versions.flatMap((row) => exerciseOn(row, { plan, zone, weekdaysOn, weeks, isOff })),
+    exercises: versions.flatMap((row) => exerciseOn(row, standing)),
     joints: await painLimitsOf(access, patient),
   };
 };

@@ -1,9 +1,11 @@
 /** One exercise as the plan leaves it today, in the words and numbers the phone shows. */
 
+import { cautionsOn } from '#core/episode/limit-cautions.ts';
 import type { Plan, PlanItem } from '#core/plan/plan.ts';
 import { exerciseWeekdays } from '#core/prescribing/programme/exercise-weekdays.ts';
 import { type Programme, type Weekday, weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { isNewDose } from '#core/prescribing/programme/urine-question.ts';
+import type { Limit } from '#core/record/limit.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
@@ -23,6 +25,7 @@ interface ExerciseState {
   readonly day: Day;
   /** null: every day. */
   readonly weekdays: readonly Weekday[] | null;
+  readonly limits: readonly Limit[];
   readonly isNewDose: boolean;
   readonly isFamiliar: boolean;
 }
@@ -31,7 +34,7 @@ interface ExerciseState {
 const exerciseView = (
   row: Prescription,
   { dose, easierSession, today }: PlanItem,
-  { day, weekdays, ...rest }: ExerciseState,
+  { day, weekdays, limits, ...rest }: ExerciseState,
 ): TodayExercise => ({
   prescriptionId: row.id,
   itemId: row.itemId,
@@ -40,11 +43,13 @@ const exerciseView = (
   joints: row.joints,
   dose: dose ?? easierSession ?? row.dose,
   badDay: easierSession ?? dose ?? row.badDay,
-  cautions: row.cautions.map(({ id, patient }) => ({
-    id,
-    text: cautionText(patient),
-    ...(patient.key === 'limit' ? { isLimit: true } : {}),
-  })),
+  cautions: cautionsOn(row.cautions, limits, dose ?? easierSession ?? row.dose, day).map(
+    ({ id, patient }) => ({
+      id,
+      text: cautionText(patient),
+      ...(patient.key === 'limit' ? { isLimit: true } : {}),
+    }),
+  ),
   planned: weekdays === null || weekdays.includes(weekdayOf(day)),
   weekdays,
   ...rest,
@@ -81,6 +86,7 @@ export const exercisesOn = (
     const state = {
       day: access.day,
       weekdays,
+      limits: record?.limits ?? [],
       isNewDose: isNewDose(row, sessions),
       isFamiliar: timesDone(row.itemId, sessions) >= familiarAfter,
     };

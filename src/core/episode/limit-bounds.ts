@@ -13,12 +13,11 @@ import { exerciseById, exercises, jointsLoaded, workedSides } from '../exercises
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
 import { type Joint, type JointName, jointNameOf, joints } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
-import type { Caution } from '../prescribing/cautions/caution.ts';
-import type { LimitedBy } from '../prescribing/cautions/patient-caution.ts';
 import type { Dose } from '../prescribing/dose.ts';
+import type { Method } from '../prescribing/methods.ts';
 import type { Limit } from '../record/limit.ts';
 import { type Day, dayNumber } from '../time/day.ts';
-import { allowedArc, beyondDegrees, degreesToJudge } from './limit-degrees.ts';
+import { beyondDegrees } from './limit-degrees.ts';
 
 const legJoints: readonly JointName[] = ['hip', 'knee', 'ankle', 'foot'];
 
@@ -36,7 +35,7 @@ const untilWords = (limit: LimitInForce): string =>
       ? 'until lifted'
       : `until ${limit.to}`;
 
-const sentence = (limit: LimitInForce, what: string): string =>
+export const limitSentence = (limit: LimitInForce, what: string): string =>
   `${what} (${limit.joint}, set by ${limit.author}, ${untilWords(limit)}).`;
 
 /** Why an exercise may not be done at all under a limit; null where it may. No exercise listed lands or hops. */
@@ -44,50 +43,44 @@ const contraindicatesExercise = (
   limit: LimitInForce,
   exercise: Exercise,
   side: WorkedSide,
+  method: Method | undefined,
 ): string | null => {
-  if (limit.kind === 'weight-bearing' && bearsWeight(exercise, limit.joint)) {
-    return sentence(limit, 'A weight-bearing limit is in force; this exercise puts weight on the joint');
+  if (limit.kind === 'methods') {
+    const isClosed = method !== undefined && limit.withoutMethods?.includes(method);
+    return isClosed ? limitSentence(limit, `The phase in force does not allow ${methodWords[method]}`) : null;
+  }
+  if (
+    limit.kind === 'weight-bearing' &&
+    limit.weightBearing !== 'as-tolerated' &&
+    bearsWeight(exercise, limit.joint)
+  ) {
+    return limitSentence(limit, `${bearingInWords(limit)}; this exercise puts weight on the joint`);
   }
   const beyond = beyondDegrees(limit, exercise, side);
-  return beyond && sentence(limit, beyond);
+  return beyond && limitSentence(limit, beyond);
 };
 
-const kindWords: Readonly<Record<LimitedBy, string>> = {
-  'weight-bearing': 'weight-bearing',
-  range: 'range of movement',
-  'load-limit': 'load',
-  'no-impact': 'impact',
+const methodWords: Readonly<Record<Method, string>> = {
+  'low-load': 'low load',
+  variation: 'exercise variations',
+  occlusion: 'occlusion work',
 };
 
-const limitCaution = (
-  limit: LimitInForce,
-  kind: LimitedBy,
-  exercise: Exercise | undefined,
-  side: WorkedSide,
-): Caution => {
-  const allowed = kind === 'range' ? allowedArc(limit) : null;
-  const text =
-    allowed && exercise
-      ? degreesToJudge(limit, allowed, exercise, side)
-      : `Limit on ${kindWords[kind]}; the clinician judges that the exercise keeps within it`;
-  return {
-    id: ['limit', kind, limit.joint, ...(allowed ? [allowed.movement] : [])].join('-'),
-    text: sentence(limit, text),
-    patient: { key: 'limit', kind, joint: limit.joint, author: limit.author },
-    from: 'limit',
-    support: 'clinic',
-  };
+/** How much weight the limb may take, as it stands in front of a reason. */
+export const bearingInWords = ({ weightBearing, bearKg }: Limit): string => {
+  switch (weightBearing) {
+    case 'none':
+      return 'No weight-bearing is allowed';
+    case 'touch':
+      return 'Only touch weight-bearing is allowed';
+    case 'partial':
+      return `Only partial weight-bearing to ${bearKg} kg is allowed`;
+    case 'as-tolerated':
+      return 'Weight-bearing is allowed as tolerated';
+    default:
+      return 'A weight-bearing limit is in force';
+  }
 };
-
-/** Every limit that touches the exercise, told with the prescription. */
-export const limitCautions = (
-  all: readonly Limit[],
-  on: { readonly exerciseId: string; readonly side: WorkedSide },
-  today: Day,
-): readonly Caution[] =>
-  limitsFor(all, on.exerciseId, on.side, today).limits.flatMap((limit) =>
-    limit.kind === 'none' ? [] : [limitCaution(limit, limit.kind, exerciseById(on.exerciseId), on.side)],
-  );
 
 export interface LimitsFor {
   readonly limits: readonly LimitInForce[];
@@ -117,23 +110,25 @@ export const limitsFor = (
   exerciseId: string,
   side: WorkedSide,
   today: Day,
+  /** Left out where no method is chosen yet: then none is closed. */
+  method?: Method,
 ): LimitsFor => {
   const exercise = exerciseById(exerciseId);
   if (!exercise)
     return { limits: [], limitKg: loadCeilingKg([]), contraindicationOf: [], contraindications: [] };
   const limits = limitsTouching(all, exercise, side, today);
-  const contraindicationOf = limits.map((limit) => contraindicatesExercise(limit, exercise, side));
+  const contraindicationOf = limits.map((limit) => contraindicatesExercise(limit, exercise, side, method));
   const contraindications = contraindicationOf.filter((text) => text !== null);
   return { limits, limitKg: loadCeilingKg(limits), contraindicationOf, contraindications };
 };
 
 /** Refusals of a dose, whoever made it: used when it is proposed, kept and signed. */
 export const limitRefusals = (all: readonly Limit[], dose: Dose, today: Day): readonly Refusal[] => {
-  const { limits, contraindications } = limitsFor(all, dose.exerciseId, dose.side, today);
+  const { limits, contraindications } = limitsFor(all, dose.exerciseId, dose.side, today, dose.method);
   const loadKg = prescribedLoadKg(dose);
   const over = limits
     .filter((limit) => isOverCeiling(loadKg, loadCeilingKg([limit])))
-    .map((limit) => sentence(limit, `${loadKg} kg is over the limit of ${limit.limitKg} kg`));
+    .map((limit) => limitSentence(limit, `${loadKg} kg is over the limit of ${limit.limitKg} kg`));
   const reasons = [...contraindications, ...over];
   return reasons.map((reason) => ({ field: 'input.exerciseId', code: 'inconsistent', reason }));
 };

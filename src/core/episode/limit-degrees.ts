@@ -13,8 +13,8 @@ import type { Limit } from '../record/limit.ts';
 export const allowedArc = ({ movement, fromDegrees, toDegrees }: Limit): Arc | null =>
   movement == null || fromDegrees == null || toDegrees == null ? null : { movement, fromDegrees, toDegrees };
 
-/** Behind the kind of a limit where it is listed: ", 0° to 90° of flexion allowed"; nothing where none is named. */
-export const degreesAllowed = (limit: Limit): string => {
+/** ", 0° to 90° of flexion allowed"; nothing where none is named. */
+const degreesAllowed = (limit: Limit): string => {
   const allowed = allowedArc(limit);
   return allowed ? `, ${arcInWords(allowed)} allowed` : '';
 };
@@ -23,6 +23,14 @@ export const degreesAllowed = (limit: Limit): string => {
 const isOfWorkedLimb = (limit: Limit, exercise: Exercise, side: WorkedSide): boolean => {
   const own = sideOf(limit.joint);
   return own === null || exercise.limbsAtOnce === 'both' || side === 'both' || own === side;
+};
+
+/** Behind the kind of a limit where it is listed: what it allows, graded or in degrees, as far as it says. */
+export const boundInWords = (limit: Limit): string => {
+  const { weightBearing, bearKg, withoutMethods } = limit;
+  if (withoutMethods) return `, without ${withoutMethods.join(' and ').replaceAll('-', ' ')}`;
+  if (!weightBearing) return degreesAllowed(limit);
+  return bearKg ? `, ${weightBearing} to ${bearKg} kg` : `, ${weightBearing.replaceAll('-', ' ')}`;
 };
 
 /** Where the exercise takes the joint in the plane of the limit, told in the limit's own movement. */

@@ -54,8 +54,8 @@ export const withinLimits = (
   ownedLoadsKg: readonly number[],
   day: Day,
 ): WithinLimits => {
-  const found = limitsFor(limits, dose.exerciseId, dose.side, day);
-  const ofEasier = limitsFor(limits, badDay.exerciseId, badDay.side, day);
+  const found = limitsFor(limits, dose.exerciseId, dose.side, day, dose.method);
+  const ofEasier = limitsFor(limits, badDay.exerciseId, badDay.side, day, badDay.method);
   const isEasierOpen = ofEasier.contraindications.length === 0;
   const easierSession = isEasierOpen ? withinLoadLimit(badDay, ofEasier.limitKg, ownedLoadsKg) : null;
   const today = easierSession ? 'bad-day' : 'rest-this-joint';

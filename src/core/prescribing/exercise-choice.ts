@@ -60,7 +60,8 @@ const doseRefusals = (context: PrescribingContext, exerciseId: string, way: Way)
 
 /** A limit is looked at before there is a dose: what has yet to be measured does not hide it. */
 const refusalsOf = (context: PrescribingContext, exerciseId: string, way: Way): readonly Refusal[] => {
-  const { contraindications } = limitsFor(context.limits, exerciseId, way.side, context.today);
+  const { limits, today } = context;
+  const { contraindications } = limitsFor(limits, exerciseId, way.side, today, way.method);
   const closedBy = contraindications.map(
     (reason): Refusal => ({ field: 'input.exerciseId', code: 'inconsistent', reason }),
   );

@@ -2,7 +2,8 @@
 
 import { missingConsents } from '../episode/consent.ts';
 import { homeConditionsOf } from '../episode/home-eligibility.ts';
-import { limitCautions, limitRefusals } from '../episode/limit-bounds.ts';
+import { limitRefusals } from '../episode/limit-bounds.ts';
+import { limitCautions } from '../episode/limit-cautions.ts';
 import { exerciseById, jointsLoaded } from '../exercises/catalogue.ts';
 import { exerciseCautions } from '../exercises/cautions.ts';
 import type { Joint } from '../exercises/joints.ts';

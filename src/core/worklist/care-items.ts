@@ -29,6 +29,17 @@ const limitsEnded = ({ limits }: CareState): readonly DueItem[] => {
   }));
 };
 
+const phasesDue = ({ phases }: CareState): readonly DueItem[] =>
+  phases.map(({ protocolId, joint, place, name, from }) => ({
+    key: `phase-due ${protocolId} ${place} ${from}`,
+    kind: 'phase-due',
+    since: noon(from),
+    showsFrom: from,
+    joint,
+    decisionId: null,
+    facts: { place, name, from },
+  }));
+
 const eventReviews = ({ events }: CareState): readonly DueItem[] =>
   events.map((event) => ({
     ...blank,
@@ -70,6 +81,7 @@ const passed = ({ care }: PatientState): readonly DueItem[] =>
 
 export const careItems = (state: PatientState): readonly DueItem[] => [
   ...limitsEnded(state.care),
+  ...phasesDue(state.care),
   ...eventReviews(state.care),
   ...breakOver(state.care),
   ...passed(state),
@@ -91,6 +103,7 @@ const remindedBy: readonly DueItem['kind'][] = [
   'screening-due',
   'pressure-due',
   'baseline-due',
+  'phase-due',
   'limit-ended',
   'break-over',
   'review-day',

@@ -25,6 +25,7 @@ export const worklistItemKinds = [
   'reported-new',
   'event-review',
   'pre-visit-answers',
+  'phase-due',
   'limit-ended',
   'routine-contact',
   'review-day',
@@ -128,6 +129,14 @@ export interface CareState {
     readonly kind: string;
     readonly to: Day;
     readonly author: string;
+  }[];
+  /** The phase of each protocol that is in force next, once a clinician has confirmed it. */
+  readonly phases: readonly {
+    readonly protocolId: string;
+    readonly joint: Joint;
+    readonly place: number;
+    readonly name: string;
+    readonly from: Day;
   }[];
   /** Events after which the screening has not been asked again. */
   readonly events: readonly {

@@ -25,6 +25,7 @@ const workOfKind: Readonly<Record<WorklistItemKind, Work>> = {
   'reported-new': 'look',
   'event-review': 'look',
   'pre-visit-answers': 'look',
+  'phase-due': 'look',
   'limit-ended': 'look',
   'routine-contact': 'due',
   'review-day': 'due',

@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, eq } from 'drizzle-orm';
 import { type CorrectionIndex, type Counted, inForce } from '#core/corrections/correction.ts';
 import type { PreApproval } from '#core/decision/dose/pre-approval.ts';
+import { limitsOfProtocol } from '#core/episode/protocol/protocol.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Limit } from '#core/record/limit.ts';
 import { type Access, recordedFor } from '../access.ts';
@@ -11,10 +12,17 @@ import { changed } from '../changed.ts';
 import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { careLimit, careLimitLift, preApproval, preApprovalEnd } from '../schema/schema.ts';
+import { protocolsOf } from './protocols.ts';
 
 export type RecordedLimit = Limit & {
   readonly id: string;
   readonly recordedAt: number;
+  readonly remark: string | null;
+};
+
+/** What a form can enter; a limit on methods, or one that is graded, belongs to a phase of a protocol. */
+type EnteredLimit = Omit<Limit, 'kind' | 'weightBearing' | 'bearKg' | 'withoutMethods'> & {
+  readonly kind: Exclude<Limit['kind'], 'methods'>;
   readonly remark: string | null;
 };
 
@@ -64,14 +72,12 @@ export const limitsOnRecord = async (access: Access, patientId: string): Promise
 export const limitsOf = async (
   access: Access,
   patientId: string,
-): Promise<readonly Counted<RecordedLimit>[]> =>
-  limitsThatBind(await limitsOnRecord(access, patientId), await correctionIndexFor(access, patientId));
+): Promise<readonly Counted<RecordedLimit>[]> => [
+  ...limitsThatBind(await limitsOnRecord(access, patientId), await correctionIndexFor(access, patientId)),
+  ...(await protocolsOf(access, patientId)).flatMap(limitsOfProtocol),
+];
 
-export const addLimit = (
-  access: Access,
-  patientId: string,
-  row: Limit & { readonly remark: string | null },
-): Promise<string> =>
+export const addLimit = (access: Access, patientId: string, row: EnteredLimit): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
     const { from, to, ...rest } = row;

@@ -6,6 +6,7 @@ import { morningRows, sessionRows } from '../entries/logs.ts';
 import { eventRows } from '../episode/care-events.ts';
 import { episodeChangeRows, episodeRows } from '../episode/episodes.ts';
 import { limitRows } from '../episode/limits-and-pre-approvals.ts';
+import { protocolPhaseRows, protocolRows, protocolStepRows } from '../episode/protocols.ts';
 import { versionRows } from '../prescribing/prescriptions.ts';
 import { programmeRows } from '../prescribing/programmes.ts';
 import { baselineRowsOf } from './baselines.ts';
@@ -31,4 +32,7 @@ export const recordQueries: readonly Asked[] = [
   programmeRows,
   eventRows,
   limitRows,
+  protocolRows,
+  protocolPhaseRows,
+  protocolStepRows,
 ].map((query) => ({ query }));

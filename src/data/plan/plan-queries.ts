@@ -20,6 +20,7 @@ import { consentRows } from '../episode/consents.ts';
 import { episodeChangeRows, episodeRows } from '../episode/episodes.ts';
 import { homeCheckRows, supervisedOnRecord } from '../episode/home-eligibility.ts';
 import { limitRows } from '../episode/limits-and-pre-approvals.ts';
+import { protocolPhaseRows, protocolRows, protocolStepRows } from '../episode/protocols.ts';
 import { mergeRows, mergeRowsInto } from '../patients/merges.ts';
 import { newestCareProfileRow, patientIdentityRows } from '../patients/people.ts';
 import { versionRows } from '../prescribing/prescriptions.ts';
@@ -43,6 +44,9 @@ export const planQueries: readonly Asked[] = [
     consentRows,
     eventRows,
     limitRows,
+    protocolRows,
+    protocolPhaseRows,
+    protocolStepRows,
     supervisedOnRecord,
     homeCheckRows,
     candidateRows,

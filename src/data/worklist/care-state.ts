@@ -8,6 +8,7 @@ import { limitsInForce } from '#core/decision/dose/limits.ts';
 import type { Episode } from '#core/episode/episode.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
 import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/episode/event-effects.ts';
+import { nextPhase, type Protocol } from '#core/episode/protocol/protocol.ts';
 import { joints } from '#core/exercises/joints.ts';
 import type { Limit } from '#core/record/limit.ts';
 import { type Day, dayNumber } from '#core/time/day.ts';
@@ -22,6 +23,7 @@ import { correctionIndexOfClinic } from '../corrections/correction-index.ts';
 import { eventsOf } from '../episode/care-events.ts';
 import { episodesFrom, episodesOf } from '../episode/episodes.ts';
 import { limitsFrom, limitsOf, limitsThatBind } from '../episode/limits-and-pre-approvals.ts';
+import { protocolsOf, protocolsOfClinic } from '../episode/protocols.ts';
 import { careEvent, careLimit, careLimitLift, episode, episodeChange, preVisit } from '../schema/schema.ts';
 import { newestPreVisit } from '../screening/pre-visits.ts';
 import { newestScreening } from '../screening/screenings.ts';
@@ -37,6 +39,7 @@ interface Passing {
 interface Parts {
   readonly episodes: readonly Episode[];
   readonly limits: readonly Limit[];
+  readonly protocols: readonly Protocol[];
   readonly events: readonly Pick<RecordedEvent, 'id' | 'kind' | 'day' | 'recordedAt'>[];
   readonly preVisitAt: number | null;
   readonly screening: { readonly day: Day; readonly recordedAt: number } | null;
@@ -60,6 +63,12 @@ const stateFrom = (parts: Parts, plan: PatientState['plan'], passing: Passing, t
     limits: ending.flatMap(({ joint, kind, to, author }) =>
       to === null ? [] : [{ joint, kind, to, author }],
     ),
+    phases: parts.protocols.flatMap((one) => {
+      const next = nextPhase(one);
+      return next
+        ? [{ protocolId: one.id, joint: one.joint, place: next.place, name: next.name, from: next.from }]
+        : [];
+    }),
     events: parts.events
       .filter((event) => eventEffects[event.kind].opensReview && !isAskedAgain(event, parts.screening))
       .map(({ id, kind, day, recordedAt }) => ({ id, kind, day, at: recordedAt })),
@@ -80,6 +89,7 @@ export const careStateOf = async (
   const parts: Parts = {
     episodes: await episodesOf(access, patientId),
     limits: await limitsOf(access, patientId),
+    protocols: await protocolsOf(access, patientId),
     events: await eventsOf(access, patientId),
     preVisitAt: (await newestPreVisit(access, patientId))?.recordedAt ?? null,
     screening: await newestScreening(access, patientId),
@@ -136,6 +146,7 @@ export const careStatesOf = async (access: Access, zone: string) => {
   const episodes = await episodesOfClinic(access);
   const index = await correctionIndexOfClinic(access);
   const limits = await limitsOfClinic(access, index);
+  const protocols = await protocolsOfClinic(access);
   const events = grouped(
     await access.store.read
       .select()
@@ -149,7 +160,9 @@ export const careStatesOf = async (access: Access, zone: string) => {
     stateFrom(
       {
         episodes: episodes(patientId),
+        // What a protocol binds has no last day, so that none of it runs out.
         limits: limits(patientId),
+        protocols: protocols(patientId),
         events: inForce(events(patientId), index),
         preVisitAt: answered.get(patientId) ?? null,
         screening: screened.get(patientId) ?? null,

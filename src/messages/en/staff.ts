@@ -13,6 +13,7 @@ import { words as danger } from './staff/danger.ts';
 import { words as dataEntry } from './staff/data-entry.ts';
 import { words as documents } from './staff/documents.ts';
 import { words as nutrition } from './staff/episode/nutrition.ts';
+import { words as protocol } from './staff/episode/protocol.ts';
 import { words as visitNotes } from './staff/episode/visit-notes.ts';
 import { words as episode } from './staff/episode.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
@@ -75,6 +76,7 @@ export const staff = {
   review,
   'episode/visit-notes': visitNotes,
   'episode/nutrition': nutrition,
+  'episode/protocol': protocol,
   'reception/reception': reception,
   'record/next-step': nextStep,
   'review/chart': chart,

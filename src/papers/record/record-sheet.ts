@@ -1,6 +1,8 @@
 /** The patient's own copy of the record in the patient's language; what people typed stays as typed. */
+
 import { redFlagClasses, redFlagOfCuff } from '#core/decision/facts/facts.ts';
 import { sentence } from '#core/episode/documents/document-words.ts';
+import { limitTold } from '#core/episode/limit-cautions.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { cautionText } from '#messages/cautions.ts';
@@ -110,9 +112,10 @@ const consentLines = ({ consents }: RecordPaper, { say, tag }: RecordWords): rea
   );
 
 const aroundLines = ({ limits, events }: RecordPaper, { say, tag }: RecordWords): readonly string[] => [
-  ...limits.map(({ joint, kind, author, from, to }) => {
-    const what = cautionText({ key: 'limit', joint, kind, author } as never)[tag];
-    return to ? say('limit-until', { day: from, end: to, what }) : say('limit', { day: from, what });
+  ...limits.flatMap((limit) => {
+    const [told, { from: day, to: end }] = [limitTold(limit), limit];
+    const what = told && cautionText(told)[tag];
+    return what ? [end ? say('limit-until', { day, end, what }) : say('limit', { day, what })] : [];
   }),
   ...events.map(({ day, kind, remark }) =>
     [say(`event-${kind}`, { day }), ...(remark ? [say('remark', { remark })] : [])].join(' '),

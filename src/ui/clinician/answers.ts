@@ -14,6 +14,7 @@ export type WorklistItem = WorklistLine['item'];
 export type Strip = NonNullable<WorklistLine['strip']>;
 export type WorklistItemKind = WorklistItem['kind'];
 export type VisitNotes = Answer<Staff['visitNotes']['list']>;
+export type ProtocolAnswer = Answer<Staff['protocols']['list']>[number];
 export type NutritionAnswer = Answer<Staff['nutrition']['get']>;
 export type EarlierDoses = Answer<Staff['review']['earlierDoses']>;
 export type PatientLine = Answer<Staff['people']['list']>['patients'][number];

@@ -87,6 +87,7 @@ const itemStatuses: Readonly<Record<string, Status>> = {
   'danger-passed': { word: say('not-acknowledged-in-time'), shape: 'care', tone: 'danger' },
   'reported-new': { word: say('new-since-last-session'), shape: 'care', tone: 'care' },
   'event-review': { word: say('event-to-review'), shape: 'care', tone: 'care' },
+  'phase-due': { word: say('phase-due'), shape: 'waiting', tone: 'accent' },
   'limit-ended': { word: say('limit-ended'), shape: 'waiting', tone: 'plain' },
   'awaiting-signature': { word: say('to-sign'), shape: 'waiting', tone: 'accent' },
   'clock-doubtful': { word: say('check-phone-clock'), shape: 'unknown', tone: 'care' },

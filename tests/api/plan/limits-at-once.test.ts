@@ -53,10 +53,13 @@ describe('after signing', () => {
     expect((await stopped()).join(' ')).toContain('Limit of 1.5 kg set by Dr Vance.');
   });
 
-  it('a limit at the load signed changes nothing', async () => {
+  it('a limit at the load signed changes nothing but that it is told', async () => {
     const before = await exercise();
     await clinician().care.addLimit({ patientId, limit: limit({ limitKg: handled(before.dose) }) });
-    expect(await exercise()).toEqual(before);
+    const { cautions, ...after } = await exercise();
+    const { cautions: _before, ...same } = before;
+    expect(after).toEqual(same);
+    expect(cautions.map(({ text }) => text.en).join(' ')).toMatch(/limit for your right knee: load/);
     expect(await stopped()).toEqual([]);
   });
 

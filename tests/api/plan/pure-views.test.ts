@@ -35,6 +35,7 @@ const stateWith = (plan: Plan): PatientState => ({
     episodeStatus: { state: 'not-recorded', change: null, returned: null },
     closedAt: null,
     limits: [],
+    phases: [],
     events: [],
     answeredAt: null,
     passes: [],

@@ -1,8 +1,9 @@
 /** Limits on range that name degrees, and limits on weight-bearing, against the fields of the exercises. */
 import { describe, expect, it } from 'vitest';
 import { limitConsistent } from '#core/episode/care-fields.ts';
-import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/episode/limit-bounds.ts';
-import { degreesAllowed } from '#core/episode/limit-degrees.ts';
+import { limitedExercises, limitRefusals, limitsFor } from '#core/episode/limit-bounds.ts';
+import { limitCautions } from '#core/episode/limit-cautions.ts';
+import { boundInWords } from '#core/episode/limit-degrees.ts';
 import { exercises } from '#core/exercises/catalogue.ts';
 import type { WorkedSide } from '#core/exercises/exercise.ts';
 import { type Joint, joints } from '#core/exercises/joints.ts';
@@ -115,8 +116,8 @@ describe('a limit on range with degrees', () => {
   });
 
   it('is listed with its degrees; without them nothing is said of degrees', () => {
-    expect(degreesAllowed(rangeLimit('right-knee', 'flexion', 0, 60))).toBe(', 0° to 60° of flexion allowed');
-    expect(degreesAllowed({ ...bare, joint: 'right-knee', kind: 'range' })).toBe('');
+    expect(boundInWords(rangeLimit('right-knee', 'flexion', 0, 60))).toBe(', 0° to 60° of flexion allowed');
+    expect(boundInWords({ ...bare, joint: 'right-knee', kind: 'range' })).toBe('');
   });
 });
 

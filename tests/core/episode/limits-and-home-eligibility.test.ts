@@ -6,7 +6,8 @@ import {
   ineligibleAtHome,
   type SupervisedSession,
 } from '#core/episode/home-eligibility.ts';
-import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/episode/limit-bounds.ts';
+import { limitedExercises, limitRefusals, limitsFor } from '#core/episode/limit-bounds.ts';
+import { limitCautions } from '#core/episode/limit-cautions.ts';
 import { firstOcclusionRemote, lockedTest, visitRefusals } from '#core/episode/remote-visit.ts';
 import type { Limit } from '#core/record/limit.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';

@@ -31,6 +31,7 @@ const showsFrom = (baselines: readonly Baseline[]) => {
       episodeStatus: { state: 'not-recorded', change: null, returned: null } as const,
       closedAt: null,
       limits: [],
+      phases: [],
       events: [],
       answeredAt: null,
       passes: [],

@@ -11,7 +11,12 @@ export const spoken: Spoken = {
   mostWordsOfName: 10,
   frightening: /nicht|\bnie\b|gefähr|brüchig/i,
   skinColours: /\b(rosa|weiß\b(?!, dass)|blau(?!er Fleck|en Fleck|e Flecken))\b/,
-  cautionDigests: { 1: '7b989f4fb38052e5', 2: '88b951a9d2cf72d1', 3: '333f4822ab829e2a' },
+  cautionDigests: {
+    1: '7b989f4fb38052e5',
+    2: '88b951a9d2cf72d1',
+    3: '333f4822ab829e2a',
+    4: 'a5937cd1336bdabc',
+  },
   acts: {
     'emergency care': /Notruf/,
     'the same day': /am selben Tag/,

@@ -54,7 +54,7 @@ export const loadsWithin = (loadsKg: readonly number[], limitKg: number): readon
 
 /** A harder variation may bear more weight or go further than such a limit allows; the model cannot tell. */
 export const forbidsHarderVariation = (limits: readonly LimitInForce[]): boolean =>
-  limits.some((limit) => limit.kind !== 'load-limit' || limit.limitKg === null);
+  limits.some((limit) => limit.kind !== 'methods' && (limit.kind !== 'load-limit' || limit.limitKg === null));
 
 /** The dose within the ceiling, on a load the patient owns; null where no such load exists. */
 export const withinLoadLimit = (

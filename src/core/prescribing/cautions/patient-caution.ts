@@ -1,10 +1,12 @@
 /** A caution as the patient is to be told it: what it is known by and what it names, never words. */
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Limit } from '#core/record/limit.ts';
+import type { Limit, WeightBearing } from '#core/record/limit.ts';
 import type { PlainCautionId, UncheckedThing } from './ids.ts';
 
-/** What a limit can bound; "none" lifts one and is never told. */
-export type LimitedBy = Exclude<Limit['kind'], 'none'>;
+/** What a limit can bound. "none" lifts one and is never told; a method that is closed is not in her plan. */
+export type LimitedBy =
+  | Exclude<Limit['kind'], 'none' | 'methods'>
+  | `bears-${Exclude<WeightBearing, 'full'>}`;
 
 export interface BloodPressureNumbers {
   readonly reviewSystolic: number;
@@ -24,4 +26,6 @@ export type PatientCaution =
       readonly joint: Joint;
       /** Name of whoever set it. */
       readonly author: string;
+      /** Of partial weight-bearing: the most the limb may take. */
+      readonly kg?: number;
     };

@@ -31,6 +31,7 @@ const ahead = [
   'screening-due',
   'pressure-due',
   'baseline-due',
+  'phase-due',
   'limit-ended',
   'review-day',
 ] as const satisfies readonly WorklistItemKind[];

@@ -34,4 +34,12 @@ export const limits = {
     'Für {joint:your-accusative} gilt eine Grenze: wie schwer die Last ist. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'no-impact':
     'Für {joint:your-accusative} gilt eine Grenze: Stöße. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+  'bears-none':
+    'Belasten Sie {joint:your-accusative} gar nicht mit Ihrem Gewicht, wie {author} es Ihnen gesagt hat.',
+  'bears-touch':
+    'Belasten Sie {joint:your-accusative} fast nicht: berühren ja, tragen nein, wie {author} es Ihnen gesagt hat.',
+  'bears-partial':
+    'Belasten Sie {joint:your-accusative} mit höchstens {kg} kg Ihres Gewichts, wie {author} es Ihnen gesagt hat.',
+  'bears-as-tolerated':
+    'Belasten Sie {joint:your-accusative} nur so weit, wie es gut geht. Das hat {author} so festgelegt.',
 } as const satisfies Readonly<Record<LimitedBy, string>>;

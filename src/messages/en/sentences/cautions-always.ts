@@ -30,4 +30,10 @@ export const limits = {
   range: 'There is a limit for your {joint:label}: range of movement. Keep to it as {author} told you.',
   'load-limit': 'There is a limit for your {joint:label}: load. Keep to it as {author} told you.',
   'no-impact': 'There is a limit for your {joint:label}: impact. Keep to it as {author} told you.',
+  'bears-none': 'Put no weight through your {joint:label}, as {author} told you.',
+  'bears-touch':
+    'Put almost no weight through your {joint:label}: it may touch, but not carry you, as {author} told you.',
+  'bears-partial': 'At most {kg} kg of your weight may go through your {joint:label}, as {author} told you.',
+  'bears-as-tolerated':
+    'Put only as much weight through your {joint:label} as it bears well, as {author} told you.',
 } as const satisfies Readonly<Record<LimitedBy, string>>;

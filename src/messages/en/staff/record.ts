@@ -51,6 +51,7 @@ export const words = {
   'pre-visit': 'Pre-visit answers',
   'first-visit': 'First visit',
   'consents-and-limits': 'Consents, limits, events',
+  protocol: 'After surgery',
   episode: 'Episode of care',
   born: '{years}, born {date}',
   'no-profile': 'No care profile yet',

@@ -85,6 +85,7 @@ export const words = {
   'go.review': 'Review',
   'go.resume': 'Resume or leave',
   'go.type-in': 'Type in answers',
+  'go.phase': 'Confirm phase',
   'go.screen': 'Screen',
   'go.measure': 'Measure',
   'go.stopped': 'See why it stopped',

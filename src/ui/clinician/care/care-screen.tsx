@@ -1,6 +1,6 @@
 /** Care around the dose: consents, home eligibility for a cuff, limits on a joint, what happened. */
 
-import { degreesAllowed } from '#core/episode/limit-degrees.ts';
+import { boundInWords } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/care.ts';
@@ -134,7 +134,7 @@ const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
       key: limit.id,
       cells: [
         optionInWords(limit.joint),
-        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${say('kg', { load: limit.limitKg })}`}${degreesAllowed(limit)}${stillCounts(limit)}`,
+        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${say('kg', { load: limit.limitKg })}`}${boundInWords(limit)}${stillCounts(limit)}`,
         `${dayInWords(limit.from, day)} ${limit.to === null ? say('until-lifted') : say('to', { end: dayInWords(limit.to, day) })}`,
         limit.author,
       ],

@@ -4,7 +4,7 @@ import { measurementForm } from '#core/assessment/measurements/measurement-field
 import { type OwnAnswer, ownAnswerInWords } from '#core/assessment/questionnaires/questionnaire.ts';
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { type GoalState, goalStateWords } from '#core/episode/goals.ts';
-import { degreesAllowed } from '#core/episode/limit-degrees.ts';
+import { boundInWords } from '#core/episode/limit-degrees.ts';
 import { noteParts } from '#core/episode/visit-note.ts';
 import type { Limit } from '#core/record/limit.ts';
 import { say } from '#messages/en/staff/corrections.ts';
@@ -50,7 +50,7 @@ const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> =
       option(row.joint),
       option(row.kind),
       row.limitKg === null ? '' : say('kg', { load: String(row.limitKg) }),
-      degreesAllowed(row as unknown as Limit).replace(/^, /, ''),
+      boundInWords(row as unknown as Limit).replace(/^, /, ''),
       row.to === null ? say('until-lifted') : say('to', { end: String(row.to) }),
       say('set-by', { name: String(row.author) }),
     ),

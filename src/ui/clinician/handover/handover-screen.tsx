@@ -1,6 +1,6 @@
 /** One page for the colleague. It repeats the record, in the order in which it is needed. */
 
-import { degreesAllowed } from '#core/episode/limit-degrees.ts';
+import { boundInWords } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/handover.ts';
@@ -95,7 +95,7 @@ const Limits = ({ handover, day }: HandoverProps) => (
         <li key={`${limit.joint} ${limit.kind} ${limit.from}`}>
           <strong>{jointInWords(limit.joint)}</strong>: {limit.kind.replace('-', ' ')}
           {limit.limitKg === null ? '' : `, ${say('no-more-than-kg', { load: limit.limitKg })}`}
-          {degreesAllowed(limit)}, {untilWords(limit.to, limit.isExpired, day)}.{' '}
+          {boundInWords(limit)}, {untilWords(limit.to, limit.isExpired, day)}.{' '}
           <span className="soft">{say('set-by', { author: limit.author })}</span>
         </li>
       ))}

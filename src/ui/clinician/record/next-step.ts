@@ -34,6 +34,7 @@ const ofItem: Readonly<Record<WorklistItemKind, Said>> = {
   'reported-new': 'read-news',
   'event-review': 'screen-after-event',
   'pre-visit-answers': 'confirm-answers',
+  'phase-due': 'phase-due',
   'limit-ended': 'limit-ended',
   'routine-contact': 'review',
   'review-day': 'review-booked',

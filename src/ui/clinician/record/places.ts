@@ -34,6 +34,7 @@ export const places = [
     pages: [
       { path: '/care', text: say('consents-and-limits') },
       { path: '/care/notes', text: 'Notes' },
+      { path: '/care/protocol', text: say('protocol') },
       { path: '/warning-signs', text: say('signs-and-pauses') },
       { path: '/care/episode', text: say('episode') },
       { path: '/care/appointments', text: 'Appointments' },

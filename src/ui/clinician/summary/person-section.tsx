@@ -1,5 +1,5 @@
 /** Usual pain and limits as they hold; and, folded, who the person is and what is known for dosing. */
-import { degreesAllowed } from '#core/episode/limit-degrees.ts';
+import { boundInWords } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/record/summary.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -32,7 +32,7 @@ export const LimitsInShort = ({ patient, summary, care, day }: SummaryProps) => 
           <li key={limit.id}>
             <strong>{jointInWords(limit.joint)}</strong>: {optionInWords(limit.kind)}
             {limit.limitKg === null ? '' : say('limits.kg', { load: limit.limitKg })}
-            {degreesAllowed(limit)}{' '}
+            {boundInWords(limit)}{' '}
             <span className="soft">
               {limit.to === null
                 ? say('limits.open')

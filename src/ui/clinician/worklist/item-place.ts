@@ -16,6 +16,7 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint }: Place): s
   if (kind === 'awaiting-signature') return `${record}/prescriptions#unsigned`;
   if (kind === 'message') return `${record}/review#messages`;
   if (kind === 'review-day') return `${record}/review#next-review`;
+  if (kind === 'phase-due') return `${record}/care/protocol`;
   if (kind === 'screening-due') return `${record}/screening`;
   if (kind === 'pressure-due') return `${record}/measurements?kind=limb-occlusion-pressure`;
   return kind === 'danger-passed' ? `${record}/warning-signs` : `${record}/review`;
@@ -43,6 +44,7 @@ export type Primary =
 const labels: Partial<Record<WorklistItem['kind'], string>> = {
   'resume-due': say('go.resume'),
   'missing-answers': say('go.type-in'),
+  'phase-due': say('go.phase'),
   'screening-due': say('go.screen'),
   'pressure-due': say('go.measure'),
   'dose-stopped': say('go.stopped'),

@@ -4,6 +4,7 @@ import { followUpPause, pause, recordContact, reportSign, resumePause } from './
 import { askAtHome, goalState, newGoal, recordEffusion, recordMeasurement } from './measurements.ts';
 import { showAdvice, signNote } from './notes.ts';
 import { approveStepsAhead, endPrescription } from './prescriptions.ts';
+import { beginProtocol, confirmPhase, endProtocol, writePhase } from './protocol.ts';
 import { addPatient, changeDetail, keepPlan, mergeRecords, setSite, undoMerge } from './record.ts';
 import { bookReview, overrideDecision, setBaseline, writeMessage } from './review.ts';
 import type { SentForm } from './sent-form.ts';
@@ -13,12 +14,15 @@ export const sentForms: readonly SentForm[] = [
   addPatient,
   approveStepsAhead,
   askAtHome,
+  beginProtocol,
   beginVisit,
   bookReview,
   bringBackTemplate,
   changeDetail,
   changeEpisode,
+  confirmPhase,
   endPrescription,
+  endProtocol,
   followUpPause,
   goalState,
   keepPlan,
@@ -41,5 +45,6 @@ export const sentForms: readonly SentForm[] = [
   undoMerge,
   withdrawTemplate,
   writeMessage,
+  writePhase,
   ...Object.values(careForms),
 ];

@@ -1,0 +1,96 @@
+/** Protocols after surgery or injury. Whatever changes what binds is evaluated at once, as a limit is. */
+import { z } from 'zod';
+import { Problem } from '#api/errors.ts';
+import { checked } from '#api/inputs/checked.ts';
+import { recordProcedure, router } from '#api/trpc.ts';
+import {
+  ended,
+  hasEnded,
+  type Protocol,
+  phaseDue,
+  phaseInForce,
+  phasesOf,
+  stepRefusals,
+} from '#core/episode/protocol/protocol.ts';
+import {
+  endFields,
+  phaseConsistent,
+  phaseFields,
+  protocolConsistent,
+  protocolFields,
+  stepFields,
+} from '#core/episode/protocol/protocol-fields.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Access } from '#data/access.ts';
+import { evaluateRecord } from '#data/decision/evaluate.ts';
+import { beginProtocol, protocolsOf, stepProtocol, writePhase } from '#data/episode/protocols.ts';
+
+interface Of {
+  readonly access: Access;
+  readonly patient: { readonly id: string };
+}
+
+/** In one transaction with what follows from it. */
+const writing = ({ access, patient }: Of, write: () => Promise<string>): Promise<string> =>
+  access.store.write(async () => {
+    const id = await write();
+    await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
+    return id;
+  });
+
+const openProtocol = async ({ access, patient }: Of, id: string): Promise<Protocol> => {
+  const found = (await protocolsOf(access, patient.id)).find((one) => one.id === id);
+  if (!found) throw new Problem('not-found', 'This record has no such protocol; open the page again.');
+  if (hasEnded(found)) throw new Problem('conflict', 'This protocol has ended; begin another one.');
+  return found;
+};
+
+const protocolId = z.string().max(64);
+
+export const protocolsRouter = router({
+  list: recordProcedure.query(async ({ ctx }) => {
+    const all = await protocolsOf(ctx.access, ctx.patient.id);
+    return all.toReversed().map((one) => ({
+      ...one,
+      phases: phasesOf(one),
+      rewritten: one.phases.length - phasesOf(one).length,
+      inForce: phaseInForce(one)?.place ?? null,
+      due: phaseDue(one, ctx.access.day)?.place ?? null,
+      hasEnded: hasEnded(one),
+    }));
+  }),
+
+  begin: recordProcedure.input(z.object({ protocol: z.unknown() })).mutation(({ ctx, input }) => {
+    const row = checked(protocolFields, input.protocol, (fields) =>
+      protocolConsistent(fields, ctx.access.day),
+    );
+    return beginProtocol(ctx.access, ctx.patient.id, { ...row, joint: row.joint as Joint });
+  }),
+
+  writePhase: recordProcedure.input(z.object({ protocolId, phase: z.unknown() })).mutation(({ ctx, input }) =>
+    writing(ctx, async () => {
+      const of = await openProtocol(ctx, input.protocolId);
+      const row = checked(phaseFields, input.phase, (fields) =>
+        phaseConsistent(fields, { joint: of.joint, on: of.on, phases: phasesOf(of) }),
+      );
+      return writePhase(ctx.access, ctx.patient.id, of, row);
+    }),
+  ),
+
+  confirm: recordProcedure.input(z.object({ protocolId, step: z.unknown() })).mutation(({ ctx, input }) =>
+    writing(ctx, async () => {
+      const of = await openProtocol(ctx, input.protocolId);
+      const step = checked(stepFields, input.step, ({ place }) => stepRefusals(of, place, ctx.access.day));
+      return stepProtocol(ctx.access, ctx.patient.id, of.id, step);
+    }),
+  ),
+
+  /** From then on nothing of it binds; limits entered by themselves go on binding. */
+  end: recordProcedure.input(z.object({ protocolId, end: z.unknown() })).mutation(({ ctx, input }) =>
+    writing(ctx, async () => {
+      const of = await openProtocol(ctx, input.protocolId);
+      const { reason } = checked(endFields, input.end);
+      return stepProtocol(ctx.access, ctx.patient.id, of.id, { place: ended, seen: reason });
+    }),
+  ),
+});

@@ -1,0 +1,74 @@
+/** Limits as they are told with a prescription: to the clinician in words, to the patient by what is known. */
+import type { LimitInForce } from '../decision/dose/limits.ts';
+import { exerciseById } from '../exercises/catalogue.ts';
+import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
+import type { Caution } from '../prescribing/cautions/caution.ts';
+import type { PatientCaution } from '../prescribing/cautions/patient-caution.ts';
+import type { Dose } from '../prescribing/dose.ts';
+import type { Limit } from '../record/limit.ts';
+import type { Day } from '../time/day.ts';
+import { bearingInWords, limitSentence, limitsFor } from './limit-bounds.ts';
+import { allowedArc, degreesToJudge } from './limit-degrees.ts';
+
+const kindWords: Readonly<Record<Limit['kind'], string>> = {
+  'weight-bearing': 'weight-bearing',
+  range: 'range of movement',
+  'load-limit': 'load',
+  'no-impact': 'impact',
+  methods: 'methods',
+  none: 'nothing',
+};
+
+/** A limit as the patient is told it; null where there is nothing to tell. */
+export const limitTold = ({ kind, joint, author, weightBearing, bearKg }: Limit): PatientCaution | null => {
+  if (kind === 'none' || kind === 'methods') return null;
+  const told = weightBearing ? (`bears-${weightBearing}` as const) : kind;
+  return { key: 'limit', kind: told, joint, author, ...(bearKg ? { kg: bearKg } : {}) };
+};
+
+const limitInWords = (limit: LimitInForce, exercise: Exercise | undefined, side: WorkedSide): string => {
+  const allowed = limit.kind === 'range' ? allowedArc(limit) : null;
+  if (allowed && exercise) return degreesToJudge(limit, allowed, exercise, side);
+  const what = limit.weightBearing ? bearingInWords(limit) : `Limit on ${kindWords[limit.kind]}`;
+  return `${what}; the clinician judges that the exercise keeps within it`;
+};
+
+const limitCaution = (
+  limit: LimitInForce,
+  exercise: Exercise | undefined,
+  side: WorkedSide,
+): readonly Caution[] => {
+  const patient = limitTold(limit);
+  if (patient === null) return [];
+  const movement = limit.kind === 'range' ? (allowedArc(limit)?.movement ?? null) : null;
+  return [
+    {
+      id: ['limit', limit.kind, limit.joint, ...(movement ? [movement] : [])].join('-'),
+      text: limitSentence(limit, limitInWords(limit, exercise, side)),
+      patient,
+      from: 'limit',
+      support: 'clinic',
+    },
+  ];
+};
+
+/** Every limit that touches the exercise, told with the prescription. */
+export const limitCautions = (
+  all: readonly Limit[],
+  on: { readonly exerciseId: string; readonly side: WorkedSide },
+  today: Day,
+): readonly Caution[] =>
+  limitsFor(all, on.exerciseId, on.side, today).limits.flatMap((limit) =>
+    limitCaution(limit, exerciseById(on.exerciseId), on.side),
+  );
+
+/** Cautions as signed, with the limits of today in place of those that stood when it was signed. */
+export const cautionsOn = (
+  signed: readonly Caution[],
+  limits: readonly Limit[],
+  dose: Dose,
+  today: Day,
+): readonly Caution[] => [
+  ...signed.filter(({ from }) => from !== 'limit'),
+  ...limitCautions(limits, dose, today),
+];

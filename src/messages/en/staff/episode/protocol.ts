@@ -1,0 +1,53 @@
+/** Protocols after surgery or injury, and their phases. */
+import { sayIn } from '../../../say.ts';
+
+export const words = {
+  title: 'After surgery or injury',
+  none: 'No protocol is on record. Limits without phases stand under Consents and limits.',
+  about:
+    'A day that comes opens nothing: a phase holds once a clinician confirms it, and until then the one before goes on.',
+  head: '{procedure}, {joint-name}',
+  set: '{date}, set by {name}',
+  letter: 'Their letter',
+  'no-letter': 'Their letter is not on record.',
+  'state.ended': 'Ended',
+  'state.none': 'No phase holds yet',
+  'state.phase': 'Phase {place} holds',
+  'no-phase': 'Nothing of it binds until its first phase is written.',
+  phases: 'Phases',
+  phase: 'Phase',
+  'not-before': 'Not before',
+  bearing: 'Weight-bearing',
+  'bears-kg': 'to {load} kg',
+  kg: '{load} kg',
+  range: 'Range',
+  'load-most': 'Highest load',
+  'without-method': 'Without',
+  holds: 'holds',
+  due: 'to confirm',
+  free: 'not bounded',
+  'confirm-title': 'Phase {place}, {name}, was planned from {date}',
+  confirm: 'Confirm phase {place}',
+  confirmed: 'Confirmed. It holds from today.',
+  'go-back': 'Go back to phase {place}',
+  write: 'Write phase {place}',
+  'write-anew': 'Write phase {place} anew: {name}',
+  written: 'Written.',
+  'end-title': 'End this protocol',
+  'end-hint': 'From then on nothing of it binds. Limits entered by themselves go on binding.',
+  end: 'End it',
+  ended: 'Ended.',
+  'begin-title': 'Begin a protocol',
+  begin: 'Begin',
+  begun: 'Begun. Write its first phase now.',
+  history: 'What was confirmed',
+  'history.end': '{date}: ended by {name}. {seen}',
+  'history.step': '{date}: phase {place}, {name}. {seen}',
+  rewritten: {
+    by: 'count',
+    one: 'A phase was written anew once.',
+    other: 'Phases were written anew {count} times.',
+  },
+} as const;
+
+export const say = sayIn(words);

@@ -1,0 +1,69 @@
+/** The forms of a protocol: begun, its phases written, one confirmed, and its end. */
+import type { PostedTexts } from '#api/inputs/posted-form.ts';
+import {
+  endFields,
+  phaseFields,
+  protocolFields,
+  stepFields,
+} from '#core/episode/protocol/protocol-fields.ts';
+import { say } from '#messages/en/staff/episode/protocol.ts';
+import { ofPatient, patientForm, type SentForm } from './sent-form.ts';
+
+const place = '/care/protocol';
+const page = (about: PostedTexts) => `/patients/${ofPatient(about)}${place}`;
+const protocolOf = (about: PostedTexts) => ({
+  patientId: ofPatient(about),
+  protocolId: about.protocolId ?? '',
+});
+
+/** The page knows the number of the phase; nobody types it. */
+const ofPhase = ['patientId', 'protocolId', 'place'];
+const withoutPlace = <F extends { readonly name: string }>(fields: readonly F[]): readonly F[] =>
+  fields.filter(({ name }) => name !== 'place');
+const placeOf = (about: PostedTexts) => Number(about.place);
+
+export const beginProtocol = patientForm({
+  name: 'protocol',
+  prefix: 'protocol-',
+  fields: protocolFields,
+  place,
+  taken: say('begun'),
+  send: ({ clinician }, { about, value: protocol }) =>
+    clinician.protocols.begin.mutate({ patientId: ofPatient(about), protocol }),
+});
+
+export const writePhase: SentForm = {
+  name: 'protocol-phase',
+  about: ofPhase,
+  prefix: (about) => `phase-${about.protocolId}-${about.place}-`,
+  fields: () => withoutPlace(phaseFields),
+  page,
+  taken: say('written'),
+  send: ({ clinician }, { about, value }) =>
+    clinician.protocols.writePhase.mutate({
+      ...protocolOf(about),
+      phase: { ...value, place: placeOf(about) },
+    }),
+};
+
+export const confirmPhase: SentForm = {
+  name: 'protocol-step',
+  about: ofPhase,
+  prefix: (about) => `step-${about.protocolId}-${about.place}-`,
+  fields: () => withoutPlace(stepFields),
+  page,
+  taken: say('confirmed'),
+  send: ({ clinician }, { about, value }) =>
+    clinician.protocols.confirm.mutate({ ...protocolOf(about), step: { ...value, place: placeOf(about) } }),
+};
+
+export const endProtocol: SentForm = {
+  name: 'protocol-end',
+  about: ['patientId', 'protocolId'],
+  prefix: (about) => `end-${about.protocolId}-`,
+  fields: () => endFields,
+  page,
+  taken: say('ended'),
+  send: ({ clinician }, { about, value: end }) =>
+    clinician.protocols.end.mutate({ ...protocolOf(about), end }),
+};

@@ -1,0 +1,102 @@
+/** Phases after surgery through the procedures: plan, phone and worklist follow what a clinician confirms. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { addDays } from '#core/time/day.ts';
+import { type CareSetting, careSetting, firstDay, kneeRequest, worklistItemsOf } from './setting.ts';
+
+let at: CareSetting;
+let protocolId: string;
+
+const dayOf = (day: number) => addDays(firstDay, day);
+const staffOn = (day: number) => at.clinician(day).clinician;
+const of = () => ({ patientId: at.patientId });
+
+const phase = (over: object = {}) => ({
+  place: 1,
+  name: 'Protected',
+  from: firstDay,
+  weightBearing: 'none',
+  bearKg: null,
+  movement: null,
+  fromDegrees: null,
+  toDegrees: null,
+  limitKg: 3,
+  lowLoad: true,
+  variation: true,
+  occlusion: false,
+  ...over,
+});
+const write = (day: number, over: object = {}) =>
+  staffOn(day).protocols.writePhase({ ...of(), protocolId, phase: phase(over) });
+const confirm = (day: number, place: number) =>
+  staffOn(day).protocols.confirm({ ...of(), protocolId, step: { place, seen: 'Wound closed.' } });
+const proposedKg = async (day: number) =>
+  (await staffOn(day).prescriptions.propose({ ...of(), request: kneeRequest })).dose;
+
+beforeEach(async () => {
+  at = await careSetting();
+  protocolId = await staffOn(0).protocols.begin({
+    ...of(),
+    protocol: {
+      joint: 'right-knee',
+      procedure: 'Knee replacement',
+      on: firstDay,
+      author: 'Dr Surgeon',
+      letter: 'Protect for two weeks.',
+    },
+  });
+});
+afterEach(() => at.store.close());
+
+describe('a protocol', () => {
+  it('binds with its first phase at once, by proposal and on the phone, and says who set it', async () => {
+    expect(await proposedKg(0)).toMatchObject({ loadKg: 5 });
+    await write(0);
+    expect(await proposedKg(0)).toMatchObject({ loadKg: 3 });
+    const { exercises } = await at.patient(0).patient.today.get();
+    const told = exercises.flatMap(({ cautions }) => cautions.map(({ text }) => text.en)).join(' ');
+    expect(told).toContain('Put no weight through your right knee, as Dr Surgeon told you.');
+  });
+
+  it('opens by a clinician’s word on or after the day, and until then asks for it', async () => {
+    await write(0);
+    await write(0, { place: 2, name: 'Building', from: dayOf(14), weightBearing: 'full', limitKg: null });
+    const asked = async (day: number) =>
+      (await worklistItemsOf(at, day)).filter(({ kind }) => kind === 'phase-due').length;
+    expect([await asked(13), await asked(14), await asked(15)]).toEqual([0, 1, 1]);
+    await expect(confirm(13, 2)).rejects.toThrow(/planned from/);
+    expect(await proposedKg(15)).toMatchObject({ loadKg: 3 });
+    await confirm(15, 2);
+    expect(await proposedKg(15)).toMatchObject({ loadKg: 5 });
+    expect(await asked(16)).toBe(0);
+    const [kept] = await staffOn(15).protocols.list(of());
+    expect(kept).toMatchObject({ inForce: 2, due: null, letter: 'Protect for two weeks.' });
+  });
+
+  it('goes back to a stricter phase at once, and is put right by writing a phase anew', async () => {
+    await write(0);
+    await write(0, { place: 2, name: 'Building', from: dayOf(1), weightBearing: 'full', limitKg: null });
+    await confirm(1, 2);
+    await confirm(2, 1);
+    expect(await proposedKg(2)).toMatchObject({ loadKg: 3 });
+    await write(2, { limitKg: null });
+    expect(await proposedKg(2)).toMatchObject({ loadKg: 5 });
+    const [kept] = await staffOn(2).protocols.list(of());
+    expect(kept).toMatchObject({ inForce: 1, rewritten: 1 });
+    expect(kept?.steps.map(({ place }) => place)).toEqual([1, 2, 1]);
+  });
+
+  it('ended with a reason binds nothing more and takes no further phase', async () => {
+    await write(0);
+    await staffOn(3).protocols.end({ ...of(), protocolId, end: { reason: 'Surgeon closed it.' } });
+    expect(await proposedKg(3)).toMatchObject({ loadKg: 5 });
+    await expect(write(3, { place: 2 })).rejects.toThrow(/has ended/);
+  });
+
+  it('of another patient is not found, and nothing is half written', async () => {
+    await expect(
+      staffOn(0).protocols.writePhase({ ...of(), protocolId: 'not-hers', phase: phase() }),
+    ).rejects.toThrow(/no such protocol/);
+    await expect(write(0, { weightBearing: 'partial' })).rejects.toThrow();
+    expect((await staffOn(0).protocols.list(of()))[0]?.phases).toEqual([]);
+  });
+});
