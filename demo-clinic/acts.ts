@@ -102,3 +102,22 @@ export const asksAtHome = (what: 'activities' | 'own-questions', everyDays: numb
   everyDays,
 });
 export const tells = (text: string): Act => ({ does: 'message', text });
+
+type OfProtocol<D extends Act['does']> = Omit<Extract<Act, { does: D }>, 'does' | 'protocol'>;
+
+export const beginsProtocol = (protocol: string, head: OfProtocol<'begin-protocol'>): Act => ({
+  does: 'begin-protocol',
+  protocol,
+  ...head,
+});
+export const writesPhase = (protocol: string, phase: OfProtocol<'write-phase'>): Act => ({
+  does: 'write-phase',
+  protocol,
+  ...phase,
+});
+export const confirmsPhase = (protocol: string, place: number, seen: string): Act => ({
+  does: 'confirm-phase',
+  protocol,
+  place,
+  seen,
+});

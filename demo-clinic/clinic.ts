@@ -136,4 +136,10 @@ export const demoSignIns = [
     role: 'patient',
     story: 'a first visit still to come',
   },
+  {
+    email: 'patient-11@demo.invalid',
+    who: 'Thaddea Wrenfield',
+    role: 'patient',
+    story: 'phases after a new knee',
+  },
 ] as const satisfies readonly DemoSignIn[];

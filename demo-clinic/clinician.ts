@@ -21,6 +21,7 @@ import { bookReview } from '#data/review/review-bookings.ts';
 import { recordClearance, recordScreening } from '#data/screening/screenings.ts';
 import { asksAtHome } from './at-home.ts';
 import { consentsTo, lookAtCuff } from './cuff.ts';
+import { followsPhases, isOfPhases } from './phases.ts';
 import type { Act } from './story.ts';
 
 type Did<D extends Act['does']> = Extract<Act, { does: D }>;
@@ -134,6 +135,7 @@ const screen = async (access: Access, patientId: string, { answers }: Did<'scree
 };
 
 export const perform = async (access: Access, patientId: string, act: Act): Promise<void> => {
+  if (isOfPhases(act)) return followsPhases(access, patientId, act);
   switch (act.does) {
     case 'screen':
       return screen(access, patientId, act);

@@ -3,6 +3,7 @@ import { beyondHerDumbbells } from './patients/beyond-her-dumbbells.ts';
 import { firstVisit } from './patients/first-visit.ts';
 import { flareThenHold } from './patients/flare-then-hold.ts';
 import { kidneyLock } from './patients/kidney-lock.ts';
+import { kneeInPhases } from './patients/knee-in-phases.ts';
 import { missedAnswers } from './patients/missed-answers.ts';
 import { occlusionCleared } from './patients/occlusion-cleared.ts';
 import { occlusionNotCleared } from './patients/occlusion-not-cleared.ts';
@@ -22,4 +23,5 @@ export const stories: readonly Story[] = [
   beyondHerDumbbells,
   rheumatoidFlare,
   firstVisit,
+  kneeInPhases,
 ];

@@ -20,6 +20,7 @@ import type { Effusion, Swelling } from '#core/record/record.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { CareProfile } from '#data/patients/people.ts';
 import type { LetterFacts } from './letter-facts.ts';
+import type { PhaseAct } from './phase-act.ts';
 
 /** A measurement without its day: the day is that of the visit. */
 type WithoutDay<M> = M extends unknown ? Omit<M, 'day'> : never;
@@ -84,6 +85,7 @@ export type Act =
       readonly what: 'activities' | 'own-questions';
       readonly everyDays: number;
     }
+  | PhaseAct
   | { readonly does: 'note-event'; readonly kind: CareEvent['kind']; readonly joint: Joint | null };
 
 export interface Visit {
