@@ -22,6 +22,8 @@ const idsByGroup = {
     'same-day-contact-hours',
     'routine-contact-hours',
     'contact-again-hours',
+    'contact-again-most-emergency-hours',
+    'contact-again-most-same-day-hours',
     'covering-clinician-after-hours',
     'worklist-missing-mornings',
     'mornings-over-top',

@@ -1,5 +1,6 @@
 /** Who needs a clinician, most pressing first, each line with the fact that put it there. */
 import { z } from 'zod';
+import { mostAgainHours } from '#core/danger/contact-again.ts';
 import { dangerSettings } from '#core/danger/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { cautionsNewTo } from '#core/prescribing/proposal-parts.ts';
@@ -10,7 +11,7 @@ import { type Strip, type StripFacts, stripOf } from '#core/worklist/strip.ts';
 import { figuresOf } from '#core/worklist/strip-words.ts';
 import { colleaguesOf } from '#data/accounts/staff.ts';
 import { digestOfIds, noteRead } from '#data/audit/audit.ts';
-import { settingValue } from '#data/clinic/clinic-settings.ts';
+import { settingsOf, settingValue } from '#data/clinic/clinic-settings.ts';
 import { sitesOf } from '#data/clinic/sites.ts';
 import { closedToMe } from '#data/patients/care-team.ts';
 import { type Handled, handleWorklistItem, takeBack } from '#data/worklist/handle-worklist-item.ts';
@@ -130,6 +131,7 @@ export const worklistRouter = router({
         dangerGoesOn,
         /** Hours after which a contact that reached nobody is tried again, as proposed. */
         againHours: await settingValue(access, dangerSettings, 'contact-again-hours'),
+        mostAgainHours: mostAgainHours(await settingsOf(access)),
         lines: lines.map((line) => {
           const { patientId, givenName, familyName, worklistItems } = line;
           const [item, ...others] = worklistItems.map((row) => shownItem(row, access.day));

@@ -64,7 +64,7 @@ describe('of one patient', () => {
         found: isReached ? 'Nothing worrying.' : null,
         advised: isReached ? 'Ring if it changes.' : null,
         referredTo: null,
-        againInHours: isReached ? null : 2,
+        againInHours: isReached ? null : 1,
       },
     });
   };

@@ -61,7 +61,13 @@ const lineOf = (item: WorklistItem, over: Partial<WorklistLine> = {}): WorklistL
 });
 
 const sign = itemOf('red-flag', {
-  facts: { signId: 's1', contactDueAt: clock.now, failedAttempts: 0, source: 'patient' },
+  facts: {
+    signId: 's1',
+    urgency: 'same-day',
+    contactDueAt: clock.now,
+    failedAttempts: 0,
+    source: 'patient',
+  },
 });
 
 const dose = (over: object = {}): Dose =>
@@ -84,7 +90,7 @@ describe('the one action of a row', () => {
     const call = itemOf('same-day-contact', { decisionId: 'd1' });
     expect(primaryOf(lineOf(sign, { others: [call] }))).toEqual({
       act: 'contact',
-      about: { signIds: ['s1'], decisionIds: ['d1'] },
+      about: { signIds: ['s1'], decisionIds: ['d1'], urgencies: ['same-day', 'same-day'] },
     });
     for (const kind of dangers) expect(['contact', 'go']).toContain(primaryOf(lineOf(itemOf(kind))).act);
     expect(primaryOf(lineOf(itemOf('pause', { decisionId: 'd1' }), { others: [] }))).toMatchObject({
@@ -138,6 +144,7 @@ const shown = (...lines: readonly WorklistLine[]): string =>
         colleagues={[]}
         signer="Nuala Derravane"
         againHours={2}
+        mostAgainHours={{ emergency: 1, 'same-day': 4, routine: 24 }}
         readAt={clock.now}
       />,
     ),
@@ -191,6 +198,14 @@ describe('a row', () => {
     );
     expect(markup).not.toMatch(/Accept|Snooze/);
     expect(benchRow(lineOf(sign), clock, today).canSnooze).toBe(false);
+  });
+
+  it('says of a warning sign nobody could be reached about when it is tried again', () => {
+    const hour = 3_600_000;
+    const tried = (contactDueAt: number) =>
+      shown(lineOf({ ...sign, facts: { ...sign.facts, failedAttempts: 1, contactDueAt } }));
+    expect(tried(clock.now + hour)).toMatch(/Tried once, nobody reached.*Try again /);
+    expect(tried(clock.now - hour)).toMatch(/To be tried again since /);
   });
 
   it('of a record kept to another team shows the name and the danger alone', () => {

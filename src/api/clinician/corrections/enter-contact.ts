@@ -1,8 +1,10 @@
 /** A contact, entered first or in place of one entered in error. */
-import { Problem } from '#api/errors.ts';
+import { Problem, refusedWith } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
+import { mostAgainHours, mostHoursOf } from '#core/danger/contact-again.ts';
 import { contactConsistent, contactFields } from '#core/danger/danger-fields.ts';
 import type { Access } from '#data/access.ts';
+import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { recordContact } from '#data/danger/contacts.ts';
 import { contactsOnRecord } from '#data/danger/danger-record.ts';
 import type { Patient } from '#data/patients/people.ts';
@@ -32,6 +34,29 @@ const requireSameAsked = async (
   );
 };
 
+/** Nothing that asks for somebody today may rest until tomorrow because nobody answered the telephone. */
+const requireSoon = async (
+  access: Access,
+  patient: Patient,
+  about: { readonly signIds: readonly string[]; readonly decisionIds: readonly string[] },
+  hours: number,
+): Promise<void> => {
+  const { signs, asks } = await planOf(access, patient);
+  const urgencies = [
+    ...signs.filter(({ sign }) => about.signIds.includes(sign.id)).map(({ sign }) => sign.urgency),
+    ...asks.filter(({ id }) => about.decisionIds.includes(id)).map(({ contact }) => contact),
+  ];
+  const most = mostHoursOf(urgencies, mostAgainHours(await settingsOf(access)));
+  if (hours <= most) return;
+  throw refusedWith([
+    {
+      field: 'input.againInHours',
+      code: 'too-high',
+      reason: `What this contact is about cannot wait ${hours} hours: try again within ${most === 1 ? '1 hour' : `${most} hours`}.`,
+    },
+  ]);
+};
+
 /** What it ends is open when it is entered first; in place of another it speaks of what that one named. */
 export const enterContact = async (
   { access, patient, instead }: ContactEntering,
@@ -40,6 +65,7 @@ export const enterContact = async (
   const { againInHours, ...row } = checked(contactFields, value, contactConsistent);
   if (instead) await requireSameAsked(access, patient.id, instead.id, row);
   else requireAsked(await planOf(access, patient), row.signIds, row.decisionIds);
+  if (againInHours !== null) await requireSoon(access, patient, row, againInHours);
   const isMissed = row.reached === 'nobody' && againInHours !== null;
   return recordContact(access, patient.id, {
     ...row,

@@ -4,6 +4,7 @@ import { Problem } from '#api/errors.ts';
 import { requireFresh } from '#api/fresh-sign-in.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
+import { mostAgainHours } from '#core/danger/contact-again.ts';
 import type { DangerRecord } from '#core/danger/danger.ts';
 import { pauseConsistent, pauseFields, signFields } from '#core/danger/danger-fields.ts';
 import { holdsBack } from '#core/danger/danger-state.ts';
@@ -12,7 +13,7 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
 import type { Access } from '#data/access.ts';
-import { settingValue } from '#data/clinic/clinic-settings.ts';
+import { settingsOf, settingValue } from '#data/clinic/clinic-settings.ts';
 import { contactsOf, dangerRecordOf } from '#data/danger/danger-record.ts';
 import { addPause, resume } from '#data/danger/pauses.ts';
 import { reportSign } from '#data/danger/warning-signs.ts';
@@ -62,6 +63,8 @@ export const dangerRouter = router({
     contacts: await contactsOf(ctx.access, ctx.patient.id),
     /** Hours after which a failed attempt is tried again, as proposed. */
     againHours: await settingValue(ctx.access, dangerSettings, 'contact-again-hours'),
+    /** Longest wait, by urgency. */
+    mostAgainHours: mostAgainHours(await settingsOf(ctx.access)),
   })),
 
   /** A sign told by telephone, or seen by a clinician. */

@@ -27,8 +27,10 @@ export interface ContactFormProps {
   readonly decisionIds: readonly string[];
   /** Hours after which a failed attempt is tried again, as proposed. */
   readonly againHours: number;
-  /** Told of the contact once it is on record, in place of reading the page anew. */
-  readonly onRecorded?: (contactId: string) => void;
+  /** Longest it may wait. */
+  readonly mostHours: number;
+  /** Told of the contact once it is on record, in place of reading the page anew; hours = nobody was reached. */
+  readonly onRecorded?: (contactId: string, againInHours: number | null) => void;
 }
 
 const fieldOf = (at: TypedForm, name: string) => ({
@@ -44,22 +46,25 @@ const Reached = ({ at }: { readonly at: TypedForm }) => (
   </div>
 );
 
-const hoursWith = (againHours: number) =>
-  [...new Set([againHours, ...inHours])]
+const hoursWith = (againHours: number, mostHours: number) =>
+  [...new Set([againHours, mostHours, ...inHours])]
+    .filter((count) => count <= mostHours)
     .toSorted((a, b) => a - b)
     .map((count) => ({ value: String(count), label: say('hours', { count }) }));
 
 export const ContactForm = (props: ContactFormProps) => {
   const router = useRouter();
-  const { patientId, onRecorded } = props;
+  const { patientId, onRecorded, mostHours } = props;
+  const againHours = Math.min(props.againHours, mostHours);
   const about = { patientId, signIds: listText(props.signIds), decisionIds: listText(props.decisionIds) };
   const { at } = useSent({
     sent: recordContact,
     about,
-    start: { againInHours: String(props.againHours) },
-    onTaken: (contactId) => (onRecorded ? onRecorded(String(contactId)) : router.refresh()),
+    start: { againInHours: String(againHours) },
+    onTaken: (contactId) => (onRecorded ? onRecorded(String(contactId), again) : router.refresh()),
   });
   const who = (at.typed.reached || null) as Who | null;
+  const again = who === 'nobody' ? Number(at.typed.againInHours) : null;
   return (
     <PostedForm
       form={recordContact.name}
@@ -83,7 +88,7 @@ export const ContactForm = (props: ContactFormProps) => {
           name={`${at.prefix}againInHours`}
           legend={say('try-again-in')}
           isWrapped
-          options={hoursWith(props.againHours)}
+          options={hoursWith(againHours, mostHours)}
           chosen={at.typed.againInHours ?? null}
           error={at.errorOf('againInHours')}
           onChoose={(value) => at.onType('againInHours', value)}

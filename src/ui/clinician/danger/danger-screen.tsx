@@ -1,4 +1,5 @@
 /** Warning signs and pauses of one patient: what is open, what was tried, and what may be done about it. */
+import { mostHoursOf } from '#core/danger/contact-again.ts';
 import { holdsBack, type PauseState, type SignState } from '#core/danger/danger-state.ts';
 import { signsInWords } from '#core/danger/sign-words.ts';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
@@ -85,6 +86,10 @@ const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
             signIds={open.map(({ sign }) => sign.id)}
             decisionIds={calls.map(({ id }) => id)}
             againHours={danger.againHours}
+            mostHours={mostHoursOf(
+              [...open.map(({ sign }) => sign.urgency), ...calls.map(({ contact }) => contact)],
+              danger.mostAgainHours,
+            )}
           />
         </>
       ) : null}

@@ -6,7 +6,7 @@ import { newsKinds } from '#core/record/entry-words.ts';
 import { stopReasons } from '#core/record/record.ts';
 import { say } from '#messages/en/staff/data-entry.ts';
 import { client } from '#ui/clinician/client.ts';
-import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
+import { type Submit, useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { boundField } from '#ui/design-system/bound-field.ts';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
@@ -132,21 +132,22 @@ const useTyped = () => {
   return { typed, said, onType, takenAs, idOfThis };
 };
 
+const settling =
+  <V extends string>(submit: Submit, name: string, take: (value: V) => void) =>
+  (value: V) => {
+    submit.answered(name, value);
+    take(value);
+  };
+
 export const DataEntryForm = (props: DataEntryFormProps) => {
   const { patientId, exercises, joints } = props;
   const [kind, setKind] = useState<Kind | null>(null);
   const [way, setWay] = useState<Way | null>(null);
   const { typed, said, onType, takenAs, idOfThis } = useTyped();
   const submit = useSubmit('', 'save-entry');
-  const settling =
-    <V extends string>(name: string, take: (value: V) => void) =>
-    (value: V) => {
-      submit.answered(name, value);
-      take(value);
-    };
   const fields: FieldsProps = {
     typed,
-    onType: (name, value) => settling(name, (text) => onType(name, text))(value),
+    onType: (name, value) => settling(submit, name, (text: string) => onType(name, text))(value),
     errorOf: submit.errorOf,
   };
   const save = (event: FormEvent) => {
@@ -169,8 +170,8 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
         {...fields}
         kind={kind}
         way={way}
-        onKind={settling<Kind>('kind-of-entry', setKind)}
-        onWay={settling<Way>('way', setWay)}
+        onKind={settling<Kind>(submit, 'kind-of-entry', setKind)}
+        onWay={settling<Way>(submit, 'way', setWay)}
       />
       {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
       {kind === 'morning'

@@ -1,4 +1,5 @@
 /** Where an item is dealt with, and the one thing that can be done about it in its row. */
+import type { Contact } from '#core/decision/answers.ts';
 import { say } from '#messages/en/staff/worklist.ts';
 import type { WorklistItem, WorklistLine } from '../answers.ts';
 
@@ -26,12 +27,17 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint }: Place): s
 interface ContactAbout {
   readonly signIds: readonly string[];
   readonly decisionIds: readonly string[];
+  /** The server knows how urgent a call of today is; here it is of the day. */
+  readonly urgencies: readonly Contact[];
 }
 
 const aboutOf = (items: readonly WorklistItem[]): ContactAbout => ({
   signIds: items.flatMap(({ kind, facts }) => (kind === 'red-flag' ? String(facts.signId) : [])),
   decisionIds: items.flatMap(({ kind, decisionId }) =>
     kind === 'same-day-contact' && decisionId ? decisionId : [],
+  ),
+  urgencies: items.flatMap(({ kind, facts }) =>
+    kind === 'red-flag' ? (facts.urgency as Contact) : kind === 'same-day-contact' ? 'same-day' : [],
   ),
 });
 

@@ -1,6 +1,7 @@
 'use client';
 /** Forms that open under a row: the contact, a reply, putting off, giving away. */
 import type { Field } from '#core/calculations/describe.ts';
+import { mostHoursOf } from '#core/danger/contact-again.ts';
 import { say } from '#messages/en/staff/worklist.ts';
 import { client } from '../client.ts';
 import { ContactForm } from '../danger/contact-form.tsx';
@@ -20,18 +21,20 @@ const strikeOut = async (patientId: string, contactId: string): Promise<void> =>
   });
 };
 
-export const RowContact = ({ row, againHours, onDone, close }: FormProps) => {
+export const RowContact = ({ row, againHours, mostAgainHours, onDone, close }: FormProps) => {
   if (row.primary.act !== 'contact') return null;
+  const { urgencies, ...about } = row.primary.about;
   return (
     <>
       <ContactForm
         patientId={row.patientId}
-        {...row.primary.about}
+        {...about}
         againHours={againHours}
-        onRecorded={(contactId) => {
+        mostHours={mostHoursOf(urgencies, mostAgainHours)}
+        onRecorded={(contactId, hours) => {
           onDone({
             id: contactId,
-            text: say('contact-recorded'),
+            text: hours === null ? say('contact-recorded') : say('contact-missed', { count: hours }),
             note: say('contact-note'),
             undo: () => strikeOut(row.patientId, contactId),
           });

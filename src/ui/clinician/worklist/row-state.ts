@@ -1,4 +1,5 @@
 /** What a row is given, and what was done in it. */
+import type { MostHours } from '#core/danger/contact-again.ts';
 import type { WorklistFilters } from '../answers.ts';
 import type { BenchRow } from './row-props.ts';
 
@@ -24,6 +25,7 @@ export interface RowProps {
   readonly colleagues: WorklistFilters['clinicians'];
   readonly signer: string;
   readonly againHours: number;
+  readonly mostAgainHours: MostHours;
   /** Instant at which the list was read. */
   readonly readAt: number;
   readonly onDone: (done: Done) => void;

@@ -58,10 +58,16 @@ export const signLife = (items: readonly WorklistItem[], clock: ClinicClock): Si
   if (steps.length === 0) return null;
   const due = sign ? Number(sign.facts.contactDueAt) : Number.NaN;
   const isOver = due < clock.now;
+  const wasTried = Number(sign?.facts.failedAttempts) > 0;
+  const word = wasTried
+    ? isOver
+      ? 'life.again-overdue'
+      : 'life.again'
+    : isOver
+      ? 'life.overdue'
+      : 'life.due';
   return {
     steps,
-    due: Number.isFinite(due)
-      ? { text: say(isOver ? 'life.overdue' : 'life.due', { at: momentInWords(due, clock) }), isOver }
-      : null,
+    due: Number.isFinite(due) ? { text: say(word, { at: momentInWords(due, clock) }), isOver } : null,
   };
 };

@@ -66,7 +66,8 @@ const onKey = (event: KeyboardEvent<HTMLElement>) => {
   if (key === 'z' && click(row, '[data-undo]')) event.preventDefault();
 };
 
-export interface WorkbenchProps extends Pick<RowProps, 'colleagues' | 'signer' | 'againHours' | 'readAt'> {
+export interface WorkbenchProps
+  extends Pick<RowProps, 'colleagues' | 'signer' | 'againHours' | 'mostAgainHours' | 'readAt'> {
   readonly rows: readonly BenchRow[];
 }
 

@@ -90,6 +90,7 @@ const Attention = ({ list, clock, filter, filters, signer }: WorklistScreenProps
             colleagues={filters.clinicians}
             signer={signer}
             againHours={list.againHours}
+            mostAgainHours={list.mostAgainHours}
             readAt={list.readAt}
           />
           <p className="soft worklist-help">
