@@ -24,6 +24,7 @@ const row = (itemId: string, dose: Dose): Prescription => ({
   signedName: 'N. Derravane',
   endedAt: null,
   endReason: null,
+  withdrawnAt: null,
   handedAt: null,
 });
 

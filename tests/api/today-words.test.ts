@@ -27,6 +27,7 @@ const sent = (dose: Dose) => {
     signedName: 'N. Derravane',
     endedAt: null,
     endReason: null,
+    withdrawnAt: null,
     handedAt: null,
   };
   const [exercise] = exercisesOn([version], {

@@ -8,7 +8,13 @@ import type { PrescriptionVersion } from '#core/record/record.ts';
 import type { Access } from '../access.ts';
 import type { Db } from '../database/connection.ts';
 import { ofClinic, ofPatient, patientQuery, prepared } from '../database/prepared.ts';
-import { doseHandedOver, prescription, prescriptionEnd, signature } from '../schema/schema.ts';
+import {
+  doseHandedOver,
+  prescription,
+  prescriptionEnd,
+  signature,
+  signatureWithdrawal,
+} from '../schema/schema.ts';
 import { ofSignature } from './signature-withdrawal.ts';
 
 export interface Prescription {
@@ -27,6 +33,8 @@ export interface Prescription {
   readonly signedName: string | null;
   readonly endedAt: number | null;
   readonly endReason: string | null;
+  /** Its signature was taken back, and the next version is the same dose waiting again; null = it was not. */
+  readonly withdrawnAt: number | null;
   /** When it was first sent to the patient's phone; null = not yet. */
   readonly handedAt: number | null;
 }
@@ -49,11 +57,13 @@ const versionsWhere = (db: Db, where: SQL) =>
       signedName: signature.signedName,
       endedAt: prescriptionEnd.endedAt,
       endReason: prescriptionEnd.reason,
+      withdrawnAt: signatureWithdrawal.withdrawnAt,
       handedAt: doseHandedOver.handedAt,
       patientId: prescription.patientId,
     })
     .from(prescription)
     .leftJoin(signature, ofSignature())
+    .leftJoin(signatureWithdrawal, eq(signatureWithdrawal.prescriptionId, prescription.id))
     .leftJoin(doseHandedOver, eq(doseHandedOver.prescriptionId, prescription.id))
     .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
     .where(where)

@@ -80,6 +80,7 @@ describe('the views of a plan', () => {
         recordedAt: version.signedAt,
         signedName: 'N. Derravane',
         endReason: null,
+        withdrawnAt: null,
         handedAt: null,
       }));
       const differences = disagreements(viewsOf(rows, plan), plan, day);

@@ -42,6 +42,23 @@ describe('a signature', () => {
     expect((await prescriptions().list({ patientId })).inForce).toHaveLength(1);
   });
 
+  it('that is withdrawn leaves the dose waiting since the day it first waited, however often it is signed', async () => {
+    await work.kept();
+    const since = async (at: number) => {
+      const { lines } = await work.clinicianAt(at).clinician.worklist.list();
+      const items = lines.flatMap(({ item, others }) => [item, ...others]);
+      return items.find(({ kind }) => kind === 'awaiting-signature')?.since;
+    };
+    expect(await since(start + dayMs)).toBe(start);
+    for (const days of [4, 5]) {
+      const at = start + days * dayMs;
+      const { unsigned } = await prescriptions(at).list({ patientId });
+      await prescriptions(at).sign({ patientId, prescriptionId: unsigned[0]!.id });
+      await withdraw(unsigned[0]!.id, at + minute);
+      expect(await since(at + 2 * minute)).toBe(start);
+    }
+  });
+
   it('that is withdrawn brings back the dose that was in force before', async () => {
     const first = await work.signed();
     await phoneOpens(start + minute);
