@@ -107,6 +107,17 @@ describe('the corrections of a page', () => {
     expect(html).not.toContain('aria-label="Entered in error');
   });
 
+  it('open a note that was struck out whole, each part of it struck and marked', () => {
+    const enteredInError = { reason: 'Another patient', by: 'Ada', at: 1, replacedById: null };
+    const long = `${'Stairs go better. '.repeat(40)}The end.`;
+    const said = { ...entered.note, subjective: long, plan: 'Ring on Friday.' };
+    const html = page('note', [row('note', { entered: said, enteredInError })]);
+    expect(html).toContain(`<s>${long}</s>`);
+    expect(html).toContain('<s>Ring on Friday.</s>');
+    expect(html.match(/Entered in error/g)).toHaveLength(2);
+    expect(page('note', [row('note')])).not.toContain('Read it whole');
+  });
+
   it('say which corrections wait, and that the stricter of both counts meanwhile', () => {
     const waiting = {
       id: 'c',

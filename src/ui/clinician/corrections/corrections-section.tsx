@@ -6,6 +6,7 @@ import { say } from '#messages/en/staff/corrections.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Correction, EnteredRow } from '../answers.ts';
+import { StruckNote } from '../notes/struck-note.tsx';
 import { CorrectEntry } from './correct-entry.tsx';
 import { entryInWords } from './entry-words.ts';
 import { NewPlan } from './new-plan.tsx';
@@ -50,6 +51,7 @@ const Line = ({ patientId, day, subject, row }: LineProps) => {
         </StatusTag>{' '}
         <s>{words}</s>{' '}
         {say(replacedById ? 'replaced-by' : 'struck-out-by', { by: by ?? '', reason: reason ?? '' })}
+        {subject === 'note' ? <StruckNote entered={row.entered} /> : null}
       </li>
     );
   }

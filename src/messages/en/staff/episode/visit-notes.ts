@@ -21,6 +21,8 @@ export const words = {
   'part.objective': 'Objective',
   'part.assessment': 'Assessment',
   'part.plan': 'Plan',
+  'struck.read': 'Read it whole',
+  'struck.about': 'Kept as it was signed; it no longer counts as a note.',
   'draft.waiting': 'Keeping what is typed …',
   'draft.saved': 'Kept as a draft for you alone. It is not signed.',
   'draft.not-saved': 'The draft could not be kept. Sign it before you leave this page.',
