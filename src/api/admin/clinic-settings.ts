@@ -13,6 +13,7 @@ import { namesOf, previewSettings } from '#data/clinic/settings-preview.ts';
 import { Problem, refusedWith } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
 import { asEntries, effectiveSettings, isOfDecisions, refusedSettings, titleOf } from './every-setting.ts';
+import { lookedAt, requireLookedAt } from './looked-at.ts';
 import { settingGroups } from './setting-groups.ts';
 
 const values = z.record(z.string().max(80), z.number());
@@ -68,7 +69,9 @@ export const clinicSettingsRouter = router({
   /** Whose stored decisions would differ by these settings alone. Who only administers gets the counts and no names. */
   preview: administratorProcedure.input(z.object({ values })).mutation(async ({ ctx, input }) => {
     const preview = await previewSettings(ctx.access, await checked(ctx.access, input.values));
-    const { changes, ...counts } = preview;
+    const { changes, ...rest } = preview;
+    const looked = lookedAt(ctx.access, input.values, await settingsOf(ctx.access));
+    const counts = { ...rest, lookedAt: looked };
     if (ctx.person.role !== 'clinician') return { ...counts, lines: [] };
     const shown = changes.slice(-mostLines);
     const names = await namesOf(ctx.access);
@@ -83,12 +86,26 @@ export const clinicSettingsRouter = router({
     };
   }),
 
-  /** Changes those named and leaves every other as it is; `seen` is what stood on the page. */
+  /**
+   * Changes those named and leaves every other as it is; `seen` is what stood on the page, `lookedAt` the preview’s
+   * own, without which no number that decides is changed.
+   */
   save: freshAdministrator
-    .input(z.object({ values, seen: values, reason: z.string().trim().min(3).max(500) }))
+    .input(
+      z.object({
+        values,
+        seen: values,
+        reason: z.string().trim().min(3).max(500),
+        lookedAt: z.string().max(64).optional(),
+      }),
+    )
     .mutation(async ({ ctx, input }) => {
       const { values: sent, seen, reason } = input;
       const entries = asEntries(await checked(ctx.access, sent));
+      const own = await settingsOf(ctx.access);
+      const asSeen = Object.entries(asEntries(seen)).every(([id, value]) => (own[id] ?? null) === value);
+      // What a colleague changed meanwhile is said by name below, and nothing is saved then either.
+      if (asSeen) requireLookedAt(ctx.access, sent, own, input.lookedAt);
       const saved = await saveSettings(ctx.access, entries, reason, asEntries(seen));
       if ('version' in saved) return saved.version;
       const now = effectiveSettings(await settingsOf(ctx.access));

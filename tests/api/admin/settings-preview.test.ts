@@ -61,7 +61,7 @@ describe('before numbers are changed', () => {
     expect(alone.differing).toBeGreaterThan(0);
     // Another number is moved for good; the decisions on record were made before and keep theirs.
     const moved = { values: { 'severe-pain': 9 }, seen: { 'severe-pain': 8 }, reason: 'Fewer calls' };
-    await clinicSettings.save(moved);
+    await clinicSettings.save({ ...moved, lookedAt: alone.lookedAt });
     const other = await clinicSettings.preview({ values: { 'baseline-expiry': 41 } });
     expect(other).toMatchObject({ differing: 0 });
   });
@@ -69,7 +69,8 @@ describe('before numbers are changed', () => {
   it('version 3 can be looked at beside the decisions made, and is in force only once saved', async () => {
     const decisions = await sorePatient();
     const { clinicSettings } = admin();
-    expect(await clinicSettings.preview({ values: version3 })).toMatchObject({ looked: decisions.length });
+    const before = await clinicSettings.preview({ values: version3 });
+    expect(before).toMatchObject({ looked: decisions.length });
     const rules = () => asPerson({ ...setting.clinician }, {}).clinician.rules.list();
     expect((await rules()).isVersion3).toBe(false);
     const { groups } = await clinicSettings.list();
@@ -79,12 +80,30 @@ describe('before numbers are changed', () => {
         .filter(({ id }) => id in version3)
         .map(({ id, value }) => [id, value]),
     );
-    await clinicSettings.save({ values: version3, seen, reason: 'Agreed at the meeting' });
+    const reason = 'Agreed at the meeting';
+    await clinicSettings.save({ values: version3, seen, reason, lookedAt: before.lookedAt });
     const { isVersion3, version, rules: listed } = await rules();
     expect([isVersion3, version]).toEqual([true, '2']);
     expect(listed.find(({ id }) => id === 'P3')!.threshold).toMatch(/at least 2 .* for that session alone/);
     const again = await clinicSettings.preview({ values: version3 });
     expect(again.looked).toBe(decisions.length);
+  });
+
+  it('is what a number that decides is saved by: for these values, by whoever looked, as all others stand', async () => {
+    const { clinicSettings } = admin();
+    const change = { values: { 'severe-pain': 9 }, seen: { 'severe-pain': 8 }, reason: 'Fewer calls' };
+    const notSaved = /Nothing was saved: .* was not looked at/;
+    await expect(clinicSettings.save(change)).rejects.toThrow(notSaved);
+    const other = await clinicSettings.preview({ values: { 'severe-pain': 7 } });
+    await expect(clinicSettings.save({ ...change, lookedAt: other.lookedAt })).rejects.toThrow(notSaved);
+    const own = await clinicSettings.preview({ values: change.values });
+    const colleague = asAdministrator(accessOf(store, 'a', 'admin-b')).admin.clinicSettings;
+    await expect(colleague.save({ ...change, lookedAt: own.lookedAt })).rejects.toThrow(notSaved);
+    const days = { values: { 'invitation-days': 3 }, seen: { 'invitation-days': 7 }, reason: 'Local rule' };
+    await clinicSettings.save(days);
+    await expect(clinicSettings.save({ ...change, lookedAt: own.lookedAt })).rejects.toThrow(notSaved);
+    const again = await clinicSettings.preview({ values: change.values });
+    await clinicSettings.save({ ...change, lookedAt: again.lookedAt });
   });
 
   it('names whose decisions would differ to a clinician, and gives who only administers the count', async () => {

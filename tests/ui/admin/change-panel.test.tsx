@@ -14,6 +14,7 @@ const asking = {
   forget: () => undefined,
 };
 const counts: Preview = {
+  lookedAt: 'seal',
   since: '2026-01-26',
   looked: 393,
   differing: 7,

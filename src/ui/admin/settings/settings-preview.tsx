@@ -7,6 +7,8 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { type PreviewWeek, PreviewWeeks } from './preview-weeks.tsx';
 
 export interface Preview {
+  /** Sent with what is saved, as proof of having looked. */
+  readonly lookedAt: string;
   readonly since: string;
   readonly looked: number;
   readonly differing: number;

@@ -49,8 +49,13 @@ export const useSettingChange = (id: string, wanted: Wanted, isReplayed: boolean
     if (problems.length > 0) return asking.t(problems);
     if (isReplayed && !preview) return look();
     const { values, seen } = wanted;
-    const saving = { values, seen, reason };
-    void asking.ask(() => changeOrConflict('admin.clinicSettings.save', saving, onConflict), onSaved);
+    const saving = { values, seen, reason, ...(preview ? { lookedAt: preview.lookedAt } : {}) };
+    // What was looked at no longer holds, so it is looked at again.
+    const lookAgain = () => {
+      setLooked(null);
+      onConflict();
+    };
+    void asking.ask(() => changeOrConflict('admin.clinicSettings.save', saving, lookAgain), onSaved);
   };
   const forget = () => {
     setLooked(null);
