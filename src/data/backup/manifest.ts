@@ -6,7 +6,7 @@ import { createHash, createHmac } from 'node:crypto';
 import { closeSync, existsSync, openSync, readFileSync, readSync } from 'node:fs';
 import Client from 'libsql';
 
-export interface ChainEnd {
+interface ChainEnd {
   readonly clinicId: string;
   readonly sequence: number;
   readonly seal: string;
