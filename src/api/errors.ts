@@ -19,6 +19,8 @@ const transport = {
   /** The sign-in is not fully set up yet. */
   'set-up': 'FORBIDDEN',
   'too-often': 'TOO_MANY_REQUESTS',
+  /** What would be read now could not be written into the audit. */
+  'not-recorded': 'SERVICE_UNAVAILABLE',
 } as const satisfies Record<string, TRPCError['code']>;
 
 export type ProblemCode = keyof typeof transport;

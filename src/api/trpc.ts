@@ -1,7 +1,7 @@
 /** The base of every procedure: who may call it is decided here, before any of its code runs. */
 import { initTRPC } from '@trpc/server';
 import type { Access } from '#data/access.ts';
-import { noteRead, noteRefused } from '#data/audit/audit.ts';
+import { isAuditFailing, noteRead, noteRefused } from '#data/audit/audit.ts';
 import { type Reading, readingOnce } from '#data/database/read-together.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
@@ -117,8 +117,8 @@ const setUpText = {
 export const settled = signedIn.use(({ ctx, type, next }) => {
   if (ctx.person.setUp !== 'done') throw new Problem('set-up', setUpText[ctx.person.setUp]);
   if (type !== 'query') return next({ ctx });
-  const reading = ctx.reading ?? readingOnce(ctx.access.store.read);
-  return reading(() => next({ ctx }));
+  if (isAuditFailing(ctx.access.store)) throw new Problem('not-recorded', refusalText('not-recorded'));
+  return (ctx.reading ?? readingOnce(ctx.access.store.read))(() => next({ ctx }));
 });
 
 /** Passphrase or PIN given within the last minutes; stands before what a stolen open session must not do. */

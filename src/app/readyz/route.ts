@@ -1,8 +1,8 @@
-/** 200 when the store answers and its schema is this release's; 503 with the reason when not. */
+/** 200 when what is typed will be kept; 503 with the reason when not. */
 import { readiness } from '#server/telemetry/readiness.ts';
 
-export const GET = () => {
-  const problem = readiness();
+export const GET = async () => {
+  const problem = await readiness();
   return new Response(`${problem ?? 'ready'}\n`, {
     status: problem ? 503 : 200,
     headers: { 'Content-Type': 'text/plain', 'Cache-Control': 'no-store' },

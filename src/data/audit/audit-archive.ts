@@ -13,7 +13,8 @@ import type { Access } from '../access.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
 import type { Store } from '../database/store.ts';
 import { audit, auditSegment } from '../schema/schema.ts';
-import { type Acting, type AuditRow, auditWrite } from './audit.ts';
+import { type Acting, auditWrite } from './audit.ts';
+import type { AuditRow } from './seal.ts';
 
 export type Segment = typeof auditSegment.$inferSelect;
 

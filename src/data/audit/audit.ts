@@ -1,5 +1,5 @@
 /** The audit chain: writes are sealed in their own transaction, reads are queued and flushed within a second. */
-import { createHash, createHmac } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { desc } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import type { Db } from '../database/connection.ts';
@@ -10,6 +10,7 @@ import type { InsertedRow } from '../database/statements.ts';
 import type { Store } from '../database/store.ts';
 import { audit } from '../schema/schema.ts';
 import { digestsOf } from './row-digests.ts';
+import { type AuditRow, chainRoot, sealOf } from './seal.ts';
 
 export interface Entry {
   readonly act: 'read' | 'write' | 'sign-in' | 'refused';
@@ -19,29 +20,6 @@ export interface Entry {
   /** Field names, counts, digests of ids. Never a value of the record. */
   readonly detail?: Readonly<Record<string, unknown>>;
 }
-
-export type AuditRow = typeof audit.$inferSelect;
-
-/** The bytes a seal covers, in fixed order. */
-const canonical = (row: Omit<AuditRow, 'seal'>): string =>
-  JSON.stringify([
-    row.clinicId,
-    row.sequence,
-    row.at,
-    row.actorId,
-    row.act,
-    row.subject,
-    row.subjectId,
-    row.patientId,
-    row.detail,
-    row.previous,
-  ]);
-
-export const sealOf = (key: Uint8Array, row: Omit<AuditRow, 'seal'>): string =>
-  createHmac('sha256', key).update(canonical(row)).digest('hex');
-
-/** What the first row of a chain follows. */
-export const chainRoot = '0'.repeat(64);
 
 /** What a row needs to know of who acts. */
 export type Acting = Pick<Access, 'store' | 'auditKey' | 'clinicId' | 'actorId' | 'now'>;
@@ -133,32 +111,64 @@ interface Pending {
 interface Queue {
   readonly pending: Pending[];
   timer: NodeJS.Timeout | null;
+  /** Times in a row that the rows could not be written. */
+  failures: number;
+  onFailure: (error: unknown, waiting: number) => void;
 }
 
-const queueOf = perStore('audit-queue', (): Queue => ({ pending: [], timer: null }));
+const queueOf = perStore(
+  'audit-queue',
+  (): Queue => ({ pending: [], timer: null, failures: 0, onFailure: () => undefined }),
+);
 
-/** Writes all queued read rows of a store in one transaction. */
+/** Told each time that queued rows could not be written, with how many wait. */
+export const onAuditFailure = (store: Store, told: Queue['onFailure']): void => {
+  queueOf(store).onFailure = told;
+};
+
+/** Whether what is read now may not come into the audit: rows wait that could not be written. */
+export const isAuditFailing = (store: Store): boolean => queueOf(store).failures > 0;
+
+/** Writes all queued read rows of a store in one transaction; what cannot be written waits on. */
 export const flushReads = async (store: Store): Promise<number> => {
   const queue = queueOf(store);
   if (queue.timer) clearTimeout(queue.timer);
   queue.timer = null;
   const batch = queue.pending.splice(0);
   if (batch.length === 0) return 0;
-  await store.write(async (tx) => {
-    for (const { access, entry } of batch) await appendAudit(tx, access, entry);
-  });
+  try {
+    await store.write(async (tx) => {
+      for (const { access, entry } of batch) await appendAudit(tx, access, entry);
+    });
+    queue.failures = 0;
+  } catch (error) {
+    queue.pending.unshift(...batch);
+    queue.failures += 1;
+    queue.onFailure(error, queue.pending.length);
+    throw error;
+  }
   return batch.length;
+};
+
+const soon = 500;
+/** After a failure; until then nothing more is read. */
+const later = 2000;
+
+const flushIn = (store: Store, queue: Queue, milliseconds: number): void => {
+  if (queue.timer) return;
+  queue.timer = setTimeout(() => {
+    flushReads(store).catch(() => {
+      if (store.writer.client.open) flushIn(store, queue, later);
+    });
+  }, milliseconds);
+  queue.timer.unref();
 };
 
 /** Notes what wrote nothing itself. A crash may lose up to a second of these rows, never of writes. */
 const noteSoon = (access: Acting, entry: Entry): void => {
   const queue = queueOf(access.store);
   queue.pending.push({ access, entry });
-  if (queue.timer) return;
-  queue.timer = setTimeout(() => {
-    flushReads(access.store).catch(() => undefined);
-  }, 500);
-  queue.timer.unref();
+  flushIn(access.store, queue, soon);
 };
 
 /** Notes that a record or list was opened. */

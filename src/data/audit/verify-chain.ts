@@ -6,8 +6,8 @@
 import { and, asc, desc, eq, gt, min } from 'drizzle-orm';
 import type { Store } from '../database/store.ts';
 import { audit } from '../schema/schema.ts';
-import { type AuditRow, chainRoot, sealOf } from './audit.ts';
 import { archivedRows, firstNote, noteSealOf, type Segment, segmentsOf } from './audit-archive.ts';
+import { type AuditRow, chainRoot, sealOf } from './seal.ts';
 
 /** What does not hold, at the row it begins with. */
 interface Finding {

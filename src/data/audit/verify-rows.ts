@@ -6,9 +6,9 @@ import { asc, sql } from 'drizzle-orm';
 import type { Store } from '../database/store.ts';
 import { digestedTables, mayLeave } from '../schema/digested-tables.ts';
 import { audit } from '../schema/schema.ts';
-import type { AuditRow } from './audit.ts';
 import { archivedRows, segmentsOf } from './audit-archive.ts';
 import { digestOfRow, digestsIn, type WrittenRows } from './row-digests.ts';
+import type { AuditRow } from './seal.ts';
 
 export interface RowsVerdict {
   /** Rows that are as they were written. */

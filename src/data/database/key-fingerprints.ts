@@ -1,4 +1,5 @@
 /** Which keys a file was made with, as fingerprints in the file itself. */
+import { sql } from 'drizzle-orm';
 import { keyFingerprint } from '../schema/schema.ts';
 import type { Store } from './store.ts';
 
@@ -17,6 +18,12 @@ export const fingerprintsIn = (store: Store): ReadonlyMap<string, string> => {
   const rows = store.writer.db.select().from(keyFingerprint).all();
   return new Map(rows.map(({ name, fingerprint }) => [name, fingerprint]));
 };
+
+/** A durable write that changes nothing: a row is written as it is, and synced. */
+export const proveWrite = (store: Store): Promise<void> =>
+  store.write(async (tx) => {
+    await tx.update(keyFingerprint).set({ fingerprint: sql`fingerprint` });
+  });
 
 /**
  * Notes the keys, before anybody else writes. Written at every start, noted already or not: a file that

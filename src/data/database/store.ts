@@ -12,7 +12,7 @@ import { closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { type Connection, connect, type Db } from './connection.ts';
 import type { InsertedRow } from './statements.ts';
-import { writeQueue } from './write-queue.ts';
+import { type WriteHealth, writeQueue } from './write-queue.ts';
 
 export interface Store {
   readonly file: string;
@@ -25,6 +25,8 @@ export interface Store {
   readonly collect: <T>(key: string, item: T, work: (items: readonly T[]) => Promise<void>) => void;
   /** Rows of append-only tables that the open write has put in since it was asked last. */
   readonly takeInserted: () => readonly InsertedRow[];
+  /** What the file has lately said of being written to. */
+  readonly health: Readonly<WriteHealth>;
   /** The writing connection, for migrations, pragmas read back and backups. */
   readonly writer: Connection;
   readonly reader: Connection;
@@ -85,7 +87,8 @@ export const openFile = (file: string): Store => {
   const reader = connect(file);
   reader.client.pragma('query_only = ON');
   const scope = new AsyncLocalStorage<Open>();
-  const queue = writeQueue(writer);
+  const health: WriteHealth = { committedAt: null, isFailing: false };
+  const queue = writeQueue(writer, health);
   const current = (): Open | null => {
     const open = scope.getStore();
     return open && !open.ended ? open : null;
@@ -117,6 +120,7 @@ export const openFile = (file: string): Store => {
     },
     write,
     ...lastThingsOf(current),
+    health,
     writer,
     reader,
     close,

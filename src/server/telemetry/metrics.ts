@@ -3,6 +3,8 @@
 export interface Metrics {
   readonly request: (route: string, status: number, milliseconds: number) => void;
   readonly call: (path: string, outcome: string, milliseconds: number) => void;
+  /** Rows of the audit could not be written. */
+  readonly auditFailure: () => void;
   readonly text: () => string;
 }
 
@@ -53,6 +55,7 @@ export const requestMetrics = (): Metrics => {
   const calls = new Map<string, number>();
   const requestTimes = spread();
   const callTimes = spread();
+  let auditFailures = 0;
   return {
     request: (route, status, milliseconds) => {
       bump(requests, `route="${route}",status="${status}"`);
@@ -62,8 +65,17 @@ export const requestMetrics = (): Metrics => {
       bump(calls, `path="${path}",outcome="${outcome}"`);
       add(callTimes, milliseconds);
     },
+    auditFailure: () => {
+      auditFailures += 1;
+    },
     text: () =>
       [
+        ...head(
+          'loadgate_audit_failures_total',
+          'Times that rows of the audit could not be written.',
+          'counter',
+        ),
+        `loadgate_audit_failures_total ${auditFailures}`,
         ...counterMetrics('loadgate_requests_total', 'Requests by route and status.', requests),
         ...histogramMetrics('loadgate_request_seconds', 'Time of a request.', requestTimes),
         ...counterMetrics('loadgate_calls_total', 'Procedure calls by path and outcome.', calls),

@@ -55,7 +55,7 @@ const frame = /^\s+at .+/;
 /** A fault without its words: kind, code and where it came from. */
 export const faultOf = (fault: unknown) => {
   if (!(fault instanceof Error)) return { kind: typeof fault };
-  const code = (fault as { code?: unknown }).code;
+  const { code = (fault.cause as { code?: unknown } | undefined)?.code } = fault as { code?: unknown };
   return {
     kind: fault.name,
     errorCode: typeof code === 'string' && /^[A-Z_]{3,60}$/.test(code) ? code : undefined,

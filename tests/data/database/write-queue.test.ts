@@ -47,6 +47,48 @@ describe('writes that wait at the same time share one commit', () => {
     expect(await names()).toEqual(['1', '2']);
   });
 
+  it('one that waits for another program lets everybody else go on, and is written when that lets go', async () => {
+    const other = connect(store.file);
+    other.client.exec('BEGIN IMMEDIATE');
+    let isWritten = false;
+    const waiting = store
+      .write((tx) => Promise.resolve(tx.insert(site).values(row('1'))))
+      .then(() => {
+        isWritten = true;
+      });
+    // Each is a turn of the process that a wait inside the driver would not have given.
+    for (let turn = 0; turn < 5; turn += 1) {
+      expect(await names()).toEqual([]);
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+    expect(isWritten).toBe(false);
+    other.client.exec('COMMIT');
+    await waiting;
+    other.client.close();
+    expect(await names()).toEqual(['1']);
+  });
+
+  it('what the file says of it is known: a commit, a fault of the file, and no fault of the rows', async () => {
+    const put = (id: string) => store.write((tx) => Promise.resolve(tx.insert(site).values(row(id))));
+    await put('1');
+    expect(store.health).toEqual({ committedAt: expect.any(Number), isFailing: false });
+    await expect(put('1')).rejects.toThrow(/UNIQUE/);
+    expect(store.health.isFailing).toBe(false);
+    const full = new Error('Failed query', {
+      cause: Object.assign(new Error('full'), { code: 'SQLITE_FULL' }),
+    });
+    await expect(store.write(() => Promise.reject(full))).rejects.toThrow();
+    expect(store.health.isFailing).toBe(true);
+    await put('3');
+    expect(store.health.isFailing).toBe(false);
+    store.writer.client.pragma('query_only = ON');
+    await expect(put('2')).rejects.toThrow();
+    expect(store.health.isFailing).toBe(true);
+    store.writer.client.pragma('query_only = OFF');
+    await put('2');
+    expect(store.health.isFailing).toBe(false);
+  });
+
   it('nobody is told before another connection can read what was written', async () => {
     const other = connect(store.file);
     const seen = await Promise.all(

@@ -44,6 +44,8 @@ export const refusals = {
   'text-unreadable':
     'In diesem Text steht ein Zeichen, das sich nicht speichern lässt. Tippen Sie ihn ein, statt ihn einzufügen.',
   'foreign-origin': 'Diese Anfrage kam nicht von unserer eigenen Seite.',
+  'not-recorded':
+    'Im Moment lässt sich nichts anzeigen, weil nicht festgehalten werden kann, wer etwas angesehen hat. Wer den Server betreibt, muss Platz schaffen oder die Datei freigeben. Laden Sie die Seite danach neu.',
   'nothing-here': 'Hier ist nichts.',
   'too-many-messages': 'Heute können Sie keine Nachrichten mehr senden. Rufen Sie die Praxis an.',
   'wording-changed':

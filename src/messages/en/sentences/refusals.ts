@@ -38,6 +38,8 @@ export const refusals = {
   'text-unreadable':
     'There is a character in this text that cannot be stored. Type the text instead of pasting it.',
   'foreign-origin': 'This request did not come from our own page.',
+  'not-recorded':
+    'Nothing can be shown at the moment, because it could not be noted who looked. Whoever runs the server has to make room or free the file; then load the page again.',
   'nothing-here': 'There is nothing here.',
   'too-many-messages': 'You cannot send more messages today. Ring the clinic.',
   'wording-changed': 'The wording has changed since you opened this page. Read it again.',
