@@ -6,7 +6,7 @@ import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
 import { addPatient } from '#data/patients/people.ts';
 import type { Runtime } from '#server/runtime.ts';
-import { passkeyPlace } from '#server/sign-in/passkey/signed.ts';
+import { passkeyPlace } from '#server/sign-in/passkey/answers.ts';
 import { personOf } from '#server/sign-in/person.ts';
 import { accessOf, clinicNamed } from '#tests/support/clinic.ts';
 import { passkeyDevice, type Said } from '#tests/support/passkey-device.ts';
@@ -25,7 +25,7 @@ const newBrowser = (): Browser => {
   networks += 1;
   return browser(`192.0.2.${networks}`);
 };
-const post = (from: Browser, path: string, body: Record<string, string> = {}) =>
+const post = (from: Browser, path: string, body: object = {}) =>
   from.post(POST, `/api/auth${path}`, body, { origin });
 const signedIn = async (email = 'c@test.invalid') => {
   const from = newBrowser();
@@ -35,15 +35,20 @@ const signedIn = async (email = 'c@test.invalid') => {
 const challengeOf = async (from: Browser, path: '/passkey/begin' | '/passkey/ask') =>
   (await post(from, path)).json.challenge as string;
 
+const sentAs = (answer: object) => ({ answer: JSON.stringify(answer) });
+
 type Device = ReturnType<typeof passkeyDevice>;
 
 const add = async (from: Browser, device: Device, said: Said = {}) => {
   const challenge = await challengeOf(from, '/passkey/begin');
-  return post(from, '/passkey/add', { name: 'Desk key', ...device.make(challenge, said) });
+  return post(from, '/passkey/add', {
+    name: 'Desk key',
+    answer: JSON.stringify(device.make(challenge, said)),
+  });
 };
 const use = async (device: Device, said: Said = {}, from = newBrowser()) => {
   const challenge = await challengeOf(from, '/passkey/ask');
-  const answer = await post(from, '/passkey/sign-in', device.use(challenge, said));
+  const answer = await post(from, '/passkey/sign-in', sentAs(device.use(challenge, said)));
   return { status: answer.status, person: await personOf(at, from.headers()) };
 };
 
@@ -109,13 +114,13 @@ describe('signing in with a passkey', () => {
     await add(await signedIn(), device);
     const from = newBrowser();
     const answer = device.use(await challengeOf(from, '/passkey/ask'));
-    expect((await post(from, '/passkey/sign-in', answer)).status).toBe(200);
-    expect((await post(newBrowser(), '/passkey/sign-in', answer)).status).toBe(401);
+    expect((await post(from, '/passkey/sign-in', sentAs(answer))).status).toBe(200);
+    expect((await post(newBrowser(), '/passkey/sign-in', sentAs(answer))).status).toBe(401);
     const { file } = store;
     store.close();
     store = openStore(file);
     at = testRuntime(store, { PUBLIC_ORIGIN: origin });
-    expect((await post(newBrowser(), '/passkey/sign-in', answer)).status).toBe(401);
+    expect((await post(newBrowser(), '/passkey/sign-in', sentAs(answer))).status).toBe(401);
   });
 
   it('a challenge is good for five minutes, and one made up or meant for adding is not taken', async () => {
@@ -126,7 +131,7 @@ describe('signing in with a passkey', () => {
     const early = await challengeOf(from, '/passkey/ask');
     const late = await challengeOf(from, '/passkey/ask');
     const sent = async (challenge: string) =>
-      (await post(newBrowser(), '/passkey/sign-in', device.use(challenge))).status;
+      (await post(newBrowser(), '/passkey/sign-in', sentAs(device.use(challenge)))).status;
     const made = Number(early.split('.')[0]) - 300_000;
     vi.useFakeTimers({ now: made + 299_999, toFake: ['Date'] });
     expect(await sent(early)).toBe(200);
@@ -156,13 +161,22 @@ describe('signing in with a passkey', () => {
     ) => {
       const from = newBrowser();
       const challenge = await challengeOf(from, '/passkey/ask');
-      return (await post(from, '/passkey/sign-in', change(by.use(challenge)))).status;
+      return (await post(from, '/passkey/sign-in', sentAs(change(by.use(challenge))))).status;
     };
-    expect(await send((answer) => ({ ...answer, id: device.id }), other)).toBe(401);
+    expect(await send((answer) => ({ ...answer, id: device.id, rawId: device.id }), other)).toBe(401);
     expect(await send((answer) => answer, other)).toBe(401);
     const spoiled = (text: string) => text.replace(/^.{10}/, 'AAAAAAAAAA');
-    expect(await send((answer) => ({ ...answer, signature: spoiled(answer.signature) }), device)).toBe(401);
-    expect(await send((answer) => ({ ...answer, signature: '' }), device)).toBe(401);
+    const signed = (signature: (of: string) => string) => (answer: ReturnType<Device['use']>) => ({
+      ...answer,
+      response: { ...answer.response, signature: signature(answer.response.signature) },
+    });
+    expect(await send(signed(spoiled), device)).toBe(401);
+    expect(
+      await send(
+        signed(() => ''),
+        device,
+      ),
+    ).toBe(401);
   });
 
   it('ten wrong answers cost nothing, then their network waits, and no other', async () => {
@@ -221,11 +235,21 @@ describe('adding a passkey', () => {
     expect((await add(await signedIn(), passkeyDevice(origin), said)).status).toBe(400);
   });
 
+  it.each(['packed', 'tpm', 'fido-u2f', 'android-key', 'apple', 'something-new'])(
+    'a certificate of a maker, of format %s, is not taken, and no address in it is asked',
+    async (format) => {
+      const asked = vi.spyOn(globalThis, 'fetch');
+      expect((await add(await signedIn(), passkeyDevice(origin), { format })).status).toBe(400);
+      expect(asked).not.toHaveBeenCalled();
+      asked.mockRestore();
+    },
+  );
+
   it('a challenge given to one person adds nothing to another', async () => {
     await account(at, { email: 'd@test.invalid' });
     const challenge = await challengeOf(await signedIn(), '/passkey/begin');
     const other = await signedIn('d@test.invalid');
-    const sent = { name: 'Theirs', ...passkeyDevice(origin).make(challenge) };
+    const sent = { name: 'Theirs', answer: JSON.stringify(passkeyDevice(origin).make(challenge)) };
     expect((await post(other, '/passkey/add', sent)).status).toBe(400);
   });
 

@@ -26,7 +26,7 @@ export const passkey = kit.table(
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     userId: kit.id('user_id').references(() => authUser.id, { onDelete: 'cascade' }),
     name: kit.text('name'),
-    /** SubjectPublicKeyInfo, base64url. */
+    /** COSE key, base64url. */
     publicKey: kit.text('public_key'),
     /** As devices count their uses; 0 = this one does not. */
     counter: kit.whole('counter'),

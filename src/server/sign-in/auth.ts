@@ -6,8 +6,8 @@ import { authDatabase, signInState } from '#data/accounts/auth-database.ts';
 import { passphraseLength } from '#data/accounts/passphrase.ts';
 import type { PhoneContext } from '#data/accounts/phones.ts';
 import type { Store } from '#data/database/store.ts';
+import { passkeyPlace } from './passkey/answers.ts';
 import { passkeySignIn } from './passkey/passkey-sign-in.ts';
-import { passkeyPlace } from './passkey/signed.ts';
 import { phoneSignIn } from './phone-sign-in.ts';
 
 export interface AuthSettings {

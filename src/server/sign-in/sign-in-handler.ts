@@ -31,9 +31,9 @@ export const endpoints: Readonly<Record<string, readonly string[]>> = {
   '/phone/sign-in': ['pin'],
   '/phone/prove': ['pin'],
   '/passkey/begin': [],
-  '/passkey/add': ['name', 'clientData', 'authenticatorData', 'publicKey'],
+  '/passkey/add': ['name', 'answer'],
   '/passkey/ask': [],
-  '/passkey/sign-in': ['id', 'clientData', 'authenticatorData', 'signature'],
+  '/passkey/sign-in': ['answer'],
 };
 
 const base = '/api/auth';

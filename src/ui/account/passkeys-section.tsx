@@ -37,7 +37,7 @@ const addOne = async (typed: string, props: PasskeysSectionProps): Promise<Answe
   if (!begun.ok) return begun;
   const ids = props.passkeys.map(({ id }) => id);
   const made = await makePasskey(begun.data, { name: props.name, email: props.email }, ids);
-  return made ? postForm('passkey/add', { name: typed.trim(), ...made }) : saidNo;
+  return made ? postForm('passkey/add', { name: typed.trim(), answer: made }) : saidNo;
 };
 
 const AddPasskey = (props: PasskeysSectionProps) => {

@@ -1,4 +1,4 @@
-/** The browser's side of a passkey: bytes in, texts for the server out. Null when the person or the device says no. */
+/** The browser's side of a passkey: bytes in, what the browser writes of an answer out. Null when the person or the device says no. */
 
 export interface Begun {
   readonly challenge: string;
@@ -7,20 +7,19 @@ export interface Begun {
   readonly userId: string;
 }
 
-const textOf = (bytes: ArrayBuffer): string =>
-  btoa(String.fromCharCode(...new Uint8Array(bytes)))
-    .replaceAll('+', '-')
-    .replaceAll('/', '_')
-    .replaceAll('=', '');
-
 const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder().encode(text);
+
+const fromText = (text: string): Uint8Array<ArrayBuffer> =>
+  Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
 
 /** As long as the challenge is good. */
 const patience = 300_000;
 
-const or = async <T>(asked: Promise<T>): Promise<T | null> => {
+/** As the browser itself writes an answer for a server, in one text. */
+const answered = async (asked: Promise<Credential | null>): Promise<string | null> => {
   try {
-    return await asked;
+    const answer = (await asked) as PublicKeyCredential | null;
+    return answer && JSON.stringify(answer.toJSON());
   } catch {
     // Closed by the person, out of time, or made already: the browser does not tell which.
     return null;
@@ -28,12 +27,12 @@ const or = async <T>(asked: Promise<T>): Promise<T | null> => {
 };
 
 /** Makes one on this device or a key that is plugged in. */
-export const makePasskey = async (
+export const makePasskey = (
   { challenge, host, algorithms, userId }: Begun,
   person: { readonly name: string; readonly email: string },
   known: readonly string[],
-): Promise<Record<'clientData' | 'authenticatorData' | 'publicKey', string> | null> => {
-  const made = await or(
+): Promise<string | null> =>
+  answered(
     navigator.credentials.create({
       publicKey: {
         challenge: bytesOf(challenge),
@@ -47,27 +46,10 @@ export const makePasskey = async (
       },
     }),
   );
-  const answer = (made as PublicKeyCredential | null)?.response as
-    | AuthenticatorAttestationResponse
-    | undefined;
-  const publicKey = answer?.getPublicKey();
-  if (!answer || !publicKey) return null;
-  return {
-    clientData: textOf(answer.clientDataJSON),
-    authenticatorData: textOf(answer.getAuthenticatorData()),
-    publicKey: textOf(publicKey),
-  };
-};
-
-const fromText = (text: string): Uint8Array<ArrayBuffer> =>
-  Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
 
 /** Lets the person choose one of the passkeys this device has for us. */
-export const answerWithPasskey = async (
-  challenge: string,
-  host: string,
-): Promise<Record<'id' | 'clientData' | 'authenticatorData' | 'signature', string> | null> => {
-  const used = (await or(
+export const answerWithPasskey = (challenge: string, host: string): Promise<string | null> =>
+  answered(
     navigator.credentials.get({
       publicKey: {
         challenge: bytesOf(challenge),
@@ -76,13 +58,4 @@ export const answerWithPasskey = async (
         timeout: patience,
       },
     }),
-  )) as PublicKeyCredential | null;
-  const answer = used?.response as AuthenticatorAssertionResponse | undefined;
-  if (!used || !answer) return null;
-  return {
-    id: used.id,
-    clientData: textOf(answer.clientDataJSON),
-    authenticatorData: textOf(answer.authenticatorData),
-    signature: textOf(answer.signature),
-  };
-};
+  );

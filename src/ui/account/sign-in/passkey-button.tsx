@@ -34,7 +34,7 @@ export const PasskeyButton = ({ onDone }: { readonly onDone: () => void }) => {
     const { challenge, host } = (await asked.json()) as { challenge: string; host: string };
     const answer = await answerWithPasskey(challenge, host);
     if (!answer) return setProblem(t('sign-in.passkey-none'));
-    const opened = await post('sign-in', answer);
+    const opened = await post('sign-in', { answer });
     if (opened?.ok) return onDone();
     setProblem(problemOf(opened));
   };
