@@ -34,6 +34,8 @@ export default {
     'tests/core/**/left-out*.ts',
   ],
   project: ['src/**/*.{ts,tsx,mjs,js}!', 'demo-clinic/**/*.ts!', 'drizzle/*.ts', 'tests/**/*.{ts,tsx,js}'],
+  // Programs of the machine, tried where they are installed.
+  ignoreBinaries: ['openssl', 'systemd-analyze'],
   ignoreDependencies: [
     // Started by its path, not imported.
     '@biomejs/biome',

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { allFiles, textOf } from './repository.ts';
 
 const pages = [
+  'src/operations/findings.md',
   'src/operations/hazards.md',
   'src/operations/security-verification.md',
   'src/operations/threat-model.md',
@@ -37,6 +38,16 @@ describe('pages on how the product is kept', () => {
     expect(rows.length).toBeGreaterThan(10);
     expect(rows.filter((cells) => cells.length !== 4 || cells.some((cell) => cell === ''))).toEqual([]);
     expect(rows.filter((cells) => !/`tests\//.test(cells[3] ?? ''))).toEqual([]);
+  });
+
+  it('every finding has a state; what is closed names a test, what is not says what is left', () => {
+    const rows = rowsOf('src/operations/findings.md').filter(([found]) => found !== 'Found');
+    expect(rows.length).toBeGreaterThan(30);
+    for (const [found, state, shown] of rows) {
+      expect([found, /^(closed|part|open)$/.test(state ?? '')]).toEqual([found, true]);
+      const isShown = state === 'closed' ? /`tests\/[^`]+`/.test(shown ?? '') : (shown ?? '').length > 10;
+      expect([found, isShown]).toEqual([found, true]);
+    }
   });
 
   it('every requirement has a state; what is met names a test', () => {
