@@ -4,9 +4,12 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { run as document } from '#commands/document.ts';
+import { run as explain } from '#commands/explain.ts';
 import { run as loadDemo } from '#commands/load-demo.ts';
+import { openStore } from '#data/open-store.ts';
 import { stories } from '#demo/patients.ts';
 import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
+import { runHere } from '#tests/support/command-here.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-document-'));
 const file = path.join(folder, 'demo.sqlite');
@@ -113,5 +116,51 @@ describe('a paper by command', () => {
   it('never writes a demo over a file that is there', async () => {
     await expect(loadDemo(['--to', file])).rejects.toMatchObject({ exitCode: 2 });
     await expect(loadDemo([])).rejects.toMatchObject({ exitCode: 2 });
+  });
+});
+
+describe('a decision explained by command', () => {
+  const inFile = <T>(sql: string): T[] => {
+    const store = openStore(file);
+    try {
+      return store.reader.client.prepare(sql).all() as T[];
+    } finally {
+      store.close();
+    }
+  };
+  const asked = (...args: string[]) => runHere(explain, args, { DATABASE_FILE: file });
+
+  it('tells its facts, each rule with threshold and source, its choices, and that it comes out the same today', async () => {
+    const [stored] = inFile<{ id: string; facts: string }>(
+      "SELECT id, facts FROM decision WHERE patient_id = 'flare-then-hold' AND decision = 'ease-back' LIMIT 1",
+    );
+    const { code, out: said } = await asked('--decision', stored!.id);
+    expect(code).toBe(0);
+    expect(said).toMatch(/^clinic demo-clinic, patient flare-then-hold$/m);
+    expect(said).toMatch(/^answers: decision ease-back, today /m);
+    expect(said).toMatch(
+      /^ {2}[A-Z]\d\w* .* Found: .*Threshold: .*Support: .*Effect: decision no more than ease-back/m,
+    );
+    const facts = Object.keys(JSON.parse(stored!.facts));
+    expect(
+      said.split('facts:\n')[1]!.split('choices of')[0]!.trim().split('\n').length,
+    ).toBeGreaterThanOrEqual(facts.length);
+    expect(said).toMatch(/^ {2}\d+ more stand at their defaults$/m);
+    expect(said).toContain('Taken again from these facts it comes out the same.');
+  });
+
+  it('was asked for, says the audit, as an opening of that record', async () => {
+    const [last] = inFile<object>(
+      'SELECT act, subject, patient_id AS patientId FROM audit ORDER BY rowid DESC LIMIT 1',
+    );
+    expect(last).toEqual({ act: 'read', subject: 'explain.decision', patientId: 'flare-then-hold' });
+  });
+
+  it('that is not there, or not named, ends with the reason', async () => {
+    expect(await asked('--decision', 'no-such')).toMatchObject({
+      code: 1,
+      problem: expect.stringContaining('no decision no-such'),
+    });
+    expect(await asked()).toMatchObject({ code: 2, problem: expect.stringContaining('Usage') });
   });
 });

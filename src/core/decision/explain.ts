@@ -35,7 +35,8 @@ export const explainToPatient = ({ decision, largestStep, today, reasons }: Answ
   return { decision, today, because: [...rules].filter(isRuleId).slice(0, mostReasons) };
 };
 
-const shown = (value: unknown): string => {
+/** A fact's value, as a person says it. */
+export const factInWords = (value: unknown): string => {
   if (value === null) return 'not answered';
   if (value === true) return 'yes';
   if (value === false) return 'no';
@@ -44,7 +45,7 @@ const shown = (value: unknown): string => {
 };
 
 /** "painNextMorning" → "pain next morning". */
-const inWords = (name: string): string =>
+export const factName = (name: string): string =>
   name
     .replace(/([A-Z])/g, ' $1')
     .replace(/(\d+)/g, ' $1')
@@ -81,7 +82,7 @@ const effectInWords = ({ effect }: Reason): string =>
 /** One line of the trace: "P2 Pain over the acceptable pain limit. Found: … Threshold: … Says: … Effect: …" */
 export const explainToClinician = (reason: Reason): string => {
   const found = Object.entries(reason.observed)
-    .map(([name, value]) => `${inWords(name)} ${shown(value)}`)
+    .map(([name, value]) => `${factName(name)} ${factInWords(value)}`)
     .join(', ');
   const title = ruleById.get(reason.rule)?.title ?? '';
   return `${reason.rule} ${title}. Found: ${found}. Threshold: ${reason.threshold}. Support: ${supportInWords(reason)}. Effect: ${effectInWords(reason)}.`;

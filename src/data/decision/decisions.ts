@@ -15,6 +15,7 @@ import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
+import type { Store } from '../database/store.ts';
 import { decision, proposal } from '../schema/schema.ts';
 
 export interface NewDecision {
@@ -162,6 +163,18 @@ export const decisionById = async (
       and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId), eq(decision.id, id)),
     );
   return row ? { ...ofJoint(row), facts: wholeFacts(row.facts) } : null;
+};
+
+/** Whose decision it is, whatever the clinic; for a command, which asks for no record by itself. */
+export const ownerOfDecision = async (
+  store: Store,
+  id: string,
+): Promise<{ readonly clinicId: string; readonly patientId: string } | null> => {
+  const [row] = await store.read
+    .select({ clinicId: decision.clinicId, patientId: decision.patientId })
+    .from(decision)
+    .where(eq(decision.id, id));
+  return row ?? null;
 };
 
 /** The newest decision of each joint. */
