@@ -70,11 +70,11 @@ test('a warning sign on Saturday evening stays open until somebody has reached h
   await hers.locator('.scores button[value="2"]').click();
   while (!/^Do you have any of these/.test(await headingOf(hers))) await answerOne(hers);
   await hers.getByLabel(/^One calf is newly swollen/).check();
-  await press(hers, 'Go on with 1 sign');
+  await press(hers, 'I have this one. Go on');
   await expectAccessible(hers, 'a sign asked about once more');
   await press(hers, 'No, that was a slip');
   await hers.getByLabel(/^One calf is newly swollen/).check();
-  await press(hers, 'Go on with 1 sign');
+  await press(hers, 'I have this one. Go on');
   await press(hers, 'Yes, I have this');
   await expect(hers.getByRole('heading', { level: 1 })).toHaveText('Stop. Ring your clinic today');
   await expect(hers.getByText('This answer has reached your clinic.')).toBeVisible();

@@ -5,6 +5,7 @@ import { checkRows, neededStep } from '#ui/patient/session/check-rows.ts';
 import type { LimbAnswer, SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
+import { limbAnswers } from '#ui/patient/session/pages/limb-pages.tsx';
 import { stepsOf } from '#ui/patient/session/steps.ts';
 import { begin, eligibility, meant, next, play } from './session-play.ts';
 import { cuffDose, exercise, today } from './views.ts';
@@ -166,5 +167,17 @@ describe('a session begun before the pulse was asked', () => {
       },
     ]);
     expect(neededStep({ ...draft, flagsBefore: [] })).toBe('limb:0');
+  });
+});
+
+describe('before the two minutes are over', () => {
+  const values = (sign: 'colour' | 'pulse', isLater: boolean, isEarly: boolean) =>
+    limbAnswers(sign, isLater, isEarly).map(({ value }) => value);
+
+  it('a change can be told at once, and “as usual” is no answer yet', () => {
+    expect(values('colour', false, true)).toEqual(['not-usual']);
+    expect(values('pulse', false, true)).toEqual(['not-usual', 'not-shown']);
+    expect(values('colour', false, false)).toEqual(['usual', 'not-usual', 'unknown']);
+    expect(values('pulse', true, false)).toEqual(['usual', 'not-usual']);
   });
 });

@@ -104,6 +104,7 @@ export const paths: readonly Path[] = [
       'It is on. Start the clock',
       ...[30, 15, 15, 15].map((planned) => `As planned: ${planned}`),
       'It is off',
+      { minutes: 2.1 },
       ...Array.from({ length: 3 }, () => 'Yes, as usual'),
       ...after,
       score(1),

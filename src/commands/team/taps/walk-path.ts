@@ -4,8 +4,20 @@ import type { Browser, Page } from 'playwright-core';
 import { phoneOf, untilReady } from '../phone-sequences/sequence.ts';
 import { countWords, onceEach, type PageWords, wordsOn } from './words-on.ts';
 
+/** Minutes in which nothing is pressed; the clock of the phone is moved on. */
+export interface Wait {
+  readonly minutes: number;
+}
+
 /** The accessible name of what is pressed, one pointer press each. */
-export type Press = string | RegExp;
+export type Press = string | RegExp | Wait;
+
+const isWait = (press: Press): press is Wait => typeof press === 'object' && 'minutes' in press;
+
+const waitFor = async (page: Page, { minutes }: Wait): Promise<void> => {
+  await page.clock.install();
+  await page.clock.fastForward(minutes * 60_000);
+};
 
 export interface Walked {
   readonly taps: number;
@@ -24,7 +36,7 @@ const headingOf = async (page: Page): Promise<string> =>
   ((await page.locator('main h1').first().textContent()) ?? '').trim();
 
 /** Every press is a button of its exact name; more than one of them on a page is a fault of the page. */
-const buttonOf = (page: Page, name: Press) =>
+const buttonOf = (page: Page, name: Exclude<Press, Wait>) =>
   page.locator('main').getByRole('button', { name, exact: typeof name === 'string' });
 
 export interface Walk {
@@ -52,6 +64,10 @@ export const walkPath = async ({ browser, address, who, presses, keep }: Walk): 
       ),
     );
     for (const [place, name] of presses.entries()) {
+      if (isWait(name)) {
+        await waitFor(page, name);
+        continue;
+      }
       headings.push(await headingOf(page));
       pages.push(await wordsOn(page));
       if (keep) await page.screenshot({ path: path.join(keep, `${String(place).padStart(2, '0')}.png`) });
@@ -62,7 +78,7 @@ export const walkPath = async ({ browser, address, who, presses, keep }: Walk): 
     headings.push(await headingOf(page));
     pages.push(await wordsOn(page));
     if (keep) await page.screenshot({ path: path.join(keep, 'end.png'), fullPage: true });
-    return { taps: presses.length, pages, headings, todayPx };
+    return { taps: presses.filter((press) => !isWait(press)).length, pages, headings, todayPx };
   } catch (error) {
     const text = await page.locator('main').textContent();
     throw new Error(

@@ -42,7 +42,7 @@ export const words = {
   'frame.account': 'Ihre Anmeldung',
   'frame.handout': 'Mein Plan',
   'ask.given': 'Ihre Antwort',
-  'hours.not-at-once': 'Wird nicht sofort gelesen',
+  'hours.not-at-once': 'Das liest niemand sofort',
   'hours.emergency': 'Im Notfall: {emergency}',
 } as const satisfies Same<typeof english>;
 

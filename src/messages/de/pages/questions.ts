@@ -90,7 +90,7 @@ export const words = {
   'flags.none-send': 'Nein, nichts davon. Senden',
   'flags.not-sure': 'Ja, oder ich weiß es nicht genau',
   'flags.whole-list': 'Ganze Liste',
-  'flags.go-on': { by: 'count', one: 'Weiter mit 1 Warnzeichen', other: 'Weiter mit {count} Warnzeichen' },
+  'flags.go-on': { by: 'count', one: 'Das habe ich. Weiter', other: 'Diese {count} habe ich. Weiter' },
   'flags.ticked': 'Sie haben angekreuzt:',
   'flags.have-this': 'Ja, das habe ich',
   'flags.have-these': 'Ja, das alles habe ich',

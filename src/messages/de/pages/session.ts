@@ -137,6 +137,7 @@ export const words = {
   'limb.pulse-leg': 'Ist der Puls am Fuß wie sonst?',
   'limb.pulse-hint': 'Fühlen Sie ihn, wo es Ihnen gezeigt wurde. Kein Puls ist nicht wie sonst.',
   'limb.usual': 'Ja, wie sonst',
+  'limb.usual-from': '„Wie sonst“ können Sie ab {time} antworten.',
   'limb.not-usual': 'Nein, nicht wie sonst',
   'limb.not-shown': 'Das wurde mir nicht gezeigt',
   'limb.second-time': 'Noch einmal gefragt: {question}',

@@ -37,7 +37,7 @@ export const words = {
   'frame.account': 'Your sign-in',
   'frame.handout': 'My plan',
   'ask.given': 'Your answer',
-  'hours.not-at-once': 'Not read at once',
+  'hours.not-at-once': 'Nobody reads this straight away',
   'hours.emergency': 'Emergency: {emergency}',
 } as const;
 

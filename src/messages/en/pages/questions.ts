@@ -80,7 +80,7 @@ export const words = {
   'flags.none-send': 'No, none of these. Send',
   'flags.not-sure': 'Yes, or I’m not sure',
   'flags.whole-list': 'The full list',
-  'flags.go-on': { by: 'count', one: 'Go on with 1 sign', other: 'Go on with {count} signs' },
+  'flags.go-on': { by: 'count', one: 'I have this one. Go on', other: 'I have these {count}. Go on' },
   'flags.ticked': 'You ticked:',
   'flags.have-this': 'Yes, I have this',
   'flags.have-these': 'Yes, I have these',

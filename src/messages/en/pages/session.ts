@@ -119,6 +119,7 @@ export const words = {
   'limb.pulse-leg': 'Is the pulse at your foot as usual?',
   'limb.pulse-hint': 'Feel it where you were shown. No pulse is not as usual.',
   'limb.usual': 'Yes, as usual',
+  'limb.usual-from': 'You can answer “as usual” from {time}.',
   'limb.not-usual': 'No, not as usual',
   'limb.not-shown': 'I was not shown how',
   'limb.second-time': 'Asked again: {question}',

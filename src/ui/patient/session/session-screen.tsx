@@ -1,6 +1,6 @@
 'use client';
 /** The session on screen: the page of the present step, and over it whatever the cuff needs. */
-import type { ComponentType } from 'react';
+import type { ComponentType, ReactNode } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { clockText, timeText } from '#ui/language/text-of-time.ts';
@@ -114,9 +114,11 @@ const CuffBar = ({
   clock,
   wall,
   send,
+  children,
 }: Omit<PageProps, 'joint' | 'item' | 'set' | 'clinic' | 'hasCuff' | 'asksPregnancy'> & {
   index: number;
   wall: () => number;
+  children: ReactNode;
 }) => {
   const item = draft.items[index]!;
   const now = useNow(clock);
@@ -135,6 +137,7 @@ const CuffBar = ({
         <span className="figure cuff-bar-figure">{clockText(left)}</span>
         <span className="cuff-bar-by">{t('cuff.off-by', { time: timeText(wall() + left * 1000) })}</span>
       </p>
+      {children}
       <Button tone="stop" isLarge onClick={stop}>
         {t('cuff.stop')}
       </Button>
@@ -158,24 +161,30 @@ const Shown = (props: SessionScreenProps & { readonly wall: () => number }) => {
   // A list of warning signs may be finished; everything else waits until the cuff is off.
   if (isUp && name !== 'flags-now' && name !== 'confirm') return <CuffOffPage {...page} item={cuffIndex} />;
   const Page = pages[name];
+  // While a cuff is on it stands in the bar: nothing may lie over it.
+  const hasBar = cuffIndex >= 0 && name !== 'cuff-off';
+  const unwell = work.includes(name) ? (
+    <Button tone="plain" onClick={() => send({ type: 'unwell' })}>
+      {t('wrong.button')}
+    </Button>
+  ) : null;
   return (
     <div className="step">
       <Page key={draft.step} {...page} />
-      <div className="session-foot">
-        {work.includes(name) ? (
-          <Button tone="plain" onClick={() => send({ type: 'unwell' })}>
-            {t('wrong.button')}
-          </Button>
-        ) : null}
-        {cuffIndex < 0 && canPause(name) ? (
-          <Button tone="quiet" onClick={props.onHome}>
-            {t('session.pause')}
-          </Button>
-        ) : null}
-      </div>
-      {cuffIndex >= 0 && name !== 'cuff-off' ? (
-        <CuffBar draft={draft} index={cuffIndex} clock={clock} wall={wall} send={send} />
-      ) : null}
+      {hasBar ? (
+        <CuffBar draft={draft} index={cuffIndex} clock={clock} wall={wall} send={send}>
+          {unwell}
+        </CuffBar>
+      ) : (
+        <div className="session-foot">
+          {unwell}
+          {cuffIndex < 0 && canPause(name) ? (
+            <Button tone="quiet" onClick={props.onHome}>
+              {t('session.pause')}
+            </Button>
+          ) : null}
+        </div>
+      )}
     </div>
   );
 };

@@ -1,4 +1,5 @@
 'use client';
+import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
 /** Once the cuff is off: colour, feeling and, where it was shown, the pulse, each on a page of its own. */
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
@@ -32,7 +33,17 @@ const apart = (isPulse: boolean, isLater: boolean) =>
       : [{ value: 'not-shown' as const, label: t('limb.not-shown'), isApart: true }]
     : [{ value: 'unknown' as const, label: t('ask.unknown'), isApart: true }];
 
-/** Nobody is held here by a phone; until the time is over, the band says to stay seated and look then. */
+/**
+ * What may be answered now. Blood comes back within the two minutes, so “as usual” is an answer only after them;
+ * a change is told at any time.
+ */
+export const limbAnswers = (sign: LimbSign, isLater: boolean, isEarly: boolean) => [
+  ...(isEarly ? [] : [{ value: 'usual' as const, label: t('limb.usual') }]),
+  { value: 'not-usual' as const, label: t('limb.not-usual') },
+  ...(isEarly && sign !== 'pulse' ? [] : apart(sign === 'pulse', isLater)),
+];
+
+/** Until the time is over the band says to stay seated and look then. */
 const SeatedBand = ({ endsAt, clock }: { readonly endsAt: number; readonly clock: () => number }) => (
   <ClockBand
     endsAt={endsAt}
@@ -46,6 +57,8 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
   const { draft, item: index, send, clock, isLater } = props;
   const item = draft.items[index]!;
   const sign = signOf(props);
+  const seatedUntil = (releasedAt(item) ?? 0) + seatedSeconds * 1000;
+  const isEarly = useNow(clock, !isLater) < seatedUntil && !isLater;
   const take = (answer: LimbAnswer) => {
     const now = clock();
     send({ type: 'limb', item: index, isLater, sign, answer });
@@ -58,17 +71,15 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
   };
   return (
     <>
-      {isLater ? null : (
-        <SeatedBand endsAt={(releasedAt(item) ?? clock()) + seatedSeconds * 1000} clock={clock} />
-      )}
+      {isLater ? null : <SeatedBand endsAt={seatedUntil} clock={clock} />}
       <AnswerPage<LimbAnswer>
         question={limbQuestion(item, sign)}
-        hint={t(`limb.${sign}-hint`)}
-        answers={[
-          { value: 'usual', label: t('limb.usual') },
-          { value: 'not-usual', label: t('limb.not-usual') },
-          ...apart(sign === 'pulse', isLater),
-        ]}
+        hint={
+          isEarly
+            ? `${t(`limb.${sign}-hint`)} ${t('limb.usual-from', { time: timeText(seatedUntil) })}`
+            : t(`limb.${sign}-hint`)
+        }
+        answers={limbAnswers(sign, isLater, isEarly)}
         given={(isLater ? item.signsLater : item.signs)?.[sign]}
         onAnswer={take}
       />
