@@ -14,6 +14,9 @@ import type { Day } from '#core/time/day.ts';
 
 export interface IneligibleMethod {
   readonly method: Method;
+  readonly code: string;
+  /** Screening item or measurement that caused it. */
+  readonly from: string;
   readonly text: string;
   readonly clearedBy: 'clinician' | 'physician' | null;
   readonly limbs: readonly { readonly limb: Limb; readonly side: Side }[];
@@ -23,11 +26,11 @@ export interface IneligibleMethod {
 export const ineligibleMethods = (outcomes: readonly MethodOutcome[]): readonly IneligibleMethod[] => {
   const lines = new Map<string, IneligibleMethod>();
   for (const { method, limb, side, reasons } of outcomes) {
-    for (const { eligibility, text, clearedBy } of reasons) {
+    for (const { code, from, eligibility, text, clearedBy } of reasons) {
       if (eligibility !== 'closed' && eligibility !== 'closed-until-cleared') continue;
       const key = `${method} ${text}`;
       const limbs = [...(lines.get(key)?.limbs ?? []), { limb, side }];
-      lines.set(key, { method, text, clearedBy, limbs });
+      lines.set(key, { method, code, from, text, clearedBy, limbs });
     }
   }
   return [...lines.values()];
