@@ -17,7 +17,7 @@ const always = [
   '☐ Stop the cuff',
   '☐ Ring me',
   '☐ No change',
-  'From the record; not signed.',
+  'DRAFT – not signed',
 ] as const;
 
 export const steadyProgressLetter: LetterFacts = {
@@ -51,7 +51,7 @@ export const steadyProgressLetter: LetterFacts = {
 export const flareThenHoldLetter: LetterFacts = {
   firstPage: [
     ...always,
-    'Nothing; for your information.',
+    'Tell us whether another cause should be looked for (left knee): morning pain was over its usual (3 of 10) on 6 of 14 mornings in two weeks.',
     'Desmond Aklavi, born 30 Nov 1967',
     'Knee osteoarthritis, left',
     'In our care since 19 Jan 2026.',
@@ -84,6 +84,8 @@ export const occlusionClearedLetter: LetterFacts = {
     'Morning pain, left knee: 1 to 2 of 10 at first, 1 to 2 now',
     '4 sets: 30, 15, 15 and 15 repetitions, with 3.5 kg, left side, Cuff at 104 mmHg',
     'Pain allowed during exercise, left knee: up to 5 of 10.',
+    'The cuff is used at home, alone.',
+    'Cleared by Nuala Derravane on 2 Mar 2026: occlusion (left leg), Clotting or bleeding disorder, own or family.',
     'Not open: occlusion (left arm, right arm, right leg). Clotting or bleeding disorder in the family',
     'Screened 23 Feb 2026.',
   ],

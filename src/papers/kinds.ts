@@ -17,7 +17,7 @@ const everyTag: readonly LanguageTag[] = languages.map(({ tag }) => tag);
 /** What goes to a colleague is in the language the record is kept in. */
 export const languagesOfKind: Readonly<Record<PaperKind, readonly LanguageTag[]>> = {
   plan: everyTag,
-  letter: ['en'],
+  letter: everyTag,
   discharge: ['en'],
   'self-management': everyTag,
   handover: ['en'],

@@ -1,84 +1,10 @@
 /** The letter to another doctor, read back: headings in the order of a clinic letter, a first page read in a minute, nothing left blank. */
 import { describe, expect, it } from 'vitest';
-import { outcomeLines } from '#core/assessment/course/lines.ts';
 import type { LetterPaper } from '#papers/letter/letter-paper.ts';
 import { printLetter } from '#papers/letter/print-letter.ts';
 import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
-import { lowLoadDose } from '#tests/support/clinic.ts';
+import { letter } from './letter-papers.ts';
 import { look } from './plan-papers.ts';
-
-const stands = (day: string, count: number) => ({
-  kind: 'chair-stand-30s' as const,
-  day,
-  stands: count,
-  recordedBy: 'Nuala Derravane',
-});
-const walked = (day: string, seconds: number) => ({
-  kind: 'timed-up-and-go' as const,
-  day,
-  seconds,
-  recordedBy: 'Nuala Derravane',
-});
-
-const letter = (over: Partial<LetterPaper> = {}): LetterPaper => ({
-  clinic: { name: 'Ward Street Clinic', phone: '020 913 0140' },
-  patient: { name: 'Maeve Tarrowby', birthDay: '1958-08-14', patientNumber: '4711' },
-  referrer: 'Dr Invented',
-  diagnoses: ['Knee osteoarthritis, right'],
-  followed: ['right-knee'],
-  since: '2026-01-19',
-  log: {
-    careDays: 92,
-    sessions: 39,
-    easierSessions: 2,
-    testSessions: 0,
-    plannedDays: 40,
-    plannedDaysWithout: 1,
-    mornings: 91,
-    daysWithoutMorning: 1,
-  },
-  outcomes: outcomeLines(
-    [
-      stands('2026-01-19', 9),
-      stands('2026-04-06', 12),
-      walked('2026-01-19', 11.8),
-      walked('2026-04-06', 10.9),
-    ],
-    [],
-    { sex: 'female', birthDay: '1958-08-14' },
-  ),
-  exercises: [
-    {
-      title: 'Seated knee extension',
-      first: { title: 'Seated knee extension', dose: lowLoadDose, signedOn: '2026-01-19' },
-      now: {
-        dose: { ...lowLoadDose, loadKg: 5 },
-        signedOn: '2026-04-20',
-        signedName: 'Nuala Derravane',
-        isWithinSigned: false,
-      },
-      today: 'as-planned',
-      cautions: ['Knee: swelling the next morning counts as an answer.'],
-    },
-  ],
-  painLimits: [{ joint: 'right-knee', limit: 5 }],
-  mornings: [{ joint: 'right-knee', first: { low: 2, high: 3 }, last: { low: 1, high: 1 } }],
-  advised: { eased: 1, paused: 2 },
-  decisions: [{ joint: 'right-knee', decision: 'hold', setAnewOn: null }],
-  openSigns: [],
-  isPaused: false,
-  closed: [],
-  limits: [],
-  goals: [],
-  nextVisit: null,
-  checks: {
-    screening: { day: '2026-04-06', yes: [], notKnown: ['Osteoporosis'], notAsked: [], no: 37 },
-    measured: [],
-    notMeasured: ['Grip strength'],
-  },
-  notes: [],
-  ...over,
-});
 
 const printed = async (of: LetterPaper, over: Partial<typeof look> = {}) => {
   const made = printLetter(of, { ...look, ...over });
@@ -151,7 +77,10 @@ describe('the letter to another doctor', () => {
       }),
     );
     for (const said of [
-      'To (no referrer recorded):',
+      'To: no addressee is named.',
+      'DRAFT – not signed',
+      'Not signed.',
+      'Copies: none.',
       'patient number: not recorded',
       'Nothing is signed for this patient so far.',
       'No exercise is prescribed now.',
@@ -172,14 +101,30 @@ describe('the letter to another doctor', () => {
     const { first } = await printed(
       letter({
         closed: [
-          { method: 'occlusion', text: 'A clot within six months', clearedBy: 'physician', limbs: [] },
           {
             method: 'occlusion',
+            code: 'recent-clot',
+            from: 'past-clot',
+            text: 'A clot within six months',
+            clearedBy: 'physician',
+            limbs: [],
+          },
+          {
+            method: 'occlusion',
+            code: 'bleeding-disorder',
+            from: 'clotting-disorder',
             text: 'A bleeding disorder: a clinician decides',
             clearedBy: 'clinician',
             limbs: [{ limb: 'leg', side: 'right' }],
           },
-          { method: 'occlusion', text: 'Consent has not been asked for', clearedBy: null, limbs: [] },
+          {
+            method: 'occlusion',
+            code: 'no-consent',
+            from: 'consent',
+            text: 'Consent has not been asked for',
+            clearedBy: null,
+            limbs: [],
+          },
         ],
         openSigns: [{ joint: null, flags: ['calf-pain-swelling'], reportedOn: '2026-04-20' }],
         exercises: letter().exercises.map((one) => ({ ...one, today: 'none' as const })),
@@ -189,7 +134,9 @@ describe('the letter to another doctor', () => {
     // The other leg may be in work with a cuff: where it is not open is said by its limb.
     expect(first).toContain('Not open: occlusion (right leg). A bleeding disorder: a clinician decides.');
     expect(first).not.toContain('Consent has not been asked for');
-    expect(first).toMatch(/warning sign that is open since 20 Apr 2026: “One calf is newly swollen/);
+    expect(first).toMatch(
+      /Speak with us the same day about a warning sign that is open since 20 Apr 2026: “One calf is newly swollen/,
+    );
     expect(first).toContain('All exercise rests now.');
     expect(first).not.toContain('the dose stays as it is');
     expect(first).not.toContain('with 5 kg');

@@ -18,6 +18,8 @@ export interface ReadPdf {
   readonly size: readonly [wide: number, high: number];
   /** The text of each page, one space between its pieces, without what stands at its edge and nobody hears. */
   readonly text: readonly string[];
+  /** What stands on each page and is no content: its footer, a mark across it. */
+  readonly edges: readonly string[];
   readonly tags: readonly Tag[];
   /** Marks on the paper that are neither in the tree nor said to be no content. */
   readonly untagged: readonly string[];
@@ -103,6 +105,7 @@ const readPage = async (page: PDFPageProxy) => {
   return {
     tag,
     text: oneSpace([...byId].flatMap(([id, text]) => (id === 'artifact' ? [] : [text])).join(' ')),
+    edge: oneSpace(byId.get('artifact') ?? ''),
     untagged: [...loose, ...unseen, ...(await strayMarksOf(page))],
   };
 };
@@ -130,6 +133,7 @@ export const readPdf = async (pdf: Uint8Array): Promise<ReadPdf> => {
     metadata: metadata?.getRaw() ?? '',
     size: [size[0]!, size[1]!],
     text: pages.map(({ text }) => text),
+    edges: pages.map(({ edge }) => edge),
     tags: pages.flatMap(({ tag }) => tag ?? []),
     untagged: pages.flatMap(({ untagged }) => untagged),
   };

@@ -21,7 +21,7 @@ import { words as handover } from './staff/handover.ts';
 import { words as measurements } from './staff/measurements.ts';
 import { words as outcomes } from './staff/outcomes.ts';
 import { words as flareNote } from './staff/papers/flare-note.ts';
-import { words as letter } from './staff/papers/letter.ts';
+import { words as letters } from './staff/papers/letters.ts';
 import { words as sheet } from './staff/papers/sheet.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
@@ -64,7 +64,7 @@ export const staff = {
   measurements,
   outcomes,
   'papers/flare-note': flareNote,
-  'papers/letter': letter,
+  'papers/letters': letters,
   'papers/sheet': sheet,
   patients,
   'pre-visit': preVisit,

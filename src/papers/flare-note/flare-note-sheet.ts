@@ -6,9 +6,9 @@ import { daysBetween } from '#core/time/day.ts';
 import { aboutEvent } from '#core/worklist/sentences.ts';
 import { say as sayHandover } from '#messages/en/staff/handover.ts';
 import { say } from '#messages/en/staff/papers/flare-note.ts';
-import { say as sayLetter } from '#messages/en/staff/papers/letter.ts';
 import { say as saySheet } from '#messages/en/staff/papers/sheet.ts';
 import { pageWord } from '#messages/page-words.ts';
+import { letterSpeech } from '#messages/papers/letter-words.ts';
 import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
 import { doseLines } from '../handover/handover-sheet.ts';
 import type { SheetPaper } from '../sheet/sheet-paper.ts';
@@ -16,6 +16,7 @@ import { signsForColleagues } from '../sheet/signs-for-colleagues.ts';
 import type { FlareNotePaper } from './flare-note-paper.ts';
 
 const speech = paperSpeech('en');
+const { say: sayLetter } = letterSpeech('en');
 
 const flareLines = ({ joints, jointCounts, diagnoses, isInflammatory, since }: FlareNotePaper) => [
   say('diagnoses', { things: diagnoses.length > 0 ? diagnoses.join('; ') : say('not-recorded') }),

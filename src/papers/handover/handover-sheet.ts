@@ -4,8 +4,8 @@ import { type DocumentPart, decisionWords, sentence } from '#core/episode/docume
 import { limitLine } from '#core/episode/documents/limit-line.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/handover.ts';
-import { say as sayLetter } from '#messages/en/staff/papers/letter.ts';
 import { say as saySheet } from '#messages/en/staff/papers/sheet.ts';
+import { letterSpeech } from '#messages/papers/letter-words.ts';
 import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
 import { methodOn } from '../letter/letter-record.ts';
 import type { SheetPaper } from '../sheet/sheet-paper.ts';
@@ -13,6 +13,7 @@ import { signsForColleagues } from '../sheet/signs-for-colleagues.ts';
 import type { HandoverPaper } from './handover-paper.ts';
 
 const speech = paperSpeech('en');
+const { say: sayLetter } = letterSpeech('en');
 
 /** A part without lines says so. */
 const part = (title: string, lines: readonly string[], none: string): DocumentPart => ({
@@ -73,7 +74,7 @@ const clearedWords = {
 const ineligibleLines = ({ closed }: HandoverPaper): readonly string[] =>
   closed.map(
     (line) =>
-      `${methodOn(line)}: ${sentence(line.text)}${line.clearedBy ? ` ${clearedWords[line.clearedBy]}` : ''}`,
+      `${methodOn(line, letterSpeech('en'))}: ${sentence(line.text)}${line.clearedBy ? ` ${clearedWords[line.clearedBy]}` : ''}`,
   );
 
 const decisionLines = ({ decisions }: HandoverPaper): readonly string[] =>

@@ -1,14 +1,13 @@
 /** The outcomes of a letter: what was measured more than once, its change, and whether that is beyond the error. */
 import type { Figure } from '#core/assessment/course/drawn.ts';
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
-import { dayInWords, figure } from '#core/review/plain-words.ts';
-import { say } from '#messages/en/staff/papers/letter.ts';
+import type { LetterSpeech } from '#messages/papers/letter-words.ts';
 import type { LetterPaper } from './letter-paper.ts';
 
 const measuredTwice = ({ outcomes }: LetterPaper): readonly OutcomeLine[] =>
   outcomes.filter(({ readings }) => readings.length > 1);
 
-export const outcomeSentence = (letter: LetterPaper): string => {
+export const outcomeSentence = (letter: LetterPaper, { say }: LetterSpeech): string => {
   const lines = measuredTwice(letter);
   const count = (verdict: OutcomeLine['change']['verdict']) =>
     lines.filter(({ change }) => change.verdict === verdict).length;
@@ -22,7 +21,9 @@ export const outcomeSentence = (letter: LetterPaper): string => {
 };
 
 /** The difference of each course; a grade, or a range that equations give, has none. */
-const changeOf = ({ drawn: { courses, unit, grades } }: OutcomeLine): string => {
+const changeOf = (line: OutcomeLine, { say, figure, unit: unitOf }: LetterSpeech): string => {
+  const { courses, grades } = line.drawn;
+  const unit = unitOf(line);
   const differences = courses.flatMap(({ points }) => {
     const [first, last] = [points[0]?.figure, points.at(-1)?.figure] as readonly (Figure | undefined)[];
     if (points.length < 2 || typeof first !== 'number' || typeof last !== 'number') return [];
@@ -32,15 +33,26 @@ const changeOf = ({ drawn: { courses, unit, grades } }: OutcomeLine): string => 
   return `${differences.join(', ')}${unit === '' ? '' : ` ${unit}`}`;
 };
 
-const outcomeRow = (line: OutcomeLine): readonly string[] => {
+const outcomeRow = (line: OutcomeLine, speech: LetterSpeech): readonly string[] => {
+  const { say } = speech;
   const [first, last] = [line.readings[0]!, line.readings.at(-1)!];
-  const reading = ({ text, day }: typeof first) => say('reading', { text, on: dayInWords(day) });
-  return [line.title, reading(first), reading(last), changeOf(line), say(`beyond-${line.change.verdict}`)];
+  const reading = ({ text, day }: typeof first) =>
+    say('reading', { text: speech.reading(line, text), on: speech.day(day) });
+  return [
+    speech.title(line),
+    reading(first),
+    reading(last),
+    changeOf(line, speech),
+    say(`beyond-${line.change.verdict}`),
+  ];
 };
 
-export const outcomesIn = (letter: LetterPaper) => ({
-  title: say('outcomes'),
-  heads: [say('measure'), say('first'), say('last'), say('change'), say('beyond')],
-  rows: measuredTwice(letter).map(outcomeRow),
-  none: say('nothing-twice'),
-});
+export const outcomesIn = (letter: LetterPaper, speech: LetterSpeech) => {
+  const { say } = speech;
+  return {
+    title: say('outcomes'),
+    heads: [say('measure'), say('first'), say('last'), say('change'), say('beyond')],
+    rows: measuredTwice(letter).map((line) => outcomeRow(line, speech)),
+    none: say('nothing-twice'),
+  };
+};

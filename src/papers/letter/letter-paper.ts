@@ -3,18 +3,20 @@ import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import type { DecisionWord, Today } from '#core/decision/answers.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { ClearedFinding } from '#core/episode/documents/cleared-findings.ts';
 import type { DocumentChecks, DocumentLog } from '#core/episode/documents/document-facts.ts';
 import type { IneligibleMethod } from '#core/episode/documents/handover.ts';
+import type { WeeksOverUsual } from '#core/episode/documents/weeks-over-usual.ts';
 import type { Goal } from '#core/episode/goals.ts';
 import type { NotePart } from '#core/episode/visit-note.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Day } from '#core/time/day.ts';
 
 export interface LetterExercise {
-  readonly title: string;
   /** Another level of the exercise, maybe, under another title. */
-  readonly first: { readonly title: string; readonly dose: Dose; readonly signedOn: Day };
+  readonly first: { readonly dose: Dose; readonly signedOn: Day };
   readonly now: {
     readonly dose: Dose;
     readonly signedOn: Day;
@@ -23,7 +25,7 @@ export interface LetterExercise {
   };
   /** What is left of it today. */
   readonly today: Today;
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Caution[];
 }
 
 interface OpenSign {
@@ -65,6 +67,9 @@ export interface LetterPaper {
   readonly isPaused: boolean;
   /** Methods that are not open to this patient, each with who may clear it. */
   readonly closed: readonly IneligibleMethod[];
+  readonly cleared: readonly ClearedFinding[];
+  /** Joints over their usual pain for weeks. */
+  readonly overUsual: readonly (WeeksOverUsual & { readonly joint: Joint })[];
   /** Pain of the first and the last seven mornings logged; a joint with fewer than fourteen is left out. */
   readonly mornings: readonly { readonly joint: Joint; readonly first: PainSpan; readonly last: PainSpan }[];
   /** Days on which a decision advised less, or a pause. */

@@ -1,50 +1,59 @@
 /** The record behind a letter: what its first page rests on, in full. */
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
-import { methodWords, sentence } from '#core/episode/documents/document-words.ts';
-import { limitLine } from '#core/episode/documents/limit-line.ts';
-import { limbs, sides } from '#core/exercises/joints.ts';
-import { dayInWords } from '#core/review/plain-words.ts';
+import { sentence } from '#core/episode/documents/document-words.ts';
+import { type Limb, limbs, type Side, sides } from '#core/exercises/joints.ts';
+import type { Method } from '#core/prescribing/methods.ts';
 import { say as sayNote } from '#messages/en/staff/episode/visit-notes.ts';
-import { say } from '#messages/en/staff/papers/letter.ts';
-import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
+import type { LetterSpeech } from '#messages/papers/letter-words.ts';
+import { doseText } from '#messages/papers/paper-speech.ts';
 import type { LetterPaper } from './letter-paper.ts';
 
-const speech = paperSpeech('en');
 const allLimbs = limbs.length * sides.length;
 
-export const named = (things: readonly string[]): string =>
-  things.length === 0 ? say('none') : things.join('; ');
+export const named = (things: readonly string[], { say, term }: LetterSpeech): string =>
+  things.length === 0 ? say('none') : things.map(term).join('; ');
 
 /** On which limbs: a method may be used on one and closed on another. */
-export const methodOn = ({ method, limbs: on }: LetterPaper['closed'][number]): string => {
+export const onLimbs = (
+  method: Method,
+  on: readonly { readonly limb: Limb; readonly side: Side }[],
+  { say, limb: inWords }: LetterSpeech,
+): string => {
   const isEverywhere = on.length === 0 || on.length === allLimbs;
-  const where = on.map(({ limb, side }) => `${side} ${limb}`).join(', ');
-  return isEverywhere ? methodWords[method] : `${methodWords[method]} (${where})`;
+  const where = on.map(({ limb, side }) => inWords(`${side}-${limb}`)).join(', ');
+  return isEverywhere ? say(`method-${method}`) : `${say(`method-${method}`)} (${where})`;
 };
 
-const measuredLine = ({ title, readings, change }: OutcomeLine): string =>
-  say('measured-all', {
-    title,
-    readings: readings.map(({ text, day }) => say('reading', { text, on: dayInWords(day) })).join(', '),
-    change: change.sentence,
+export const methodOn = ({ method, limbs: on }: LetterPaper['closed'][number], speech: LetterSpeech) =>
+  onLimbs(method, on, speech);
+
+const measuredLine = (line: OutcomeLine, speech: LetterSpeech): string =>
+  speech.say('measured-all', {
+    title: speech.title(line),
+    readings: line.readings
+      .map(({ text, day }) =>
+        speech.say('reading', { text: speech.reading(line, text), on: speech.day(day) }),
+      )
+      .join(', '),
+    change: speech.change(line),
   });
 
-const doseLines = ({ exercises }: LetterPaper): readonly string[] =>
-  exercises.flatMap(({ title, first, now }) => [
+const doseLines = ({ exercises }: LetterPaper, { say, day, exercise, dose }: LetterSpeech) =>
+  exercises.flatMap(({ first, now }) => [
     say('first-dose', {
-      exercise: first.title,
-      on: dayInWords(first.signedOn),
-      dose: doseText(first.dose, speech),
+      exercise: exercise(first.dose.exerciseId),
+      on: day(first.signedOn),
+      dose: doseText(first.dose, dose),
     }),
     say(now.isWithinSigned ? 'present-dose-within' : 'present-dose', {
-      exercise: title,
-      on: dayInWords(now.signedOn),
+      exercise: exercise(now.dose.exerciseId),
+      on: day(now.signedOn),
       name: now.signedName,
-      dose: doseText(now.dose, speech),
+      dose: doseText(now.dose, dose),
     }),
   ]);
 
-const logLines = ({ log }: LetterPaper): readonly string[] => {
+const logLines = ({ log }: LetterPaper, { say }: LetterSpeech): readonly string[] => {
   if (!log) return [say('no-care')];
   const { careDays, sessions, mornings, plannedDays, plannedDaysWithout } = log;
   return [
@@ -55,23 +64,31 @@ const logLines = ({ log }: LetterPaper): readonly string[] => {
   ];
 };
 
-const screeningLines = ({ checks: { screening } }: LetterPaper): readonly string[] =>
-  screening === null
-    ? [say('not-screened')]
-    : [
-        say('screened-on', {
-          on: dayInWords(screening.day),
-          notknown: named(screening.notKnown),
-          notasked: named(screening.notAsked),
-        }),
-        say('yes', { things: named(screening.yes) }),
-        say('no', { count: screening.no }),
-      ];
+const screeningLines = (
+  { checks: { screening, notMeasured } }: LetterPaper,
+  speech: LetterSpeech,
+): readonly string[] => {
+  const { say, day } = speech;
+  const asked =
+    screening === null
+      ? [say('not-screened')]
+      : [
+          say('screened-on', {
+            on: day(screening.day),
+            notknown: named(screening.notKnown, speech),
+            notasked: named(screening.notAsked, speech),
+          }),
+          say('yes', { things: named(screening.yes, speech) }),
+          say('no', { count: screening.no }),
+        ];
+  return [...asked, say('not-measured', { things: named(notMeasured, speech) })];
+};
 
-const noteLines = ({ notes }: LetterPaper): readonly string[] =>
+/** The headings of a note stay in the language it was written in. */
+const noteLines = ({ notes }: LetterPaper, { say, day }: LetterSpeech): readonly string[] =>
   notes.map(({ on, by, parts }) =>
     say('note', {
-      on: dayInWords(on),
+      on: day(on),
       name: by,
       text: parts
         .map(({ part, text }) => (part === 'text' ? text : `${sayNote(`part.${part}`)}: ${text}`))
@@ -80,25 +97,23 @@ const noteLines = ({ notes }: LetterPaper): readonly string[] =>
     }),
   );
 
-export const recordParts = (letter: LetterPaper) => {
-  const cautions = [...new Set(letter.exercises.flatMap((exercise) => exercise.cautions))];
+export const recordParts = (letter: LetterPaper, speech: LetterSpeech) => {
+  const { say } = speech;
+  const cautions = new Set(letter.exercises.flatMap(({ cautions: all }) => all.map(speech.caution)));
   const parts = [
-    { title: say('doses'), lines: doseLines(letter) },
-    { title: say('cautions'), lines: cautions },
+    { title: say('doses'), lines: doseLines(letter, speech) },
+    { title: say('cautions'), lines: [...cautions] },
     {
       title: say('cleared'),
       lines: letter.closed.map((line) =>
-        say('cleared-line', { method: methodOn(line), why: sentence(line.text) }),
+        say('cleared-line', { method: methodOn(line, speech), why: sentence(speech.reason(line)) }),
       ),
     },
-    { title: say('dose'), lines: letter.limits.map(limitLine) },
-    { title: say('notes'), lines: noteLines(letter) },
-    { title: say('logs'), lines: logLines(letter) },
-    { title: say('measured'), lines: letter.outcomes.map(measuredLine) },
-    {
-      title: say('screening'),
-      lines: [...screeningLines(letter), say('not-measured', { things: named(letter.checks.notMeasured) })],
-    },
+    { title: say('dose'), lines: letter.limits.map(speech.limit) },
+    { title: say('notes'), lines: noteLines(letter, speech) },
+    { title: say('logs'), lines: logLines(letter, speech) },
+    { title: say('measured'), lines: letter.outcomes.map((line) => measuredLine(line, speech)) },
+    { title: say('screening'), lines: screeningLines(letter, speech) },
   ];
   return parts.filter(({ lines }) => lines.length > 0);
 };

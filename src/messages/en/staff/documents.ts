@@ -27,7 +27,7 @@ export const words = {
   'not-agreed': 'The patient has not agreed that others who treat them are told.',
   'ask-first': 'Ask before you hand one on',
   'papers-hint': 'Read each before you sign it on paper; nothing is sent.',
-  'paper-letter': 'Letter to a GP, surgeon or rheumatologist',
+  'paper-letter': 'Letter to a GP, surgeon or rheumatologist: write, sign, print',
   'paper-discharge': 'Discharge summary, or summary of care so far',
   'paper-self-management': 'Self-management sheet in {language}',
   'paper-flare-note': 'Note about a flare, to the rheumatology team',

@@ -28,7 +28,7 @@ export const words = {
   'draft.not-saved': 'The draft could not be kept. Sign it before you leave this page.',
   'in-letter': 'Notes in a letter',
   'in-letter-hint': 'Only those you tick stand in the letter, in the record behind its first page.',
-  'open-letter': 'Open the letter (PDF)',
+  'open-letter': 'Begin a letter with them',
   about:
     'Seen by the clinicians who may open this record, in the record as a file, and by the patient in the own copy of the record. No rule reads them.',
 } as const;

@@ -1,0 +1,21 @@
+/** What the core says to colleagues in English, as a language other than English has to say it. */
+import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import type { LimitInForce } from '#core/decision/dose/limits.ts';
+import type { IneligibleMethod } from '#core/episode/documents/handover.ts';
+import type { Day } from '#core/time/day.ts';
+
+export interface ColleaguePhrases {
+  readonly day: (day: Day) => string;
+  readonly figure: (value: number) => string;
+  /** Of a thing measured, with the side or place it was measured at. */
+  readonly title: (line: Pick<OutcomeLine, 'title' | 'kind'>) => string;
+  readonly unit: (line: Pick<OutcomeLine, 'drawn'>) => string;
+  readonly reading: (line: Pick<OutcomeLine, 'kind'>, text: string) => string;
+  /** What may be said of a change, in full. */
+  readonly change: (line: OutcomeLine) => string;
+  readonly limit: (limit: LimitInForce) => string;
+  /** Why a method is not open. */
+  readonly reason: (line: Pick<IneligibleMethod, 'code' | 'from' | 'text'>) => string;
+  /** A screening item or a kind of measurement, maybe with remarks behind it. */
+  readonly term: (term: string) => string;
+}
