@@ -19,6 +19,7 @@ import { dangerRouter } from './clinician/episode/danger.ts';
 import { documentsRouter } from './clinician/episode/documents.ts';
 import { episodesRouter } from './clinician/episode/episodes.ts';
 import { handoverRouter } from './clinician/episode/handover.ts';
+import { lettersRouter } from './clinician/episode/letters.ts';
 import { preVisitsRouter } from './clinician/episode/pre-visits.ts';
 import { protocolsRouter } from './clinician/episode/protocols.ts';
 import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
@@ -73,6 +74,7 @@ export const appRouter = router({
     consents: consentsRouter,
     preVisits: preVisitsRouter,
     visits: visitsRouter,
+    letters: lettersRouter,
     visitNotes: visitNotesRouter,
     protocols: protocolsRouter,
     handover: handoverRouter,

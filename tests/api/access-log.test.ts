@@ -37,7 +37,9 @@ const ofRecord = procedureLines().filter(
     // The front desk opens no record; what it looks at is in `reception.test.ts`.
     line.roles.includes('clinician') &&
     // Asks for a decision that was made: `decision-path.test.ts`.
-    line.path !== 'clinician.review.whatWouldChange',
+    line.path !== 'clinician.review.whatWouldChange' &&
+    // Asks for a letter that is kept: `letters.test.ts`.
+    line.path !== 'clinician.letters.get',
 );
 const ofPatient = procedureLines().filter((line) => line.kind === 'query' && line.guard === 'own record');
 

@@ -2,13 +2,14 @@
 
 import type { DecisionWord } from '#core/decision/answers.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
+import { clearedFindings } from '#core/episode/documents/cleared-findings.ts';
 import { countLog, type DocumentLog } from '#core/episode/documents/document-facts.ts';
 import { ineligibleMethods } from '#core/episode/documents/handover.ts';
+import { weeksOverUsual } from '#core/episode/documents/weeks-over-usual.ts';
 import type { Episode } from '#core/episode/episode.ts';
 import { daysOff } from '#core/episode/episode-status.ts';
 import { goalsFrom } from '#core/episode/goals.ts';
-import { exerciseTitle } from '#core/exercises/catalogue.ts';
-import { joints } from '#core/exercises/joints.ts';
+import { type Joint, joints } from '#core/exercises/joints.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
 import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
 import { isWithinSigned } from '#core/prescribing/signed-within.ts';
@@ -21,6 +22,7 @@ import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { checksUpTo, outcomesUpTo } from '#data/episode/document-checks.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
+import { baselinesOf } from '#data/patients/baselines.ts';
 import { clinicOf, type Patient } from '#data/patients/people.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
@@ -43,12 +45,7 @@ const exercisesIn = (
     const first = versions.find(({ itemId, signedAt }) => itemId === row.itemId && signedAt !== null) ?? row;
     const item = plan.items.find(({ prescriptionId }) => prescriptionId === row.id);
     return {
-      title: exerciseTitle(row.dose.exerciseId),
-      first: {
-        title: exerciseTitle(first.dose.exerciseId),
-        dose: first.dose,
-        signedOn: signedDay(first, zone),
-      },
+      first: { dose: first.dose, signedOn: signedDay(first, zone) },
       now: {
         dose: item?.dose ?? row.dose,
         signedOn: signedDay(row, zone),
@@ -56,7 +53,7 @@ const exercisesIn = (
         isWithinSigned: isWithinSigned(row),
       },
       today: item?.today ?? 'none',
-      cautions: row.cautions.map(({ text }) => text),
+      cautions: row.cautions,
     };
   });
 
@@ -108,17 +105,30 @@ const morningPains = async (
   access: Access,
   { id, profile }: Patient,
   from: Day,
-): Promise<LetterPaper['mornings']> => {
+): Promise<Pick<LetterPaper, 'mornings' | 'overUsual'>> => {
   const rows = (await morningsOf(access, id, from)).toSorted((a, b) => (a.day < b.day ? -1 : 1));
-  return (profile?.followedJoints ?? []).flatMap((joint) => {
-    const pains = rows.flatMap((row) =>
-      row.joints.flatMap((told) => (told.joint === joint && told.pain !== null ? [told.pain] : [])),
+  const baselines = await baselinesOf(access, id);
+  const scoresOf = (joint: Joint) =>
+    rows.flatMap(({ day, joints: told }) =>
+      told.flatMap((one) => (one.joint === joint && one.pain !== null ? [{ day, pain: one.pain }] : [])),
     );
-    if (pains.length < 2 * morningsAtEnd) return [];
-    const spanOf = (some: readonly number[]) => ({ low: Math.min(...some), high: Math.max(...some) });
-    const [first, last] = [spanOf(pains.slice(0, morningsAtEnd)), spanOf(pains.slice(-morningsAtEnd))];
-    return [{ joint, first, last }];
-  });
+  const followed = profile?.followedJoints ?? [];
+  return {
+    mornings: followed.flatMap((joint) => {
+      const pains = scoresOf(joint).map(({ pain }) => pain);
+      if (pains.length < 2 * morningsAtEnd) return [];
+      const spanOf = (some: readonly number[]) => ({ low: Math.min(...some), high: Math.max(...some) });
+      return [
+        { joint, first: spanOf(pains.slice(0, morningsAtEnd)), last: spanOf(pains.slice(-morningsAtEnd)) },
+      ];
+    }),
+    overUsual: followed.flatMap((joint) => {
+      const usual = baselines.findLast((row) => row.joint === joint);
+      const top = usual ? (usual.usualPainTop ?? usual.usualPain) : null;
+      const over = weeksOverUsual(scoresOf(joint), top, access.day);
+      return over ? [{ joint, ...over }] : [];
+    }),
+  };
 };
 
 const advisedSince = async (
@@ -145,7 +155,7 @@ export const letterPaperFor = async (
   const episodes = await episodesOf(access, patient.id);
   const episode = episodes.at(-1);
   const since = sinceOf(episode, versions, zone);
-  const { outcomes: eligibility } = await prescribingContextFor(access, patient);
+  const { outcomes, clearances, screening } = await prescribingContextFor(access, patient);
   const { givenName, familyName, birthDay, patientNumber, profile } = patient;
   return {
     clinic: { name, phone },
@@ -163,8 +173,9 @@ export const letterPaperFor = async (
     })),
     ...standing(plan, zone),
     decisions: await decisionsToldIn(access, patient.id, plan, versions, zone),
-    closed: ineligibleMethods(eligibility),
-    mornings: since === null ? [] : await morningPains(access, patient, since),
+    closed: ineligibleMethods(outcomes),
+    ...(since === null ? { mornings: [], overUsual: [] } : await morningPains(access, patient, since)),
+    cleared: clearedFindings(outcomes, clearances, screening),
     advised: since === null ? { eased: 0, paused: 0 } : await advisedSince(access, patient.id, since),
     limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(access.day)),
     goals: goalsFrom(episode?.goals ?? [], await goalStepsOf(access, patient.id), access.day),

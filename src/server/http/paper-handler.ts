@@ -10,7 +10,7 @@ import { refusalText } from '#messages/refusals.ts';
 import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
 import { handoverSheet } from '#papers/handover/handover-sheet.ts';
 import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
-import { letterFileName, printLetter } from '#papers/letter/print-letter.ts';
+import { letterFileName, printLetter, printWords } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { planFileName, printPlan } from '#papers/plan/print-plan.ts';
 import { recordFileName, recordSheet } from '#papers/record/record-sheet.ts';
@@ -39,6 +39,8 @@ const asked = z.object({
   weeks: z.coerce.number().default(1),
   episode: z.string().max(64).optional(),
   note: z.array(z.string().max(64)).max(20).default([]),
+  /** A letter that is kept; left out = straight from the record. */
+  letter: z.string().max(64).optional(),
 });
 type Asked = z.infer<typeof asked>;
 
@@ -64,9 +66,12 @@ const made: Readonly<
         : await clinician.papers.plan({ patientId, weeks });
     return { ...printPlan(plan, look), fileName: planFileName(look) };
   },
-  letter: async ({ clinician }, _role, look, { patient: patientId, note: notes }) => {
-    const letter = await clinician.papers.letter({ patientId, notes });
-    return { ...printLetter(letter, look), fileName: letterFileName(look) };
+  letter: async ({ clinician }, _role, look, { patient: patientId, note: notes, letter: letterId }) => {
+    const fileName = letterFileName(look);
+    if (letterId === undefined)
+      return { ...printLetter(await clinician.papers.letter({ patientId, notes }), look), fileName };
+    const { words, voided } = await clinician.letters.get({ patientId, letterId });
+    return { ...printWords(words, look, voided), fileName };
   },
   discharge: async ({ clinician }, _role, look, { patient: patientId, episode: episodeId }) =>
     sheetMade('discharge', await clinician.papers.discharge({ patientId, episodeId }), look),
