@@ -249,6 +249,7 @@ CREATE TABLE `episode_change` (
 );
 --> statement-breakpoint
 CREATE INDEX `episode_change_by_patient` ON `episode_change` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `episode_change_of_episode` ON `episode_change` (`episode_id`);--> statement-breakpoint
 CREATE TABLE `home_check` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -538,6 +539,7 @@ CREATE TABLE `measurement` (
 );
 --> statement-breakpoint
 CREATE INDEX `measurement_by_patient_kind` ON `measurement` (`patient_id`,`kind`,`day`);--> statement-breakpoint
+CREATE INDEX `measurement_of_home_answers` ON `measurement` (`home_answers_id`) WHERE "measurement"."home_answers_id" IS NOT NULL;--> statement-breakpoint
 CREATE TABLE `prescription` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -701,6 +703,7 @@ CREATE TABLE `pause` (
 );
 --> statement-breakpoint
 CREATE INDEX `pause_by_patient` ON `pause` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `pause_of_sign` ON `pause` (`sign_id`) WHERE "pause"."sign_id" IS NOT NULL;--> statement-breakpoint
 CREATE TABLE `pause_resumption` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -718,6 +721,7 @@ CREATE TABLE `pause_resumption` (
 );
 --> statement-breakpoint
 CREATE INDEX `pause_resumption_by_patient` ON `pause_resumption` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `pause_resumption_of_pause` ON `pause_resumption` (`pause_id`);--> statement-breakpoint
 CREATE TABLE `warning_sign` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -878,6 +882,71 @@ CREATE TABLE `proposal` (
 --> statement-breakpoint
 CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> statement-breakpoint
 CREATE INDEX `proposal_by_item` ON `proposal` (`item_id`,`made_at`);--> statement-breakpoint
+CREATE TABLE `letter_draft` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`letter_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`version` integer NOT NULL,
+	`name` text NOT NULL,
+	`role` text,
+	`organisation` text,
+	`address` text,
+	`copies` text,
+	`to_patient` integer NOT NULL,
+	`language` text NOT NULL,
+	`note_ids` text NOT NULL,
+	`own` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "letter_draft_from_one" CHECK("letter_draft"."version" >= 1)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `letter_draft_version` ON `letter_draft` (`clinic_id`,`letter_id`,`version`);--> statement-breakpoint
+CREATE INDEX `letter_draft_by_patient` ON `letter_draft` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `letter_draft_by_clinic` ON `letter_draft` (`clinic_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `letter_signature` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`letter_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`version` integer NOT NULL,
+	`day` text NOT NULL,
+	`role` text NOT NULL,
+	`registration` text,
+	`words` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "letter_signature_day" CHECK("letter_signature"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `letter_signed_once` ON `letter_signature` (`clinic_id`,`letter_id`);--> statement-breakpoint
+CREATE INDEX `letter_signature_by_patient` ON `letter_signature` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `letter_signature_by_signer` ON `letter_signature` (`recorded_by`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `letter_void` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`letter_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`day` text NOT NULL,
+	`reason` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "letter_void_day" CHECK("letter_void"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "letter_void_reason" CHECK(length("letter_void"."reason") > 0)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `letter_void_once` ON `letter_void` (`clinic_id`,`letter_id`);--> statement-breakpoint
+CREATE INDEX `letter_void_by_patient` ON `letter_void` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `entry_conflict` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1092,6 +1161,7 @@ CREATE TABLE `visit_note` (
 );
 --> statement-breakpoint
 CREATE INDEX `visit_note_by_patient` ON `visit_note` (`patient_id`,`day`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `visit_note_of_episode` ON `visit_note` (`episode_id`) WHERE "visit_note"."episode_id" IS NOT NULL;--> statement-breakpoint
 CREATE TABLE `nutrition_advice` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1386,6 +1456,7 @@ CREATE TABLE `home_answers` (
 --> statement-breakpoint
 CREATE UNIQUE INDEX `home_answers_entry` ON `home_answers` (`clinic_id`,`patient_id`,`entry_id`);--> statement-breakpoint
 CREATE INDEX `home_answers_by_patient` ON `home_answers` (`clinic_id`,`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `home_answers_of_questions` ON `home_answers` (`home_questions_id`);--> statement-breakpoint
 CREATE TABLE `home_questions` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1726,8 +1797,6 @@ CREATE TRIGGER covering_clinician_no_update BEFORE UPDATE ON covering_clinician 
 --> statement-breakpoint
 CREATE TRIGGER decision_no_delete BEFORE DELETE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
 --> statement-breakpoint
-CREATE TRIGGER decision_no_replace BEFORE INSERT ON decision WHEN EXISTS (SELECT 1 FROM decision WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
---> statement-breakpoint
 CREATE TRIGGER decision_no_update BEFORE UPDATE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_response_no_delete BEFORE DELETE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
@@ -1813,6 +1882,24 @@ CREATE TRIGGER home_questions_no_delete BEFORE DELETE ON home_questions BEGIN SE
 CREATE TRIGGER home_questions_no_replace BEFORE INSERT ON home_questions WHEN EXISTS (SELECT 1 FROM home_questions WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_questions_no_update BEFORE UPDATE ON home_questions BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_draft_no_delete BEFORE DELETE ON letter_draft BEGIN SELECT RAISE(ABORT, 'letter_draft is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_draft_no_replace BEFORE INSERT ON letter_draft WHEN EXISTS (SELECT 1 FROM letter_draft WHERE (id = NEW.id) OR (clinic_id = NEW.clinic_id AND letter_id = NEW.letter_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'letter_draft is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_draft_no_update BEFORE UPDATE ON letter_draft BEGIN SELECT RAISE(ABORT, 'letter_draft is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_signature_no_delete BEFORE DELETE ON letter_signature BEGIN SELECT RAISE(ABORT, 'letter_signature is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_signature_no_replace BEFORE INSERT ON letter_signature WHEN EXISTS (SELECT 1 FROM letter_signature WHERE (id = NEW.id) OR (clinic_id = NEW.clinic_id AND letter_id = NEW.letter_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'letter_signature is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_signature_no_update BEFORE UPDATE ON letter_signature BEGIN SELECT RAISE(ABORT, 'letter_signature is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_void_no_delete BEFORE DELETE ON letter_void BEGIN SELECT RAISE(ABORT, 'letter_void is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_void_no_replace BEFORE INSERT ON letter_void WHEN EXISTS (SELECT 1 FROM letter_void WHERE (id = NEW.id) OR (clinic_id = NEW.clinic_id AND letter_id = NEW.letter_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'letter_void is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER letter_void_no_update BEFORE UPDATE ON letter_void BEGIN SELECT RAISE(ABORT, 'letter_void is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER measurement_no_delete BEFORE DELETE ON measurement BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
 --> statement-breakpoint
@@ -1924,8 +2011,6 @@ CREATE TRIGGER prescription_end_no_update BEFORE UPDATE ON prescription_end BEGI
 --> statement-breakpoint
 CREATE TRIGGER prescription_no_delete BEFORE DELETE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
 --> statement-breakpoint
-CREATE TRIGGER prescription_no_replace BEFORE INSERT ON prescription WHEN EXISTS (SELECT 1 FROM prescription WHERE (id = NEW.id) OR (item_id = NEW.item_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
---> statement-breakpoint
 CREATE TRIGGER prescription_no_update BEFORE UPDATE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER programme_no_delete BEFORE DELETE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
@@ -1941,8 +2026,6 @@ CREATE TRIGGER proposal_no_replace BEFORE INSERT ON proposal WHEN EXISTS (SELECT
 CREATE TRIGGER proposal_no_update BEFORE UPDATE ON proposal BEGIN SELECT RAISE(ABORT, 'proposal is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER protocol_no_delete BEFORE DELETE ON protocol BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
---> statement-breakpoint
-CREATE TRIGGER protocol_no_replace BEFORE INSERT ON protocol WHEN EXISTS (SELECT 1 FROM protocol WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER protocol_no_update BEFORE UPDATE ON protocol BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
 --> statement-breakpoint
@@ -2025,8 +2108,6 @@ CREATE TRIGGER supervised_session_no_replace BEFORE INSERT ON supervised_session
 CREATE TRIGGER supervised_session_no_update BEFORE UPDATE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER training_session_no_delete BEFORE DELETE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
---> statement-breakpoint
-CREATE TRIGGER training_session_no_replace BEFORE INSERT ON training_session WHEN EXISTS (SELECT 1 FROM training_session WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND entry_id = NEW.entry_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER training_session_no_update BEFORE UPDATE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
 --> statement-breakpoint

@@ -47,6 +47,8 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/care/appointments': 'record',
   '(clinician)/patients/[id]/care/episode': 'record',
   '(clinician)/patients/[id]/care/first-visit': 'record',
+  '(clinician)/patients/[id]/care/letters': 'record',
+  '(clinician)/patients/[id]/care/letters/[letter]': 'record',
   '(clinician)/patients/[id]/care/notes': 'record',
   '(clinician)/patients/[id]/care/protocol': 'record',
   '(clinician)/patients/[id]/nutrition': 'record',

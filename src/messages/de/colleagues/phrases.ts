@@ -3,6 +3,7 @@ import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import { exercises as catalogue } from '#core/exercises/catalogue.ts';
 import type { Movement } from '#core/exercises/movements.ts';
+import type { Method } from '#core/prescribing/methods.ts';
 import { screeningItem } from '#core/screening/items.ts';
 import type { Day } from '#core/time/day.ts';
 import { exerciseName } from '../../exercises.ts';
@@ -107,6 +108,7 @@ const limitWords: Readonly<Record<LimitInForce['kind'], string>> = {
   range: 'Bewegungsumfang begrenzt',
   'load-limit': 'Last begrenzt',
   'no-impact': 'keine Stoßbelastung',
+  methods: 'nicht jede Methode',
   none: 'keine Grenze',
 };
 
@@ -129,10 +131,28 @@ const movementWords: Readonly<Record<Movement, string>> = {
   rotation: 'Rotation',
 };
 
-const allowedIn = ({ movement, fromDegrees, toDegrees }: LimitInForce): string =>
-  movement == null || fromDegrees == null || toDegrees == null
+const methodWords: Readonly<Record<Method, string>> = {
+  'low-load': 'niedrige Last',
+  variation: 'Übungsvarianten',
+  occlusion: 'Okklusionstraining',
+};
+
+const bearingWords: Readonly<Record<NonNullable<LimitInForce['weightBearing']>, string>> = {
+  none: 'keine Belastung',
+  touch: 'nur Sohlenkontakt oder Berühren',
+  partial: 'Teilbelastung',
+  'as-tolerated': 'Belastung nach Beschwerden',
+};
+
+/** What a limit allows, as far as it says. */
+const allowedIn = (one: LimitInForce): string => {
+  const { weightBearing, bearKg, withoutMethods, movement, fromDegrees, toDegrees } = one;
+  if (withoutMethods) return `, ohne ${withoutMethods.map((method) => methodWords[method]).join(' und ')}`;
+  if (weightBearing) return `, ${bearingWords[weightBearing]}${bearKg ? ` bis ${figure(bearKg)} kg` : ''}`;
+  return movement == null || fromDegrees == null || toDegrees == null
     ? ''
     : `, erlaubt ${fromDegrees}° bis ${toDegrees}° ${movementWords[movement]}`;
+};
 
 const limit = (one: LimitInForce): string => {
   const most = one.limitKg === null ? allowedIn(one) : ` auf ${figure(one.limitKg)} kg`;

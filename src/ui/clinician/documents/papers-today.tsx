@@ -21,9 +21,7 @@ export const PapersToday = ({
     )}
     <ul>
       <li>
-        <PaperLink kind="letter" patientId={patientId}>
-          {say('paper-letter')}
-        </PaperLink>
+        <a href={`/patients/${patientId}/care/letters`}>{say('paper-letter')}</a>
       </li>
       <li>
         <PaperLink kind="flare-note" patientId={patientId}>

@@ -62,14 +62,7 @@ const Search = ({ patientId, answer, wanted }: NotesScreenProps) => (
 
 /** A letter holds no note but those that are ticked here. */
 const NotesInLetter = ({ patientId, answer }: NotesScreenProps) => (
-  <form
-    method="get"
-    action="/papers/letter"
-    target="_blank"
-    className="stack-close screen-only"
-    rel="noopener"
-  >
-    <input type="hidden" name="patient" value={patientId} />
+  <form method="get" action={`/patients/${patientId}/care/letters`} className="stack-close screen-only">
     <CheckboxGroup
       name="note"
       legend={say('in-letter')}

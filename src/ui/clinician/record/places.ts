@@ -35,6 +35,7 @@ export const places = [
       { path: '/care', text: say('consents-and-limits') },
       { path: '/care/notes', text: 'Notes' },
       { path: '/care/protocol', text: say('protocol') },
+      { path: '/care/letters', text: 'Letters' },
       { path: '/warning-signs', text: say('signs-and-pauses') },
       { path: '/care/episode', text: say('episode') },
       { path: '/care/appointments', text: 'Appointments' },

@@ -1,6 +1,7 @@
 /** Every form of descriptor fields that works before its page’s scripts have come. */
 import { beginVisit, careForms, changeEpisode, openEpisode } from './care.ts';
 import { followUpPause, pause, recordContact, reportSign, resumePause } from './danger.ts';
+import { beginLetter, changeLetter, signLetter, voidLetter, writeSummary } from './letters.ts';
 import { askAtHome, goalState, newGoal, recordEffusion, recordMeasurement } from './measurements.ts';
 import { showAdvice, signNote } from './notes.ts';
 import { approveStepsAhead, endPrescription } from './prescriptions.ts';
@@ -14,12 +15,14 @@ export const sentForms: readonly SentForm[] = [
   addPatient,
   approveStepsAhead,
   askAtHome,
+  beginLetter,
   beginProtocol,
   beginVisit,
   bookReview,
   bringBackTemplate,
   changeDetail,
   changeEpisode,
+  changeLetter,
   confirmPhase,
   endPrescription,
   endProtocol,
@@ -41,10 +44,13 @@ export const sentForms: readonly SentForm[] = [
   setBaseline,
   setSite,
   showAdvice,
+  signLetter,
   signNote,
   undoMerge,
+  voidLetter,
   withdrawTemplate,
   writeMessage,
   writePhase,
+  writeSummary,
   ...Object.values(careForms),
 ];
