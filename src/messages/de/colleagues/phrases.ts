@@ -3,12 +3,12 @@ import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import { exercises as catalogue } from '#core/exercises/catalogue.ts';
 import type { Movement } from '#core/exercises/movements.ts';
-import type { Method } from '#core/prescribing/methods.ts';
 import { screeningItem } from '#core/screening/items.ts';
 import type { Day } from '#core/time/day.ts';
 import { exerciseName } from '../../exercises.ts';
 import type { ColleaguePhrases } from '../../papers/colleague-phrases.ts';
 import { forms } from '../forms.ts';
+import { words } from './letter.ts';
 import { trade } from './trade.ts';
 
 /** "2026-02-03" → "03.02.2026", as practices write it. */
@@ -131,12 +131,6 @@ const movementWords: Readonly<Record<Movement, string>> = {
   rotation: 'Rotation',
 };
 
-const methodWords: Readonly<Record<Method, string>> = {
-  'low-load': 'niedrige Last',
-  variation: 'Übungsvarianten',
-  occlusion: 'Okklusionstraining',
-};
-
 const bearingWords: Readonly<Record<NonNullable<LimitInForce['weightBearing']>, string>> = {
   none: 'keine Belastung',
   touch: 'nur Sohlenkontakt oder Berühren',
@@ -147,7 +141,8 @@ const bearingWords: Readonly<Record<NonNullable<LimitInForce['weightBearing']>, 
 /** What a limit allows, as far as it says. */
 const allowedIn = (one: LimitInForce): string => {
   const { weightBearing, bearKg, withoutMethods, movement, fromDegrees, toDegrees } = one;
-  if (withoutMethods) return `, ohne ${withoutMethods.map((method) => methodWords[method]).join(' und ')}`;
+  if (withoutMethods)
+    return `, ohne ${withoutMethods.map((method) => words[`method-${method}`]).join(' und ')}`;
   if (weightBearing) return `, ${bearingWords[weightBearing]}${bearKg ? ` bis ${figure(bearKg)} kg` : ''}`;
   return movement == null || fromDegrees == null || toDegrees == null
     ? ''
