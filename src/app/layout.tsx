@@ -9,7 +9,6 @@ import { postedAnswersHere } from '#server/http/forms/answers-here.ts';
 import { PostedAnswers } from '#ui/design-system/posted/posted.tsx';
 import { textSizeScript } from '#ui/language/text-size.ts';
 import './globals.css';
-import { FirstNonce } from './first-nonce.tsx';
 
 export const metadata: Metadata = {
   title: { default: 'Loadgate', template: '%s · Loadgate' },
@@ -28,16 +27,20 @@ export const viewport: Viewport = {
   ],
 };
 
+/**
+ * The nonce under which the document came, where the widget library looks for it to write its one style element.
+ * A refresh of the page brings another nonce, by which the browser would refuse that element.
+ */
+const firstNonceScript = ';window.__webpack_nonce__=document.currentScript.nonce';
+
 const RootLayout = async ({ children }: { readonly children: ReactNode }) => {
   const nonce = (await headers()).get('x-nonce') ?? undefined;
   return (
     // Its script below may have set the size of the text before React looks.
     <html lang="en" dir="ltr" suppressHydrationWarning>
       <head>
-        {/* The widget library reads the nonce here for the one style element it writes. */}
-        {nonce ? <FirstNonce nonce={nonce} /> : null}
         <script nonce={nonce} suppressHydrationWarning>
-          {textSizeScript}
+          {textSizeScript + firstNonceScript}
         </script>
       </head>
       <body>
