@@ -104,7 +104,7 @@ export const reasonsFor = (
   const reasons: Reason[] = [];
   for (let place = 0; place < rules.length; place++) {
     const rule = rules[place]!;
-    if (!rule.condition(facts, derived, settings) || (applies && !applies(rule))) continue;
+    if ((applies && !applies(rule)) || !rule.condition(facts, derived, settings)) continue;
     reasons.push({
       rule: rule.id,
       observed: observedBy(rule, facts, derived),

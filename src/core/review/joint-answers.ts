@@ -77,11 +77,13 @@ export const highestPain = (pain: SessionPain): number | null => {
 
 export const hasMissing = (pain: SessionPain): boolean => painsOf(pain).includes('missing');
 
-const eachAnswer = (read: (name: AnswerName) => unknown) =>
-  Object.fromEntries(morningQuestions.map(({ answer }) => [answer.name, read(answer.name)])) as Pick<
-    MorningAnswers,
-    AnswerName
-  >;
+const answerNames = morningQuestions.map(({ answer }) => answer.name);
+
+const eachAnswer = (read: (name: AnswerName) => unknown) => {
+  const answers: Partial<Record<AnswerName, unknown>> = {};
+  for (const name of answerNames) answers[name] = read(name);
+  return answers as Pick<MorningAnswers, AnswerName>;
+};
 
 const fromRow = (
   row: JointMorningAnswers,

@@ -3,7 +3,7 @@
  * the words state and what the table lists are all read from the rows made here.
  */
 import type { Joint } from '../exercises/joints.ts';
-import type { Baseline, PatientRecord } from '../record/record.ts';
+import type { Baseline, PatientRecord, SessionRecord } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import { addDays, type Day, daysBetween } from '../time/day.ts';
 import { type DecisionRun, decisionRuns, type ReviewDecision, settledDecisions } from './decision-markers.ts';
@@ -130,6 +130,40 @@ export const overUsualOn = (
   return typeof pain === 'number' && top !== null && pain > top ? pain - top : null;
 };
 
+const byDay = <T extends { readonly day: Day }>(all: readonly T[]): ReadonlyMap<Day, readonly T[]> => {
+  const days = new Map<Day, T[]>();
+  for (const one of all) {
+    const found = days.get(one.day);
+    if (found) found.push(one);
+    else days.set(one.day, [one]);
+  }
+  return days;
+};
+
+interface Daily<D extends ReviewDecision> extends Pick<ReviewWanted<D>, 'since' | 'today' | 'joint'> {
+  readonly sessions: readonly SessionRecord[];
+  readonly loads: readonly SessionLoad[];
+  readonly mornings: ReadonlyMap<Day, MorningAnswers>;
+  readonly settled: readonly D[];
+}
+
+const rowsOf = <D extends ReviewDecision>(wanted: Daily<D>): readonly ReviewRow<D>[] => {
+  const { since, today, joint, mornings } = wanted;
+  const [sessions, loads, settled] = [byDay(wanted.sessions), byDay(wanted.loads), byDay(wanted.settled)];
+  const rows: ReviewRow<D>[] = [];
+  for (let day = since; day <= today; day = addDays(day, 1)) {
+    const row = {
+      day,
+      loads: loads.get(day) ?? [],
+      pains: sessions.get(day)?.flatMap((session) => sessionPain(session, joint) ?? []) ?? [],
+      morning: mornings.get(day) ?? null,
+      decision: settled.get(day)?.[0] ?? null,
+    };
+    if (row.loads.length + row.pains.length > 0 || row.morning || row.decision) rows.push(row);
+  }
+  return rows;
+};
+
 export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>): ReviewSeries<D> => {
   const { record, joint, itemId, measure, since, today } = wanted;
   const gapDays = wanted.gapDays ?? reviewSettingOf(wanted.settings, 'review-gap-days');
@@ -143,17 +177,7 @@ export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>):
     wanted.decisions.filter((row) => row.day >= since && row.day <= today),
     joint,
   );
-  const rows: ReviewRow<D>[] = [];
-  for (let day = since; day <= today; day = addDays(day, 1)) {
-    const row = {
-      day,
-      loads: loads.filter((load) => load.day === day),
-      pains: sessions.flatMap((session) => (session.day === day ? (sessionPain(session, joint) ?? []) : [])),
-      morning: mornings.get(day) ?? null,
-      decision: settled.find((decision) => decision.day === day) ?? null,
-    };
-    if (row.loads.length + row.pains.length > 0 || row.morning || row.decision) rows.push(row);
-  }
+  const rows = rowsOf({ since, today, joint, sessions, loads, mornings, settled });
   const gaps = gapsOf(loads, today, gapDays);
   return {
     since,

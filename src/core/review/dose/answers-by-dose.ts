@@ -56,6 +56,10 @@ interface Asked {
 
 interface Looked extends Asked {
   readonly settings: EngineSettingValues;
+  /** Versions of the item, by their id. */
+  readonly versions: ReadonlyMap<string, PrescriptionVersion>;
+  readonly first: Dose | null;
+  readonly isLoaded: boolean;
 }
 
 interface Counted {
@@ -76,17 +80,11 @@ const withoutLooking = (
   return didExtra === false ? null : leftOut('more-done');
 };
 
-const countedSession = (
-  looked: Looked,
-  indexed: IndexedSession,
-  versions: ReadonlyMap<string, PrescriptionVersion>,
-): Counted | null => {
+const countedSession = (looked: Looked, indexed: IndexedSession): Counted | null => {
   const { session } = indexed;
-  const own = [...versions.values()];
-  const done = doseDone(session, looked.itemId, versions, firstDoseOf(own));
-  const isLoaded = own.some(({ joints }) => joints.includes(looked.joint));
+  const done = doseDone(session, looked.itemId, looked.versions, looked.first);
   if (!done) return null;
-  const answer = withoutLooking(session, done, isLoaded) ?? morningAnswer(looked, indexed);
+  const answer = withoutLooking(session, done, looked.isLoaded) ?? morningAnswer(looked, indexed);
   return {
     session: { sessionId: session.id, day: session.day, share: done.share, answer },
     dose: done.isAsMeant ? done.meant : null,
@@ -118,13 +116,20 @@ export const leftOutCounts = (sessions: readonly AnsweredSession[]): readonly Le
   });
 
 export const answersByDose = ({ record, itemId, joint, at, settings }: Asked): AnswersByDose => {
-  const looked = { record, itemId, joint, at, settings: engineSettingValues(settings) };
-  const versions = new Map(
-    record.prescriptions.filter((one) => one.itemId === itemId).map((one) => [one.id, one]),
-  );
+  const own = record.prescriptions.filter((one) => one.itemId === itemId);
+  const looked: Looked = {
+    record,
+    itemId,
+    joint,
+    at,
+    settings: engineSettingValues(settings),
+    versions: new Map(own.map((one) => [one.id, one])),
+    first: firstDoseOf(own),
+    isLoaded: own.some(({ joints }) => joints.includes(joint)),
+  };
   const counted = indexRecord(record)
     .sessions.filter(({ session }) => session.recordedAt <= at.instant && session.day <= at.day)
-    .flatMap((indexed) => countedSession(looked, indexed, versions) ?? []);
+    .flatMap((indexed) => countedSession(looked, indexed) ?? []);
   const sessions = counted.map(({ session }) => session);
   const doses = dosesOf(counted);
   return { itemId, joint, sessions, doses, leftOut: leftOutCounts(sessions), corridor: corridorOf(doses) };
