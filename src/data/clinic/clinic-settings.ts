@@ -17,10 +17,13 @@ export const newestSettings = prepared((db) =>
     .limit(1),
 );
 
+/** One and the same, as are those of a version: what is worked out from settings is kept by them. */
+const nothingSet: SettingValues = Object.freeze({});
+
 /** Values the clinic has set; those it has not set are left out and take their defaults. */
 export const settingsOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<SettingValues> => {
   const [row] = await newestSettings(access.store.read, { clinicId: access.clinicId });
-  return row?.settings ?? {};
+  return row?.settings ?? nothingSet;
 };
 
 /** One number as it holds now: the clinic's own, or the default of the list it stands in. */

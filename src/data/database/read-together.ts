@@ -4,13 +4,14 @@
  * text in a cell of one row and are remembered as what that query found, so that whoever asks it is answered
  * without the file, and asks the file by itself once a table it reads has been written.
  */
-import { fillPlaceholders, is } from 'drizzle-orm';
+import { is } from 'drizzle-orm';
 import { SQLiteColumn } from 'drizzle-orm/sqlite-core';
 import type { Access } from '../access.ts';
 import type { Db } from './connection.ts';
 import { isGathered } from './nested-rows.ts';
 import type { Bound, Query } from './prepared.ts';
 import type { Reading } from './remembered-reads.ts';
+import { binderOf } from './row-reader.ts';
 import { type Statements, statementsOf } from './statements.ts';
 
 export type { Reading } from './remembered-reads.ts';
@@ -21,15 +22,9 @@ export interface Asked {
   readonly values?: (access: Access) => Bound;
 }
 
-/** What the query builder prepared: its text, what it is asked with, and its columns. */
-interface PreparedQuery {
-  readonly getQuery: () => { readonly sql: string; readonly params: unknown[] };
-  readonly fields: readonly { readonly field: object }[];
-}
-
 interface Part {
   readonly sql: string;
-  readonly params: unknown[];
+  readonly bind: ReturnType<typeof binderOf>;
   /** All of its rows in one cell already. */
   readonly isOneCell: boolean;
   readonly columns: number;
@@ -38,11 +33,11 @@ interface Part {
 }
 
 const partOf = (db: Db, { query }: Asked): Part => {
-  const { fields, getQuery } = query.on(db) as PreparedQuery;
-  const { sql, params } = getQuery.call(query.on(db));
+  const { fields, getQuery } = query.on(db);
+  const { sql, params } = getQuery();
   return {
     sql,
-    params,
+    bind: binderOf(params),
     isOneCell: fields.length === 1 && isGathered(fields[0]!.field),
     columns: fields.length,
     reals: fields.flatMap(({ field }, place) =>
@@ -93,7 +88,8 @@ export const togetherOf = (all: readonly Asked[]) => {
   };
   const missingOf = ({ remembered }: Statements, parts: readonly Part[], access: Access, bound: Bound) =>
     parts.flatMap((part, place) => {
-      const values = fillPlaceholders(part.params, { ...bound, ...asked[place]!.values?.(access) });
+      const more = asked[place]!.values;
+      const values = part.bind(more ? { ...bound, ...more(access) } : bound);
       return remembered.rowsOf(part.sql, 'arrays', values) ? [] : [{ part, place, values }];
     });
   /** Reads what is not remembered yet; a single query is left to whoever asks it. */

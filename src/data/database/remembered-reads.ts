@@ -24,6 +24,7 @@ export interface Remembered {
   readonly during: Reading;
   /** The same for several pieces of work after one another, such as the questions of one page. */
   readonly over: () => Reading;
+  readonly isRemembering: () => boolean;
   /** For one statement: the rows remembered for these values, or those `read` gives. */
   readonly readsOf: (sql: string, mode: Mode) => Reads;
   readonly rowsOf: (sql: string, mode: Mode, values: readonly unknown[]) => Rows | undefined;
@@ -106,6 +107,7 @@ export const rememberReads = (): Remembered => {
     },
     during: (work) => over()(work),
     over,
+    isRemembering: () => current() !== null,
     readsOf: (sql, mode) =>
       readOnly.test(sql)
         ? (values, read) => (current() ? readOnce(sql, mode, values, read) : read())

@@ -153,7 +153,7 @@ export const clinicSettingsVersion = kit.appendOnly(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     version: kit.whole('version'),
-    settings: kit.json<SettingValues>('settings'),
+    settings: kit.sharedJson<SettingValues>('settings'),
     changedAt: kit.instant('changed_at'),
     changedBy: kit.id('changed_by'),
     byName: kit.text('by_name'),
