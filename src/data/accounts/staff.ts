@@ -6,6 +6,7 @@ import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
 import type { Db } from '../database/connection.ts';
+import { ofClinic, prepared } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
 import { authAccount, authSession, authTwoFactor, authUser, passkey } from '../schema/schema.ts';
 import { hashed, startingDays, startingPassphrase } from './passphrase.ts';
@@ -159,18 +160,16 @@ export const resetStaff = async (access: Access, userId: string): Promise<Handed
   });
 };
 
+const clinicianRows = prepared((db) =>
+  db
+    .select({ userId: authUser.id, name: authUser.name })
+    .from(authUser)
+    .where(and(ofClinic(authUser), eq(authUser.role, 'clinician'), isNull(authUser.deactivatedAt)))
+    .orderBy(asc(authUser.name)),
+);
+
 /** Clinicians of the clinic who sign in now. */
 export const colleaguesOf = async (
   access: Access,
 ): Promise<readonly { readonly userId: string; readonly name: string }[]> =>
-  access.store.read
-    .select({ userId: authUser.id, name: authUser.name })
-    .from(authUser)
-    .where(
-      and(
-        eq(authUser.clinicId, access.clinicId),
-        eq(authUser.role, 'clinician'),
-        isNull(authUser.deactivatedAt),
-      ),
-    )
-    .orderBy(asc(authUser.name));
+  clinicianRows(access.store.read, { clinicId: access.clinicId });

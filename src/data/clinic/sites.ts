@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, eq, isNull } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
+import { ofClinic, prepared } from '../database/prepared.ts';
 import { site } from '../schema/schema.ts';
 
 export interface Site {
@@ -12,12 +13,16 @@ export interface Site {
   readonly closedAt: number | null;
 }
 
-export const sitesOf = async (access: Access): Promise<readonly Site[]> =>
-  access.store.read
+const siteRows = prepared((db) =>
+  db
     .select({ id: site.id, name: site.name, address: site.address, closedAt: site.closedAt })
     .from(site)
-    .where(eq(site.clinicId, access.clinicId))
-    .orderBy(asc(site.name));
+    .where(ofClinic(site))
+    .orderBy(asc(site.name)),
+);
+
+export const sitesOf = async (access: Access): Promise<readonly Site[]> =>
+  siteRows(access.store.read, { clinicId: access.clinicId });
 
 export const addSite = (access: Access, row: Pick<Site, 'name' | 'address'>): Promise<string> =>
   access.store.write(async (tx) => {

@@ -20,7 +20,7 @@ import type { Patient } from '../patients/people.ts';
 import { planOf } from '../plan/plan-of.ts';
 import { prescribingContextFor } from '../prescribing/prescribing-context.ts';
 import { inForce, type Prescription, prescriptionsOf, unsigned } from '../prescribing/prescriptions.ts';
-import { itemsDueOf } from '../worklist/worklist.ts';
+import { itemsDueOf } from '../worklist/items-of-patient.ts';
 import { episodesOf } from './episodes.ts';
 import { limitsOf } from './limits-and-pre-approvals.ts';
 

@@ -7,7 +7,7 @@ import { and, asc, eq, gt, inArray, lte, or, sql } from 'drizzle-orm';
 import { type Kept, type Stands, standsAt, standsUntil } from '#core/worklist/standing.ts';
 import type { Access } from '../access.ts';
 import type { Db } from '../database/connection.ts';
-import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { ofClinic, ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import { episodesFrom, episodesOf } from '../episode/episodes.ts';
 import {
   episode,
@@ -127,16 +127,23 @@ export const standAnew = async (tx: Db, access: Access, ids: readonly string[]):
   await keepStandingsOf(tx, access, ids);
 };
 
-const outdated = async ({ store, clinicId, day, now }: Access): Promise<readonly string[]> => {
-  const rows = await store.read
+const outdatedRows = prepared((db) =>
+  db
     .select({ id: worklistStanding.patientId })
     .from(worklistStanding)
     .where(
       and(
-        eq(worklistStanding.clinicId, clinicId),
-        or(lte(worklistStanding.untilDay, day), lte(worklistStanding.untilAt, now)),
+        ofClinic(worklistStanding),
+        or(
+          lte(worklistStanding.untilDay, sql.placeholder('day')),
+          lte(worklistStanding.untilAt, sql.placeholder('now')),
+        ),
       ),
-    );
+    ),
+);
+
+const outdated = async ({ store, clinicId, day, now }: Access): Promise<readonly string[]> => {
+  const rows = await outdatedRows(store.read, { clinicId, day, now });
   return rows.map(({ id }) => id);
 };
 
@@ -157,15 +164,19 @@ const standsFrom = (text: string): Stands => {
   return found;
 };
 
+const tallyRows = prepared((db) =>
+  db
+    .select({ stands: worklistTally.stands, patients: worklistTally.patients })
+    .from(worklistTally)
+    .where(and(ofClinic(worklistTally), gt(worklistTally.patients, 0))),
+);
+
 /** Every patient of the clinic by where he or she stands now. */
 export const talliesOf = async (access: Access): Promise<readonly Tally[]> => {
   const late = await outdated(access);
   if (late.length > 0)
     await access.store.write(async (tx) => keepStandingsOf(tx, access, await outdated(access)));
-  const rows = await access.store.read
-    .select({ stands: worklistTally.stands, patients: worklistTally.patients })
-    .from(worklistTally)
-    .where(and(eq(worklistTally.clinicId, access.clinicId), gt(worklistTally.patients, 0)));
+  const rows = await tallyRows(access.store.read, { clinicId: access.clinicId });
   return rows.map(({ stands, patients }) => ({ stands: standsFrom(stands), patients }));
 };
 

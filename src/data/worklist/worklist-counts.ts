@@ -5,7 +5,8 @@ import { type WorklistGroup, worklistGroups } from '#core/worklist/groups.ts';
 import { dangerOf, groupStanding, type Stands } from '#core/worklist/standing.ts';
 import type { Access } from '../access.ts';
 import { standingsOf, type Tally, talliesOf } from './standings.ts';
-import { type Filter, listedOfSite } from './worklist.ts';
+import type { Filter } from './what-shows.ts';
+import { listedOfSite } from './worklist.ts';
 
 /** Those of the reader, and those kept to teams the reader is not in. */
 const readerTallies = async (access: Access, closed: ReadonlySet<string>) => {

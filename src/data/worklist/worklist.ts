@@ -1,15 +1,15 @@
 /** Reading the worklist a page at a time. */
-import { and, asc, count, eq, inArray, lte, notExists, or, sql } from 'drizzle-orm';
+import { and, asc, count, eq, notExists, type Placeholder, type SQL, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import type { Day } from '#core/time/day.ts';
-import { dangers, type WorklistItemKind } from '#core/worklist/item.ts';
 import { type StripFacts, stripFactsFrom, stripFrom } from '#core/worklist/strip.ts';
 import { workOf } from '#core/worklist/work.ts';
 import type { Access } from '../access.ts';
+import type { Db } from '../database/connection.ts';
 import { nestedRows, readEach } from '../database/nested-rows.ts';
-import { mergedWith } from '../patients/merges.ts';
-import { patientsOfSite } from '../patients/patient-sites.ts';
+import { prepared } from '../database/prepared.ts';
 import { patientIdentity, worklistItem, worklistStrip } from '../schema/schema.ts';
+import { due, dueIn, type Filter, isUnfiltered, openOrDanger, whenAsked } from './what-shows.ts';
 import { byDanger, itemColumnsOf, itemIn, type StoredItem } from './worklist-cells.ts';
 
 export interface WorklistLine {
@@ -31,68 +31,40 @@ export interface Cursor {
   readonly patientId: string;
 }
 
-export interface WorklistQuery {
+export interface WorklistQuery extends Filter {
   readonly after: Cursor | null;
   readonly limit: number;
-  readonly kind: WorklistItemKind | null;
-  readonly assignedTo: string | null;
-  /** Patients who usually come to this site. */
-  readonly siteId?: string | null;
-  /** Records kept to teams the reader is not in: of those only danger is listed and counted. */
-  readonly closed?: ReadonlySet<string>;
 }
-
-export type Filter = Pick<WorklistQuery, 'kind' | 'assignedTo' | 'siteId' | 'closed'>;
 
 /** The table under another name, for a query that looks at it twice. */
 const named = (name: string) => alias(worklistItem, name) as unknown as typeof worklistItem;
 const other = named('other');
 const listed = named('listed');
 
-const openOrDanger = (closed: ReadonlySet<string> | undefined, rows: typeof worklistItem) =>
-  closed && closed.size > 0
-    ? or(
-        sql`${rows.patientId} NOT IN (SELECT value FROM json_each(${JSON.stringify([...closed])}))`,
-        inArray(rows.kind, [...dangers]),
-      )
-    : undefined;
-
-/** Danger passes at an instant, hours after it was told; its due date alone would show it since midnight. */
-const hasPassed = (access: Access, rows: typeof worklistItem) =>
-  sql`(${rows.showsAt} IS NULL OR ${rows.showsAt} <= ${access.now})`;
-
-const due = (access: Access, filter: Filter, rows: typeof worklistItem = worklistItem) =>
-  and(
-    eq(rows.clinicId, access.clinicId),
-    lte(rows.showsFrom, access.day),
-    hasPassed(access, rows),
-    or(sql`${rows.snoozedUntil} IS NULL`, sql`${rows.snoozedUntil} < ${access.day}`),
-    filter.kind ? eq(rows.kind, filter.kind) : undefined,
-    filter.assignedTo ? eq(rows.assignedTo, filter.assignedTo) : undefined,
-    filter.siteId ? sql`${rows.patientId} IN ${patientsOfSite(access, filter.siteId)}` : undefined,
-    openOrDanger(filter.closed, rows),
-  );
-
-/** Everything due of a patient. */
-const everything: Filter = { kind: null, assignedTo: null };
-
 /** The plus keeps it out of the choice of an index: a patient's few items are compared, not a clinic's. */
 const placeOfPatient = (rows: typeof worklistItem) => sql`(+${rows.rank}, +${rows.since}, +${rows.key})`;
+
+interface PageParts {
+  /** What counts towards a patient's place on the list. */
+  readonly counts: (rows: typeof worklistItem) => SQL;
+  /** What is told of a patient who is on it. */
+  readonly told: (rows: typeof worklistItem) => SQL;
+  readonly after: { readonly [K in keyof Cursor]: Cursor[K] | Placeholder } | null;
+  readonly limit: number | Placeholder;
+}
 
 /**
  * A page of patients by their most pressing item, in order of danger, then age, each with all that is
  * due of them. The items are read in that order until the page is full, so a page costs the same in a
  * clinic of any size.
  */
-const pageRows = (access: Access, query: WorklistQuery) => {
-  const { read } = access.store;
-  const { after } = query;
-  const moreUrgent = read
+const pageOf = (db: Db, { counts, told, after, limit }: PageParts) => {
+  const moreUrgent = db
     .select({ one: sql`1` })
     .from(other)
     .where(
       and(
-        due(access, query, other),
+        counts(other),
         eq(other.patientId, worklistItem.patientId),
         sql`${placeOfPatient(other)} < ${placeOfPatient(worklistItem)}`,
       ),
@@ -100,8 +72,8 @@ const pageRows = (access: Access, query: WorklistQuery) => {
   const beyond = after
     ? sql`(${worklistItem.rank}, ${worklistItem.since}, ${worklistItem.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`
     : undefined;
-  const ofPatient = sql`${due(access, { ...everything, closed: query.closed }, listed)} AND ${eq(listed.patientId, worklistItem.patientId)}`;
-  return read
+  const ofPatient = sql`${told(listed)} AND ${eq(listed.patientId, worklistItem.patientId)}`;
+  return db
     .select({
       patientId: worklistItem.patientId,
       rank: worklistItem.rank,
@@ -118,9 +90,39 @@ const pageRows = (access: Access, query: WorklistQuery) => {
     .from(worklistItem)
     .innerJoin(patientIdentity, eq(patientIdentity.patientId, worklistItem.patientId))
     .leftJoin(worklistStrip, eq(worklistStrip.patientId, worklistItem.patientId))
-    .where(and(due(access, query), beyond, notExists(moreUrgent)))
+    .where(and(counts(worklistItem), beyond, notExists(moreUrgent)))
     .orderBy(asc(worklistItem.rank), asc(worklistItem.since), asc(worklistItem.patientId))
-    .limit(query.limit);
+    .limit(limit);
+};
+
+const dueWhenAsked = (rows: typeof worklistItem) => due(whenAsked, rows);
+const whole = { counts: dueWhenAsked, told: dueWhenAsked, limit: sql.placeholder('limit') };
+const firstOfAll = prepared((db) => pageOf(db, { ...whole, after: null }));
+const furtherOfAll = prepared((db) =>
+  pageOf(db, {
+    ...whole,
+    after: {
+      rank: sql.placeholder('rank'),
+      since: sql.placeholder('since'),
+      patientId: sql.placeholder('patientId'),
+    },
+  }),
+);
+
+/** The list as everybody opens it is put together once, a narrowed one as it is asked for. */
+const pageRows = async (access: Access, query: WorklistQuery) => {
+  const { store, clinicId, day, now } = access;
+  const { after, limit } = query;
+  if (isUnfiltered(query))
+    return after
+      ? furtherOfAll(store.read, { clinicId, day, now, limit, ...after })
+      : firstOfAll(store.read, { clinicId, day, now, limit });
+  return pageOf(store.read, {
+    counts: (rows) => dueIn(access, query, rows),
+    told: (rows) => and(due(access, rows), openOrDanger(query, rows))!,
+    after,
+    limit,
+  });
 };
 
 export const worklistPage = async (
@@ -162,16 +164,6 @@ export const worklistPageWithDanger = async (access: Access, query: WorklistQuer
   return { ...page, dangerGoesOn: page.next !== null && endsInDanger(page) };
 };
 
-/** What waits today for one person, under whichever of the records that were merged, most pressing first. */
-export const itemsDueOf = async (access: Access, patientId: string): Promise<readonly StoredItem[]> => {
-  const patientIds = [patientId, ...(await mergedWith(access, patientId))];
-  const rows = await access.store.read
-    .select()
-    .from(worklistItem)
-    .where(and(due(access, everything), inArray(worklistItem.patientId, patientIds)));
-  return rows.sort(byDanger);
-};
-
 /** How many patients who usually come to a site have an item that shows today. */
 export const listedOfSite = async (access: Access, query: Filter): Promise<number> => {
   const { read } = access.store;
@@ -179,7 +171,7 @@ export const listedOfSite = async (access: Access, query: Filter): Promise<numbe
   const patients = read
     .select({ patientId: worklistItem.patientId })
     .from(worklistItem)
-    .where(due(access, query))
+    .where(dueIn(access, query, worklistItem))
     .groupBy(worklistItem.patientId)
     .as('listed_patients');
   const [listed] = await read.select({ n: count() }).from(patients);

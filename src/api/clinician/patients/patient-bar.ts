@@ -17,7 +17,7 @@ import { baselinesOf } from '#data/patients/baselines.ts';
 import type { Patient } from '#data/patients/people.ts';
 import { inForce, prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
-import { itemsDueOf } from '#data/worklist/worklist.ts';
+import { itemsDueOf } from '#data/worklist/items-of-patient.ts';
 import { afterSigningOf, firstVisitStatesOf } from '../episode/first-visit-facts.ts';
 import { shownItem } from '../worklist-item.ts';
 
