@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { flushReads } from '#data/audit/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
+import { readingOnce } from '#data/database/read-together.ts';
 import { candidateDecisions } from '#data/decision/candidate-decisions.ts';
 import { onWholeRecord } from '#data/decision/decide-queries.ts';
 import { takeMorning, takeSession } from '#data/entries/take-entry.ts';
@@ -48,6 +49,9 @@ const addPeople = async (clinic: BusyClinic, people: number): Promise<void> => {
 /** How often the file may be asked, whatever the patient's record holds. */
 const mostForARecord = 3;
 const mostForADecidedSave = 20;
+
+/** Who it is and whether the record may be opened, then everything else a page of it begins with. */
+const mostForAnOpening = 4;
 
 /** A knee this much worse than usual is eased back at once, which writes the most. */
 const flaredUp = 6;
@@ -123,6 +127,17 @@ describe('the file is asked few questions', () => {
   it.each(saves)(`a decided save at most ${mostForADecidedSave} times: %s`, async (_, hours, save) => {
     at += hours * hour;
     expect(await askedBy(save)).toBeLessThanOrEqual(mostForADecidedSave);
+  });
+
+  it(`what every page of a record begins with at most ${mostForAnOpening} times`, async () => {
+    const access = accessOf(clinic.store, 'a', 'clinician-a', at);
+    const reading = readingOnce(clinic.store.read);
+    const { patientId } = clinic;
+    const { people } = asClinician(access).clinician;
+    const asked = await askedBy(() =>
+      reading(async () => [await people.get({ patientId }), await people.bar({ patientId })]),
+    );
+    expect(asked).toBeLessThanOrEqual(mostForAnOpening);
   });
 
   it(`what a record is decided from at most ${mostForARecord} times`, async () => {

@@ -8,6 +8,7 @@ import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { authUser, invitation } from '../schema/schema.ts';
 import { randomCode } from './passphrase.ts';
 
@@ -59,12 +60,12 @@ export const invite = async (
   return { code, expiresAt };
 };
 
+export const invitationRows = patientQuery((db) =>
+  db.select().from(invitation).where(ofPatient(invitation)).orderBy(desc(invitation.madeAt)),
+);
+
 export const invitationsOf = async (access: Access, patientId: string): Promise<readonly Invitation[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(invitation)
-    .where(and(eq(invitation.clinicId, access.clinicId), eq(invitation.patientId, patientId)))
-    .orderBy(desc(invitation.madeAt));
+  const rows = await invitationRows(access, patientId);
   return rows.map((row) => ({
     id: row.id,
     madeAt: row.madeAt,
@@ -100,13 +101,12 @@ export const withdrawInvitation = (access: Access, patientId: string, id: string
     return true;
   });
 
+export const ownSignIn = patientQuery((db) =>
+  db.select({ id: authUser.id }).from(authUser).where(ofPatient(authUser)).limit(1),
+);
+
 /** Whether an invitation is open, or the patient has a sign-in of their own already. */
 export const isLetIn = async (access: Access, patientId: string): Promise<boolean> => {
   if ((await invitationsOf(access, patientId)).some(({ state }) => state === 'open')) return true;
-  const own = await access.store.read
-    .select({ id: authUser.id })
-    .from(authUser)
-    .where(and(eq(authUser.clinicId, access.clinicId), eq(authUser.patientId, patientId)))
-    .limit(1);
-  return own.length > 0;
+  return (await ownSignIn(access, patientId)).length > 0;
 };

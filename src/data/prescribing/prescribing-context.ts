@@ -6,12 +6,13 @@ import { ageYears } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { measurementsInForce } from '../assessment/measurements.ts';
 import { settingsOf } from '../clinic/clinic-settings.ts';
-import { workedOnce } from '../database/read-together.ts';
+import { readTogether, togetherOf, workedOnce } from '../database/read-together.ts';
 import { careAroundOf } from '../episode/care-around.ts';
 import { homeFactsOf } from '../episode/home-eligibility.ts';
 import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
 import type { Patient } from '../patients/people.ts';
 import { clearancesOf, newestScreening, screeningsInForce } from '../screening/screenings.ts';
+import { contextQueries } from './context-queries.ts';
 import { inForce, prescriptionsOf } from './prescriptions.ts';
 
 export const eligibilityBasisFor = async (access: Access, patient: Patient): Promise<EligibilityBasis> => ({
@@ -44,6 +45,10 @@ const readContext = async (access: Access, patient: Patient): Promise<Prescribin
   };
 };
 
+const together = togetherOf(contextQueries);
+
 /** The plan, the next doses and what is proposed each rest on it. */
 export const prescribingContextFor = (access: Access, patient: Patient): Promise<PrescribingContext> =>
-  workedOnce(access, 'prescribing context', patient, () => readContext(access, patient));
+  readTogether(access, patient.id, together, () =>
+    workedOnce(access, 'prescribing context', patient, () => readContext(access, patient)),
+  );

@@ -7,6 +7,7 @@ import { newPatientRefusals } from '#core/record/patient-detail-checks.ts';
 import { detailChangeFields, newPatientFields } from '#core/record/patient-details.ts';
 import { careProfileFields } from '#core/record/staff-fields.ts';
 import { mergesOf } from '#data/patients/merges.ts';
+import { onOpenedRecord } from '#data/patients/opened-record.ts';
 import { detailsOf } from '#data/patients/patient-details.ts';
 import { patientsOf, saveProfile } from '#data/patients/people.ts';
 import { checked } from '../../inputs/checked.ts';
@@ -27,12 +28,16 @@ export const peopleRouter = router({
     ),
 
   /** With the other records of the person, where two were merged. */
-  get: recordProcedure.query(async ({ ctx }) => ({
-    ...ctx.patient,
-    ...(await mergesOf(ctx.access, ctx.patient.id)),
-  })),
+  get: recordProcedure.query(({ ctx: { access, patient } }) =>
+    onOpenedRecord(access, patient.id, async () => ({
+      ...patient,
+      ...(await mergesOf(access, patient.id)),
+    })),
+  ),
 
-  bar: recordProcedure.query(({ ctx }) => patientBarOf(ctx.access, ctx.patient)),
+  bar: recordProcedure.query(({ ctx: { access, patient } }) =>
+    onOpenedRecord(access, patient.id, () => patientBarOf(access, patient)),
+  ),
 
   create: clinicianProcedure
     .input(z.object({ patient: z.unknown(), otherThan: z.array(z.string().max(64)).max(50).default([]) }))

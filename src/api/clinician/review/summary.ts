@@ -13,15 +13,15 @@ import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { onWholeRecord } from '#data/decision/decide-queries.ts';
 import { proposalsOf } from '#data/decision/decisions.ts';
-import { clinicOf } from '#data/patients/people.ts';
+import { clinicOf, type Patient } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { engineWindowDays } from '#data/patients/record-queries.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { type Prescription, prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestScreening, type RecordedScreening } from '#data/screening/screenings.ts';
-import { itemsOfPatient } from '#data/worklist/items-of-patient.ts';
-import { itemsDueOf } from '#data/worklist/worklist.ts';
+import { itemsDueOf, itemsOfPatient } from '#data/worklist/items-of-patient.ts';
 import { doseCourse } from './dose-review.ts';
 
 const medicinesAskedOn = ({ answers, day }: RecordedScreening): Day | null => {
@@ -65,8 +65,7 @@ const courseOf = async (
   return summaryPicture({ record, focus, steps: course.steps, waiting, since, today });
 };
 
-export const summaryProcedure = recordProcedure.query(async ({ ctx }) => {
-  const { access, patient } = ctx;
+const summaryOf = async (access: Access, patient: Patient) => {
   const prescriptions = await prescriptionsOf(access, patient.id);
   const record = await recordOf(access, patient.id);
   if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
@@ -104,4 +103,8 @@ export const summaryProcedure = recordProcedure.query(async ({ ctx }) => {
     /** null = no dose is in force. */
     picture: focus && (await courseOf(access, patient.id, record, focus, prescriptions, dayOf)),
   };
-});
+};
+
+export const summaryProcedure = recordProcedure.query(({ ctx: { access, patient } }) =>
+  onWholeRecord(access, patient.id, () => summaryOf(access, patient)),
+);
