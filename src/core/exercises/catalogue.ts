@@ -56,16 +56,27 @@ const jointsOf = (
   return [...new Set(found)];
 };
 
+/** Worked out once for each exercise and side: a list of what may be chosen asks for all of them, over and over. */
+const jointsOnce = (
+  isMeant: (demand: JointDemand) => boolean,
+): ((exerciseId: string, side: WorkedSide) => readonly Joint[]) => {
+  const known = new Map<string, readonly Joint[]>();
+  return (exerciseId, side) => {
+    const key = `${exerciseId} ${side}`;
+    const found = known.get(key) ?? Object.freeze(jointsOf(exerciseId, side, isMeant));
+    known.set(key, found);
+    return found;
+  };
+};
+
 /**
  * Every joint the exercise loads when prescribed for a side, main or carried: all of them are gated.
  * Exercises that use both limbs load both sides whatever side is named.
  */
-export const jointsLoaded = (exerciseId: string, side: WorkedSide): readonly Joint[] =>
-  jointsOf(exerciseId, side, () => true);
+export const jointsLoaded = jointsOnce(() => true);
 
 /** The joints an exercise is about when prescribed for a side. */
-export const mainJoints = (exerciseId: string, side: WorkedSide): readonly Joint[] =>
-  jointsOf(exerciseId, side, ({ share }) => share === 'main');
+export const mainJoints = jointsOnce(({ share }) => share === 'main');
 
 /** The sides an exercise is prescribed for: one after the other, or both limbs together. */
 export const workedSides = ({ limbsAtOnce }: Pick<Exercise, 'limbsAtOnce'>): readonly WorkedSide[] =>

@@ -11,7 +11,7 @@ import { type ExerciseNames, type ExerciseSearch, findExercises } from '../exerc
 import type { Refusal } from '../outcome.ts';
 import type { Method } from './methods.ts';
 import type { PrescribingContext } from './prescribing-context.ts';
-import { eligibilityRefusals, proposePrescription } from './propose.ts';
+import { boundedDose, eligibilityRefusals } from './propose.ts';
 
 export interface ChoiceSearch extends ExerciseSearch {
   /** Left out = any. */
@@ -54,7 +54,7 @@ export interface ExerciseChoice {
 const doseRefusals = (context: PrescribingContext, exerciseId: string, way: Way): readonly Refusal[] => {
   const { method, side } = way;
   if (method === 'occlusion') return eligibilityRefusals(context, { exerciseId, method, side });
-  const outcome = proposePrescription(context, { exerciseId, method, side });
+  const outcome = boundedDose(context, { exerciseId, method, side });
   return outcome.ok ? [] : outcome.refused;
 };
 
@@ -124,7 +124,9 @@ export const exerciseChoice = (who: ChoiceFor, search: ChoiceSearch): readonly E
     const ways = exercise.methods
       .filter((method) => !search.method || method === search.method)
       .flatMap((method) => sides.map((side) => ({ method, side })));
-    return ways.length > 0 ? [choiceOf(exercise, ways, who, search.isAtHome)] : [];
+    if (ways.length === 0) return [];
+    const choice = choiceOf(exercise, ways, who, search.isAtHome);
+    return [{ choice, rank: rankOf(choice, who) }];
   });
-  return ranked.toSorted((a, b) => rankOf(a, who) - rankOf(b, who));
+  return ranked.toSorted((a, b) => a.rank - b.rank).map(({ choice }) => choice);
 };

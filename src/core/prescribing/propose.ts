@@ -125,18 +125,27 @@ const siteRefusals = (request: PrescriptionRequest): readonly Refusal[] => {
   ];
 };
 
-export const proposePrescription = (
+/** The dose itself, within everything that bounds it. */
+export const boundedDose = (
   context: PrescribingContext,
   request: PrescriptionRequest,
-): Outcome<ProposedPrescription> => {
+): Outcome<Dosed<Dose>> => {
   const site = siteRefusals(request);
   const refused = site.length > 0 ? site : eligibilityRefusals(context, request);
   if (refused.length > 0) return { ok: false, refused };
   const outcome = dosed(context, request);
   if (!outcome.ok) return outcome;
+  const bounded = careRefusals(context, outcome.result.dose);
+  return bounded.length > 0 ? { ok: false, refused: bounded } : outcome;
+};
+
+export const proposePrescription = (
+  context: PrescribingContext,
+  request: PrescriptionRequest,
+): Outcome<ProposedPrescription> => {
+  const outcome = boundedDose(context, request);
+  if (!outcome.ok) return outcome;
   const { dose, badDay, working, notes } = outcome.result;
-  const bounded = careRefusals(context, dose);
-  if (bounded.length > 0) return { ok: false, refused: bounded };
   const joints = jointsLoaded(dose.exerciseId, dose.side);
   return answer(
     { dose, badDay, joints, cautions: cautionsOfDose(context, dose, joints), working, notes },

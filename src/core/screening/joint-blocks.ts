@@ -13,9 +13,8 @@ export interface JointBlock {
   readonly reason: MethodReason;
 }
 
-/** Joints closed to loading by the answers; a hot joint not named closes every joint. */
-export const jointBlocks = (screening: Screening | null): readonly JointBlock[] =>
-  (screening?.answers ?? []).filter(counts).flatMap((answer) => {
+const blocksFrom = ({ answers }: Screening): readonly JointBlock[] =>
+  answers.filter(counts).flatMap((answer) => {
     const item = screeningItem(answer.item);
     if (!item?.blocksJoints) return [];
     const blocks = item.blocksJoints;
@@ -35,6 +34,17 @@ export const jointBlocks = (screening: Screening | null): readonly JointBlock[] 
       },
     }));
   });
+
+/** Of one screening every exercise of a list asks the same. */
+const known = new WeakMap<Screening, readonly JointBlock[]>();
+
+/** Joints closed to loading by the answers; a hot joint not named closes every joint. */
+export const jointBlocks = (screening: Screening | null): readonly JointBlock[] => {
+  if (!screening) return [];
+  const blocks = known.get(screening) ?? blocksFrom(screening);
+  known.set(screening, blocks);
+  return blocks;
+};
 
 interface ExerciseToCheck {
   readonly method: Method;
