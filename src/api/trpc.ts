@@ -99,7 +99,7 @@ const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
 const signedIn = watched.use(async ({ ctx, getRawInput, next }) => {
   if (!ctx.person || !ctx.access) throw new Problem('signed-out', refusalText('signed-out'));
   requireReadable(await getRawInput());
-  return next({ ctx: { ...ctx, person: ctx.person, access: ctx.access } });
+  return next({ ctx: { person: ctx.person, access: ctx.access } });
 });
 
 /** For what concerns the own sign-in: open to everybody signed in, also before it is fully set up. */
@@ -116,9 +116,9 @@ const setUpText = {
 /** Whoever is fully set up. What one question looks at twice is read once; what writes reads inside its write. */
 export const settled = signedIn.use(({ ctx, type, next }) => {
   if (ctx.person.setUp !== 'done') throw new Problem('set-up', setUpText[ctx.person.setUp]);
-  if (type !== 'query') return next({ ctx });
+  if (type !== 'query') return next();
   if (isAuditFailing(ctx.access.store)) throw new Problem('not-recorded', refusalText('not-recorded'));
-  return (ctx.reading ?? readingOnce(ctx.access.store.read))(() => next({ ctx }));
+  return (ctx.reading ?? readingOnce(ctx.access.store.read))(() => next());
 });
 
 /** Passphrase or PIN given within the last minutes; stands before what a stolen open session must not do. */
@@ -132,7 +132,7 @@ export const clinicianProcedure = settled
   .use(({ ctx, next }) => {
     if (ctx.person.role !== 'clinician')
       throw new Problem('not-yours', 'This page is for the clinic’s clinicians.');
-    return next({ ctx });
+    return next();
   });
 
 export const administratorProcedure = settled
@@ -140,7 +140,7 @@ export const administratorProcedure = settled
   .use(({ ctx, next }) => {
     if (!ctx.person.administers)
       throw new Problem('not-yours', 'This page is for the clinic’s administrators.');
-    return next({ ctx });
+    return next();
   });
 
 /** For what the clinic is set to, and for its people. */
@@ -154,7 +154,7 @@ export const staffProcedure = settled
   .use(({ ctx, next }) => {
     if (ctx.person.role !== 'clinician' && ctx.person.role !== 'administrator')
       throw new Problem('not-yours', 'This page is for the clinic’s clinicians and administrators.');
-    return next({ ctx });
+    return next();
   });
 
 /** A clinician on a patient of their own clinic, also one kept to a care team: only for opening it with a reason. */
@@ -163,7 +163,7 @@ export const nameProcedure = clinicianProcedure
   .input(ofPatientId)
   .use(async ({ ctx, input, path, next }) => {
     const patient = await requirePatient(ctx.access, input.patientId, path);
-    return next({ ctx: { ...ctx, patient } });
+    return next({ ctx: { patient } });
   });
 
 /** A clinician on one patient of their own clinic, looked up first; every opening that writes nothing itself is audited here. */
@@ -178,7 +178,7 @@ export const recordProcedure = nameProcedure
     }
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
     else await requireShown(ctx.access, ctx.patient.id, path);
-    return next({ ctx });
+    return next();
   });
 
 /** The same, for what an open session alone must not do. */
@@ -196,5 +196,5 @@ export const patientProcedure = settled
     const patient: Patient | null = await patientOf(ctx.access, ctx.person.patientId);
     if (!patient) throw new Problem('not-found', refusalText('record-not-found'));
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: patient.id });
-    return next({ ctx: { ...ctx, patient } });
+    return next({ ctx: { patient } });
   });

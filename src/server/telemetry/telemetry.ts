@@ -37,10 +37,15 @@ const redact = {
   censor: '[left out]',
 };
 
+/**
+ * Standard error, so that what a command prints stays alone on standard output. A page calls some ten procedures
+ * and does not wait for a line of each to be written; what is still to be written as the process ends is written then.
+ */
+const standardError = (): DestinationStream => pino.destination({ dest: 2, sync: false });
+
 export const makeTelemetry = (destination?: DestinationStream): Telemetry => {
   const options = { base: undefined, messageKey: 'event', timestamp: pino.stdTimeFunctions.isoTime, redact };
-  // Standard error, so that what a command prints stays alone on standard output.
-  return { log: pino(options, destination ?? pino.destination(2)), metrics: requestMetrics() };
+  return { log: pino(options, destination ?? standardError()), metrics: requestMetrics() };
 };
 
 const held = globalThis as typeof globalThis & { loadgateTelemetry?: Telemetry };
