@@ -25,18 +25,9 @@ export const shapes = {
 } as const;
 export type Shape = keyof typeof shapes;
 
+/** Its strokes are those of the style sheet. */
 export const Mark = ({ shape }: { readonly shape: Shape }) => (
-  <svg
-    className="mark"
-    viewBox="0 0 24 24"
-    fill="none"
-    stroke="currentColor"
-    strokeWidth="2.4"
-    strokeLinecap="round"
-    strokeLinejoin="round"
-    aria-hidden="true"
-    focusable="false"
-  >
+  <svg className="mark" viewBox="0 0 24 24" aria-hidden="true">
     <path d={shapes[shape]} />
   </svg>
 );

@@ -201,9 +201,6 @@ describe('at usual, by dose', () => {
       renderToStaticMarkup(
         <Tally
           answers={{
-            itemId: 'line',
-            joint: 'left-knee',
-            sessions: [],
             doses: some,
             corridor: corridorOf(some),
             leftOut: [{ why: 'flare', sessions: 2 }],

@@ -7,6 +7,7 @@ import { stripOf } from '#core/worklist/strip.ts';
 import { workOf } from '#core/worklist/work.ts';
 import { withRouter } from '#tests/support/with-router.tsx';
 import type { WorklistItem, WorklistLine } from '#ui/clinician/answers.ts';
+import { asText } from '#ui/clinician/as-text.ts';
 import { largeStepInWords, shortDose, stepInWords } from '#ui/clinician/worklist/dose-step.ts';
 import { primaryOf } from '#ui/clinician/worklist/item-place.ts';
 import { benchRow } from '#ui/clinician/worklist/row-props.ts';
@@ -140,7 +141,7 @@ const shown = (...lines: readonly WorklistLine[]): string =>
   renderToStaticMarkup(
     withRouter(
       <Workbench
-        rows={lines.map((line) => benchRow(line, clock, today))}
+        rows={asText(lines.map((line) => benchRow(line, clock, today)))}
         colleagues={[]}
         signer="Nuala Derravane"
         againHours={2}

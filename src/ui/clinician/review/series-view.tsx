@@ -10,7 +10,7 @@ import { say } from '#messages/en/staff/review.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { ReviewAnswer } from '../answers.ts';
-import { TallyTable } from './by-dose/tally-table.tsx';
+import { type Answers, TallyTable } from './by-dose/tally-table.tsx';
 import { sentChart } from './chart/sent-chart.ts';
 import { ReviewChartView } from './review-chart-view.tsx';
 
@@ -28,9 +28,12 @@ interface SeriesViewProps {
   readonly isTable: boolean;
 }
 
+const countsOf = ({ doses, corridor, leftOut }: Answers): Answers => ({ doses, corridor, leftOut });
+
 const wordsOf = ({ series, dose }: SeriesViewProps): readonly string[] => {
-  const [sessions, ...others] = reviewWords(series);
-  if (!dose || sessions === undefined) return reviewWords(series);
+  const words = reviewWords(series);
+  const [sessions, ...others] = words;
+  if (!dose || sessions === undefined) return words;
   const from = dose.answers.sessions[0]?.day ?? series.since;
   return [
     sessions,
@@ -48,7 +51,7 @@ export const SeriesView = (props: SeriesViewProps) => {
       <div className="stack-close">
         <h2>{title}</h2>
         {choices}
-        <ReviewChartView sent={sentChart(chart)} address={address} answers={dose?.answers ?? null}>
+        <ReviewChartView sent={sentChart(chart)} address={address} answers={dose && countsOf(dose.answers)}>
           {joints}
         </ReviewChartView>
       </div>

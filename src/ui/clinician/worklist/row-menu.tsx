@@ -3,7 +3,7 @@
  * The rest of what can be done about an item, without settling it. Danger is never snoozed. A list has fifty of
  * these buttons and one menu is open at a time, so the library draws a menu only once it is asked for.
  */
-import { useEffect, useRef, useState } from 'react';
+import { type RefObject, useEffect, useRef, useState } from 'react';
 import { Menu, MenuItem, Popover } from 'react-aria-components';
 import { say } from '#messages/en/staff/worklist.ts';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
@@ -69,20 +69,49 @@ const Choices = (props: MenuProps & { readonly acts: Acts; readonly close: () =>
   );
 };
 
+interface OpenedProps extends MenuProps {
+  readonly id: string;
+  readonly button: RefObject<HTMLButtonElement | null>;
+  readonly isOpen: boolean;
+  readonly setIsOpen: (isOpen: boolean) => void;
+}
+
+/** Stays once it was opened: what could not be done is said where the menu was. */
+const Opened = ({ id, button, isOpen, setIsOpen, ...props }: OpenedProps) => {
+  const acts = useActs(props, id);
+  return (
+    <>
+      <ErrorSummary problems={acts.problems} />
+      {isOpen ? (
+        <Popover
+          className="menu-popover"
+          aria-label={say('menu', { name: props.row.name })}
+          triggerRef={button}
+          isOpen
+          onOpenChange={setIsOpen}
+        >
+          <Choices {...props} acts={acts} close={() => setIsOpen(false)} />
+        </Popover>
+      ) : null}
+    </>
+  );
+};
+
 export const RowMenu = (props: MenuProps) => {
   const { row } = props;
   const id = `menu-${row.patientId}`;
   const button = useRef<HTMLButtonElement>(null);
   const [isOpen, setIsOpen] = useState(false);
-  const acts = useActs(props, id);
+  const [wasOpened, setWasOpened] = useState(false);
   const open = () => {
     // Not every browser moves the focus to a pressed button, and the menu gives it back to where it was.
     button.current?.focus();
+    setWasOpened(true);
     setIsOpen(true);
   };
   return (
     <>
-      <ErrorSummary problems={acts.problems} />
+      {wasOpened ? <Opened {...props} id={id} button={button} isOpen={isOpen} setIsOpen={setIsOpen} /> : null}
       <button
         type="button"
         ref={button}
@@ -97,17 +126,6 @@ export const RowMenu = (props: MenuProps) => {
       >
         …
       </button>
-      {isOpen ? (
-        <Popover
-          className="menu-popover"
-          aria-label={say('menu', { name: row.name })}
-          triggerRef={button}
-          isOpen
-          onOpenChange={setIsOpen}
-        >
-          <Choices {...props} acts={acts} close={() => setIsOpen(false)} />
-        </Popover>
-      ) : null}
     </>
   );
 };

@@ -1,18 +1,15 @@
 /**
  * Four weeks as a small picture, worked out on the server: the dose above as a staircase, the mornings hanging below.
- * Within the usual is pale, over it is ink, and a cross is an answer that did not come. Each class of marks is
- * one path.
+ * Within the usual is pale, over it is ink, and a cross is an answer that did not come.
  */
 import type { Day } from '#core/time/day.ts';
 import { overUsual } from '#core/worklist/strip.ts';
 import { stripInWords } from '#core/worklist/strip-words.ts';
 import type { Strip } from '../answers.ts';
+import { notCome, notDue, step } from './strip-marks.ts';
 
-const step = 6;
 const doseTop = 2;
 const doseFoot = 14;
-const zero = 19;
-const perPoint = 2;
 type Days = Strip['days'];
 
 const round = (value: number): number => Math.round(value * 10) / 10;
@@ -39,47 +36,30 @@ const dosePath = (days: Days): string => {
   return parts.join('');
 };
 
-const barX = (place: number): number => place * step + step / 2;
-
-/** From 0 to the usual, or to the answer below it; 0 is a mark of its own, so that it is no gap. */
-const withinPath = (strip: Strip): string =>
-  strip.days
-    .map(({ pain }, place) => {
-      if (pain === null) return '';
-      const within = pain - (overUsual(pain, strip) ?? 0);
-      return `M${barX(place)} ${zero}v${Math.max(1, within * perPoint)}`;
-    })
-    .join('');
-
-const overPath = (strip: Strip): string =>
-  strip.days
-    .map(({ pain }, place) => {
-      const over = pain === null ? 0 : (overUsual(pain, strip) ?? 0);
-      return over > 0 ? `M${barX(place)} ${zero + (pain! - over) * perPoint}v${over * perPoint}` : '';
-    })
-    .join('');
-
-const missingPath = ({ days }: Strip): string =>
-  days
-    .map(({ isMissing }, place) => (isMissing ? `M${barX(place) - 1.5} ${zero}l3 3m0-3l-3 3` : ''))
-    .join('');
-
-/** What is drawn, as texts: fifty rows of drawn elements would be sent as elements beside their HTML. */
+/** What is drawn, as short texts: fifty rows of paths or elements would be sent beside their HTML. */
 export interface StripDrawing {
   /** The same in words. */
   readonly label: string;
   readonly width: number;
   readonly dose: string;
+  /** Pain up to the usual, or the answer below it. */
   readonly within: string;
+  /** What is over the usual. */
   readonly over: string;
-  readonly missing: string;
 }
+
+const morningsOf = (strip: Strip, points: (pain: number, over: number) => number): string =>
+  strip.days
+    .map(({ pain, isMissing }) => {
+      if (pain === null) return isMissing ? notCome : notDue;
+      return points(pain, overUsual(pain, strip) ?? 0).toString(36);
+    })
+    .join('');
 
 export const stripDrawing = (strip: Strip, today: Day): StripDrawing => ({
   label: stripInWords(strip, today),
   width: strip.days.length * step,
   dose: dosePath(strip.days),
-  within: withinPath(strip),
-  over: overPath(strip),
-  missing: missingPath(strip),
+  within: morningsOf(strip, (pain, over) => pain - over),
+  over: morningsOf(strip, (_, over) => over),
 });

@@ -4,9 +4,10 @@
  * arrows move from action to action, Enter does it, M opens the rest and Z undoes, while the list has the focus.
  */
 import { useRouter } from 'next/navigation';
-import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { say } from '#messages/en/staff/worklist.ts';
 import { Mark, type Shape } from '#ui/design-system/mark.tsx';
+import { type AsText, fromText } from '../as-text.ts';
 import { Row } from './row.tsx';
 import type { BenchRow } from './row-props.ts';
 import type { Done, RowProps } from './row-state.ts';
@@ -68,7 +69,7 @@ const onKey = (event: KeyboardEvent<HTMLElement>) => {
 
 export interface WorkbenchProps
   extends Pick<RowProps, 'colleagues' | 'signer' | 'againHours' | 'mostAgainHours' | 'readAt'> {
-  readonly rows: readonly BenchRow[];
+  readonly rows: AsText<readonly BenchRow[]>;
 }
 
 /** A group of work: its name stands once, beside its rows. */
@@ -117,8 +118,9 @@ const useFocusKept = () => {
   };
 };
 
-export const Workbench = ({ rows, ...shared }: WorkbenchProps) => {
+export const Workbench = ({ rows: sent, ...shared }: WorkbenchProps) => {
   const router = useRouter();
+  const rows = useMemo(() => fromText(sent), [sent]);
   const { shown, keep, doneOf } = useKept(rows);
   const { list, track } = useFocusKept();
   const [said, setSaid] = useState('');

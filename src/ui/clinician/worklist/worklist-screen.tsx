@@ -4,6 +4,7 @@ import { say } from '#messages/en/staff/worklist.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { WorklistAnswer, WorklistFilters, WorklistGroups } from '../answers.ts';
+import { asText } from '../as-text.ts';
 import type { ClinicClock } from '../when.ts';
 import { itemStatusOf } from '../words.ts';
 import { GroupCounts } from './group-counts.tsx';
@@ -86,7 +87,7 @@ const Attention = ({ list, clock, filter, filters, signer }: WorklistScreenProps
       {list.lines.length > 0 ? (
         <>
           <Workbench
-            rows={list.lines.map((line) => benchRow(line, clock, list.day))}
+            rows={asText(list.lines.map((line) => benchRow(line, clock, list.day)))}
             colleagues={filters.clinicians}
             signer={signer}
             againHours={list.againHours}

@@ -14,7 +14,7 @@ const marks = {
 
 const Row = (props: { readonly mark: keyof typeof marks; readonly children: ReactNode }) => (
   <li>
-    <svg className="mark" viewBox="0 0 24 24" fill="currentColor" aria-hidden="true" focusable="false">
+    <svg className="mark" viewBox="0 0 24 24" aria-hidden="true">
       {marks[props.mark]}
     </svg>
     <div>{props.children}</div>

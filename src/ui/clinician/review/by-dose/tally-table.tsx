@@ -4,7 +4,8 @@ import { say } from '#messages/en/staff/review/chart.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import type { ReviewAnswer } from '../../answers.ts';
 
-export type Answers = NonNullable<ReviewAnswer['dose']>['answers'];
+/** The counts alone: what became of each session is not shown. */
+export type Answers = Pick<NonNullable<ReviewAnswer['dose']>['answers'], 'doses' | 'corridor' | 'leftOut'>;
 
 const columns = [
   { key: 'dose', title: 'Dose' },

@@ -4,16 +4,19 @@
  */
 import type { DayDetail } from '#core/review/day-detail.ts';
 import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
+import { type AsText, asText, fromText } from '../../as-text.ts';
 
 type Numbers = readonly number[];
 
 type SentDay = readonly [day: string, text: string, lines: Numbers, decisionId: string | null];
 
-export interface SentChart extends Omit<ReviewChart, 'days' | 'markers'> {
+interface Sent extends Omit<ReviewChart, 'days' | 'markers'> {
   readonly sentences: readonly string[];
   readonly days: readonly SentDay[];
   readonly markers: readonly (Omit<DecisionMarker, 'reasons'> & { readonly reasons: Numbers })[];
 }
+
+export type SentChart = AsText<Sent>;
 
 export const sentChart = (chart: ReviewChart): SentChart => {
   const numbers = new Map<string, number>();
@@ -22,15 +25,16 @@ export const sentChart = (chart: ReviewChart): SentChart => {
     numbers.set(sentence, known);
     return known;
   };
-  return {
+  return asText<Sent>({
     ...chart,
     days: chart.days.map(({ day, text, lines, decisionId }) => [day, text, lines.map(numberOf), decisionId]),
     markers: chart.markers.map((marker) => ({ ...marker, reasons: marker.reasons.map(numberOf) })),
     sentences: [...numbers.keys()],
-  };
+  });
 };
 
-export const chartFrom = ({ sentences, days, markers, ...chart }: SentChart): ReviewChart => {
+export const chartFrom = (sent: SentChart): ReviewChart => {
+  const { sentences, days, markers, ...chart } = fromText(sent);
   const said = (numbers: Numbers): readonly string[] => numbers.map((number) => sentences[number]!);
   return {
     ...chart,
