@@ -95,6 +95,17 @@ describe('the plan on paper', () => {
     expect((await printed(plan({ weeks }), { isLarge: true })).pages).toBeLessThanOrEqual(6);
   });
 
+  it.each(languages.map(({ tag }) => tag))(
+    'in large type in %s sets what to heed no smaller than the dose',
+    async (language) => {
+      const { read, sizePt } = await printed(plan(), { language, isLarge: true });
+      const ptOf = (text: string) =>
+        Math.min(...read.runs.filter((run) => run.text.startsWith(text.slice(0, 12))).map(({ pt }) => pt));
+      for (const text of [...cautions.map((one) => one[language]), pageWord(language, 'flag.chest-pain')])
+        expect([text, ptOf(text)]).toEqual([text, sizePt]);
+    },
+  );
+
   it('gives the same bytes twice, others on another day, and holds no instant of its making', async () => {
     const [first, again] = [printPlan(plan(), look), printPlan(plan(), look)];
     expect(Buffer.from(first.pdf).equals(Buffer.from(again.pdf))).toBe(true);

@@ -18,6 +18,8 @@ export interface ReadPdf {
   readonly size: readonly [wide: number, high: number];
   /** The text of each page, one space between its pieces, without what stands at its edge and nobody hears. */
   readonly text: readonly string[];
+  /** Each run of letters with its size in points. */
+  readonly runs: readonly { readonly text: string; readonly pt: number }[];
   /** What stands on each page and is no content: its footer, a mark across it. */
   readonly edges: readonly string[];
   readonly tags: readonly Tag[];
@@ -44,6 +46,7 @@ const piecesOf = async (page: PDFPageProxy) => {
   const byId = new Map<string, string>();
   const loose: string[] = [];
   const open: (string | null)[] = [];
+  const runs: { text: string; pt: number }[] = [];
   const { items } = await page.getTextContent({ includeMarkedContent: true });
   for (const item of items) {
     if ('type' in item) {
@@ -51,11 +54,12 @@ const piecesOf = async (page: PDFPageProxy) => {
       else open.push(markOf(item));
       continue;
     }
+    runs.push({ text: item.str, pt: Math.round(item.height * 10) / 10 });
     const id = open.findLast((one) => one !== null);
     if (id === undefined || id === null) loose.push(item.str);
     else byId.set(id, `${byId.get(id) ?? ''}${item.str}${item.hasEOL ? ' ' : ''}`);
   }
-  return { byId, loose: loose.filter((text) => text.trim() !== '') };
+  return { byId, runs, loose: loose.filter((text) => text.trim() !== '') };
 };
 
 const tagOf = (node: StructNode, byId: ReadonlyMap<string, string>, seen: Set<string>): Tag => {
@@ -95,7 +99,7 @@ const strayMarksOf = async (page: PDFPageProxy): Promise<readonly string[]> => {
 };
 
 const readPage = async (page: PDFPageProxy) => {
-  const { byId, loose } = await piecesOf(page);
+  const { byId, runs, loose } = await piecesOf(page);
   const seen = new Set<string>(['artifact']);
   const tree = (await page.getStructTree()) as StructNode | null;
   const tag = tree ? tagOf(tree, byId, seen) : null;
@@ -104,6 +108,7 @@ const readPage = async (page: PDFPageProxy) => {
     .map(([, text]) => text);
   return {
     tag,
+    runs,
     text: oneSpace([...byId].flatMap(([id, text]) => (id === 'artifact' ? [] : [text])).join(' ')),
     edge: oneSpace(byId.get('artifact') ?? ''),
     untagged: [...loose, ...unseen, ...(await strayMarksOf(page))],
@@ -133,6 +138,7 @@ export const readPdf = async (pdf: Uint8Array): Promise<ReadPdf> => {
     metadata: metadata?.getRaw() ?? '',
     size: [size[0]!, size[1]!],
     text: pages.map(({ text }) => text),
+    runs: pages.flatMap(({ runs }) => runs),
     edges: pages.map(({ edge }) => edge),
     tags: pages.flatMap(({ tag }) => tag ?? []),
     untagged: pages.flatMap(({ untagged }) => untagged),
