@@ -120,6 +120,15 @@ export const record = (over: Partial<RecordPaper> = {}): RecordPaper => ({
   consents: [{ kind: 'treatment', act: 'given', on: '2026-01-19' }],
   limits: [],
   events: [{ day: '2026-02-03', kind: 'fall', remark: 'on the stairs' }],
+  nutrition: [
+    {
+      on: '2026-02-03',
+      by: 'Nuala Derravane',
+      advice: { proteinLowG: 90, proteinHighG: 110, meals: 4, surplusKcal: 200, words: 'Eggs count too.' },
+    },
+    { on: '2026-03-03', by: 'Nuala Derravane', advice: null },
+  ],
+  isNutritionShown: false,
   notes: [{ on: '2026-02-03', by: 'Nuala Derravane', text: 'Rang about the fall.' }],
   messages: [{ on: '2026-02-04', by: 'Maeve Tarrowby', text: 'Better today.' }],
   ...over,

@@ -155,6 +155,13 @@ describe('the own copy of the record', () => {
         tongue.sentences['record-paper']['not-a-plan'] as string,
         'Carry my shopping',
         'Timed up and go: 11.8 s',
+        'Eggs count too.',
+        pageWord(language, 'handout.protein-figures', { low: 90, high: 110, meals: 4 }),
+        pageWord(language, 'handout.energy', { kcal: 200 }),
+        tongue.sentences['record-paper']['advice-withdrawn']
+          .toString()
+          .replace('{day}', tongue.forms.day?.('2026-03-03', '') ?? '')
+          .replace('{name}', 'Nuala Derravane'),
         'Rang about the fall.',
         'Better today.',
         'on the stairs',
@@ -168,6 +175,14 @@ describe('the own copy of the record', () => {
       expect(wholeText(tagsOf(read.tags, /^H1$/)[0]!)).toBe(tongue.sentences['record-paper'].title);
     },
   );
+
+  it('says of nutrition that is not shown any more that it is not, and nothing of what is shown still', async () => {
+    const over = everyLanguage.en.sentences['record-paper']['advice-over'] as string;
+    const of = async (isNutritionShown: boolean) =>
+      (await printed(recordSheet(record({ isNutritionShown }), { language: 'en' }))).all;
+    expect(await of(false)).toContain(over);
+    expect(await of(true)).not.toContain(over);
+  });
 
   it('writes a set that was not counted and a question not answered as such, never as zero', async () => {
     const { read } = await printed(recordSheet(record(), { language: 'en' }));
@@ -199,11 +214,12 @@ describe('the own copy of the record', () => {
       screenings: [],
       consents: [],
       events: [],
+      nutrition: [],
       notes: [],
       messages: [],
     });
     const { all } = await printed(recordSheet(nothing, { language: 'en' }));
-    expect(all.match(/Nothing is recorded\./g)).toHaveLength(14);
+    expect(all.match(/Nothing is recorded\./g)).toHaveLength(15);
   });
 
   it('gives the same bytes twice, and keeps a message of any kind as letters', async () => {

@@ -8,6 +8,7 @@ import { type NotePart, noteParts } from '#core/episode/visit-note.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
+import { adviceShownTo, adviceStepsOf } from '#data/assessment/nutrition.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
@@ -129,6 +130,10 @@ export const recordPaperFor = async (access: Access, patient: Patient): Promise<
       .map(({ kind, act, at }) => ({ kind, act, on: dayAt(at, zone) })),
     limits: await limitsOf(access, id),
     events: await eventsOf(access, id),
+    nutrition: (await adviceStepsOf(access, id))
+      .map(({ advice, recordedAt, byName: by }) => ({ on: dayAt(recordedAt, zone), by, advice }))
+      .toReversed(),
+    isNutritionShown: (await adviceShownTo(access, patient)) !== null,
     notes: await notesIn(access, id),
     messages: await messagesIn(access, id, zone),
   };

@@ -6,6 +6,7 @@ import type { CareEvent } from '#core/episode/care-event.ts';
 import type { ConsentKind, ConsentRow } from '#core/episode/consent.ts';
 import type { EpisodeChange } from '#core/episode/episode.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { NutritionAdvice } from '#core/nutrition/picture/nutrition-advice.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Limit } from '#core/record/limit.ts';
@@ -56,6 +57,14 @@ export interface RecordPaper {
   readonly consents: readonly (Pick<ConsentRow, 'act'> & { readonly kind: ConsentKind; readonly on: Day })[];
   readonly limits: readonly Limit[];
   readonly events: readonly (Pick<CareEvent, 'day' | 'kind'> & { readonly remark: string | null })[];
+  /** What was shown of protein and energy, oldest first; null stands for a withdrawal. */
+  readonly nutrition: readonly {
+    readonly on: Day;
+    readonly by: string;
+    readonly advice: NutritionAdvice | null;
+  }[];
+  /** The newest is still shown: nothing has closed it since. */
+  readonly isNutritionShown: boolean;
   readonly notes: readonly Written[];
   readonly messages: readonly Written[];
 }

@@ -3,17 +3,16 @@
 import { redFlagClasses, redFlagOfCuff } from '#core/decision/facts/facts.ts';
 import { sentence } from '#core/episode/documents/document-words.ts';
 import { limitTold } from '#core/episode/limit-cautions.ts';
-import type { ScreeningItemId } from '#core/screening/items.ts';
-import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
+
 import { cautionText } from '#messages/cautions.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { exerciseName } from '#messages/exercises.ts';
 import { pageWord } from '#messages/page-words.ts';
 import { doseText } from '#messages/papers/paper-speech.ts';
-import { questionText } from '#messages/screening.ts';
 import { translate } from '#messages/translate.ts';
 import type { Look } from '../look.ts';
 import type { SheetPaper } from '../sheet/sheet-paper.ts';
+import { healthParts, nutritionLines } from './record-health.ts';
 import { logParts } from './record-logs.ts';
 import type { RecordPaper, Written } from './record-paper.ts';
 import { type RecordWords, recordWords } from './record-words.ts';
@@ -82,30 +81,6 @@ const measuredLines = ({ measured }: RecordPaper, { say, shortDay }: RecordWords
     }),
   );
 
-const answerText = ({ answer, note }: ScreeningItemAnswer, { say, tag }: RecordWords): string => {
-  const said = {
-    yes: pageWord(tag, 'ask.yes'),
-    no: pageWord(tag, 'ask.no'),
-    'not-known': say('not-known'),
-    'not-applicable': say('not-applicable'),
-  }[answer];
-  return note ? `${said}. ${say('remark', { remark: note })}` : said;
-};
-
-const healthParts = ({ screenings }: RecordPaper, words: RecordWords): readonly Part[] =>
-  screenings.map(({ day, answers }) => ({
-    title: words.say('health', { day }),
-    lines: [],
-    table: {
-      heads: [words.say('question'), words.say('answer')],
-      widths: [3, 1],
-      rows: answers.map((answer) => [
-        questionText(answer.item as ScreeningItemId)[words.tag],
-        answerText(answer, words),
-      ]),
-    },
-  }));
-
 const consentLines = ({ consents }: RecordPaper, { say, tag }: RecordWords): readonly string[] =>
   consents.map(({ act, kind, on }) =>
     say(`consent-${act}`, { day: on, what: pageWord(tag, `consent.${kind}`) }),
@@ -168,6 +143,7 @@ const partsOf = (paper: RecordPaper, words: RecordWords): readonly Part[] => {
     part(say('signs'), signLines(paper, words), words),
     part(say('around'), aroundLines(paper, words), words),
     part(say('consents'), consentLines(paper, words), words),
+    part(pageWord(words.tag, 'handout.protein'), nutritionLines(paper, words), words),
     part(say('notes'), written('note', paper.notes, words), words),
     part(say('messages'), written('message', paper.messages, words), words),
     ...logParts(paper, words),

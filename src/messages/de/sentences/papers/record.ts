@@ -70,10 +70,13 @@ export const recordPaper = {
   remark: 'Notiert: {remark}',
   notes: 'Notizen aus der Praxis',
   note: '{day}, {name}: {text}',
+  'advice-shown': '{day}, gezeigt von {name}: {what}',
+  'advice-withdrawn': '{day}: {name} hat das Gezeigte zurückgenommen.',
+  'advice-over': 'Das wird Ihnen nicht mehr gezeigt. Fragen Sie uns, bevor Sie sich danach richten.',
   messages: 'Nachrichten',
   message: '{day}, {name}: {text}',
   none: 'Nichts ist eingetragen.',
   'left-out': 'Was nicht auf diesem Papier steht',
   'left-out-list':
-    'Antworten auf einzelne Fragebögen, und wie eine Dosis berechnet wurde. Fassungen, die niemand unterschrieben hat. Als falsch gekennzeichnete Einträge, und wie Sie sich anmelden. Fragen Sie die Praxis nach der Datei, in der jede Zeile steht.',
+    'Antworten auf einzelne Fragebögen, Briefe an andere, die Sie behandeln, und wie eine Dosis berechnet wurde. Fassungen, die niemand unterschrieben hat. Als falsch gekennzeichnete Einträge, und wie Sie sich anmelden. Fragen Sie die Praxis nach der Datei, in der jede Zeile steht.',
 } as const satisfies Same<typeof english>;

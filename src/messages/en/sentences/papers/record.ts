@@ -65,10 +65,13 @@ export const recordPaper = {
   remark: 'Noted: {remark}',
   notes: 'Notes of your clinicians',
   note: '{day}, {name}: {text}',
+  'advice-shown': '{day}, shown by {name}: {what}',
+  'advice-withdrawn': '{day}: {name} took back what was shown.',
+  'advice-over': 'This is not shown to you any more. Ask us before you follow it.',
   messages: 'Messages',
   message: '{day}, {name}: {text}',
   none: 'Nothing is recorded.',
   'left-out': 'What is not on this paper',
   'left-out-list':
-    'Answers to single questionnaires, and how a dose was worked out. Versions nobody signed, entries marked as wrong, and how you sign in. Ask the clinic for the file that holds every row.',
+    'Answers to single questionnaires, letters to others who treat you, and how a dose was worked out. Versions nobody signed, entries marked as wrong, and how you sign in. Ask the clinic for the file that holds every row.',
 } as const;
