@@ -23,6 +23,8 @@ export interface OwnServer {
   readonly file: string;
   readonly start: () => Promise<void>;
   readonly stop: () => Promise<void>;
+  /** Ends it hard, in the middle of whatever it does. */
+  readonly kill: () => Promise<void>;
   readonly remove: () => Promise<void>;
 }
 
@@ -37,11 +39,12 @@ export const ownServer = async (): Promise<OwnServer> => {
   });
   const address = addressOf(settings);
   let running: ReturnType<typeof startServer> | null = null;
-  const stop = async () => {
-    running?.child.kill('SIGTERM');
+  const end = async (signal: 'SIGTERM' | 'SIGKILL') => {
+    running?.child.kill(signal);
     await running?.ended;
     running = null;
   };
+  const stop = () => end('SIGTERM');
   return {
     address,
     file,
@@ -50,6 +53,7 @@ export const ownServer = async (): Promise<OwnServer> => {
       await untilReady(running, address);
     },
     stop,
+    kill: () => end('SIGKILL'),
     remove: async () => {
       await stop();
       rmSync(folder, { recursive: true, force: true });

@@ -1,0 +1,131 @@
+/**
+ * The real server under savers, ended hard again and again: whatever was acknowledged has to stand in the file
+ * exactly once, and its history to hold.
+ */
+import { setTimeout as wait } from 'node:timers/promises';
+import { entryFormat } from '#core/record/entries.ts';
+import { demoNow } from '#demo/clinic.ts';
+import { seeded } from '#simulation/raises/seeded.ts';
+import { run as verifyAudit } from '../../verify-audit.ts';
+import { type OwnServer, ownServer } from '../phone-sequences/own-server.ts';
+import { read, storedTwice } from '../phone-sequences/stored.ts';
+
+const people = Array.from({ length: 8 }, (_, n) => `patient-${n + 1}`);
+const saversEach = 3;
+const passphrase = 'demo-clinic-demo';
+
+interface Saver {
+  readonly address: string;
+  readonly cookie: string;
+}
+
+const post = (address: string, path: string, body: unknown, cookie = ''): Promise<Response> =>
+  fetch(`${address}${path}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', origin: address, cookie },
+    body: JSON.stringify(body),
+    signal: AbortSignal.timeout(20_000),
+  });
+
+const signedIn = async (address: string, who: string): Promise<Saver> => {
+  const sent = { email: `${who}@demo.invalid`, password: passphrase };
+  const answer = await post(address, '/api/auth/sign-in/email', sent);
+  if (!answer.ok) throw new Error(`${who} could not sign in: ${answer.status}`);
+  const cookie = answer.headers
+    .getSetCookie()
+    .map((line) => line.split(';')[0])
+    .join('; ');
+  return { address, cookie };
+};
+
+const sessionOf = (entryId: string, now: number) => ({
+  ...{ format: entryFormat, entryId, zone: 'Europe/Lisbon', day: new Date(now).toISOString().slice(0, 10) },
+  ...{ sentAt: now, beganAt: now - 20 * 60_000, endedAt: now - 60_000, kind: 'full' },
+  ...{ redFlags: [], extraPainRelief: false, didExtra: false, stoppedByFlag: false, sets: [], joints: [] },
+});
+
+interface Load {
+  readonly acknowledged: string[];
+  readonly refused: string[];
+  isOver: boolean;
+}
+
+/** Sends one after another, each again and again until it is answered, as a phone does. */
+const save = async ({ address, cookie }: Saver, name: string, load: Load, now: number): Promise<void> => {
+  for (let count = 0; !load.isOver; count += 1) {
+    const entry = sessionOf(`${name}-${count}`, now);
+    for (;;) {
+      const answer = await post(address, '/api/entries', { kind: 'session', entry }, cookie).catch(
+        () => null,
+      );
+      const said = answer?.ok
+        ? ((await answer.json().catch(() => null)) as { stored?: string } | null)
+        : null;
+      if (said?.stored === 'stored' || said?.stored === 'known') load.acknowledged.push(entry.entryId);
+      if (said) break;
+      if (answer && answer.status < 500 && answer.status !== 429) {
+        load.refused.push(`${entry.entryId}: ${answer.status}`);
+        break;
+      }
+      if (load.isOver) return;
+      await wait(200);
+    }
+  }
+};
+
+const killedAgain = async (server: OwnServer, load: Load, kills: number, seed: number): Promise<number> => {
+  const random = seeded(seed);
+  let longestMs = 0;
+  for (let kill = 1; kill <= kills; kill += 1) {
+    const enough = load.acknowledged.length + 1 + random.below(30);
+    while (load.acknowledged.length < enough) await wait(5);
+    await server.kill();
+    const began = performance.now();
+    await server.start();
+    longestMs = Math.max(longestMs, performance.now() - began);
+    if (kill % 10 === 0) console.log(`${kill} kills, ${load.acknowledged.length} acknowledged`);
+  }
+  return longestMs;
+};
+
+const faultsIn = async (server: OwnServer, load: Load): Promise<readonly string[]> => {
+  const stored = new Set(
+    read<{ id: string }>(server.file, 'SELECT entry_id AS id FROM training_session').map(({ id }) => id),
+  );
+  const lost = load.acknowledged.filter((id) => !stored.has(id));
+  const twice = storedTwice(server.file);
+  process.env.DATABASE_FILE = server.file;
+  const verified = await verifyAudit([]);
+  return [
+    ...lost.map((id) => `acknowledged and lost: ${id}`),
+    ...load.refused.slice(0, 5).map((one) => `refused: ${one}`),
+    ...(twice > 0 ? [`${twice} entries stand more than once`] : []),
+    ...(verified === 0 ? [] : ['the audit or a row of the record does not hold']),
+  ];
+};
+
+/** Answers the faults. */
+export const playKills = async (kills: number, seed: number): Promise<readonly string[]> => {
+  const server = await ownServer();
+  const load: Load = { acknowledged: [], refused: [], isOver: false };
+  try {
+    await server.start();
+    const now = Date.parse(demoNow);
+    const savers: Promise<void>[] = [];
+    for (const who of people) {
+      const saver = await signedIn(server.address, who);
+      for (let n = 0; n < saversEach; n += 1) savers.push(save(saver, `${who}-${n}`, load, now));
+    }
+    const longestMs = await killedAgain(server, load, kills, seed);
+    load.isOver = true;
+    await Promise.all(savers);
+    await server.stop();
+    console.log(
+      `${kills} kills under ${savers.length} savers: ${load.acknowledged.length} acknowledged; back after at most ${Math.round(longestMs / 100) / 10} s`,
+    );
+    return await faultsIn(server, load);
+  } finally {
+    load.isOver = true;
+    await server.remove();
+  }
+};
