@@ -197,7 +197,9 @@ describe('the demo clinic as a whole', () => {
             client.exec(`BEGIN; ${into} SELECT ${values} FROM ${name} LIMIT 1`);
             taken.push(name);
           } catch (error) {
-            expect(String(error)).toContain(`${name} is append-only`);
+            const refused =
+              recursive === 1 || !open.includes(name) ? `${name} is append-only` : 'FOREIGN KEY';
+            expect(String(error)).toContain(refused);
           } finally {
             client.exec('ROLLBACK');
           }

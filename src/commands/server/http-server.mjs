@@ -65,11 +65,13 @@ const listening = (server, options) =>
 export const closed = (server) =>
   new Promise((resolve) => {
     const last = setTimeout(() => server.closeAllConnections(), endingMilliseconds);
+    // A connection that has had its answer would otherwise be kept open for the next request.
+    const idle = setInterval(() => server.closeIdleConnections(), 50);
     server.close(() => {
       clearTimeout(last);
+      clearInterval(idle);
       resolve(undefined);
     });
-    server.closeIdleConnections();
   });
 
 /** Counts for a monitoring program, on an address of their own that no proxy hands on. */
