@@ -15,7 +15,7 @@ interface Built<T> {
 }
 
 /** A query as it stands on one connection. */
-export interface Standing<T = unknown> extends PreparedQuery {
+interface Standing<T = unknown> extends PreparedQuery {
   readonly ask: (values: Bound) => T | Promise<T>;
 }
 

@@ -10,7 +10,7 @@ export interface PreparedQuery {
   readonly fields: readonly { readonly field: object; readonly path: readonly string[] }[];
 }
 
-export type Values = Readonly<Record<string, unknown>>;
+type Values = Readonly<Record<string, unknown>>;
 
 type Bind = (values: Values) => readonly unknown[];
 

@@ -5,7 +5,7 @@ import { phoneOf, untilReady } from '../phone-sequences/sequence.ts';
 import { countWords, onceEach, type PageWords, wordsOn } from './words-on.ts';
 
 /** Minutes in which nothing is pressed; the clock of the phone is moved on. */
-export interface Wait {
+interface Wait {
   readonly minutes: number;
 }
 
