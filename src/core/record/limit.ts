@@ -25,6 +25,8 @@ export interface Limit {
   /** Last day it holds; null = until lifted. */
   readonly to: Day | null;
   readonly author: string;
+  /** Of a phase of a protocol: an entry of kind "none" ends none of it. */
+  readonly ofPhase?: true;
   /** Day a clinician lifted it, with a reason; from then on it no longer binds. */
   readonly liftedOn?: Day | null;
 }

@@ -21,7 +21,7 @@ export type RecordedLimit = Limit & {
 };
 
 /** What a form can enter; a limit on methods, or one that is graded, belongs to a phase of a protocol. */
-type EnteredLimit = Omit<Limit, 'kind' | 'weightBearing' | 'bearKg' | 'withoutMethods'> & {
+type EnteredLimit = Omit<Limit, 'kind' | 'weightBearing' | 'bearKg' | 'withoutMethods' | 'ofPhase'> & {
   readonly kind: Exclude<Limit['kind'], 'methods'>;
   readonly remark: string | null;
 };

@@ -85,6 +85,17 @@ describe('a protocol', () => {
     expect(kept?.steps.map(({ place }) => place)).toEqual([1, 2, 1]);
   });
 
+  it('goes on through an entry of kind “none”, dated before, on, or ahead of its day: that ends no phase', async () => {
+    const none = { joint: 'right-knee', kind: 'none', limitKg: null, to: null, author: 'Dr Other' };
+    const degrees = { movement: null, fromDegrees: null, toDegrees: null, remark: null };
+    await staffOn(0).care.addLimit({ ...of(), limit: { ...none, ...degrees, from: dayOf(5) } });
+    await write(0);
+    await staffOn(0).care.addLimit({ ...of(), limit: { ...none, ...degrees, from: dayOf(1) } });
+    expect(await proposedKg(0)).toMatchObject({ loadKg: 3 });
+    expect(await proposedKg(1)).toMatchObject({ loadKg: 3 });
+    expect(await proposedKg(5)).toMatchObject({ loadKg: 3 });
+  });
+
   it('ended with a reason binds nothing more and takes no further phase', async () => {
     await write(0);
     await staffOn(3).protocols.end({ ...of(), protocolId, end: { reason: 'Surgeon closed it.' } });

@@ -1,7 +1,7 @@
 /**
  * Limits a clinician entered for a joint. They bound every dose and proposal. One whose last day has
  * passed still binds and asks again: an expiry opens nothing. Lifting it opens, and so does a later
- * entry of kind "none" for those before it.
+ * entry of kind "none" for those before it. What a phase binds ends with the phase alone.
  */
 
 import type { Joint } from '#core/exercises/joints.ts';
@@ -32,7 +32,9 @@ export const limitsInForce = (
         .map((limit) => dayNumber(limit.from)),
     );
   return begun
-    .filter((limit) => limit.kind !== 'none' && dayNumber(limit.from) >= liftedFrom(limit.joint))
+    .filter(
+      (limit) => limit.kind !== 'none' && (limit.ofPhase || dayNumber(limit.from) >= liftedFrom(limit.joint)),
+    )
     .map((limit) => ({ ...limit, isExpired: limit.to !== null && dayNumber(limit.to) < day }));
 };
 

@@ -65,7 +65,7 @@ export const phaseDue = (protocol: Protocol, today: Day): Phase | null => {
 };
 
 const limitsOfPhase = ({ joint, author }: Protocol, phase: Phase, from: Day): readonly Limit[] => {
-  const bound = { joint, limitKg: null, from, to: null, author } as const;
+  const bound = { joint, limitKg: null, from, to: null, author, ofPhase: true } as const;
   const { weightBearing, bearKg, movement, fromDegrees, toDegrees, limitKg } = phase;
   const allowed = { 'low-load': phase.lowLoad, variation: phase.variation, occlusion: phase.occlusion };
   const withoutMethods = methods.filter((method) => !allowed[method]);
