@@ -61,7 +61,9 @@ const draftFrom = (row: DraftRow): LetterDraft & Written => {
 /** The newest first, by when each was begun. */
 export const lettersOf = async (access: Access, patientId: string): Promise<readonly KeptLetter[]> => {
   const newest = new Map<string, DraftRow>();
-  for (const row of await draftRows(access, patientId)) newest.set(row.letterId, row);
+  // By its version and not by its time: the clock may have been put back between two of them.
+  for (const row of await draftRows(access, patientId))
+    if (row.version > (newest.get(row.letterId)?.version ?? 0)) newest.set(row.letterId, row);
   const signatures = await signatureRows(access, patientId);
   const voids = await voidRows(access, patientId);
   return [...newest.values()].toReversed().map((row) => ({

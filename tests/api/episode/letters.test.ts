@@ -64,6 +64,17 @@ describe('a draft', () => {
     expect((await get(letterId)).draft.name).toBe('Dr Ada Verrin');
   });
 
+  it('is read as it was saved last, also where the clock was put back between', async () => {
+    const letterId = await begin();
+    const save = (day: number, name: string, seen: number) =>
+      letters(day).save({ ...of(), at: { letterId, seen }, letter: addressed({ name }) });
+    await save(2, 'Dr Second', 1);
+    await save(1, 'Dr Third', 2);
+    expect(await get(letterId)).toMatchObject({ seen: 3, draft: { name: 'Dr Third' } });
+    await save(1, 'Dr Fourth', 3);
+    expect((await get(letterId)).draft.name).toBe('Dr Fourth');
+  });
+
   it('takes a sentence of the clinician’s own, shows it as hers, and gives the record’s back for an empty field', async () => {
     const letterId = await begin();
     const { made } = await get(letterId);
