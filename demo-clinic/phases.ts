@@ -49,8 +49,8 @@ export const followsPhases = async (access: Access, patientId: string, act: Phas
       return;
     }
     case 'confirm-phase': {
-      const { id } = await own(access, patientId);
-      await stepProtocol(access, patientId, id, { place: act.place, seen: act.seen });
+      const of = await own(access, patientId);
+      await stepProtocol(access, patientId, of, { place: act.place, seen: act.seen });
     }
   }
 };

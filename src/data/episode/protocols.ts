@@ -110,6 +110,16 @@ export const beginProtocol = (access: Access, patientId: string, row: NewProtoco
     return now.id;
   });
 
+/**
+ * Later than whatever was written of the protocol before, also where the clock was put back meanwhile or two write at
+ * one instant: which phase holds is told by the order of its rows.
+ */
+const writtenAfter = (access: Access, patientId: string, { phases, steps }: Protocol) => {
+  const now = writtenNow(access, patientId);
+  const known = [...phases.map(({ recordedAt }) => recordedAt), ...steps.map(({ at }) => at)];
+  return { ...now, recordedAt: Math.max(now.recordedAt, ...known.map((at) => at + 1)) };
+};
+
 /** A first phase whose day has come begins with its writing: nothing is opened by it. */
 const beginsAtOnce = ({ steps }: Protocol, { place, from }: PhaseRow, access: Access): boolean =>
   place === 1 && steps.length === 0 && daysBetween(from, access.day) >= 0;
@@ -117,15 +127,15 @@ const beginsAtOnce = ({ steps }: Protocol, { place, from }: PhaseRow, access: Ac
 export const stepProtocol = (
   access: Access,
   patientId: string,
-  protocolId: string,
+  of: Protocol,
   { place, seen }: Pick<PhaseStep, 'place' | 'seen'>,
 ): Promise<string> =>
   access.store.write(async (tx) => {
-    const now = writtenNow(access, patientId);
-    await tx.insert(protocolStep).values({ ...now, protocolId, place, on: access.day, seen });
+    const now = writtenAfter(access, patientId, of);
+    await tx.insert(protocolStep).values({ ...now, protocolId: of.id, place, on: access.day, seen });
     changed(access, patientId);
     await auditWrite(tx, access, place === ended ? 'protocol-end' : 'protocol-step', {
-      subjectId: protocolId,
+      subjectId: of.id,
       patientId,
       detail: { place },
     });
@@ -134,7 +144,7 @@ export const stepProtocol = (
 
 export const writePhase = (access: Access, patientId: string, of: Protocol, row: PhaseRow): Promise<string> =>
   access.store.write(async (tx) => {
-    const now = writtenNow(access, patientId);
+    const now = writtenAfter(access, patientId, of);
     await tx.insert(protocolPhase).values({
       ...now,
       protocolId: of.id,
@@ -149,6 +159,6 @@ export const writePhase = (access: Access, patientId: string, of: Protocol, row:
       detail: { place: row.place, weightBearing: row.weightBearing },
     });
     if (beginsAtOnce(of, row, access))
-      await stepProtocol(access, patientId, of.id, { place: row.place, seen: 'Began with its writing.' });
+      await stepProtocol(access, patientId, of, { place: row.place, seen: 'Began with its writing.' });
     return now.id;
   });

@@ -96,6 +96,19 @@ describe('a protocol', () => {
     expect(await proposedKg(5)).toMatchObject({ loadKg: 3 });
   });
 
+  it('holds in the order in which it was written, also where the clock was put back between', async () => {
+    await write(0);
+    await write(0, { place: 2, name: 'Building', from: dayOf(1), weightBearing: 'full', limitKg: null });
+    await confirm(2, 2);
+    await confirm(1, 1);
+    expect(await proposedKg(2)).toMatchObject({ loadKg: 3 });
+    await write(2, { limitKg: 4 });
+    await write(1, { limitKg: 2 });
+    expect(await proposedKg(2)).toMatchObject({ loadKg: 2 });
+    const [kept] = await staffOn(2).protocols.list(of());
+    expect(kept?.steps.map(({ place }) => place)).toEqual([1, 2, 1]);
+  });
+
   it('ended with a reason binds nothing more and takes no further phase', async () => {
     await write(0);
     await staffOn(3).protocols.end({ ...of(), protocolId, end: { reason: 'Surgeon closed it.' } });

@@ -81,7 +81,7 @@ export const protocolsRouter = router({
     writing(ctx, async () => {
       const of = await openProtocol(ctx, input.protocolId);
       const step = checked(stepFields, input.step, ({ place }) => stepRefusals(of, place, ctx.access.day));
-      return stepProtocol(ctx.access, ctx.patient.id, of.id, step);
+      return stepProtocol(ctx.access, ctx.patient.id, of, step);
     }),
   ),
 
@@ -90,7 +90,7 @@ export const protocolsRouter = router({
     writing(ctx, async () => {
       const of = await openProtocol(ctx, input.protocolId);
       const { reason } = checked(endFields, input.end);
-      return stepProtocol(ctx.access, ctx.patient.id, of.id, { place: ended, seen: reason });
+      return stepProtocol(ctx.access, ctx.patient.id, of, { place: ended, seen: reason });
     }),
   ),
 });
