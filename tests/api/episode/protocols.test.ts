@@ -109,6 +109,15 @@ describe('a protocol', () => {
     expect(kept?.steps.map(({ place }) => place)).toEqual([1, 2, 1]);
   });
 
+  it('whose first phase is written ahead binds from that day, before anybody confirmed it', async () => {
+    await write(0, { from: dayOf(2) });
+    expect(await proposedKg(1)).toMatchObject({ loadKg: 5 });
+    expect(await proposedKg(2)).toMatchObject({ loadKg: 3 });
+    expect((await staffOn(2).protocols.list(of()))[0]).toMatchObject({ inForce: 1, due: 1 });
+    await confirm(3, 1);
+    expect(await proposedKg(3)).toMatchObject({ loadKg: 3 });
+  });
+
   it('ended with a reason binds nothing more and takes no further phase', async () => {
     await write(0);
     await staffOn(3).protocols.end({ ...of(), protocolId, end: { reason: 'Surgeon closed it.' } });

@@ -54,7 +54,7 @@ export const protocolsRouter = router({
       ...one,
       phases: phasesOf(one),
       rewritten: one.phases.length - phasesOf(one).length,
-      inForce: phaseInForce(one)?.place ?? null,
+      inForce: phaseInForce(one, ctx.access.day)?.place ?? null,
       due: phaseDue(one, ctx.access.day)?.place ?? null,
       hasEnded: hasEnded(one),
     }));

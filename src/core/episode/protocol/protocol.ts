@@ -1,7 +1,8 @@
 /**
  * A protocol after surgery or injury: dated phases of a surgeon or clinician, of which one is in force. A day that
  * comes opens nothing: the phase after it is in force once a clinician has confirmed it, and until then
- * the one before goes on binding. Only the first phase begins by itself on its day, since it opens nothing.
+ * the one before goes on binding. Only the first phase binds by itself from its day, since it opens nothing; it is
+ * asked to be confirmed all the same.
  */
 import type { Joint } from '../../exercises/joints.ts';
 import type { Refusal } from '../../outcome.ts';
@@ -45,12 +46,6 @@ export const phasesOf = ({ phases }: Pick<Protocol, 'phases'>): readonly Phase[]
 
 export const hasEnded = ({ steps }: Pick<Protocol, 'steps'>): boolean => steps.at(-1)?.place === ended;
 
-/** The phase in force; null where none has begun, or the protocol has ended. */
-export const phaseInForce = (protocol: Protocol): Phase | null => {
-  const place = protocol.steps.at(-1)?.place ?? ended;
-  return phasesOf(protocol).find((phase) => phase.place === place) ?? null;
-};
-
 /** The phase after the one in force; null where there is none, or the protocol has ended. */
 export const nextPhase = (protocol: Protocol): Phase | null => {
   if (hasEnded(protocol)) return null;
@@ -85,9 +80,21 @@ interface Binding {
   readonly at: number;
 }
 
+/** The first phase before any step: from its day, or written anew after it from then on. */
+const bindingsBefore = ({ phases, steps }: Pick<Protocol, 'phases' | 'steps'>): readonly Binding[] =>
+  phases
+    .filter(({ place, recordedAt }) => place === 1 && recordedAt < (steps[0]?.at ?? Number.POSITIVE_INFINITY))
+    .reduce<readonly Binding[]>((held, phase) => {
+      const { from, recordedOn, recordedAt: at } = phase;
+      const begun = held.filter(({ on }) => on <= recordedOn);
+      const on = begun.length > 0 || from < recordedOn ? recordedOn : from;
+      return [...begun, { phase, on, at }];
+    }, []);
+
 /** Each moment at which what binds changed: a step, or the phase in force written anew. */
-const bindingsOf = ({ phases, steps }: Protocol): readonly Binding[] =>
-  steps.flatMap((step, index): Binding[] => {
+const bindingsOf = ({ phases, steps }: Pick<Protocol, 'phases' | 'steps'>): readonly Binding[] => [
+  ...bindingsBefore({ phases, steps }),
+  ...steps.flatMap((step, index): Binding[] => {
     const until = steps[index + 1]?.at ?? Number.POSITIVE_INFINITY;
     const ofPlace = phases.filter(({ place }) => place === step.place);
     const first = ofPlace.findLast(({ recordedAt }) => recordedAt <= step.at) ?? null;
@@ -96,7 +103,12 @@ const bindingsOf = ({ phases, steps }: Protocol): readonly Binding[] =>
       { phase: first, on: step.on, at: step.at },
       ...anew.map((phase) => ({ phase, on: phase.recordedOn, at: phase.recordedAt })),
     ];
-  });
+  }),
+];
+
+/** The phase in force; null where none has begun, or the protocol has ended. */
+export const phaseInForce = (protocol: Pick<Protocol, 'phases' | 'steps'>, today: Day): Phase | null =>
+  bindingsOf(protocol).findLast(({ on }) => on <= today)?.phase ?? null;
 
 export interface PhaseLimit extends Limit {
   readonly id: string;

@@ -86,7 +86,7 @@ describe('a phase that is planned', () => {
 
   it('opens nothing by its day: what held before goes on until a clinician confirms it', () => {
     const wait = addDays(later.from, 30);
-    expect(phaseInForce(protocol())?.place).toBe(1);
+    expect(phaseInForce(protocol(), wait)?.place).toBe(1);
     expect(refusedOn(wait, stand).join(' ')).toMatch(/Only touch weight-bearing is allowed/);
     const confirmed = protocol({ steps: [step(1, operated), step(2, later.from)] });
     expect(refusedOn(addDays(later.from, -1), stand, confirmed)).toHaveLength(1);
@@ -107,9 +107,25 @@ describe('a phase that is planned', () => {
     expect(said(2, '2026-03-17', over)).toMatch(/has ended/);
   });
 
-  it('binds nothing before one has begun and after the end, and is then due no more', () => {
-    expect(limitsOfProtocol(protocol({ steps: [] }))).toEqual([]);
-    expect(nextPhase(protocol({ steps: [] }))?.place).toBe(1);
+  it('that is the first binds from its day on, confirmed or not, and is asked about until it is', () => {
+    const planned = phase({ from: '2026-02-10' });
+    const ahead = protocol({ phases: [planned], steps: [] });
+    expect(refusedOn('2026-02-09', stand, ahead)).toEqual([]);
+    expect(refusedOn('2026-02-10', stand, ahead)).toHaveLength(1);
+    expect(refusedOn('2026-02-11', stand, ahead)).toHaveLength(1);
+    expect(['2026-02-09', '2026-02-10'].map((day) => phaseInForce(ahead, day)?.place)).toEqual([undefined, 1]);
+    expect([nextPhase(ahead)?.place, phaseDue(ahead, '2026-02-10')?.place]).toEqual([1, 1]);
+    const put = phase({ from: '2026-03-01', recordedOn: '2026-02-09' });
+    expect(refusedOn('2026-02-20', stand, protocol({ phases: [planned, put], steps: [] }))).toEqual([]);
+    // Once it binds, another day written for it opens nothing.
+    const late = phase({ from: '2026-03-01', recordedOn: '2026-02-11' });
+    expect(refusedOn('2026-02-20', stand, protocol({ phases: [planned, late], steps: [] }))).toHaveLength(1);
+    const over = protocol({ phases: [planned], steps: [step(0, '2026-02-05')] });
+    expect(refusedOn('2026-02-20', stand, over)).toEqual([]);
+  });
+
+  it('binds nothing before one is written and after the end, and is then due no more', () => {
+    expect(limitsOfProtocol(protocol({ phases: [], steps: [] }))).toEqual([]);
     const over = protocol({ steps: [step(1, operated), step(0, '2026-02-20')] });
     expect(refusedOn('2026-02-19', stand, over)).toHaveLength(1);
     expect(refusedOn('2026-02-20', stand, over)).toEqual([]);

@@ -5,7 +5,7 @@ export const words = {
   title: 'After surgery or injury',
   none: 'No protocol is on record. Limits without phases stand under Consents and limits.',
   about:
-    'A day that comes opens nothing: a phase holds once a clinician confirms it, and until then the one before goes on.',
+    'The first phase holds from its day. After that a day that comes opens nothing: a phase holds once a clinician confirms it, and until then the one before goes on.',
   head: '{procedure}, {joint-name}',
   set: '{date}, set by {name}',
   letter: 'Their letter',
