@@ -158,6 +158,28 @@ describe('a signature', () => {
     expect((await get(letterId)).state).toBe('draft');
   });
 
+  it('stands under no word that was not read, whoever else enters something in the same moment', async () => {
+    const letterId = await begin();
+    const { words: read, digest } = await get(letterId);
+    const limit = (limitKg: number) => {
+      const of = { joint: 'right-knee', kind: 'load-limit', limitKg, from: '2026-03-02', to: null } as const;
+      return { ...of, author: 'Dr Surgeon', remark: null };
+    };
+    const signing = letters()
+      .sign({ ...of(), at: { letterId, seen: 1 }, digest, signature, confirmed: true })
+      .then(
+        () => true,
+        () => false,
+      );
+    const { care } = at.clinician().clinician;
+    await Promise.all([3, 2].map((kg) => care.addLimit({ ...of(), limit: limit(kg) })));
+    const isSigned = await signing;
+    const { words } = await get(letterId);
+    const { draft, signature: line } = read;
+    if (isSigned) expect({ ...words, draft, signature: line }).toEqual(read);
+    else expect((await get(letterId)).state).toBe('draft');
+  });
+
   it('is asked about first where the patient has not agreed that others are told', async () => {
     const letterId = await begin();
     expect((await get(letterId)).mayTellOthers).toBe(false);

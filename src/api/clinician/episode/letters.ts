@@ -117,7 +117,7 @@ const summarise = recordProcedure
       throw new Problem('conflict', say('saved-since'));
   });
 
-/** `digest` tells which words were read. */
+/** `digest` tells which words were read. In one write: the record may not change between reading and signing. */
 const sign = recordProcedure
   .input(
     z.object({
@@ -127,17 +127,19 @@ const sign = recordProcedure
       confirmed: z.boolean().default(false),
     }),
   )
-  .mutation(async ({ ctx: { access, patient }, input }) => {
-    const { role, registration } = checked(signatureFields, input.signature);
-    const { draft } = await draftNow(access, patient.id, input.at);
-    const { words: read } = await makeLetter(access, patient, draft);
-    if (digestOf(read) !== input.digest) throw new Problem('conflict', say('record-changed'));
-    await requireAgreement(access, patient.id, input.confirmed);
-    const signer = { name: access.actorName, role, registration };
-    const { words } = await makeLetter(access, patient, draft, signer);
-    if (!(await signLetter(access, patient.id, input.at, { role, registration, words })))
-      throw new Problem('conflict', say('saved-since'));
-  });
+  .mutation(({ ctx: { access, patient }, input }) =>
+    access.store.write(async () => {
+      const { role, registration } = checked(signatureFields, input.signature);
+      const { draft } = await draftNow(access, patient.id, input.at);
+      const { words: read } = await makeLetter(access, patient, draft);
+      if (digestOf(read) !== input.digest) throw new Problem('conflict', say('record-changed'));
+      await requireAgreement(access, patient.id, input.confirmed);
+      const signer = { name: access.actorName, role, registration };
+      const { words } = await makeLetter(access, patient, draft, signer);
+      if (!(await signLetter(access, patient.id, input.at, { role, registration, words })))
+        throw new Problem('conflict', say('saved-since'));
+    }),
+  );
 
 const declareVoid = recordProcedure
   .input(z.object({ letterId: id, voiding: z.unknown() }))
