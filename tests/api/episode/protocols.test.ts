@@ -118,6 +118,26 @@ describe('a protocol', () => {
     expect(await proposedKg(3)).toMatchObject({ loadKg: 3 });
   });
 
+  it('is confirmed and written anew as it was read, and not as a colleague wrote it meanwhile', async () => {
+    await write(0);
+    const second = { place: 2, name: 'Building', from: firstDay, weightBearing: 'full' };
+    await write(0, { ...second, limitKg: 4 });
+    const [shown] = await staffOn(0).protocols.list(of());
+    const seen = shown!.phases[1]!.recordedAt;
+    await write(0, { ...second, limitKg: null });
+    const step = { place: 2, seen: 'Wound closed.' };
+    const { protocols } = staffOn(0);
+    await expect(protocols.confirm({ ...of(), protocolId, seen, step })).rejects.toThrow(/written meanwhile/);
+    const stale = { ...of(), protocolId, seen, phase: phase({ ...second, limitKg: 4 }) };
+    await expect(protocols.writePhase(stale)).rejects.toThrow(/written meanwhile/);
+    const third = { ...of(), protocolId, seen: null, phase: phase({ ...second, place: 3, limitKg: 5 }) };
+    await protocols.writePhase(third);
+    await expect(protocols.writePhase(third)).rejects.toThrow(/written meanwhile/);
+    const now = (await protocols.list(of()))[0]!.phases[1]!.recordedAt;
+    await protocols.confirm({ ...of(), protocolId, seen: now, step });
+    expect((await protocols.list(of()))[0]).toMatchObject({ inForce: 2 });
+  });
+
   it('ended with a reason binds nothing more and takes no further phase', async () => {
     await write(0);
     await staffOn(3).protocols.end({ ...of(), protocolId, end: { reason: 'Surgeon closed it.' } });

@@ -46,6 +46,15 @@ const openProtocol = async ({ access, patient }: Of, id: string): Promise<Protoc
 };
 
 const protocolId = z.string().max(64);
+/** When the phase that the page showed was written; null = it showed none of this place. */
+const seen = z.number().nullable().optional();
+
+/** What is confirmed or written anew is what was read. */
+const requireAsSeen = (of: Protocol, place: number, at: number | null | undefined): void => {
+  const written = phasesOf(of).find((phase) => phase.place === place)?.recordedAt ?? null;
+  if (at !== undefined && at !== written)
+    throw new Problem('conflict', `Phase ${place} was written meanwhile. Load the page and read it first.`);
+};
 
 export const protocolsRouter = router({
   list: recordProcedure.query(async ({ ctx }) => {
@@ -67,23 +76,29 @@ export const protocolsRouter = router({
     return beginProtocol(ctx.access, ctx.patient.id, { ...row, joint: row.joint as Joint });
   }),
 
-  writePhase: recordProcedure.input(z.object({ protocolId, phase: z.unknown() })).mutation(({ ctx, input }) =>
-    writing(ctx, async () => {
-      const of = await openProtocol(ctx, input.protocolId);
-      const row = checked(phaseFields, input.phase, (fields) =>
-        phaseConsistent(fields, { joint: of.joint, on: of.on, phases: phasesOf(of) }),
-      );
-      return writePhase(ctx.access, ctx.patient.id, of, row);
-    }),
-  ),
+  writePhase: recordProcedure
+    .input(z.object({ protocolId, seen, phase: z.unknown() }))
+    .mutation(({ ctx, input }) =>
+      writing(ctx, async () => {
+        const of = await openProtocol(ctx, input.protocolId);
+        const row = checked(phaseFields, input.phase, (fields) =>
+          phaseConsistent(fields, { joint: of.joint, on: of.on, phases: phasesOf(of) }),
+        );
+        requireAsSeen(of, row.place, input.seen);
+        return writePhase(ctx.access, ctx.patient.id, of, row);
+      }),
+    ),
 
-  confirm: recordProcedure.input(z.object({ protocolId, step: z.unknown() })).mutation(({ ctx, input }) =>
-    writing(ctx, async () => {
-      const of = await openProtocol(ctx, input.protocolId);
-      const step = checked(stepFields, input.step, ({ place }) => stepRefusals(of, place, ctx.access.day));
-      return stepProtocol(ctx.access, ctx.patient.id, of, step);
-    }),
-  ),
+  confirm: recordProcedure
+    .input(z.object({ protocolId, seen, step: z.unknown() }))
+    .mutation(({ ctx, input }) =>
+      writing(ctx, async () => {
+        const of = await openProtocol(ctx, input.protocolId);
+        const step = checked(stepFields, input.step, ({ place }) => stepRefusals(of, place, ctx.access.day));
+        requireAsSeen(of, step.place, input.seen);
+        return stepProtocol(ctx.access, ctx.patient.id, of, step);
+      }),
+    ),
 
   /** From then on nothing of it binds; limits entered by themselves go on binding. */
   end: recordProcedure.input(z.object({ protocolId, end: z.unknown() })).mutation(({ ctx, input }) =>

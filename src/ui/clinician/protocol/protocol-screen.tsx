@@ -74,13 +74,13 @@ const Phases = ({ protocol, day }: OneProps) => (
 const Confirm = ({ protocol, patientId, day }: OneProps) => {
   const phase = protocol.phases.find(({ place }) => place === protocol.due);
   if (!phase) return null;
-  const { place, name, from } = phase;
+  const { place, name, from, recordedAt } = phase;
   return (
     <section className="stack-close screen-only">
       <h3>{say('confirm-title', { place, name, date: dayInWords(from, day) })}</h3>
       <ProtocolForm
         name="confirmPhase"
-        about={{ patientId, protocolId: protocol.id, place: String(place) }}
+        about={{ patientId, protocolId: protocol.id, place: String(place), seen: String(recordedAt) }}
         label={say('confirm', { place })}
       />
     </section>
@@ -92,7 +92,10 @@ const usualPhase = { lowLoad: 'yes', variation: 'yes', occlusion: 'no' } as cons
 const Change = ({ protocol, patientId }: OneProps) => {
   const { phases, inForce, id: protocolId } = protocol;
   const next = phases.length + 1;
-  const aboutOf = (place: number) => ({ patientId, protocolId, place: String(place) });
+  const aboutOf = (place: number) => {
+    const seen = phases.find((phase) => phase.place === place)?.recordedAt ?? '';
+    return { patientId, protocolId, place: String(place), seen: String(seen) };
+  };
   return (
     <div className="stack-close screen-only">
       <Disclosure summary={say('write', { place: next })}>

@@ -16,11 +16,12 @@ const protocolOf = (about: PostedTexts) => ({
   protocolId: about.protocolId ?? '',
 });
 
-/** The page knows the number of the phase; nobody types it. */
-const ofPhase = ['patientId', 'protocolId', 'place'];
+/** The page knows the number of the phase and when it was written (empty = not yet); nobody types them. */
+const ofPhase = ['patientId', 'protocolId', 'place', 'seen'];
 const withoutPlace = <F extends { readonly name: string }>(fields: readonly F[]): readonly F[] =>
   fields.filter(({ name }) => name !== 'place');
 const placeOf = (about: PostedTexts) => Number(about.place);
+const seenOf = ({ seen }: PostedTexts) => ({ seen: seen ? Number(seen) : null });
 
 export const beginProtocol = patientForm({
   name: 'protocol',
@@ -42,6 +43,7 @@ export const writePhase: SentForm = {
   send: ({ clinician }, { about, value }) =>
     clinician.protocols.writePhase.mutate({
       ...protocolOf(about),
+      ...seenOf(about),
       phase: { ...value, place: placeOf(about) },
     }),
 };
@@ -54,7 +56,11 @@ export const confirmPhase: SentForm = {
   page,
   taken: say('confirmed'),
   send: ({ clinician }, { about, value }) =>
-    clinician.protocols.confirm.mutate({ ...protocolOf(about), step: { ...value, place: placeOf(about) } }),
+    clinician.protocols.confirm.mutate({
+      ...protocolOf(about),
+      ...seenOf(about),
+      step: { ...value, place: placeOf(about) },
+    }),
 };
 
 export const endProtocol: SentForm = {
