@@ -1,6 +1,7 @@
 /**
  * What is not recorded any more on a record that is marked merged: it belongs into the one shown. Whatever
- * makes care stricter or answers a danger stays open on both, so nothing of it is named here.
+ * makes care stricter or answers a danger stays open on both, and so does what alone ends a limit that goes
+ * on binding the other record, so nothing of it is named here.
  */
 import type { Access } from '#data/access.ts';
 import { mergesOf } from '#data/patients/merges.ts';
@@ -21,8 +22,6 @@ const recordedOnTheOther = new Set([
   'clinician.prescriptions.saveProgramme',
   'clinician.preVisits.confirm',
   'clinician.protocols.begin',
-  'clinician.protocols.confirm',
-  'clinician.protocols.end',
   'clinician.review.setBaseline',
   'clinician.screening.changeAnswers',
   'clinician.screening.record',

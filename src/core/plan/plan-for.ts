@@ -2,6 +2,7 @@
  * Works the plan out from the record. Pure; what lapses by time is found at each reading, what was recorded is
  * looked at again inside its own transaction. Every cause takes away and none gives back (`tests/core/plan`).
  */
+
 import { testFrom } from '../assessment/strength/test-to-failure.ts';
 import {
   holdsBack,
@@ -13,6 +14,7 @@ import {
 import type { Contact } from '../decision/answers.ts';
 import { contactRank, mostCautious, todayRank } from '../decision/decide.ts';
 import { type DecisionInForce, decisionsInForce } from '../decision/decisions-in-force.ts';
+import { endedByOwn } from '../decision/dose/limits.ts';
 import type { Effect } from '../decision/rules/rule.ts';
 import { suspensionOn } from '../episode/suspensions.ts';
 import type { Joint } from '../exercises/joints.ts';
@@ -138,7 +140,7 @@ const together = (inputs: PlanInputs): Pick<PlanInputs, 'danger' | 'limits'> => 
       pauses: all.flatMap(({ danger }) => danger.pauses),
       resumptions: all.flatMap(({ danger }) => danger.resumptions),
     },
-    limits: all.flatMap(({ limits }) => limits),
+    limits: all.length === 1 ? inputs.limits : all.flatMap(({ limits }) => endedByOwn(limits)),
   };
 };
 

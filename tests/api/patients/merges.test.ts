@@ -63,6 +63,52 @@ describe('two merged records', () => {
     expect([...(await mergedWith(access, otherId))].sort()).toEqual([at.patientId, third].sort());
   });
 
+  it('open nothing of each other: an entry of kind “none” ends limits of its own record alone', async () => {
+    const enter = (patientId: string, over: object) => {
+      const none = { kind: 'none', limitKg: null, movement: null, fromDegrees: null, toDegrees: null };
+      const limit = { joint: 'right-knee', ...none, to: null, author: 'Dr Surgeon', remark: null, ...over };
+      return at.clinician(3).clinician.care.addLimit({ patientId, limit });
+    };
+    await enter(otherId, { from: '2026-03-04' });
+    await enter(at.patientId, { kind: 'load-limit', limitKg: 3, from: '2026-03-02' });
+    await merge();
+    await choose(at.patientId);
+    const codes = async () => {
+      const { plan } = await at.clinician(3).clinician.danger.get({ patientId: at.patientId });
+      return plan.items.flatMap(({ reasons }) => reasons.map(({ code }) => code));
+    };
+    expect(await codes()).toEqual(['limit-load']);
+    await enter(at.patientId, { from: '2026-03-05' });
+    expect(await codes()).toEqual([]);
+  });
+
+  it('are both bound by a phase of either, which is ended where it stands', async () => {
+    const { protocols, danger } = at.clinician(1).clinician;
+    const knee = {
+      joint: 'right-knee',
+      procedure: 'Knee replacement',
+      on: '2026-03-02',
+      author: 'Dr Surgeon',
+    };
+    const protocol = { ...knee, letter: null };
+    const protocolId = await protocols.begin({ patientId: otherId, protocol });
+    const range = { movement: null, fromDegrees: null, toDegrees: null };
+    const methods = { lowLoad: true, variation: true, occlusion: false };
+    const bound = { weightBearing: 'none', bearKg: null, limitKg: 3, ...range, ...methods };
+    const phase = { place: 1, name: 'Protected', from: '2026-03-02', ...bound };
+    await protocols.writePhase({ patientId: otherId, protocolId, phase });
+    await merge();
+    await choose(at.patientId);
+    const codes = async () =>
+      (await danger.get({ patientId: at.patientId })).plan.items.flatMap(({ reasons }) =>
+        reasons.map(({ code }) => code),
+      );
+    expect(await codes()).toEqual(['limit-load']);
+    await expect(protocols.begin({ patientId: otherId, protocol })).rejects.toThrow(/merged into another/);
+    await protocols.end({ patientId: otherId, protocolId, end: { reason: 'Surgeon closed it.' } });
+    expect(await codes()).toEqual([]);
+  });
+
   it('hold each other’s exercises back until a plan is chosen: the stricter of both stands', async () => {
     const todayOf = async (time: string) => {
       const { plan } = await staff(time).danger.get({ patientId: at.patientId });

@@ -38,6 +38,20 @@ export const limitsInForce = (
     .map((limit) => ({ ...limit, isExpired: limit.to !== null && dayNumber(limit.to) < day }));
 };
 
+/**
+ * Limits of one record for use beside those of another: each with the day on which an entry of kind "none" ended it,
+ * and without such entries, so that they end nothing but what stands on their own record.
+ */
+export const endedByOwn = (limits: readonly Limit[]): readonly Limit[] => {
+  const ends = limits.filter(({ kind, liftedOn }) => kind === 'none' && !liftedOn);
+  return limits.flatMap((limit) => {
+    if (limit.kind === 'none') return [];
+    const later = ends.filter(({ joint, from }) => joint === limit.joint && from > limit.from);
+    const days = [limit.liftedOn, ...(limit.ofPhase ? [] : later.map(({ from }) => from))];
+    return [{ ...limit, liftedOn: days.filter((day) => !!day).sort()[0] ?? null }];
+  });
+};
+
 export const loadCeilingKg = (limits: readonly LimitInForce[]): number =>
   Math.min(
     Number.POSITIVE_INFINITY,
