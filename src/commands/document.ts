@@ -110,7 +110,7 @@ const make: Readonly<
   'self-management': async (access, patient, look) =>
     printSheet(await selfManagementPaperFor(access, patient, null, look.language), look),
   'flare-note': async (access, patient, look) =>
-    printSheet(flareNoteSheet(await flareNotePaperFor(access, patient)), look),
+    printSheet(flareNoteSheet(await flareNotePaperFor(access, patient), look), look),
   record: async (access, patient, look) =>
     printSheet(recordSheet(await recordPaperFor(access, patient), look), look),
   handover: async (access, patient, look) =>

@@ -21,6 +21,6 @@ export const languagesOfKind: Readonly<Record<PaperKind, readonly LanguageTag[]>
   discharge: ['en'],
   'self-management': everyTag,
   handover: ['en'],
-  'flare-note': ['en'],
+  'flare-note': everyTag,
   record: everyTag,
 };

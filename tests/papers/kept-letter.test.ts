@@ -1,6 +1,6 @@
 /** A letter with its frame: to whom, whose words, signed or void; and whatever was typed into it inert. */
 import { describe, expect, it } from 'vitest';
-import { letterSpeech } from '#messages/papers/letter-words.ts';
+import { letterSpeech } from '#messages/papers/colleague-words.ts';
 import { letterWords } from '#papers/letter/letter-data.ts';
 import { type LetterFrame, unframed, type Voiding } from '#papers/letter/letter-frame.ts';
 import type { LetterPaper } from '#papers/letter/letter-paper.ts';

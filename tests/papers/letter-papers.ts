@@ -4,7 +4,7 @@ import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { LetterPaper } from '#papers/letter/letter-paper.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
-const kneeCaution: Caution = {
+export const kneeCaution: Caution = {
   id: 'knee',
   text: 'Knee: swelling the next morning counts as an answer.',
   patient: { key: 'stop-signs' },

@@ -3,6 +3,7 @@ import type { FlareNotePaper } from '#papers/flare-note/flare-note-paper.ts';
 import type { HandoverPaper } from '#papers/handover/handover-paper.ts';
 import type { RecordPaper } from '#papers/record/record-paper.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
+import { kneeCaution } from './letter-papers.ts';
 
 const clinic = {
   name: 'Ward Street Clinic',
@@ -12,7 +13,6 @@ const clinic = {
 } as const;
 
 const inForce: HandoverPaper['inForce'][number] = {
-  title: 'Seated knee extension',
   dose: lowLoadDose,
   easierSession: { ...lowLoadDose, sets: 2, loadKg: 3 },
   signedName: 'Nuala Derravane',
@@ -33,7 +33,7 @@ export const handover = (over: Partial<HandoverPaper> = {}): HandoverPaper => ({
   overrides: [],
   unsigned: [],
   inForce: [inForce],
-  cautions: ['Knee: swelling the next morning counts as an answer.'],
+  cautions: [kneeCaution],
   ...over,
 });
 
@@ -168,15 +168,20 @@ export const flareNote = (over: Partial<FlareNotePaper> = {}): FlareNotePaper =>
     },
   ],
   jointCounts: { tender: 4, swollen: 2, day: '2026-03-16' },
-  medicines: [{ label: 'Arthritis medicines', said: 'yes; Biologic', day: '2026-03-16' }],
+  medicines: [
+    {
+      answer: { item: 'arthritis-medicines', answer: 'yes', details: ['biologic'] },
+      day: '2026-03-16',
+    },
+  ],
   relief: { more: 3, usual: 30, unanswered: 2 },
   events: [
     { day: '2026-04-02', kind: 'medicine-change', joint: null, remark: 'skipped two weeks', medicine: null },
   ],
   signs: [{ on: '2026-04-18', joint: 'right-wrist', flags: ['unexplained-fever'] }],
-  signed: [{ on: '2026-04-16', title: 'Seated knee extension', dose: lowLoadDose }],
+  signed: [{ on: '2026-04-16', dose: lowLoadDose }],
   eased: [{ joint: 'right-wrist', decision: 'ease-back', first: '2026-04-16', last: '2026-04-20', days: 5 }],
   inForce: [{ ...inForce, today: 'bad-day' }],
-  cautions: ['Knee: swelling the next morning counts as an answer.'],
+  cautions: [kneeCaution],
   ...over,
 });

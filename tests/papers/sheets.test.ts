@@ -65,6 +65,7 @@ const sheets = [
         flareNote({
           events: [{ day: '2026-04-02', kind: 'medicine-change', joint: null, remark, medicine: null }],
         }),
+        look,
       ),
     headings: [
       'Note about a flare',
@@ -115,7 +116,7 @@ describe('the handover on paper', () => {
   it('gives no dose of what rests, the easier session alone of what is eased, and who signed each', async () => {
     const [one] = handover().inForce;
     const resting = await printed(handoverSheet(handover({ inForce: [{ ...one!, today: 'none' }] })));
-    expect(resting.all).toContain('Seated knee extension: rests now. Signed by Nuala Derravane.');
+    expect(resting.all).toContain('Straighten the knee, sitting: rests now. Signed by Nuala Derravane.');
     expect(resting.all).not.toContain('sets of');
     const eased = await printed(handoverSheet(handover({ inForce: [{ ...one!, today: 'bad-day' }] })));
     expect(eased.all).toContain('only the easier session now. 2 sets');
@@ -235,13 +236,13 @@ describe('the own copy of the record', () => {
 
 describe('the note about a flare', () => {
   it('tells onset, joints, stiffness, what was taken, changed and eased, and asks one thing', async () => {
-    const { all, read } = await printed(flareNoteSheet(flareNote()));
+    const { all, read } = await printed(flareNoteSheet(flareNote(), look));
     for (const said of [
       'Tell us whether the treatment of the arthritis is to change, and by when you will see the patient.',
       'right wrist: reported since 16 Apr 2026, last on 20 Apr 2026, 5 days.',
       'right hand: no flare was reported since 24 Feb 2026.',
       'Joint counts of 16 Mar 2026: 4 tender and 2 swollen of 28.',
-      'Arthritis medicines: yes; Biologic (answered 16 Mar 2026).',
+      'JAK inhibitor, biologic or recent quinolone (from memory): yes; Biologic (answered 16 Mar 2026).',
       'more pain relief than usual on 3, no more than usual on 30, not answered on 2.',
       '2 Apr 2026: A medicine was changed: “skipped two weeks”.',
       '18 Apr 2026: warning sign reported: “A fever, or chills, and you don’t know why”.',
@@ -271,7 +272,7 @@ describe('the note about a flare', () => {
       eased: [],
       inForce: [],
     });
-    const { all } = await printed(flareNoteSheet(nothing));
+    const { all } = await printed(flareNoteSheet(nothing, look));
     for (const said of [
       'patient number: not recorded',
       'Diagnoses: not recorded.',

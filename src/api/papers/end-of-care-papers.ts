@@ -6,13 +6,15 @@ import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Access } from '#data/access.ts';
 import { documentFactsFor, newestDocumentFacts } from '#data/episode/documents.ts';
 import type { Patient } from '#data/patients/people.ts';
-import { say } from '#messages/en/staff/papers/sheet.ts';
 import type { LanguageTag } from '#messages/languages.ts';
+import { sheetWords } from '#messages/papers/colleague-words.ts';
 import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
 import { selfManagementIn } from '#messages/papers/self-management.ts';
 import type { SheetPaper } from '#papers/sheet/sheet-paper.ts';
 import { signsForColleagues } from '#papers/sheet/signs-for-colleagues.ts';
 import { Problem } from '../errors.ts';
+
+const say = sheetWords('en');
 
 const factsFor = async (
   access: Access,
@@ -40,7 +42,7 @@ export const dischargePaperFor = async (
   });
   const inForce = facts.lines.filter(({ atEnd }) => atEnd);
   const hasCuff = inForce.some(({ last }) => last.dose.method === 'occlusion');
-  const signs = inForce.length > 0 ? [signsForColleagues(facts.clinic, hasCuff)] : [];
+  const signs = inForce.length > 0 ? [signsForColleagues(facts.clinic, hasCuff, 'en')] : [];
   const parts = [...letter.parts.slice(0, -1), ...signs, ...letter.parts.slice(-1)];
   return { ...letter, parts, clinic: facts.clinic.name };
 };

@@ -1,13 +1,7 @@
 /** The note about a flare, gathered from what the record holds of the last eight weeks. */
 import { indexRecord } from '#core/decision/facts/record-index.ts';
 import { flareCourse, flareNoteDays } from '#core/episode/documents/flare-course.ts';
-import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { PatientRecord } from '#core/record/record.ts';
-import { answerRemarks } from '#core/screening/answer-remarks.ts';
-import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
-import { screeningItem } from '#core/screening/items.ts';
-import { medicineClasses } from '#core/screening/medicine-classes.ts';
-import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
@@ -20,8 +14,6 @@ import { recordOf } from '#data/patients/record.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
-import { say } from '#messages/en/staff/papers/flare-note.ts';
-import { detailText } from '#messages/screening.ts';
 import type { FlareNotePaper } from '#papers/flare-note/flare-note-paper.ts';
 import { handoverPaperFor } from './handover-paper.ts';
 
@@ -30,29 +22,13 @@ const morningsTold = 14;
 
 const medicineItems = ['arthritis-medicines', 'medicines'] as const;
 
-const saidOf = (answer: ScreeningItemAnswer): string =>
-  [
-    say(`answer-${answer.answer}`),
-    ...(answer.details ?? []).map(
-      (detail) => detailText(`${answer.item}.${detail}` as ScreeningDetailKey).en,
-    ),
-    ...answerRemarks(screeningItem(answer.item)?.asks ?? {}, answer),
-  ].join('; ');
-
 const medicinesOf = async (access: Access, patientId: string): Promise<FlareNotePaper['medicines']> => {
   const screening = await newestScreening(access, patientId);
   return medicineItems.flatMap((id) => {
     const answer = screening?.answers.find(({ item }) => item === id);
     if (!screening || !answer) return [];
-    const label = screeningItem(id)?.clinicianLabel ?? id;
-    return [{ label, said: saidOf(answer), day: answer.askedOn ?? screening.day }];
+    return [{ answer, day: answer.askedOn ?? screening.day }];
   });
-};
-
-const medicineOf = (medicine: { readonly act: string; readonly medicineClass: string } | null) => {
-  if (!medicine) return null;
-  const title = medicineClasses.find(({ id }) => id === medicine.medicineClass)?.title;
-  return `${title ?? medicine.medicineClass}, ${medicine.act}`;
 };
 
 const eventsSince = async (
@@ -67,7 +43,7 @@ const eventsSince = async (
       kind,
       joint,
       remark,
-      medicine: medicineOf(medicine),
+      medicine,
     }));
 
 const easedIn = (rows: readonly Decision[]): FlareNotePaper['eased'] => {
@@ -104,7 +80,7 @@ const signedSince = async (
 ): Promise<FlareNotePaper['signed']> =>
   (await prescriptionsOf(access, patientId)).flatMap(({ signedAt, dose }) => {
     const on = signedAt === null ? null : dayAt(signedAt, zone);
-    return on !== null && on >= since ? [{ on, title: exerciseTitle(dose.exerciseId), dose }] : [];
+    return on !== null && on >= since ? [{ on, dose }] : [];
   });
 
 export const flareNotePaperFor = async (access: Access, patient: Patient): Promise<FlareNotePaper> => {

@@ -13,11 +13,10 @@ const dosesIn = (
   { inForce: named, plan }: Handover,
   versions: readonly Prescription[],
 ): HandoverPaper['inForce'] =>
-  named.map(({ id, title, dose, signedName }) => {
+  named.map(({ id, dose, signedName }) => {
     const item = plan.items.find(({ prescriptionId }) => prescriptionId === id);
     const badDay = versions.find((row) => row.id === id)?.badDay ?? dose;
     return {
-      title,
       dose: item?.dose ?? dose,
       easierSession: item?.easierSession ?? badDay,
       signedName,
@@ -73,6 +72,6 @@ export const handoverPaperFor = async (access: Access, patient: Patient): Promis
     overrides,
     unsigned,
     inForce: dosesIn(handover, versions),
-    cautions: [...new Set(versions.flatMap((row) => row.cautions.map(({ text }) => text)))],
+    cautions: versions.flatMap((row) => row.cautions),
   };
 };

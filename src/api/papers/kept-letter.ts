@@ -6,7 +6,7 @@ import { type KeptLetter, type LetterDraft, letterOf } from '#data/episode/lette
 import { notesOf } from '#data/episode/visit-notes.ts';
 import type { Patient } from '#data/patients/people.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { letterSpeech } from '#messages/papers/letter-words.ts';
+import { letterSpeech } from '#messages/papers/colleague-words.ts';
 import { type LetterWords, letterWords } from '#papers/letter/letter-data.ts';
 import type { LetterFrame, Voiding } from '#papers/letter/letter-frame.ts';
 import { madeSummary } from '#papers/letter/letter-summary.ts';

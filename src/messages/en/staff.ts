@@ -20,9 +20,7 @@ import { words as firstVisit } from './staff/first-visit.ts';
 import { words as handover } from './staff/handover.ts';
 import { words as measurements } from './staff/measurements.ts';
 import { words as outcomes } from './staff/outcomes.ts';
-import { words as flareNote } from './staff/papers/flare-note.ts';
 import { words as letters } from './staff/papers/letters.ts';
-import { words as sheet } from './staff/papers/sheet.ts';
 import { words as patients } from './staff/patients.ts';
 import { words as preVisit } from './staff/pre-visit.ts';
 import { words as templates } from './staff/prescribing/templates.ts';
@@ -63,9 +61,7 @@ export const staff = {
   handover,
   measurements,
   outcomes,
-  'papers/flare-note': flareNote,
   'papers/letters': letters,
-  'papers/sheet': sheet,
   patients,
   'pre-visit': preVisit,
   prescribing,

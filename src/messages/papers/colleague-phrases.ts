@@ -2,6 +2,7 @@
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import type { IneligibleMethod } from '#core/episode/documents/handover.ts';
+import type { Swelling, SwellingQuestion } from '#core/record/morning-questions.ts';
 import type { Day } from '#core/time/day.ts';
 
 export interface ColleaguePhrases {
@@ -16,6 +17,13 @@ export interface ColleaguePhrases {
   readonly limit: (limit: LimitInForce) => string;
   /** Why a method is not open. */
   readonly reason: (line: Pick<IneligibleMethod, 'code' | 'from' | 'text'>) => string;
+  readonly swelling: (swelling: Swelling, question: SwellingQuestion) => string;
+  /** What was done with a medicine of a class. */
+  readonly medicine: (medicine: { readonly act: string; readonly medicineClass: string }) => string;
+  /** What was ticked under an answer of the screening, by the item and the detail. */
+  readonly detail: (item: string, detail: string) => string;
+  /** What stands beside an answer: a note, a day, what was not said. */
+  readonly remark: (remark: string) => string;
   /** A screening item or a kind of measurement, maybe with remarks behind it. */
   readonly term: (term: string) => string;
 }

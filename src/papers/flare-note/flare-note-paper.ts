@@ -6,6 +6,7 @@ import type { FlareCourse } from '#core/episode/documents/flare-course.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { JointMorningAnswers } from '#core/record/record.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { Day } from '#core/time/day.ts';
 import type { HandoverPaper } from '../handover/handover-paper.ts';
 
@@ -26,12 +27,12 @@ export interface FlareNotePaper {
   /** The newest, however old. */
   readonly jointCounts: { readonly tender: number; readonly swollen: number; readonly day: Day } | null;
   /** Medicines as the screening has them: what was answered, and when. */
-  readonly medicines: readonly { readonly label: string; readonly said: string; readonly day: Day }[];
+  readonly medicines: readonly { readonly answer: ScreeningItemAnswer; readonly day: Day }[];
   /** Mornings with more pain relief than usual, without, and with no answer. */
   readonly relief: { readonly more: number; readonly usual: number; readonly unanswered: number };
   readonly events: readonly (CareEvent & {
     readonly remark: string | null;
-    readonly medicine: string | null;
+    readonly medicine: { readonly act: string; readonly medicineClass: string } | null;
   })[];
   readonly signs: readonly {
     readonly on: Day;
@@ -39,7 +40,7 @@ export interface FlareNotePaper {
     readonly flags: readonly RedFlag[];
   }[];
   /** Doses signed in that time. */
-  readonly signed: readonly { readonly on: Day; readonly title: string; readonly dose: Dose }[];
+  readonly signed: readonly { readonly on: Day; readonly dose: Dose }[];
   /** Days on which less, or a pause, was advised. */
   readonly eased: readonly {
     readonly joint: Joint;
@@ -49,5 +50,5 @@ export interface FlareNotePaper {
     readonly days: number;
   }[];
   readonly inForce: HandoverPaper['inForce'];
-  readonly cautions: readonly string[];
+  readonly cautions: HandoverPaper['cautions'];
 }

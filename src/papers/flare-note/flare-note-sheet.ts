@@ -1,62 +1,76 @@
 /** The note about a flare in words, what is asked first. */
-import { type DocumentPart, sentence } from '#core/episode/documents/document-words.ts';
+import type { DocumentPart } from '#core/episode/documents/document-words.ts';
 import type { JointMorningAnswers } from '#core/record/record.ts';
-import { dayInWords, jointInWords, swellingInWords } from '#core/review/plain-words.ts';
+import { answerRemarks } from '#core/screening/answer-remarks.ts';
+import { screeningItem } from '#core/screening/items.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { daysBetween } from '#core/time/day.ts';
-import { aboutEvent } from '#core/worklist/sentences.ts';
-import { say as sayHandover } from '#messages/en/staff/handover.ts';
-import { say } from '#messages/en/staff/papers/flare-note.ts';
-import { say as saySheet } from '#messages/en/staff/papers/sheet.ts';
-import { pageWord } from '#messages/page-words.ts';
-import { letterSpeech } from '#messages/papers/letter-words.ts';
-import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
+import {
+  type FlareNoteSpeech,
+  flareNoteSpeech,
+  letterSpeech,
+  sheetWords,
+} from '#messages/papers/colleague-words.ts';
 import { doseLines } from '../handover/handover-sheet.ts';
+import type { Look } from '../look.ts';
 import type { SheetPaper } from '../sheet/sheet-paper.ts';
 import { signsForColleagues } from '../sheet/signs-for-colleagues.ts';
+import { changeLines } from './flare-note-changes.ts';
 import type { FlareNotePaper } from './flare-note-paper.ts';
 
-const speech = paperSpeech('en');
-const { say: sayLetter } = letterSpeech('en');
-
-const flareLines = ({ joints, jointCounts, diagnoses, isInflammatory, since }: FlareNotePaper) => [
+const flareLines = (
+  { joints, jointCounts, diagnoses, isInflammatory, since }: FlareNotePaper,
+  { say, day, joint: inWords }: FlareNoteSpeech,
+): readonly string[] => [
   say('diagnoses', { things: diagnoses.length > 0 ? diagnoses.join('; ') : say('not-recorded') }),
   say(isInflammatory ? 'inflammatory' : 'not-inflammatory'),
   ...(joints.length === 0 ? [say('no-joint')] : []),
   ...joints.map(({ joint, flare }) => {
-    const where = jointInWords(joint);
-    if (flare === null) return say('no-flare', { where, since: dayInWords(since) });
+    const where = inWords(joint);
+    if (flare === null) return say('no-flare', { where, since: day(since) });
     const { first, last, isOpen } = flare;
     const days = say('days', { count: daysBetween(first, last) + 1 });
-    return say(isOpen ? 'open' : 'over', { where, first: dayInWords(first), last: dayInWords(last), days });
+    return say(isOpen ? 'open' : 'over', { where, first: day(first), last: day(last), days });
   }),
   jointCounts
-    ? say('counts', {
-        on: dayInWords(jointCounts.day),
-        tender: jointCounts.tender,
-        swollen: jointCounts.swollen,
-      })
+    ? say('counts', { on: day(jointCounts.day), tender: jointCounts.tender, swollen: jointCounts.swollen })
     : say('no-counts'),
 ];
 
 /** "not-applicable" was never asked; null was asked and not answered. */
-const answered = <A>(answer: A | 'not-applicable' | null, inWords: (given: A) => string): string => {
+const answered = <A>(
+  answer: A | 'not-applicable' | null,
+  { say }: FlareNoteSpeech,
+  inWords: (given: A) => string,
+): string => {
   if (answer === 'not-applicable') return say('not-asked');
   return answer === null ? say('not-answered') : inWords(answer as A);
 };
 
-const rowOf = (answers: JointMorningAnswers, day: string): readonly string[] => [
-  day,
-  jointInWords(answers.joint),
-  answered<number>(answers.pain, String),
-  answered<number>(answers.stiffnessMinutes, (count) => say('minutes', { count })),
-  answered(answers.swelling, (swelling) => swellingInWords(swelling, answers.swellingQuestion ?? 'absolute')),
-  answered<boolean>(answers.flare, (isFlare) => say(isFlare ? 'yes' : 'no')),
-];
+const rowOf = (answers: JointMorningAnswers, on: string, speech: FlareNoteSpeech): readonly string[] => {
+  const { say } = speech;
+  return [
+    on,
+    speech.joint(answers.joint),
+    answered<number>(answers.pain, speech, String),
+    answered<number>(answers.stiffnessMinutes, speech, (count) => say('minutes', { count })),
+    answered(answers.swelling, speech, (swelling) =>
+      speech.swelling(swelling, answers.swellingQuestion ?? 'absolute'),
+    ),
+    answered<boolean>(answers.flare, speech, (isFlare) => say(isFlare ? 'yes' : 'no')),
+  ];
+};
 
-const morningPart = ({ mornings, joints }: FlareNotePaper): SheetPaper['parts'][number] => {
+const morningPart = (
+  { mornings, joints }: FlareNotePaper,
+  speech: FlareNoteSpeech,
+): SheetPaper['parts'][number] => {
+  const { say } = speech;
   const followed = joints.map(({ joint }) => joint);
   const rows = mornings.flatMap(({ day, joints: told }) =>
-    told.filter(({ joint }) => followed.includes(joint)).map((answers) => rowOf(answers, dayInWords(day))),
+    told
+      .filter(({ joint }) => followed.includes(joint))
+      .map((answers) => rowOf(answers, speech.day(day), speech)),
   );
   const heads = [say('day'), say('joint'), say('pain'), say('stiffness'), say('swelling'), say('flared')];
   const title = say('mornings');
@@ -65,92 +79,92 @@ const morningPart = ({ mornings, joints }: FlareNotePaper): SheetPaper['parts'][
     : { title, lines: [say('no-mornings')] };
 };
 
-const takenLines = ({ medicines, relief, since }: FlareNotePaper): readonly string[] => [
-  ...(medicines.length === 0 ? [say('no-medicines')] : []),
-  ...medicines.map(({ label, said, day }) => say('medicine', { label, said, on: dayInWords(day) })),
-  say('relief', { ...relief, since: dayInWords(since) }),
-  say('dose-not-recorded'),
-];
+const saidOf = (answer: ScreeningItemAnswer, { say, detail, remark }: FlareNoteSpeech): string =>
+  [
+    say(`answer-${answer.answer}`),
+    ...(answer.details ?? []).map((one) => detail(answer.item, one)),
+    ...answerRemarks(screeningItem(answer.item)?.asks ?? {}, answer).map(remark),
+  ].join('; ');
 
-const changeLines = ({ events, signs, signed }: FlareNotePaper): readonly string[] => {
-  const all = [
-    ...events.map(({ day, kind, joint, remark, medicine }) => {
-      const what = [
-        aboutEvent[kind] ?? kind,
-        ...(medicine ? [medicine] : []),
-        ...(remark ? [`“${remark}”`] : []),
-      ].join(': ');
-      const on = dayInWords(day);
-      return {
-        day,
-        text: joint
-          ? say('event-where', { on, what, where: jointInWords(joint) })
-          : say('event', { on, what }),
-      };
-    }),
-    ...signs.map(({ on, flags }) => ({
-      day: on,
-      text: say('sign', {
-        on: dayInWords(on),
-        what: sentence(
-          flags.map((flag) => `“${pageWord('en', `flag.${flag}`)}”`).join('; ') || say('sign-unnamed'),
-        ),
+const takenLines = (
+  { medicines, relief, since }: FlareNotePaper,
+  speech: FlareNoteSpeech,
+): readonly string[] => {
+  const { say, day, term } = speech;
+  return [
+    ...(medicines.length === 0 ? [say('no-medicines')] : []),
+    ...medicines.map(({ answer, day: on }) =>
+      say('medicine', {
+        label: term(screeningItem(answer.item)?.clinicianLabel ?? answer.item),
+        said: saidOf(answer, speech),
+        on: day(on),
       }),
-    })),
-    ...signed.map(({ on, title, dose }) => ({
-      day: on,
-      text: say('signed', { on: dayInWords(on), exercise: title, dose: doseText(dose, speech) }),
-    })),
+    ),
+    say('relief', { ...relief, since: day(since) }),
+    say('dose-not-recorded'),
   ];
-  const lines = all.toSorted((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0)).map(({ text }) => text);
-  return [...(lines.length > 0 ? lines : [say('no-changes')]), say('not-other')];
 };
 
-const easedLines = ({ eased, since }: FlareNotePaper): readonly string[] =>
+const easedLines = (
+  { eased, since }: FlareNotePaper,
+  { say, day, joint: inWords }: FlareNoteSpeech,
+): readonly string[] =>
   eased.length === 0
-    ? [say('nothing-eased', { since: dayInWords(since) })]
+    ? [say('nothing-eased', { since: day(since) })]
     : eased.map(({ joint, decision, first, last, days }) =>
         say('eased-line', {
-          where: jointInWords(joint),
+          where: inWords(joint),
           what: say(`eased-${decision}`),
           days: say('days', { count: days }),
-          first: dayInWords(first),
-          last: dayInWords(last),
+          first: day(first),
+          last: day(last),
         }),
       );
 
-const doneLines = (paper: FlareNotePaper): readonly string[] =>
-  paper.inForce.length > 0 ? doseLines(paper) : [sayHandover('no-prescription-is-in-force')];
-
-const exerciseParts = ({ inForce, cautions, clinic }: FlareNotePaper): readonly DocumentPart[] => {
+const exerciseParts = (
+  { inForce, cautions, clinic }: FlareNotePaper,
+  { tag, caution }: FlareNoteSpeech,
+): readonly DocumentPart[] => {
   if (inForce.length === 0) return [];
   const hasCuff = inForce.some(({ dose }) => dose.method === 'occlusion');
+  const lines = [...new Set(cautions.map(caution))];
   return [
-    { title: sayLetter('cautions'), lines: cautions.length > 0 ? cautions : [saySheet('no-caution')] },
-    signsForColleagues(clinic, hasCuff),
+    {
+      title: letterSpeech(tag).say('cautions'),
+      lines: lines.length > 0 ? lines : [sheetWords(tag)('no-caution')],
+    },
+    signsForColleagues(clinic, hasCuff, tag),
   ];
 };
 
-export const flareNoteSheet = (paper: FlareNotePaper): SheetPaper => {
-  const { clinic, patient } = paper;
+export const flareNoteSheet = (
+  paper: FlareNotePaper,
+  { language }: Pick<Look, 'language'>,
+  speech: FlareNoteSpeech = flareNoteSpeech(language),
+): SheetPaper => {
+  const { clinic, patient, inForce } = paper;
+  const { say, day, tag } = speech;
   return {
     clinic: clinic.name,
-    from: [clinic.name, saySheet('telephone', { phone: clinic.phone }), say('to')],
+    from: [clinic.name, sheetWords(tag)('telephone', { phone: clinic.phone }), say('to')],
     about: say('about', {
       name: patient.name,
-      on: dayInWords(patient.birthDay),
+      on: day(patient.birthDay),
       number: patient.patientNumber ?? say('not-recorded'),
     }),
     title: say('title'),
     parts: [
       { title: say('asked'), lines: [say('ask')] },
-      { title: say('flare'), lines: flareLines(paper) },
-      { title: say('eased'), lines: easedLines(paper) },
-      { title: say('now'), lines: doneLines(paper) },
-      { title: say('taken'), lines: takenLines(paper) },
-      { title: say('changes'), lines: changeLines(paper) },
-      morningPart(paper),
-      ...exerciseParts(paper),
+      { title: say('flare'), lines: flareLines(paper, speech) },
+      { title: say('eased'), lines: easedLines(paper, speech) },
+      {
+        title: say('now'),
+        lines: inForce.length > 0 ? doseLines(paper, letterSpeech(tag)) : [say('none-in-force')],
+      },
+      { title: say('taken'), lines: takenLines(paper, speech) },
+      { title: say('changes'), lines: changeLines(paper, speech) },
+      morningPart(paper, speech),
+      ...exerciseParts(paper, speech),
     ],
     adviceTitle: '',
     signature: say('signature'),

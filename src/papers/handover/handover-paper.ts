@@ -6,12 +6,12 @@ import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import type { IneligibleMethod, OverrideLine, PauseLine } from '#core/episode/documents/handover.ts';
 import type { EpisodeStatus } from '#core/episode/episode-status.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Day } from '#core/time/day.ts';
 import type { RungClinic } from '../sheet/signs-for-colleagues.ts';
 
 interface NamedDose {
-  readonly title: string;
   readonly dose: Dose;
   readonly signedName: string | null;
 }
@@ -43,5 +43,5 @@ export interface HandoverPaper {
   readonly overrides: readonly OverrideLine[];
   readonly unsigned: readonly NamedDose[];
   readonly inForce: readonly (NamedDose & { readonly today: Today; readonly easierSession: Dose })[];
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Caution[];
 }

@@ -4,8 +4,7 @@ import { type DocumentPart, decisionWords, sentence } from '#core/episode/docume
 import { limitLine } from '#core/episode/documents/limit-line.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/handover.ts';
-import { say as saySheet } from '#messages/en/staff/papers/sheet.ts';
-import { letterSpeech } from '#messages/papers/letter-words.ts';
+import { type LetterSpeech, letterSpeech, sheetWords } from '#messages/papers/colleague-words.ts';
 import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
 import { methodOn } from '../letter/letter-record.ts';
 import type { SheetPaper } from '../sheet/sheet-paper.ts';
@@ -13,7 +12,9 @@ import { signsForColleagues } from '../sheet/signs-for-colleagues.ts';
 import type { HandoverPaper } from './handover-paper.ts';
 
 const speech = paperSpeech('en');
-const { say: sayLetter } = letterSpeech('en');
+const english = letterSpeech('en');
+const { say: sayLetter } = english;
+const saySheet = sheetWords('en');
 
 /** A part without lines says so. */
 const part = (title: string, lines: readonly string[], none: string): DocumentPart => ({
@@ -74,7 +75,7 @@ const clearedWords = {
 const ineligibleLines = ({ closed }: HandoverPaper): readonly string[] =>
   closed.map(
     (line) =>
-      `${methodOn(line, letterSpeech('en'))}: ${sentence(line.text)}${line.clearedBy ? ` ${clearedWords[line.clearedBy]}` : ''}`,
+      `${methodOn(line, english)}: ${sentence(line.text)}${line.clearedBy ? ` ${clearedWords[line.clearedBy]}` : ''}`,
   );
 
 const decisionLines = ({ decisions }: HandoverPaper): readonly string[] =>
@@ -99,13 +100,17 @@ const overrideLines = ({ overrides }: HandoverPaper): readonly string[] =>
   );
 
 /** Of what rests no dose is said; of what is eased the easier session alone. */
-export const doseLines = ({ inForce }: Pick<HandoverPaper, 'inForce'>): readonly string[] =>
-  inForce.map(({ title, dose, easierSession, signedName, today }) => {
-    const signed = say('signed-by', { name: signedName ?? '' });
-    if (isRest(today)) return `${sayLetter('dose-rests', { exercise: title })} ${signed}`;
+export const doseLines = (
+  { inForce }: Pick<HandoverPaper, 'inForce'>,
+  { say: sayIn, exercise: nameOf, dose: doseSpeech }: LetterSpeech,
+): readonly string[] =>
+  inForce.map(({ dose, easierSession, signedName, today }) => {
+    const exercise = nameOf(dose.exerciseId);
+    const signed = sayIn('signed-by', { name: signedName ?? '' });
+    if (isRest(today)) return `${sayIn('dose-rests', { exercise })} ${signed}`;
     return today === 'bad-day'
-      ? `${sayLetter('dose-easier', { exercise: title })} ${sentence(doseText(easierSession, speech))} ${signed}`
-      : `${title}: ${sentence(doseText(dose, speech))} ${signed}`;
+      ? `${sayIn('dose-easier', { exercise })} ${sentence(doseText(easierSession, doseSpeech))} ${signed}`
+      : `${exercise}: ${sentence(doseText(dose, doseSpeech))} ${signed}`;
   });
 
 const partsOf = (paper: HandoverPaper): readonly DocumentPart[] => {
@@ -127,12 +132,15 @@ const partsOf = (paper: HandoverPaper): readonly DocumentPart[] => {
     part(saySheet('overrides'), overrideLines(paper), say('no-override-is-in-force')),
     part(
       say('not-signed-yet'),
-      unsigned.map(({ title, dose }) => `${title}: ${sentence(doseText(dose, speech))}`),
+      unsigned.map(({ dose }) => `${english.exercise(dose.exerciseId)}: ${sentence(doseText(dose, speech))}`),
       say('no-prescription-needs'),
     ),
-    part(say('in-force'), doseLines(paper), say('no-prescription-is-in-force')),
+    part(say('in-force'), doseLines(paper, english), say('no-prescription-is-in-force')),
     ...(inForce.length > 0
-      ? [part(sayLetter('cautions'), cautions, saySheet('no-caution')), signsForColleagues(clinic, hasCuff)]
+      ? [
+          part(sayLetter('cautions'), [...new Set(cautions.map(english.caution))], saySheet('no-caution')),
+          signsForColleagues(clinic, hasCuff, 'en'),
+        ]
       : []),
   ];
 };

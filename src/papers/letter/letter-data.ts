@@ -1,7 +1,7 @@
 /** The letter to another doctor in words: what is asked first, a page that is read in a minute, the record behind it. */
 import { linesIn } from '#core/episode/letters/letter.ts';
 import type { Day } from '#core/time/day.ts';
-import type { LetterSpeech } from '#messages/papers/letter-words.ts';
+import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import { doseIn } from './letter-dose.ts';
 import type { LetterFrame } from './letter-frame.ts';
 import { outcomesIn } from './letter-outcomes.ts';

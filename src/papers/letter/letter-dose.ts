@@ -2,7 +2,7 @@
 import { isRest } from '#core/decision/left-of-today.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { doseInHand, doseTitle } from '#messages/doses.ts';
-import type { LetterSpeech } from '#messages/papers/letter-words.ts';
+import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import type { LetterExercise, LetterPaper } from './letter-paper.ts';
 
 /** Without its rest and tempo, which stand in the record behind. */

@@ -1,7 +1,7 @@
 /** The outcomes of a letter: what was measured more than once, its change, and whether that is beyond the error. */
 import type { Figure } from '#core/assessment/course/drawn.ts';
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
-import type { LetterSpeech } from '#messages/papers/letter-words.ts';
+import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import type { LetterPaper } from './letter-paper.ts';
 
 const measuredTwice = ({ outcomes }: LetterPaper): readonly OutcomeLine[] =>

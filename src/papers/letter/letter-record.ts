@@ -4,7 +4,7 @@ import { sentence } from '#core/episode/documents/document-words.ts';
 import { type Limb, limbs, type Side, sides } from '#core/exercises/joints.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import { say as sayNote } from '#messages/en/staff/episode/visit-notes.ts';
-import type { LetterSpeech } from '#messages/papers/letter-words.ts';
+import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import { doseText } from '#messages/papers/paper-speech.ts';
 import type { LetterPaper } from './letter-paper.ts';
 

@@ -2,7 +2,7 @@
 import { type RedFlag, redFlagClasses } from '#core/decision/facts/facts.ts';
 import { sentence } from '#core/episode/documents/document-words.ts';
 import { screeningItem } from '#core/screening/items.ts';
-import type { LetterSpeech } from '#messages/papers/letter-words.ts';
+import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import type { LetterPaper } from './letter-paper.ts';
 import { methodOn, onLimbs } from './letter-record.ts';
 

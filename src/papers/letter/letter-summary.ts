@@ -1,7 +1,7 @@
 /** The summary of a letter: four sentences made from the record, each of which a clinician may put into other words. */
 import { isRest } from '#core/decision/left-of-today.ts';
 import { type OwnSentences, type SummaryPart, summaryParts } from '#core/episode/letters/letter.ts';
-import type { LetterSpeech } from '#messages/papers/letter-words.ts';
+import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import { outcomeSentence } from './letter-outcomes.ts';
 import type { LetterPaper } from './letter-paper.ts';
 

@@ -1,5 +1,5 @@
 /** The letter to another doctor as a file: what is asked on one page, the record behind it on the next. */
-import { letterSpeech } from '#messages/papers/letter-words.ts';
+import { letterSpeech } from '#messages/papers/colleague-words.ts';
 import type { Look } from '../look.ts';
 import { type Typeset, typeset } from '../typesetting/typeset.ts';
 import { type LetterWords, letterWords } from './letter-data.ts';

@@ -2,21 +2,22 @@
 import { redFlagClasses, redFlagOfCuff } from '#core/decision/facts/facts.ts';
 import { type DocumentPart, sentence } from '#core/episode/documents/document-words.ts';
 import { type ClinicNumbers, urgentNumberOf } from '#core/episode/urgent-number.ts';
-import { say } from '#messages/en/staff/papers/sheet.ts';
+import type { LanguageTag } from '#messages/languages.ts';
 import { pageWord } from '#messages/page-words.ts';
+import { sheetWords } from '#messages/papers/colleague-words.ts';
 
 export interface RungClinic extends ClinicNumbers {
   readonly phone: string;
 }
 
-/** In the clinic's language: to who reads it beside the patient. */
-export const signsForColleagues = (clinic: RungClinic, hasCuff: boolean): DocumentPart => {
+export const signsForColleagues = (clinic: RungClinic, hasCuff: boolean, tag: LanguageTag): DocumentPart => {
+  const say = sheetWords(tag);
   const { phone, emergencyNumber } = clinic;
   const list = (name: keyof typeof redFlagClasses): string =>
     sentence(
       redFlagClasses[name]
         .filter((flag) => hasCuff || flag !== redFlagOfCuff)
-        .map((flag) => pageWord('en', `flag.${flag}`))
+        .map((flag) => pageWord(tag, `flag.${flag}`))
         .join('; '),
     );
   return {

@@ -81,7 +81,7 @@ const made: Readonly<
     return sheetMade('self-management', sheet, look);
   },
   'flare-note': async ({ clinician }, _role, look, { patient: patientId }) =>
-    sheetMade('flare-note', flareNoteSheet(await clinician.papers.flareNote({ patientId })), look),
+    sheetMade('flare-note', flareNoteSheet(await clinician.papers.flareNote({ patientId }), look), look),
   record: async ({ patient, clinician }, role, look, { patient: patientId }) => {
     const record =
       role === 'patient' ? await patient.papers.record() : await clinician.papers.record({ patientId });

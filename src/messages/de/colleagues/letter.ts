@@ -68,6 +68,7 @@ export const words = {
   'with-clinician':
     'Die Manschette wird nur in Anwesenheit einer Therapeutin oder eines Therapeuten benutzt.',
   'dose-easier': '{exercise}: zurzeit nur das leichtere Training.',
+  'signed-by': 'Unterschrieben von {name}.',
   'dose-rests': '{exercise}: ruht zurzeit.',
   'no-dose': 'Zurzeit gilt keine Dosis.',
   'pain-limit': 'Erlaubter Schmerz beim Üben, {where}: bis {limit} von 10.',

@@ -8,6 +8,7 @@ import type { Day } from '#core/time/day.ts';
 import { exerciseName } from '../../exercises.ts';
 import type { ColleaguePhrases } from '../../papers/colleague-phrases.ts';
 import { forms } from '../forms.ts';
+import { health } from './health.ts';
 import { words } from './letter.ts';
 import { trade } from './trade.ts';
 
@@ -30,6 +31,8 @@ const remarks: readonly (readonly [RegExp, string])[] = [
   [/last on /g, 'zuletzt '],
 ];
 
+const remark = (said: string): string => remarks.reduce((text, [from, to]) => text.replace(from, to), said);
+
 /** "Kidney disease (noted: “…”)": the term in German, its remarks behind it. */
 const term = (said: string): string => {
   const known = trade[bare(said)];
@@ -38,8 +41,7 @@ const term = (said: string): string => {
     .filter((one) => bare(said).startsWith(`${one} (`))
     .toSorted((a, b) => b.length - a.length)[0];
   if (!at) return said;
-  const rest = bare(said).slice(at.length);
-  return trade[at] + remarks.reduce((text, [from, to]) => text.replace(from, to), rest);
+  return trade[at] + remark(bare(said).slice(at.length));
 };
 
 const sideWords: Readonly<Record<string, string>> = { left: 'links', right: 'rechts', both: 'beidseits' };
@@ -186,5 +188,7 @@ export const phrases: ColleaguePhrases = {
   change,
   limit,
   reason,
+  remark,
   term,
+  ...health,
 };

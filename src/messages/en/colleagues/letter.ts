@@ -62,6 +62,7 @@ export const words = {
   'at-home-alone': 'The cuff is used at home, alone.',
   'with-clinician': 'The cuff is used only with a clinician present.',
   'dose-easier': '{exercise}: only the easier session now.',
+  'signed-by': 'Signed by {name}.',
   'dose-rests': '{exercise}: rests now.',
   'no-dose': 'No dose is in force.',
   'pain-limit': 'Pain allowed during exercise, {where}: up to {limit} of 10.',

@@ -1,6 +1,4 @@
 /** What papers of parts say beside the words of the documents they are made from. */
-import { sayIn } from '../../../say.ts';
-
 export const words = {
   telephone: 'Telephone {phone}',
   about: '{name}, born {on}',
@@ -21,5 +19,3 @@ export const words = {
   'state-on-break': 'On a break',
   'state-closed': 'Closed',
 } as const;
-
-export const say = sayIn(words);

@@ -1,6 +1,4 @@
 /** The note about a flare to the rheumatology team. It repeats the record; what is not in it is said. */
-import { sayIn } from '../../../say.ts';
-
 export const words = {
   title: 'Note about a flare',
   to: 'To the rheumatology team',
@@ -47,6 +45,12 @@ export const words = {
   'event-where': '{on}: {what} ({where}).',
   sign: '{on}: warning sign reported: {what}',
   'sign-unnamed': 'paused by a clinician',
+  'none-in-force': 'No prescription is in force.',
+  'event-medicine-change': 'A medicine was changed',
+  'event-joint-injection': 'A joint was injected',
+  'event-surgery': 'The patient had an operation',
+  'event-fall': 'The patient had a fall',
+  'event-illness': 'The patient had an illness',
   signed: '{on}: signed, {exercise}: {dose}.',
   'no-changes': 'None is recorded.',
   'not-other':
@@ -59,5 +63,3 @@ export const words = {
   now: 'What is done now',
   signature: 'Read and signed by the clinician, with name, role, registration number and date:',
 } as const;
-
-export const say = sayIn(words);
