@@ -93,7 +93,12 @@ describe('a kept letter', () => {
       '* In the words of Nuala Derravane; every other sentence is made from the record.',
     );
     expect(first).not.toContain('39 sessions and 91 mornings');
-    for (const kept of ['Speak with us at once (emergency)', 'Exercise is paused', 'rests now.'])
+    for (const kept of [
+      'Speak with us at once (emergency)',
+      'A warning sign is open',
+      'Exercise is paused',
+      'rests now.',
+    ])
       expect(first).toContain(kept);
     expect(all).toContain('Knee: swelling the next morning counts as an answer.');
   });

@@ -62,7 +62,7 @@ export const risksIn = (
 ): readonly string[] => {
   const { say } = speech;
   return [
-    ...(openSigns.length === 0 ? [say('no-sign')] : []),
+    say(openSigns.length === 0 ? 'no-sign' : 'open-sign'),
     ...(isPaused ? [say('is-paused')] : []),
     ...closed
       .filter(({ clearedBy }) => clearedBy === 'clinician')

@@ -78,6 +78,8 @@ export const words = {
   'medicines-not-reviewed': 'Von uns nicht überprüft.',
   risks: 'Risiken',
   'no-sign': 'Kein offenes Warnzeichen in unserer Akte. Vorsichtshinweise: nächste Seite.',
+  'open-sign':
+    'Ein Warnzeichen ist offen: siehe oben, worum wir Sie bitten. Vorsichtshinweise: nächste Seite.',
   'is-paused': 'Das Training ist ganz oder teilweise ausgesetzt.',
   closed: 'Nicht möglich: {method}. {why}',
   'cleared-by': 'Freigegeben von {name} am {on}: {method}, {what}. Begründung: {reason}',

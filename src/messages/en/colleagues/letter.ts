@@ -72,6 +72,7 @@ export const words = {
   'medicines-not-reviewed': 'Not reviewed by us.',
   risks: 'Risks',
   'no-sign': 'No warning sign is open in our record. Cautions: next page.',
+  'open-sign': 'A warning sign is open: see what we ask of you. Cautions: next page.',
   'is-paused': 'Exercise is paused, in part or whole.',
   closed: 'Not open: {method}. {why}',
   'cleared-by': 'Cleared by {name} on {on}: {method}, {what}. Reason: {reason}',

@@ -98,7 +98,7 @@ export const LetterScreen = (props: LetterScreenProps) => {
       <Papers {...props} />
       <div className="visit-notes">
         <section className="stack-close" aria-labelledby="letter-read">
-          <h2 id="letter-read">{say('read')}</h2>
+          <h2 id="letter-read">{say(state === 'draft' ? 'read' : 'as-signed')}</h2>
           <LetterWordsView words={letter.words} />
         </section>
         <div className="stack-wide">

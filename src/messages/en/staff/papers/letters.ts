@@ -46,6 +46,7 @@ export const words = {
   'language-changed':
     'In another language your own sentences stay as you wrote them: put them into the new one yourself.',
   read: 'The letter as it will be signed',
+  'as-signed': 'The letter as it stands',
   'record-behind': 'The record behind it, from page 2',
   sign: 'Sign',
   'sign-about': 'Read the whole letter above first. Once signed, nothing of it changes.',
