@@ -21,7 +21,7 @@ const aboutExercise: Readonly<Record<string, string>> = {
   'limit-expired': 'had a limit that ended; review it before prescribing',
 };
 
-export const aboutEvent: Readonly<Record<string, string>> = {
+const aboutEvent: Readonly<Record<string, string>> = {
   'medicine-change': 'A medicine was changed',
   'joint-injection': 'A joint was injected',
   surgery: 'The patient had an operation',

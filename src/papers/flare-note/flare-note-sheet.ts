@@ -137,11 +137,8 @@ const exerciseParts = (
   ];
 };
 
-export const flareNoteSheet = (
-  paper: FlareNotePaper,
-  { language }: Pick<Look, 'language'>,
-  speech: FlareNoteSpeech = flareNoteSpeech(language),
-): SheetPaper => {
+export const flareNoteSheet = (paper: FlareNotePaper, { language }: Pick<Look, 'language'>): SheetPaper => {
+  const speech = flareNoteSpeech(language);
   const { clinic, patient, inForce } = paper;
   const { say, day, tag } = speech;
   return {
