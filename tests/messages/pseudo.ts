@@ -45,6 +45,10 @@ const sentence = (one: Sentence): Sentence =>
 const each = <Area extends object, Value>(area: Area, change: (value: Value) => Value): Area =>
   Object.fromEntries(Object.entries(area).map(([key, value]) => [key, change(value)])) as Area;
 
+/** The words of one paper or place. */
+export const pseudoWords = <Words extends Readonly<Record<string, Sentence>>>(words: Words): Words =>
+  each(words, sentence);
+
 /** The language of the folder, whole: its shape is all that a language costs. */
 export const pseudoOf = ({ forms, pages, sentences: { exercises, ...areas } }: Language): Language => ({
   forms,

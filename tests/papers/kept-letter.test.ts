@@ -27,7 +27,7 @@ const wordsOf = (
 ) => letterWords(letter(of), frame(framed), letterSpeech(tag), '2026-04-20');
 
 const read = async (words: ReturnType<typeof wordsOf>, voided: Voiding | null = null, over = {}) => {
-  const made = printWords(words, { ...look, ...over }, voided);
+  const made = await printWords(words, { ...look, ...over }, voided);
   const paper = await readPdf(made.pdf);
   return { ...made, paper, first: paper.text[0]!, all: paper.text.join(' ') };
 };
@@ -56,7 +56,10 @@ describe('a kept letter', () => {
 
   it('is the same words on any later day: only the day it was printed on differs', async () => {
     const words = wordsOf();
-    const [once, again] = [printWords(words, look), printWords(structuredClone(words), look)];
+    const [once, again] = await Promise.all([
+      printWords(words, look),
+      printWords(structuredClone(words), look),
+    ]);
     expect(Buffer.from(once.pdf).equals(Buffer.from(again.pdf))).toBe(true);
     const texts = async (on: string) => (await read(words, null, { printedOn: on })).paper;
     const [today, later] = [await texts('2026-04-20'), await texts('2026-06-01')];

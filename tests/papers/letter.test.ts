@@ -7,7 +7,7 @@ import { letter } from './letter-papers.ts';
 import { look } from './plan-papers.ts';
 
 const printed = async (of: LetterPaper, over: Partial<typeof look> = {}) => {
-  const made = printLetter(of, { ...look, ...over });
+  const made = await printLetter(of, { ...look, ...over });
   const read = await readPdf(made.pdf);
   return { ...made, read, first: read.text[0]!, all: read.text.join(' ') };
 };
@@ -160,7 +160,7 @@ describe('the letter to another doctor', () => {
   });
 
   it('is the same twice, and on US Letter in large type it keeps the record on a page of its own', async () => {
-    const [once, again] = [printLetter(letter(), look), printLetter(letter(), look)];
+    const [once, again] = await Promise.all([printLetter(letter(), look), printLetter(letter(), look)]);
     expect(Buffer.from(once.pdf).equals(Buffer.from(again.pdf))).toBe(true);
     const { read } = await printed(letter(), { paper: 'letter', isLarge: true });
     expect([read.size, read.untagged]).toEqual([[216, 279], []]);

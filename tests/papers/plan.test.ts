@@ -11,7 +11,7 @@ import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { cautions, cuffExercise, exercise, look, plan } from './plan-papers.ts';
 
 const printed = async (of = plan(), over: Partial<Look> = {}) => {
-  const made = printPlan(of, { ...look, ...over });
+  const made = await printPlan(of, { ...look, ...over });
   const read = await readPdf(made.pdf);
   return { ...made, read, all: read.text.join(' ').replaceAll('\u00a0', ' ') };
 };
@@ -107,9 +107,9 @@ describe('the plan on paper', () => {
   );
 
   it('gives the same bytes twice, others on another day, and holds no instant of its making', async () => {
-    const [first, again] = [printPlan(plan(), look), printPlan(plan(), look)];
+    const [first, again] = await Promise.all([printPlan(plan(), look), printPlan(plan(), look)]);
     expect(Buffer.from(first.pdf).equals(Buffer.from(again.pdf))).toBe(true);
-    const later = printPlan(plan(), { ...look, printedOn: '2026-04-21' });
+    const later = await printPlan(plan(), { ...look, printedOn: '2026-04-21' });
     expect(Buffer.from(first.pdf).equals(Buffer.from(later.pdf))).toBe(false);
     const { metadata } = await readPdf(first.pdf);
     const dates = metadata.match(/\d{4}-\d\d-\d\dT[\d:]+/g) ?? [];
@@ -172,7 +172,7 @@ describe('what somebody typed', () => {
   it('is printed in Greek, Cyrillic, Arabic, Hebrew and every Latin', async () => {
     const names = ['Łucja Őri Ṩ', 'Ελένη', 'Ольга', 'مريم', 'מרים'];
     for (const name of names) {
-      const made = printPlan(plan({ patient: { name, birthDay: '1960-01-01' } }), look);
+      const made = await printPlan(plan({ patient: { name, birthDay: '1960-01-01' } }), look);
       expect([name, made.unprintable]).toEqual([name, []]);
     }
   });

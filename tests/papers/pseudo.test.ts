@@ -1,0 +1,59 @@
+/** Papers in a language made by machine: what is still English was never translated, and longer words fit. */
+import { beforeAll, describe, expect, it } from 'vitest';
+import { words as flareNoteWords } from '#messages/en/colleagues/flare-note.ts';
+import { words as letterSentences } from '#messages/en/colleagues/letter.ts';
+import { words as sheetSentences } from '#messages/en/colleagues/sheet.ts';
+import { everyLanguage } from '#messages/every-language.ts';
+import { exerciseName } from '#messages/exercises.ts';
+import { letterSpeech } from '#messages/papers/colleague-words.ts';
+import { selfManagementSheet } from '#papers/end-of-care/end-of-care-sheets.ts';
+import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
+import { letterWords } from '#papers/letter/letter-data.ts';
+import { unframed } from '#papers/letter/letter-frame.ts';
+import { printWords } from '#papers/letter/print-letter.ts';
+import { printPlan } from '#papers/plan/print-plan.ts';
+import { recordSheet } from '#papers/record/record-sheet.ts';
+import { printSheet } from '#papers/sheet/print-sheet.ts';
+import type { Typeset } from '#papers/typesetting/typeset.ts';
+import { pseudoOf, pseudoWords } from '#tests/messages/pseudo.ts';
+import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
+import { lowLoadDose } from '#tests/support/clinic.ts';
+import { careFacts } from './care-facts.ts';
+import { letter } from './letter-papers.ts';
+import { look, plan } from './plan-papers.ts';
+import { flareNote, record } from './sheet-papers.ts';
+
+/** English gives its place to the made one, here and in no other file of tests. */
+beforeAll(() => {
+  Object.assign(everyLanguage.en, pseudoOf({ ...everyLanguage.en }));
+  for (const words of [letterSentences, flareNoteWords, sheetSentences])
+    Object.assign(words, pseudoWords(words));
+});
+
+/** Looked up once, as the program starts: still the English one. */
+const named = exerciseName(lowLoadDose.exerciseId).en;
+
+const papers: Readonly<Record<string, (isLarge: boolean) => Promise<Typeset>>> = {
+  plan: (isLarge) => printPlan(plan(), { ...look, isLarge }),
+  record: (isLarge) => printSheet(recordSheet(record(), look), { ...look, isLarge }),
+  'self-management': (isLarge) =>
+    printSheet(selfManagementSheet(careFacts('Agreed'), look)!, { ...look, isLarge }),
+  letter: (isLarge) =>
+    printWords(letterWords(letter(), unframed('Dr Invented'), letterSpeech('en'), '2026-04-20'), {
+      ...look,
+      isLarge,
+    }),
+  'flare-note': (isLarge) => printSheet(flareNoteSheet(flareNote(), look), { ...look, isLarge }),
+};
+
+describe.each(Object.keys(papers))('the %s in a pseudo-language', (kind) => {
+  it.each([false, true])('has every heading and table head in it, large type %s', async (isLarge) => {
+    const { tags, untagged } = await readPdf((await papers[kind]!(isLarge)).pdf);
+    const heads = tagsOf(tags, /^(H\d|TH)$/).map(wholeText);
+    expect(heads.length).toBeGreaterThan(5);
+    // A day over a column is a figure, not a sentence.
+    const left = heads.filter((head) => !head.includes('⟦') && head !== named && !/^\S+ \d{1,2}$/.test(head));
+    expect(left).toEqual([]);
+    expect(untagged).toEqual([]);
+  });
+});
