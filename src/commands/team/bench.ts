@@ -19,6 +19,7 @@ import { clientsPart } from './bench/parts/clients.ts';
 import { firstPaintPart } from './bench/parts/first-paint.ts';
 import { growthFile, growthPart } from './bench/parts/growth.ts';
 import { pageWeightPart } from './bench/parts/page-weight.ts';
+import { paperPart } from './bench/parts/paper.ts';
 import { recordPart, reviewPart } from './bench/parts/record.ts';
 import { renderedPagesPart } from './bench/parts/rendered-pages.ts';
 import { replayPart } from './bench/parts/replay.ts';
@@ -32,6 +33,7 @@ const parts: readonly Part[] = [
   recordPart,
   reviewPart,
   chartPart,
+  paperPart,
   savePart,
   savedAndDecidedPart,
   clientsPart,
