@@ -7,7 +7,7 @@ import type { PlanPaper } from './plan-paper.ts';
 
 /** Points. The first is wanted; the others are taken where much is signed, before a page more is. */
 const sizesPt = [12, 11.5, 11, 10.5, 10, 9.5, 9, 8.5] as const;
-const largeSizesPt = [17, 16, 15, 14, 13, 12] as const;
+const largeSizesPt = [17, 16, 15, 14, 13, 12, 11.5] as const;
 
 /** Every week is laid out alike, so its size is found on the first one. */
 export const printPlan = (plan: PlanPaper, look: Look): Typeset => {
