@@ -21,7 +21,12 @@ export default {
   // Types are a check of their own in `npm test`; a slip in a test must not keep the demo from building.
   typescript: { ignoreBuildErrors: true },
   outputFileTracingIncludes: {
-    '/**': ['./drizzle/**', './src/papers/templates/**', './node_modules/dejavu-fonts-ttf/ttf/**'],
+    '/**': [
+      './drizzle/**',
+      './src/papers/templates/**',
+      './src/papers/typesetting/engine.mjs',
+      './node_modules/dejavu-fonts-ttf/ttf/**',
+    ],
   },
   redirects: async () =>
     earlierAddresses.map(([source, destination]) => ({ source, destination, permanent: true })),

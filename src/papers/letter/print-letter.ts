@@ -10,7 +10,11 @@ const sizesPt = [11, 10.5, 10, 9.5, 9] as const;
 const largeSizesPt = [16, 15, 14] as const;
 
 /** In the language of its words, whatever else was asked for. */
-export const printWords = (words: LetterWords, asked: Look, voided: Voiding | null = null): Typeset => {
+export const printWords = (
+  words: LetterWords,
+  asked: Look,
+  voided: Voiding | null = null,
+): Promise<Typeset> => {
   const look = { ...asked, language: words.language };
   const { say, day } = letterSpeech(words.language);
   const data = {
@@ -32,7 +36,7 @@ export const printWords = (words: LetterWords, asked: Look, voided: Voiding | nu
 };
 
 /** Straight from the record, as a draft to whoever referred the patient. */
-export const printLetter = (letter: LetterPaper, look: Look): Typeset =>
+export const printLetter = (letter: LetterPaper, look: Look): Promise<Typeset> =>
   printWords(
     letterWords(letter, unframed(letter.referrer), letterSpeech(look.language), look.printedOn),
     look,

@@ -10,7 +10,7 @@ const sizesPt = [12, 11.5, 11, 10.5, 10, 9.5, 9, 8.5] as const;
 const largeSizesPt = [17, 16, 15, 14, 13, 12, 11.5] as const;
 
 /** Every week is laid out alike, so its size is found on the first one. */
-export const printPlan = (plan: PlanPaper, look: Look): Typeset => {
+export const printPlan = async (plan: PlanPaper, look: Look): Promise<Typeset> => {
   const pt = look.isLarge ? largeSizesPt : sizesPt;
   const pagesAWeek = look.isLarge ? 2 : 1;
   const weeksOf = (weeks: PlanPaper['weeks'], sizes: readonly number[]) =>
@@ -18,7 +18,7 @@ export const printPlan = (plan: PlanPaper, look: Look): Typeset => {
       pt: sizes,
       mostPages: weeks.length * pagesAWeek,
     });
-  const first = weeksOf(plan.weeks.slice(0, 1), pt);
+  const first = await weeksOf(plan.weeks.slice(0, 1), pt);
   return plan.weeks.length === 1
     ? first
     : weeksOf(

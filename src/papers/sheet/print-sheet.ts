@@ -30,7 +30,7 @@ const sheetData = (sheet: SheetPaper, { language, printedOn }: Look) => {
   };
 };
 
-export const printSheet = (sheet: SheetPaper, look: Look): Typeset =>
+export const printSheet = (sheet: SheetPaper, look: Look): Promise<Typeset> =>
   typeset('sheet', sheetData(sheet, look), look, {
     pt: look.isLarge ? largeSizesPt : sheet.isLong ? longSizesPt : sizesPt,
     mostPages,

@@ -1,14 +1,11 @@
 /**
- * The one module that knows the typesetting engine: data in, PDF/UA-1 out, in this process. What people
- * typed goes in as JSON and is never read as source. A warning of the engine is a failure: an unknown font
- * is no more than a warning to it.
+ * Data in, PDF/UA-1 out, by an engine in this process on a thread of its own. What people typed goes in as
+ * JSON and is never read as source.
  */
-import path from 'node:path';
-import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
 import { dayMilliseconds, dayNumber } from '#core/time/day.ts';
 import { languages } from '#messages/languages.ts';
 import type { Look } from '../look.ts';
-import { paperFonts } from './fonts.ts';
+import { setPaper } from './engine-thread.ts';
 import { legible } from './legible.ts';
 
 export interface PaperData {
@@ -35,16 +32,6 @@ export interface Typeset {
   readonly unprintable: readonly string[];
 }
 
-let engine: NodeCompiler | null = null;
-
-const compiler = (): NodeCompiler => {
-  engine ??= NodeCompiler.create({
-    workspace: path.join(process.cwd(), 'src', 'papers', 'templates'),
-    fontArgs: [{ fontBlobs: [...paperFonts()] }],
-  });
-  return engine;
-};
-
 const paperNames = { a4: 'a4', letter: 'us-letter' } as const;
 
 const lookOf = ({ paper, language, isLarge, printedOn }: Look, sizePt: number) => ({
@@ -56,53 +43,25 @@ const lookOf = ({ paper, language, isLarge, printedOn }: Look, sizePt: number) =
   day: printedOn.split('-').map(Number),
 });
 
-const documentOf = (template: string, data: string, look: Look, sizePt: number): NodeTypstDocument => {
-  const done = compiler().compile({
-    mainFilePath: path.join(process.cwd(), 'src', 'papers', 'templates', `${template}.typ`),
-    inputs: { data, look: JSON.stringify(lookOf(look, sizePt)) },
-  });
-  const told = done.takeDiagnostics()?.shortDiagnostics ?? [];
-  if (done.result && told.length === 0) return done.result;
-  throw new Error(`The paper "${template}" could not be set: ${JSON.stringify(told)}`);
-};
-
 /** Noon of the day, so that no zone moves it to another. */
 const timestampOf = ({ printedOn }: Look): number =>
   (dayNumber(printedOn) * dayMilliseconds + dayMilliseconds / 2) / 1000;
 
-const countedPages = (document: NodeTypstDocument, counted: string | undefined): number => {
-  if (counted === undefined) return document.numOfPages;
-  const [pages] = compiler().query(document, { selector: `<${counted}>`, field: 'value' }) as number[];
-  return pages ?? document.numOfPages;
-};
-
-/** The largest of the sizes that keeps to the pages; the smallest where none does: nothing is ever cut. */
-const fitting = (setAt: (sizePt: number) => NodeTypstDocument, { pt, mostPages, counted }: Sizes) => {
-  const triedAt = (place: number) => {
-    const sizePt = pt[place]!;
-    const document = setAt(sizePt);
-    return { document, sizePt, fits: countedPages(document, counted) <= mostPages };
-  };
-  let best = triedAt(0);
-  if (best.fits || pt.length === 1) return best;
-  let [low, high] = [1, pt.length - 1];
-  while (low <= high) {
-    const middle = Math.floor((low + high) / 2);
-    const tried = triedAt(middle);
-    if (tried.fits || middle === pt.length - 1) best = tried;
-    if (tried.fits) high = middle - 1;
-    else low = middle + 1;
-  }
-  return best;
-};
-
-export const typeset = (template: string, paper: PaperData, look: Look, sizes: Sizes): Typeset => {
+export const typeset = async (
+  template: string,
+  paper: PaperData,
+  look: Look,
+  { pt, mostPages, counted }: Sizes,
+): Promise<Typeset> => {
   const { value, unprintable } = legible(paper);
   const marked = unprintable.length > 0 ? paper.sayUnprintable(unprintable.join(', ')) : null;
-  const data = JSON.stringify({ ...value, marked });
-  const { document, sizePt } = fitting((pt) => documentOf(template, data, look, pt), sizes);
-  const pdf = compiler().pdf(document, { pdfStandard: 'ua-1', creationTimestamp: timestampOf(look) });
-  const pages = document.numOfPages;
-  compiler().evictCache(10);
-  return { pdf: new Uint8Array(pdf), pages, sizePt, unprintable };
+  const { pdf, pages, place } = await setPaper({
+    template,
+    data: JSON.stringify({ ...value, marked }),
+    looks: pt.map((sizePt) => JSON.stringify(lookOf(look, sizePt))),
+    mostPages,
+    counted: counted ?? null,
+    timestamp: timestampOf(look),
+  });
+  return { pdf, pages, sizePt: pt[place]!, unprintable };
 };

@@ -50,8 +50,8 @@ interface Made extends Typeset {
 
 type Caller = ReturnType<typeof createCaller>;
 
-const sheetMade = (kind: PaperKind, sheet: SheetPaper, look: Look): Made => ({
-  ...printSheet(sheet, look),
+const sheetMade = async (kind: PaperKind, sheet: SheetPaper, look: Look): Promise<Made> => ({
+  ...(await printSheet(sheet, look)),
   fileName: `${kind}-${look.printedOn}.pdf`,
 });
 
@@ -64,14 +64,17 @@ const made: Readonly<
       role === 'patient'
         ? await patient.papers.plan({ weeks })
         : await clinician.papers.plan({ patientId, weeks });
-    return { ...printPlan(plan, look), fileName: planFileName(look) };
+    return { ...(await printPlan(plan, look)), fileName: planFileName(look) };
   },
   letter: async ({ clinician }, _role, look, { patient: patientId, note: notes, letter: letterId }) => {
     const fileName = letterFileName(look);
     if (letterId === undefined)
-      return { ...printLetter(await clinician.papers.letter({ patientId, notes }), look), fileName };
+      return {
+        ...(await printLetter(await clinician.papers.letter({ patientId, notes }), look)),
+        fileName,
+      };
     const { words, voided } = await clinician.letters.get({ patientId, letterId });
-    return { ...printWords(words, look, voided), fileName };
+    return { ...(await printWords(words, look, voided)), fileName };
   },
   discharge: async ({ clinician }, _role, look, { patient: patientId, episode: episodeId }) =>
     sheetMade('discharge', await clinician.papers.discharge({ patientId, episodeId }), look),
@@ -85,7 +88,7 @@ const made: Readonly<
   record: async ({ patient, clinician }, role, look, { patient: patientId }) => {
     const record =
       role === 'patient' ? await patient.papers.record() : await clinician.papers.record({ patientId });
-    return { ...printSheet(recordSheet(record, look), look), fileName: recordFileName(look) };
+    return { ...(await printSheet(recordSheet(record, look), look)), fileName: recordFileName(look) };
   },
   handover: async ({ clinician }, _role, look, { patient: patientId }) =>
     sheetMade('handover', handoverSheet(await clinician.papers.handover({ patientId })), look),
