@@ -35,12 +35,18 @@ export const checkPortIsFree = async ({ HOST, PORT }) => {
 };
 
 /**
+ * A page makes some megabytes of values that are gone once it is sent. With the usual room for new ones the
+ * collector runs in the middle of most pages and takes what is still needed for lasting; megabytes, at most three times.
+ */
+const roomForPages = ['--max-semi-space-size=64'];
+
+/**
  * Starts the server. `env` is what it sees beside this process's own environment.
  * @param {import('./environment.mjs').Settings} settings
  * @param {Record<string, string>} [env]
  */
 export const startServer = (settings, env = {}) => {
-  const child = spawn(process.execPath, [inRoot('src', 'commands', 'serve.mjs')], {
+  const child = spawn(process.execPath, [...roomForPages, inRoot('src', 'commands', 'serve.mjs')], {
     cwd: root,
     env: {
       ...process.env,
