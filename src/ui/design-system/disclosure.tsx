@@ -5,12 +5,14 @@ export interface DisclosureProps {
   readonly summary: ReactNode;
   readonly children: ReactNode;
   readonly isOpen?: boolean;
+  /** Sources of a figure and the like, which nobody needs on paper; everything else is printed open. */
+  readonly isScreenOnly?: boolean;
   readonly onOpen?: () => void;
 }
 
-export const Disclosure = ({ summary, children, isOpen, onOpen }: DisclosureProps) => (
+export const Disclosure = ({ summary, children, isOpen, isScreenOnly, onOpen }: DisclosureProps) => (
   <details
-    className="disclosure"
+    className={isScreenOnly ? 'disclosure screen-only' : 'disclosure'}
     open={isOpen}
     onToggle={onOpen && ((event) => event.currentTarget.open && onOpen())}
   >

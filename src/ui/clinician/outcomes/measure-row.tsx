@@ -81,7 +81,7 @@ const Said = ({ line, day, patientId }: Pick<RowProps, 'line' | 'day' | 'patient
         </a>
       </p>
       {workings.length > 0 ? (
-        <Disclosure summary={say('calculation')}>
+        <Disclosure summary={say('calculation')} isScreenOnly>
           {change.parts ? (
             <ul>
               {change.parts.map((part) => (

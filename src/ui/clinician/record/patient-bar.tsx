@@ -82,7 +82,7 @@ const Next = ({ bar: { next }, patient, section }: PatientBarProps) => {
   const step = next ? nextStepInWords(patient.id, next) : null;
   const isHere = step?.href.split(/[?#]/)[0] === `/patients/${patient.id}${section}`;
   return (
-    <p className="bar-next">
+    <p className="bar-next screen-only">
       <span className="soft">{sayNext('next')}</span>{' '}
       {step === null ? (
         <span>{sayNext('nothing')}</span>

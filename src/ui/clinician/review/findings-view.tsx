@@ -36,7 +36,7 @@ const FindingView = ({ finding }: { readonly finding: Finding }) => (
       ))}
     </ul>
     {finding.workings.length > 0 ? (
-      <Disclosure summary={say('calculation')}>
+      <Disclosure summary={say('calculation')} isScreenOnly>
         <Sources workings={finding.workings} />
       </Disclosure>
     ) : null}
