@@ -17,7 +17,7 @@ const Codes = ({ hasCodes }: { readonly hasCodes: boolean }) => (
     <h2>{say('codes')}</h2>
     <p>{hasCodes ? say('codes.on') : say('codes.off')}</p>
     <div className="row">
-      <LinkButton tone={hasCodes ? 'plain' : 'primary'} href="/account/codes">
+      <LinkButton tone="plain" href="/account/codes">
         {hasCodes ? say('codes.change') : say('codes.set-up')}
       </LinkButton>
     </div>

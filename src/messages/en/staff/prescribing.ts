@@ -57,6 +57,7 @@ export const words = {
   'none-in-force': 'No prescription is in force.',
   'write-version': 'Write a new version',
   'end.summary': 'End this prescription',
+  'earlier.count': 'Earlier versions: {count}',
   earlier: 'Earlier versions, newest first',
   'earlier.none': 'No earlier versions.',
   hours: 'Monitoring hours: {hours}.',

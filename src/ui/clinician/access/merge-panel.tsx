@@ -27,6 +27,7 @@ const ChoosePlan = ({ patient }: { readonly patient: Patient }) => {
       about={{ patientId: patient.id }}
       choices={{ keptId: kept }}
       label={say('keep-these-prescriptions')}
+      tone="plain"
       hints={{ keptId: say('one-stays-in-force') }}
       clearsTo={{}}
       onTaken={router.refresh}
@@ -45,7 +46,7 @@ export const MergePanel = ({ patient, patients }: MergePanelProps) => {
       label: say('born', { 'family-name': familyName, given: givenName, 'birth-day': dayInWords(birthDay) }),
     }));
   return (
-    <section className="stack-close" id="merge">
+    <section className="stack-close screen-only" id="merge">
       <h2>{say('two-records-of-one-person')}</h2>
       {patient.merges.length > 0 ? <ChoosePlan patient={patient} /> : null}
       {patient.merges.map((merge) => (
@@ -54,6 +55,7 @@ export const MergePanel = ({ patient, patients }: MergePanelProps) => {
           sent={undoMerge}
           about={{ patientId, otherId: merge.patientId }}
           label={say('undo-the-merge')}
+          tone="plain"
           clearsTo={{}}
           onTaken={router.refresh}
         />
@@ -63,6 +65,7 @@ export const MergePanel = ({ patient, patients }: MergePanelProps) => {
         about={{ patientId }}
         choices={{ otherId: others }}
         label={say('merge')}
+        tone="plain"
         clearsTo={{}}
         onTaken={router.refresh}
       />

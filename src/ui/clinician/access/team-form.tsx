@@ -44,7 +44,9 @@ export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
         error={asking.errorOf('colleague')}
         onChange={(event) => setUserId(event.target.value)}
       />
-      <Button type="submit">Add</Button>
+      <Button type="submit" tone="plain">
+        Add
+      </Button>
     </PostedForm>
   );
 };

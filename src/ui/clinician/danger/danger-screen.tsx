@@ -79,7 +79,7 @@ const OpenSigns = ({ patientId, danger, clock }: DangerProps) => {
       {open.length + calls.length > 0 ? (
         <>
           {open.length > 0 ? <p>{say('everything-is-paused')}</p> : null}
-          <h3>Contact</h3>
+          <h3 className="screen-only">Contact</h3>
           <ContactForm
             key={danger.contacts.length}
             patientId={patientId}
@@ -170,9 +170,13 @@ const Contacts = ({ danger, clock }: DangerProps) =>
 
 export const DangerScreen = (props: DangerProps) => (
   <div className="stack-wide">
-    <OpenSigns {...props} />
-    <PlanView plan={props.danger.plan} clock={props.clock} />
-    <Pauses {...props} />
+    <div className="sections">
+      <OpenSigns {...props} />
+      <div className="stack-wide">
+        <PlanView plan={props.danger.plan} clock={props.clock} />
+        <Pauses {...props} />
+      </div>
+    </div>
     {/* A contact just recorded is announced; until then nothing stands here. */}
     <div aria-live="polite">
       <Contacts {...props} />

@@ -5,6 +5,7 @@ import { confirmedName } from '#api/inputs/posted-form.ts';
 import type { Field } from '#core/calculations/describe.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
+import type { ButtonProps } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PostedForm } from '#ui/design-system/posted/posted-form.tsx';
@@ -17,6 +18,8 @@ import type { Submit } from './use-submit.ts';
 interface Look extends Pick<FieldsProps, 'choices' | 'several' | 'hints'>, Begun {
   readonly label: string;
   readonly busyLabel?: string;
+  /** Left out = the one thing to do on its page. */
+  readonly tone?: ButtonProps['tone'];
   /** Between the fields and the button. */
   readonly children?: ReactNode;
 }
@@ -67,7 +70,7 @@ const Inside = ({ at, props }: { readonly at: TypedForm; readonly props: FormFra
         <Unlikely submit={submit} />
       ) : (
         <div className="row">
-          <SendButton id={at.buttonId} aria-disabled={submit.isBusy || undefined}>
+          <SendButton id={at.buttonId} tone={props.tone} aria-disabled={submit.isBusy || undefined}>
             {submit.isBusy ? (props.busyLabel ?? 'Saving…') : props.label}
           </SendButton>
           <span role="status">{at.isTaken ? props.taken : ''}</span>

@@ -65,11 +65,19 @@ const Unsigned = (props: PrescriptionsProps) => (
     <TreatmentConsent {...props} />
     {props.prescriptions.unsigned.length === 0 ? <p className="soft">{say('nothing-to-sign')}</p> : null}
     {props.prescriptions.unsigned.map((version) => (
-      <VersionView key={version.id} version={version} clock={props.clock}>
-        {changesOf(version, props.proposals).map((change) => (
-          <p key={change}>{change}</p>
-        ))}
-        <DaysApart version={version} />
+      <VersionView
+        key={version.id}
+        version={version}
+        clock={props.clock}
+        said={
+          <>
+            {changesOf(version, props.proposals).map((change) => (
+              <p key={change}>{change}</p>
+            ))}
+            <DaysApart version={version} />
+          </>
+        }
+      >
         <SignButton
           patientId={props.patientId}
           prescriptionId={version.id}
@@ -93,9 +101,17 @@ const InForce = (props: PrescriptionsProps) => (
     <h2>{say('in-force')}</h2>
     {props.prescriptions.inForce.length === 0 ? <p className="soft">{say('none-in-force')}</p> : null}
     {props.prescriptions.inForce.map((version) => (
-      <VersionView key={version.id} version={version} clock={props.clock}>
-        <StandsNow plan={props.plan} itemId={version.itemId} />
-        <DaysApart version={version} />
+      <VersionView
+        key={version.id}
+        version={version}
+        clock={props.clock}
+        said={
+          <>
+            <StandsNow plan={props.plan} itemId={version.itemId} />
+            <DaysApart version={version} />
+          </>
+        }
+      >
         <p className="screen-only">
           <a
             href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.itemId}`}
@@ -148,19 +164,22 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
         </Disclosure>
       ) : null}
     </div>
-    <DataTable
-      caption={say('earlier')}
-      columns={[
-        { key: 'exercise', title: 'Exercise' },
-        { key: 'dose', title: 'Dose' },
-        { key: 'state', title: 'State' },
-      ]}
-      rows={earlierOf(props.prescriptions).map((version) => ({
-        key: version.id,
-        cells: [doseTitle(version.dose), doseInWords(version.dose), stateInWords(version, props.clock)],
-      }))}
-      empty={say('earlier.none')}
-    />
+    <Disclosure summary={say('earlier.count', { count: earlierOf(props.prescriptions).length })}>
+      <DataTable
+        caption={say('earlier')}
+        hidesCaption
+        columns={[
+          { key: 'exercise', title: 'Exercise' },
+          { key: 'dose', title: 'Dose' },
+          { key: 'state', title: 'State' },
+        ]}
+        rows={earlierOf(props.prescriptions).map((version) => ({
+          key: version.id,
+          cells: [doseTitle(version.dose), doseInWords(version.dose), stateInWords(version, props.clock)],
+        }))}
+        empty={say('earlier.none')}
+      />
+    </Disclosure>
     <p className="print-only">
       {props.consents.monitoringHours ? `${say('hours', { hours: props.consents.monitoringHours })} ` : ''}
       {say('not-around-the-clock')}

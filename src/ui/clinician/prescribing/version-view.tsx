@@ -47,6 +47,9 @@ export const stateInWords = (version: Version, clock: ClinicClock): string => {
 export const VersionView = (props: {
   readonly version: Version;
   readonly clock: ClinicClock;
+  /** What holds of it now, over its cautions. */
+  readonly said?: ReactNode;
+  /** What is done with it. */
   readonly children?: ReactNode;
 }) => {
   const { version, clock } = props;
@@ -70,17 +73,22 @@ export const VersionView = (props: {
           <strong>{say('corrected-since')}</strong> {say('corrected-propose')}
         </p>
       ) : null}
-      {props.children}
-      <Disclosure summary={say('cautions', { count: version.cautions.length })}>
-        <CautionList cautions={version.cautions} />
-      </Disclosure>
-      <Disclosure summary={say('working')}>
-        <ol>
-          {version.working.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ol>
-      </Disclosure>
+      <div className="version-parts">
+        <div className="stack-close">
+          {props.said}
+          <Disclosure summary={say('cautions', { count: version.cautions.length })}>
+            <CautionList cautions={version.cautions} />
+          </Disclosure>
+          <Disclosure summary={say('working')}>
+            <ol>
+              {version.working.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ol>
+          </Disclosure>
+        </div>
+        <div className="stack-close">{props.children}</div>
+      </div>
     </article>
   );
 };

@@ -18,6 +18,7 @@ export const SaveTemplate = (props: {
         sent={saveTemplate}
         about={{ patientId: props.patientId }}
         label={say('save')}
+        tone="plain"
         several={{ prescriptionIds: props.doses.map(({ id }) => id) }}
         choices={{ prescriptionIds: props.doses.map(({ id, title }) => ({ value: id, label: title })) }}
         onTaken={router.refresh}

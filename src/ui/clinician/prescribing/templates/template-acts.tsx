@@ -16,11 +16,11 @@ export const OfferedActs = ({ templateId }: ActProps) => {
   return (
     <div className="folded screen-only">
       <Disclosure summary={say('rename')}>
-        <SentFrame {...shared} sent={renameTemplate} label={say('rename')} />
+        <SentFrame {...shared} sent={renameTemplate} label={say('rename')} tone="plain" />
       </Disclosure>
       <Disclosure summary={say('withdraw.summary')}>
         <p>{say('withdraw.about')}</p>
-        <SentFrame {...shared} sent={withdrawTemplate} label={say('withdraw')} />
+        <SentFrame {...shared} sent={withdrawTemplate} label={say('withdraw')} tone="plain" />
       </Disclosure>
     </div>
   );
@@ -34,6 +34,7 @@ export const WithdrawnActs = ({ templateId }: ActProps) => {
         sent={bringBackTemplate}
         about={{ templateId }}
         label={say('bring-back')}
+        tone="plain"
         onTaken={router.refresh}
       />
     </div>

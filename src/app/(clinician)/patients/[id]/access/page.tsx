@@ -21,7 +21,7 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   const when = (instant: number) => momentInWords(instant, clock);
   return (
     <FramedRecord at={at} section="/access">
-      <div className="stack-wide">
+      <div className="sections">
         <AccessScreen
           {...{ patientId, team, when, zone: clock.zone, patientName: fullName(patient) }}
           origin={runtime().settings.PUBLIC_ORIGIN}
