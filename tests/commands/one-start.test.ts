@@ -65,6 +65,17 @@ describe('a file looked at before a start', () => {
     store.close();
   });
 
+  it('is not looked through over a size at which a clinic would wait for its server', async () => {
+    const store = freshStore();
+    await clinicNamed(store, 'a');
+    store.writer.client.exec("UPDATE clinic SET name = CAST(x'41ff' AS TEXT)");
+    store.writer.client.pragma('wal_checkpoint(TRUNCATE)');
+    const { size } = statSync(store.file);
+    await expect(requireWholeFile(store.file, size)).rejects.toThrow(/no text/);
+    await requireWholeFile(store.file, size - 1);
+    store.close();
+  });
+
   it('is refused with what is wrong and the way out when a text in it would end the process that reads it', async () => {
     const store = freshStore();
     await clinicNamed(store, 'a');

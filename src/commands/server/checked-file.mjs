@@ -8,8 +8,8 @@ import { existsSync, statSync } from 'node:fs';
 import { inRoot } from '../paths.mjs';
 import { CannotGoOn, say } from '../say.mjs';
 
-/** From here on a person would wonder what takes so long. */
-const longBytes = 500_000_000;
+/** Looked through before a start in some seconds; a larger file would keep a clinic waiting for its server. */
+const mostBytes = 500_000_000;
 
 const wayOut =
   'Stop every program that uses it, and put a backup in its place: npm run restore -- --from BACKUP --to FILE';
@@ -24,15 +24,26 @@ const look = async (file) => {
   child.stdout.on('data', (part) => {
     said += part;
   });
-  const [code, signal] = await once(child, 'close');
+  const [code, signal] = await once(child, 'close').catch((error) => {
+    throw new CannotGoOn(
+      `The program that looks at the database file could not be started (${error.code ?? error.message}). Give the user the server runs as the right to start ${process.execPath} and to use /dev/null.`,
+    );
+  });
   process.off('exit', end);
   return { code, signal, lines: said.split('\n').filter(Boolean) };
 };
 
-/** Ends with the reason when the file is damaged. @param {string} file */
-export const requireWholeFile = async (file) => {
+/**
+ * Ends with the reason when the file is damaged.
+ * @param {string} file
+ * @param {number} most bytes up to which it is looked through
+ */
+export const requireWholeFile = async (file, most = mostBytes) => {
   if (!existsSync(file) || statSync(file).size === 0) return;
-  if (statSync(file).size > longBytes) say('looking whether the database file is whole …');
+  if (statSync(file).size > most) {
+    say(`${file} is too large to be looked through before each start. Do it at night: npm run check-file`);
+    return;
+  }
   const { code, signal, lines } = await look(file);
   if (code === 0) return;
   const reason = lines[0] ?? `reading it ended the program that looked at it (${signal ?? code})`;

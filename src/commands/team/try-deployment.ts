@@ -14,11 +14,17 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { build } from '../build.mjs';
 import { readEnvironment } from '../environment.mjs';
 import { inRoot } from '../paths.mjs';
-import { addressOf, startServer, untilReady } from '../server-process.mjs';
+import { addressOf, endWithThisProcess, startServer, untilReady } from '../server-process.mjs';
+import { freePort } from './phone-sequences/own-server.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-deployment-'));
 const kit = (name: string) => inRoot('src', 'operations', 'deployment', name);
-const ports = { server: 3391, nginx: 3392, plain: 3393, caddy: 3394 } as const;
+const ports = {
+  server: await freePort(),
+  nginx: await freePort(),
+  plain: await freePort(),
+  caddy: await freePort(),
+} as const;
 const host = 'clinic.example';
 
 const isInstalled = (program: string): boolean => spawnSync(program, ['version']).error === undefined;
@@ -64,6 +70,8 @@ const slowLine = async (port: number): Promise<number> => {
   const began = performance.now();
   const socket = connect(port, '127.0.0.1');
   socket.on('error', () => undefined);
+  // What it is told is read, or its end would never be seen.
+  socket.resume();
   socket.write('GET / HTTP/1.1\r\nHost: x\r\nX-Slow: ');
   await Promise.race([once(socket, 'close'), wait(40_000)]);
   socket.destroy();
@@ -83,7 +91,7 @@ const tryProxy = async (name: string, port: number): Promise<void> => {
     { method: 'POST', path: '/api/entries', headers: { 'content-type': 'application/json' } },
     'x'.repeat(600_000),
   );
-  told(`${name}: a body of 600 kB is refused (${long.status})`, long.status === 413 || long.status === 400);
+  told(`${name}: a body of 600 kB is refused (${long.status})`, [400, 413, 502].includes(long.status));
   told(`${name}: TRACE is refused`, (await ask(port, { method: 'TRACE' })).status === 405);
   told(`${name}: counts are not there`, (await ask(port, { path: '/metrics' })).status === 404);
   const answers: number[] = [];
@@ -142,12 +150,13 @@ const inFront = async (name: string, args: readonly string[], port: number): Pro
     stdio: 'ignore',
     env: { ...process.env, XDG_DATA_HOME: folder, XDG_CONFIG_HOME: folder },
   });
+  const ended = once(proxy, 'close');
   try {
     await untilListening(port);
     await tryProxy(name, port);
   } finally {
     proxy.kill('SIGTERM');
-    await once(proxy, 'close');
+    await ended;
   }
 };
 
@@ -168,6 +177,7 @@ export const run = async (): Promise<number> => {
     ...{ DATABASE_FILE: path.join(folder, 'clinic.sqlite'), PUBLIC_ORIGIN: `https://${host}` },
   });
   const server = startServer(settings, { TRUSTED_PROXY: '127.0.0.1', JOBS: '0' });
+  endWithThisProcess(server);
   try {
     await untilReady(server, addressOf(settings));
     const seconds = await slowLine(ports.server);

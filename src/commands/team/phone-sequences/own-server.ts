@@ -6,7 +6,7 @@ import path from 'node:path';
 import { readEnvironment } from '#commands/environment.mjs';
 import { addressOf, startServer, untilReady } from '#commands/server-process.mjs';
 
-const freePort = (): Promise<number> =>
+export const freePort = (): Promise<number> =>
   new Promise((resolve, reject) => {
     const probe = createServer();
     probe.once('error', reject);
