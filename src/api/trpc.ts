@@ -113,11 +113,16 @@ const setUpText = {
   'two-factor': 'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
 } as const;
 
+/** Nothing of a record is shown while it cannot be noted who looked; also for calls that only work something out of it. */
+export const requireNoted = ({ store }: Access): void => {
+  if (isAuditFailing(store)) throw new Problem('not-recorded', refusalText('not-recorded'));
+};
+
 /** Whoever is fully set up. What one question looks at twice is read once; what writes reads inside its write. */
 export const settled = signedIn.use(({ ctx, type, next }) => {
   if (ctx.person.setUp !== 'done') throw new Problem('set-up', setUpText[ctx.person.setUp]);
   if (type !== 'query') return next();
-  if (isAuditFailing(ctx.access.store)) throw new Problem('not-recorded', refusalText('not-recorded'));
+  requireNoted(ctx.access);
   return (ctx.reading ?? readingOnce(ctx.access.store.read))(() => next());
 });
 

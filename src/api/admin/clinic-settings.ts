@@ -11,7 +11,7 @@ import {
 } from '#data/clinic/clinic-settings.ts';
 import { namesOf, previewSettings } from '#data/clinic/settings-preview.ts';
 import { Problem, refusedWith } from '../errors.ts';
-import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
+import { administratorProcedure, freshAdministrator, requireNoted, router, staffProcedure } from '../trpc.ts';
 import { asEntries, effectiveSettings, isOfDecisions, refusedSettings, titleOf } from './every-setting.ts';
 import { lookedAt, requireLookedAt } from './looked-at.ts';
 import { settingGroups } from './setting-groups.ts';
@@ -68,6 +68,7 @@ export const clinicSettingsRouter = router({
 
   /** Whose stored decisions would differ by these settings alone. Who only administers gets the counts and no names. */
   preview: administratorProcedure.input(z.object({ values })).mutation(async ({ ctx, input }) => {
+    requireNoted(ctx.access);
     const preview = await previewSettings(ctx.access, await checked(ctx.access, input.values));
     const { changes, ...rest } = preview;
     const looked = lookedAt(ctx.access, input.values, await settingsOf(ctx.access));

@@ -23,7 +23,7 @@ import { programmesOf } from '#data/prescribing/programmes.ts';
 import { type Withdrawal, withdrawSignature } from '#data/prescribing/withdraw-signature.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { recordProcedure, requireNoted, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
 import { exerciseChoices, searchInput } from './exercise-choices.ts';
 import { keepProposal } from './keep-proposal.ts';
@@ -111,6 +111,7 @@ export const prescriptionsRouter = router({
     .input(z.object({ request: z.unknown() }))
     .mutation(async ({ ctx, input, path }) => {
       // Computes from the record and writes nothing, so it is an opening of the record like a query.
+      requireNoted(ctx.access);
       noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
       return withPatientWords(await propose(ctx.access, ctx.patient, input.request));
     }),

@@ -82,6 +82,10 @@ describe('a read whose row cannot be written', () => {
       en: expect.stringMatching(/could not be noted who looked/),
       de: expect.stringMatching(/nicht festgehalten/),
     });
+    const { prescriptions } = asClinician(access()).clinician;
+    await expect(prescriptions.propose({ patientId, request: {} })).rejects.toMatchObject({
+      problem: 'not-recorded',
+    });
     takesNothing(false);
     await flushReads(at.store);
     expect(isAuditFailing(at.store)).toBe(false);
