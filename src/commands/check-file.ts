@@ -5,8 +5,8 @@
  */
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { triggerFindings } from '#data/audit/verify-triggers.ts';
-import { manifestFileOf, readManifest } from '#data/backup/manifest.ts';
+import { triggerFindings, triggerFindingsInFile } from '#data/audit/verify-triggers.ts';
+import { manifestFileOf, otherKeys, readManifest } from '#data/backup/manifest.ts';
 import { differencesFrom } from '#data/backup/restore-backup.ts';
 import { findingsInFile } from '#data/database/file-check.mjs';
 import { openStore } from '#data/open-store.ts';
@@ -34,8 +34,12 @@ const tell = (about: string, findings: readonly string[]): number => {
 
 /** A backup is compared byte by byte and never opened for writing, which would change it. */
 const backupFindings = (file: string, settings: ReturnType<typeof readEnvironment>): readonly string[] => {
-  const read = readManifest(file, keysForRestored(settings.DATABASE_FILE, settings).audit);
-  return 'problem' in read ? [read.problem] : differencesFrom(read.manifest, file);
+  const { audit, fingerprints } = keysForRestored(settings.DATABASE_FILE, settings);
+  const read = readManifest(file, audit);
+  if ('problem' in read) return [read.problem];
+  const differences = differencesFrom(read.manifest, file);
+  const triggers = differences.length > 0 ? [] : triggerFindingsInFile(file);
+  return [...otherKeys(read.manifest, fingerprints), ...differences, ...triggers];
 };
 
 /** Of a file in use; what is damaged is not opened. */

@@ -7,7 +7,7 @@ import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { headsFileOf } from '#data/audit/audit-heads.ts';
 import { triggerFindings } from '#data/audit/verify-triggers.ts';
-import { type Manifest, readManifest } from '#data/backup/manifest.ts';
+import { type Manifest, otherKeys, readManifest } from '#data/backup/manifest.ts';
 import {
   copyBackup,
   differencesFrom,
@@ -76,8 +76,7 @@ export const run = async (args: readonly string[]): Promise<number> => {
   mkdirSync(path.dirname(to), { recursive: true, mode: 0o700 });
   copyBackup(from, to);
   try {
-    const others = Object.keys(manifest.keys).filter((name) => manifest.keys[name] !== fingerprints[name]);
-    requireEqual(others.map((name) => `the ${name} key is not the one this file was made with`));
+    requireEqual(otherKeys(manifest, fingerprints));
     requireEqual(differencesFrom(manifest, unprovenFile(to)));
     await requireHistory(to, audit);
     settle(to);

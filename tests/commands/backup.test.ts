@@ -231,6 +231,22 @@ describe('the command that looks at a file', () => {
     expect(out).toMatch(/keys: The key in .*encryption\.key is not the one/);
     expect(out).toContain(`${file}: 2 findings`);
   });
+
+  it('names of a backup what would keep it from being restored: another key, a missing trigger', async () => {
+    const from = await made();
+    copyFileSync(path.join(`${file}.keys`, 'audit.key'), path.join(`${file}.keys`, 'encryption.key'));
+    const key = await runHere(checkFile, ['--file', from], env());
+    expect([key.code, key.out]).toEqual([1, expect.stringContaining('the encryption key is not the one')]);
+    cpSync(`${first}.keys`, `${file}.keys`, { recursive: true });
+    at.store.writer.client.exec('DROP TRIGGER audit_no_replace');
+    const open = await made();
+    const trigger = await runHere(checkFile, ['--file', open], env());
+    expect([trigger.code, trigger.out]).toEqual([
+      1,
+      expect.stringContaining('trigger audit_no_replace is missing'),
+    ]);
+    expect((await restored(open)).code).toBe(1);
+  });
 });
 
 /** A process of its own that backs up; ended hard at the so-manieth thing that happens in the folder. */

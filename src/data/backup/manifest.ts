@@ -81,6 +81,15 @@ const macOf = (auditKey: Uint8Array, manifest: Manifest): string => {
 export const sealedManifest = (auditKey: Uint8Array, manifest: Manifest): string =>
   `${JSON.stringify({ manifest, mac: macOf(auditKey, manifest) }, null, 2)}\n`;
 
+/** Keys at hand that are not those the file was made with, in words. */
+export const otherKeys = (
+  { keys }: Manifest,
+  fingerprints: Readonly<Record<string, string>>,
+): readonly string[] =>
+  Object.keys(keys)
+    .filter((name) => keys[name] !== fingerprints[name])
+    .map((name) => `the ${name} key is not the one this file was made with`);
+
 /** The manifest of a backup, or why there is none to believe. */
 export const readManifest = (
   backup: string,
