@@ -190,6 +190,22 @@ describe('a signature', () => {
     expect((await get(letterId)).state).toBe('signed');
   });
 
+  it('is asked about first where the record says something else than when a sentence was put into own words', async () => {
+    const letterId = await begin();
+    const { consents, prescriptions } = at.clinician().clinician;
+    await consents.record({ ...of(), kind: 'sharing', act: 'given', ...proposedWording });
+    await letters().summarise({
+      ...of(),
+      at: await seen(letterId),
+      summary: summary({ care: 'On low load.' }),
+    });
+    await prescriptions.end({ ...of(), prescriptionId: at.item.prescriptionId, reason: 'Too heavy.' });
+    const asked = sign(letterId, { confirmed: false });
+    await expect(asked).rejects.toThrow(/“On low load.”.*now says.*No exercise/s);
+    await sign(letterId);
+    expect((await get(letterId)).state).toBe('signed');
+  });
+
   it('offers the role and number under the last letter again, and to nobody else', async () => {
     await sign(await begin());
     const letterId = await begin();

@@ -1,7 +1,7 @@
 /** Letters to those who treat the same person: drafts that are saved, signed once as they were read, voided with a reason. */
 import { z } from 'zod';
 import { letterFields } from '#api/inputs/letter-fields.ts';
-import { digestOf, keptLetter, makeLetter, readLetter } from '#api/papers/kept-letter.ts';
+import { digestOf, keptLetter, type MadeLetter, makeLetter, readLetter } from '#api/papers/kept-letter.ts';
 import { chosenNotes } from '#api/papers/letter-notes.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { isGiven } from '#core/episode/consent.ts';
@@ -10,6 +10,7 @@ import {
   ownSentences,
   signatureFields,
   summaryFields,
+  summaryParts,
   voidFields,
 } from '#core/episode/letters/letter.ts';
 import type { Access } from '#data/access.ts';
@@ -60,10 +61,18 @@ const draftNow = async (
   return letter;
 };
 
-/** Nothing is sent from here, but a letter is signed to be. */
-const requireAgreement = async (access: Access, patientId: string, isConfirmed: boolean): Promise<void> => {
-  if (isConfirmed || (await mayTellOthers(access, patientId))) return;
-  throw new Problem('not-confirmed', say('not-agreed-sign'), { questions: [say('not-agreed-sign')] });
+/** Of sentences in somebody's own words: what the record says now, where it said something else when they were written. */
+const outrun = ({ own }: KeptLetter['draft'], made: MadeLetter['made']): readonly string[] =>
+  summaryParts.flatMap((part) => {
+    const one = own[part];
+    if (!one || one.instead === made[part]) return [];
+    return [say('own-outrun', { text: one.text, now: made[part] || say('nothing-made') })];
+  });
+
+/** Nothing is sent from here, but a letter is signed to be: asked before, as one question after another. */
+const requireConfirmed = (questions: readonly string[], isConfirmed: boolean): void => {
+  if (questions.length === 0 || isConfirmed) return;
+  throw new Problem('not-confirmed', questions.join(' '), { questions });
 };
 
 const list = recordProcedure.query(async ({ ctx: { access, patient } }) => ({
@@ -131,9 +140,11 @@ const sign = recordProcedure
     access.store.write(async () => {
       const { role, registration } = checked(signatureFields, input.signature);
       const { draft } = await draftNow(access, patient.id, input.at);
-      const { words: read } = await makeLetter(access, patient, draft);
+      const { words: read, made } = await makeLetter(access, patient, draft);
       if (digestOf(read) !== input.digest) throw new Problem('conflict', say('record-changed'));
-      await requireAgreement(access, patient.id, input.confirmed);
+      const isAgreed = await mayTellOthers(access, patient.id);
+      const questions = [...(isAgreed ? [] : [say('not-agreed-sign')]), ...outrun(draft, made)];
+      requireConfirmed(questions, input.confirmed);
       const signer = { name: access.actorName, role, registration };
       const { words } = await makeLetter(access, patient, draft, signer);
       if (!(await signLetter(access, patient.id, input.at, { role, registration, words })))

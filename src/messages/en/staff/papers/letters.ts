@@ -41,6 +41,8 @@ export const words = {
   'own-by': 'In the words of {name}. The record’s sentence then: {instead}',
   'made-now': 'The record’s sentence now: {now}',
   'nothing-made': 'The record has no sentence here.',
+  'own-outrun':
+    'The record has changed since “{text}” was written. Its own sentence now says: {now} Sign the words as they stand?',
   'save-sentences': 'Save the summary',
   'saved-sentences': 'Summary saved.',
   'language-changed':
