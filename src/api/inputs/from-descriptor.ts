@@ -23,8 +23,10 @@ const plainSchema = (field: Field): z.ZodType => {
     case 'enum':
       return z.enum(field.values as [string, ...string[]]);
     case 'text':
+      // Blanks alone say nothing, and are refused where something is to be said.
       return z
         .string()
+        .overwrite((text) => (text.trim() === '' ? '' : text))
         .min(field.minLength ?? 0)
         .max(field.maxLength);
     case 'day':

@@ -145,6 +145,21 @@ describe('a protocol', () => {
     await expect(write(3, { place: 2 })).rejects.toThrow(/has ended/);
   });
 
+  it('takes no blanks for what was seen or why it ends, and asks for it by its field', async () => {
+    await write(0);
+    const field = async (call: Promise<unknown>) =>
+      (await call.then(
+        () => null,
+        (error: unknown) => error as { readonly refusals: readonly { readonly field: string }[] },
+      ))!.refusals.map((refusal) => refusal.field);
+    const { protocols } = staffOn(0);
+    expect(await field(protocols.end({ ...of(), protocolId, end: { reason: '  ' } }))).toEqual([
+      'input.reason',
+    ]);
+    const step = { place: 1, seen: ' \n ' };
+    expect(await field(protocols.confirm({ ...of(), protocolId, step }))).toEqual(['input.seen']);
+  });
+
   it('of another patient is not found, and nothing is half written', async () => {
     await expect(
       staffOn(0).protocols.writePhase({ ...of(), protocolId: 'not-hers', phase: phase() }),
