@@ -113,7 +113,10 @@ describe('a phase that is planned', () => {
     expect(refusedOn('2026-02-09', stand, ahead)).toEqual([]);
     expect(refusedOn('2026-02-10', stand, ahead)).toHaveLength(1);
     expect(refusedOn('2026-02-11', stand, ahead)).toHaveLength(1);
-    expect(['2026-02-09', '2026-02-10'].map((day) => phaseInForce(ahead, day)?.place)).toEqual([undefined, 1]);
+    expect(['2026-02-09', '2026-02-10'].map((day) => phaseInForce(ahead, day)?.place)).toEqual([
+      undefined,
+      1,
+    ]);
     expect([nextPhase(ahead)?.place, phaseDue(ahead, '2026-02-10')?.place]).toEqual([1, 1]);
     const put = phase({ from: '2026-03-01', recordedOn: '2026-02-09' });
     expect(refusedOn('2026-02-20', stand, protocol({ phases: [planned, put], steps: [] }))).toEqual([]);
