@@ -1,5 +1,6 @@
 /** Runs a command written in TypeScript: `node src/commands/run.mjs <name> [arguments]`. */
 import { existsSync } from 'node:fs';
+import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { inRoot } from './paths.mjs';
 import { CannotGoOn, runCommand } from './say.mjs';
@@ -15,8 +16,8 @@ await runCommand(async () => {
     throw new CannotGoOn(`There is no command named "${name}".`, 2);
   }
   setUp();
-  // What a command writes of a clinic is readable by the owner alone.
-  process.umask(0o077);
+  // What a command writes of a clinic is readable by the owner alone; what developers' tools write is not a clinic's.
+  if (path.dirname(file) === inRoot('src', 'commands')) process.umask(0o077);
   Object.assign(process.env, quietEnvironment);
   const { register } = await import('tsx/esm/api');
   register();

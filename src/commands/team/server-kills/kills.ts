@@ -63,7 +63,7 @@ const save = async ({ address, cookie }: Saver, name: string, load: Load, now: n
         : null;
       if (said?.stored === 'stored' || said?.stored === 'known') load.acknowledged.push(entry.entryId);
       if (said) break;
-      if (answer && answer.status < 500 && answer.status !== 429) {
+      if (answer && !answer.ok && answer.status < 500 && answer.status !== 429) {
         load.refused.push(`${entry.entryId}: ${answer.status}`);
         break;
       }
