@@ -1,4 +1,5 @@
 /** Short forms for what a clinician does, so that a story reads like a note. */
+import type { CourseForm } from '#core/episode/care-event.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { GoalState } from '#core/episode/goals.ts';
 import type { NoteContact, NotePart } from '#core/episode/visit-note.ts';
@@ -86,6 +87,39 @@ export const toldBaseline = (joint: Joint, usualPain: number, usualStiffnessMinu
 });
 
 export const consentGiven = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', to });
+
+/** A medicine of a class was started, stopped or changed. */
+export const medicine = (
+  act: 'start' | 'stop' | 'change',
+  medicineClass: string,
+  daysAgo: number,
+  remark: string,
+): Act => ({
+  does: 'note-event',
+  kind: 'medicine-change',
+  joint: null,
+  daysAgo,
+  medicine: { act, medicineClass },
+  remark,
+});
+
+export const missedDose = (medicineClass: string, remark: string): Act => ({
+  does: 'note-event',
+  kind: 'missed-dose',
+  joint: null,
+  medicine: { act: null, medicineClass },
+  remark,
+});
+
+export const steroidCourse = (days: number, form: CourseForm, remark: string): Act => ({
+  does: 'note-event',
+  kind: 'steroid-course',
+  joint: null,
+  course: { days, form },
+  remark,
+});
+
+export const injection = (joint: Joint): Act => ({ does: 'note-event', kind: 'joint-injection', joint });
 
 export const signs: Act = { does: 'sign' };
 

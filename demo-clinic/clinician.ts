@@ -134,6 +134,16 @@ const screen = async (access: Access, patientId: string, { answers }: Did<'scree
   await recordScreening(access, patientId, { sheetVersion: screeningSheetVersion, answers });
 };
 
+const notesEvent = (access: Access, patientId: string, act: Extract<Act, { does: 'note-event' }>) =>
+  addEvent(access, patientId, {
+    day: addDays(access.day, -(act.daysAgo ?? 0)),
+    kind: act.kind,
+    joint: act.joint,
+    remark: act.remark ?? null,
+    ...(act.medicine ? { medicine: act.medicine } : {}),
+    ...(act.course ? { lastDay: addDays(access.day, act.course.days - 1), courseForm: act.course.form } : {}),
+  });
+
 export const perform = async (access: Access, patientId: string, act: Act): Promise<void> => {
   if (isOfPhases(act)) return followsPhases(access, patientId, act);
   switch (act.does) {
@@ -180,6 +190,6 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
     case 'ask-at-home':
       return asksAtHome(access, patientId, act);
     case 'note-event':
-      await addEvent(access, patientId, { day: access.day, kind: act.kind, joint: act.joint, remark: null });
+      await notesEvent(access, patientId, act);
   }
 };

@@ -20,6 +20,8 @@ export interface MorningDay {
   /** By place in the list of followed joints. */
   readonly pains: readonly (number | null)[];
   readonly stiffness: number | null;
+  /** Of joints of which nothing was remarked. */
+  readonly usualStiffness: number;
   readonly said: Omit<Remark, 'day'>;
 }
 
@@ -84,9 +86,11 @@ const sessionsOf = (row: Week): ReadonlyMap<number, SessionDay> =>
 const morningAt = (row: Week, place: number, said: Omit<Remark, 'day'>): MorningDay | null => {
   const first = sevenOf(row.mornings)[place];
   if (first === undefined || first === '.') return null;
-  const second = row.also === undefined ? undefined : sevenOf(row.also)[place];
-  const pains = second === undefined ? [scoreOf(first)] : [scoreOf(first), scoreOf(second)];
-  return { pains, stiffness: said.stiffness === undefined ? row.stiffness : said.stiffness, said };
+  const further = typeof row.also === 'string' ? [row.also] : (row.also ?? []);
+  const pains = [first, ...further.flatMap((text) => sevenOf(text)[place] ?? [])].map(scoreOf);
+  const stiffness = said.stiffness === undefined ? row.stiffness : said.stiffness;
+  const fatigue = said.fatigue === undefined ? (row.fatigue ?? null) : said.fatigue;
+  return { pains, stiffness, usualStiffness: row.stiffness, said: { ...said, fatigue } };
 };
 
 /** Every day of the rows, in order. */

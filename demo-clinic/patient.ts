@@ -2,20 +2,25 @@
 import type { Joint } from '#core/exercises/joints.ts';
 import { linesOn } from '#core/prescribing/programme/planned-sessions.ts';
 import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/entries.ts';
+import { askedInSession } from '#core/record/followed-joints.ts';
 import type { Access } from '#data/access.ts';
 import { takeMorning, takeSession } from '#data/entries/take-entry.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
 import type { MorningDay, SessionDay } from './diary.ts';
 import { type Followed, setsDone } from './sets.ts';
+import type { Story } from './story.ts';
 
 const sessionMinutes = 25;
+
+/** What the clinic asks of a patient each morning. */
+export type Asked = Pick<Story['profile'], 'followedJoints' | 'inflammatoryArthritis' | 'asksFatigue'>;
 
 const morningEntry = (
   access: Access,
   zone: string,
-  joints: readonly Joint[],
-  { pains, stiffness, said }: MorningDay,
+  { followedJoints: joints, inflammatoryArthritis, asksFatigue }: Asked,
+  { pains, stiffness, usualStiffness, said }: MorningDay,
 ): MorningEntry => ({
   format: entryFormat,
   entryId: `morning-${access.day}`,
@@ -27,17 +32,22 @@ const morningEntry = (
   via: 'asked',
   extraPainRelief: said.relief ?? false,
   answeredAt: access.now,
-  fatigue: null,
-  fatigueState: 'not-applicable',
+  fatigue: asksFatigue ? (said.fatigue ?? null) : null,
+  fatigueState: asksFatigue ? 'asked' : 'not-applicable',
+  ...(inflammatoryArthritis ? { otherJoint: said.otherJoint ? 'worse' : 'not-worse' } : {}),
   joints: joints.map((joint, place) => ({
     joint,
     pain: pains[place] === undefined ? pains[0]! : pains[place]!,
-    stiffnessMinutes: stiffness,
     stiffnessState: 'asked',
-    swelling: said.swelling === undefined ? 'none' : said.swelling,
     swellingState: 'asked',
     swellingQuestion: 'more-than-usual',
-    flare: said.flare === undefined ? false : said.flare,
+    ...(place < (said.ofFirst ?? joints.length)
+      ? {
+          stiffnessMinutes: stiffness,
+          swelling: said.swelling === undefined ? 'none' : said.swelling,
+          flare: said.flare === undefined ? false : said.flare,
+        }
+      : { stiffnessMinutes: usualStiffness, swelling: 'none', flare: false }),
   })),
 });
 
@@ -54,6 +64,7 @@ const followedToday = async (
     .map((version) => ({
       prescriptionId: version.id,
       itemId: version.itemId,
+      joints: version.joints,
       dose: said.isEasierSession ? version.badDay : version.dose,
     }));
 };
@@ -98,10 +109,10 @@ export const sendMorning = async (
   access: Access,
   patientId: string,
   zone: string,
-  joints: readonly Joint[],
+  asked: Asked,
   said: MorningDay,
 ): Promise<void> => {
-  const taken = await takeMorning(access, patientId, morningEntry(access, zone, joints, said));
+  const taken = await takeMorning(access, patientId, morningEntry(access, zone, asked, said));
   if (taken.kind !== 'stored') throw new Error(`${patientId}, morning of ${access.day}: ${taken.kind}`);
 };
 
@@ -114,7 +125,7 @@ export const sendSession = async (
 ): Promise<void> => {
   const followed = await followedToday(access, patientId, said);
   if (followed.length === 0) throw new Error(`${patientId}: nothing is planned on ${access.day}`);
-  const entry = sessionEntry(access, zone, joints, said, followed);
+  const entry = sessionEntry(access, zone, askedInSession(joints, followed), said, followed);
   const taken = await takeSession(access, patientId, entry);
   if (taken.kind !== 'stored') throw new Error(`${patientId}, session of ${access.day}: ${taken.kind}`);
 };

@@ -1,4 +1,5 @@
 /** The sets a diary's session speaks of, against the dose in force. */
+import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { SetRecord } from '#core/record/record.ts';
 import type { SessionDay } from './diary.ts';
@@ -16,6 +17,7 @@ const asAsked = (dose: Dose, set: number): number => {
 export interface Followed {
   readonly prescriptionId: string;
   readonly itemId: string;
+  readonly joints: readonly Joint[];
   readonly dose: Dose;
 }
 

@@ -7,7 +7,6 @@ import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import type { OwnAnswer } from '#core/assessment/questionnaires/questionnaire.ts';
 import type { Contact, DecisionWord } from '#core/decision/answers.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
-import type { CareEvent } from '#core/episode/care-event.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { GoalState } from '#core/episode/goals.ts';
 import type { NoteContact, NotePart } from '#core/episode/visit-note.ts';
@@ -20,6 +19,7 @@ import type { Effusion, Swelling } from '#core/record/record.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { CareProfile } from '#data/patients/people.ts';
 import type { LetterFacts } from './letter-facts.ts';
+import type { NotedEvent } from './noted-event.ts';
 import type { PhaseAct } from './phase-act.ts';
 
 /** A measurement without its day: the day is that of the visit. */
@@ -86,7 +86,7 @@ export type Act =
       readonly everyDays: number;
     }
   | PhaseAct
-  | { readonly does: 'note-event'; readonly kind: CareEvent['kind']; readonly joint: Joint | null };
+  | NotedEvent;
 
 export interface Visit {
   readonly day: number;
@@ -108,8 +108,10 @@ export interface Week {
   readonly mornings: string;
   readonly stiffness: number;
   readonly sessions: string;
-  /** Mornings of a second joint; left out = the first joint's. */
-  readonly also?: string | undefined;
+  /** Mornings of the further joints, in their order; left out = the first joint's. */
+  readonly also?: string | readonly string[] | undefined;
+  /** How tired, of the whole week where it is asked. */
+  readonly fatigue?: number | undefined;
 }
 
 export const week = (
@@ -117,8 +119,9 @@ export const week = (
   mornings: string,
   stiffness: number,
   sessions: string,
-  also?: string,
-): Week => ({ from, mornings, stiffness, sessions, also });
+  also?: string | readonly string[],
+  fatigue?: number,
+): Week => ({ from, mornings, stiffness, sessions, also, fatigue });
 
 /** What one morning said beside pain. */
 export interface Remark {
@@ -127,6 +130,12 @@ export interface Remark {
   readonly swelling?: Swelling | null;
   readonly flare?: boolean | null;
   readonly relief?: boolean;
+  /** Where it is asked. */
+  readonly fatigue?: number | null;
+  /** A joint that is not followed was worse. */
+  readonly otherJoint?: true;
+  /** Stiffness, swelling and flare of so many joints, the first ones; left out = of all. */
+  readonly ofFirst?: number;
   readonly redFlags?: readonly RedFlag[] | null;
 }
 

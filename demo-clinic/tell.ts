@@ -1,5 +1,6 @@
 /** Tells a story: all that happened, in the order of time, through the functions the product uses. */
-import { addPatient, saveProfile } from '#data/patients/people.ts';
+import { addPatient } from '#data/patients/people.ts';
+import { saveProfile } from '#data/patients/save-profile.ts';
 import { answerAtHome } from './at-home.ts';
 import { perform } from './clinician.ts';
 import { type Actor, accessAt, type DemoContext, instantOf } from './context.ts';
@@ -33,7 +34,7 @@ const answers = (context: DemoContext, story: Story, self: Actor): readonly Happ
     if (morning) {
       const at = instantOf(context, story, day, times.morning);
       const access = accessAt(context, self, at);
-      found.push({ at, happens: () => sendMorning(access, story.id, context.zone, joints, morning) });
+      found.push({ at, happens: () => sendMorning(access, story.id, context.zone, story.profile, morning) });
     }
     if (session) {
       const at = instantOf(context, story, day, times.session);

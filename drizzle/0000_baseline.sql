@@ -220,7 +220,7 @@ CREATE TABLE `episode` (
 	`contacts` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "episode_followed" CHECK(json_array_length("episode"."followed_joints") BETWEEN 1 AND 2),
+	CONSTRAINT "episode_followed" CHECK(json_array_length("episode"."followed_joints") BETWEEN 1 AND 6),
 	CONSTRAINT "episode_diagnoses" CHECK(json_array_length("episode"."diagnoses") > 0)
 );
 --> statement-breakpoint
@@ -278,7 +278,7 @@ CREATE TABLE `medicine_change` (
 	`event_id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
-	`act` text NOT NULL,
+	`act` text,
 	`medicine_class` text NOT NULL,
 	FOREIGN KEY (`event_id`) REFERENCES `care_event`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
@@ -434,10 +434,13 @@ CREATE TABLE `care_event` (
 	`day` text NOT NULL,
 	`kind` text NOT NULL,
 	`joint` text,
+	`last_day` text,
+	`course_form` text,
 	`remark` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "care_event_kind" CHECK("care_event"."kind" IN ('medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'))
+	CONSTRAINT "care_event_kind" CHECK("care_event"."kind" IN ('medicine-change', 'missed-dose', 'steroid-course', 'joint-injection', 'surgery', 'fall', 'illness')),
+	CONSTRAINT "care_event_course" CHECK(("care_event"."kind" = 'steroid-course') = ("care_event"."last_day" IS NOT NULL) AND ("care_event"."last_day" IS NULL) = ("care_event"."course_form" IS NULL))
 );
 --> statement-breakpoint
 CREATE INDEX `care_event_by_patient` ON `care_event` (`patient_id`,`day`);--> statement-breakpoint
@@ -982,6 +985,7 @@ CREATE TABLE `morning` (
 	`answered_at` integer NOT NULL,
 	`fatigue_0_10` integer,
 	`fatigue_state` text NOT NULL,
+	`other_joint` text,
 	`late` integer NOT NULL,
 	`via` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
@@ -991,8 +995,9 @@ CREATE TABLE `morning` (
 );
 --> statement-breakpoint
 CREATE UNIQUE INDEX `morning_entry` ON `morning` (`patient_id`,`entry_id`);--> statement-breakpoint
-CREATE INDEX `morning_of_patient` ON `morning` (`patient_id`,`day`,`clinic_id`,`id`,`entry_id`,`amends`,`zone`,`answered_at`,`arrived_at`,`red_flags`,`extra_pain_relief`,`fatigue_0_10`,`fatigue_state`,`clock_doubtful`,`late`,`via`);--> statement-breakpoint
+CREATE INDEX `morning_of_patient` ON `morning` (`patient_id`,`day`,`clinic_id`,`id`,`entry_id`,`amends`,`zone`,`answered_at`,`arrived_at`,`red_flags`,`extra_pain_relief`,`fatigue_0_10`,`fatigue_state`,`other_joint`,`clock_doubtful`,`late`,`via`);--> statement-breakpoint
 CREATE INDEX `morning_doubtful` ON `morning` (`patient_id`,`arrived_at`) WHERE "morning"."clock_doubtful" = 1;--> statement-breakpoint
+CREATE INDEX `morning_other_joint` ON `morning` (`patient_id`,`arrived_at`) WHERE "morning"."other_joint" = 'worse';--> statement-breakpoint
 CREATE TABLE `morning_joint` (
 	`morning_id` text NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1258,6 +1263,7 @@ CREATE TABLE `care_profile` (
 	`inflammatory_arthritis` integer NOT NULL,
 	`followed_joints` text NOT NULL,
 	`swelling_not_asked` text NOT NULL,
+	`asks_fatigue` integer DEFAULT false NOT NULL,
 	`owned_loads_kg` text NOT NULL,
 	`owned_equipment` text NOT NULL,
 	`formula_sex` text,

@@ -23,6 +23,7 @@ const recordedOnTheOther = new Set([
   'clinician.preVisits.confirm',
   'clinician.protocols.begin',
   'clinician.review.setBaseline',
+  'clinician.screening.askAgain',
   'clinician.screening.changeAnswers',
   'clinician.screening.record',
   'clinician.nutrition.show',

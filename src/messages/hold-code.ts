@@ -10,4 +10,5 @@ export type HoldCode =
   | 'news-today'
   | 'gap-easier'
   | 'gap-ring-first'
+  | 'injection-easier'
   | 'taken-back';

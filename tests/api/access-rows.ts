@@ -233,6 +233,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.review.summary': ofRecord,
   'clinician.review.whatWouldChange': ofRecord,
   'clinician.review.write': ofRecord,
+  'clinician.screening.askAgain': ofRecord,
   'clinician.screening.changeAnswers': ofRecord,
   'clinician.screening.clear': freshOnRecord,
   'clinician.screening.list': ofRecord,

@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { describe, expect, it } from 'vitest';
-import { allFiles, codeFiles, root, textOf } from './repository.ts';
-import { waitingToBeWired, withoutScreen } from './waiting-to-be-wired.ts';
+import { root } from './repository.ts';
+import { waitingToBeWired } from './waiting-to-be-wired.ts';
 
 type Found = Readonly<Record<string, string | readonly { readonly name: string }[]>>;
 
@@ -46,15 +46,6 @@ describe('dead code', () => {
 
   it('that waits to be wired is still there and still unused', () => {
     expect(waiting.filter((finding) => !ofProduct.includes(finding))).toEqual([]);
-  });
-
-  it.each(withoutScreen)('$what is kept, and no screen names it but as listed', (one) => {
-    expect(allFiles()).toContain(one.keptIn);
-    const lines = codeFiles('src/ui', 'src/app')
-      .flatMap((file) => textOf(file).split('\n'))
-      .map((line) => line.trim())
-      .filter((line) => one.word.test(line));
-    expect([...new Set(lines)].toSorted()).toEqual(one.linesToday.toSorted());
   });
 
   it('would be found: an export only a test imports, one nobody imports, a file nobody reaches', async () => {

@@ -38,25 +38,3 @@ export const waitingToBeWired: readonly Waiting[] = [
     usedBy: 'The explanation of one stored decision, and its replay.',
   },
 ];
-
-/** What the core judges and no screen asks for or shows yet. */
-export interface WithoutScreen {
-  readonly what: string;
-  /** Where the core holds it. */
-  readonly keptIn: string;
-  /** How a screen would name it. */
-  readonly word: RegExp;
-  /** The lines in which screens name it today. */
-  readonly linesToday: readonly string[];
-  readonly usedBy: string;
-}
-
-export const withoutScreen: readonly WithoutScreen[] = [
-  {
-    what: 'fatigue',
-    keptIn: 'src/core/decision/facts/patient-facts.ts',
-    word: /fatigue/i,
-    linesToday: ['fatigue: null,', "fatigueState: 'not-applicable',"],
-    usedBy: 'The morning check of a patient whose clinic has it asked, 0 to 10.',
-  },
-];

@@ -7,7 +7,6 @@ import { screeningItems } from '#core/screening/items.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { languages } from '#messages/languages.ts';
 import { asked, limbChoices } from '#messages/screening.ts';
-import { sessionEntry } from '#tests/support/clinic.ts';
 import { begin, onlyCuff, onlyWeight } from '#tests/ui/patient/session-play.ts';
 import { answeredMorning, today } from '#tests/ui/patient/views.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
@@ -31,6 +30,7 @@ import { SessionScreen } from '#ui/patient/session/session-screen.tsx';
 import { SeldomNeeded } from '#ui/patient/today/seldom-needed.tsx';
 import { TwoHoursScreen } from '#ui/patient/two-hours/two-hours-screen.tsx';
 import { pseudoOf } from './pseudo.ts';
+import { worked } from './worked-session.ts';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
 
@@ -99,7 +99,9 @@ const morningDraft = beginMorning({
   zone: 'Europe/Dublin',
   asksStiffness: true,
   asksSwelling: true,
-  joints: ['left-knee'],
+  asksFatigue: true,
+  asksOtherJoint: true,
+  joints: ['left-knee', 'right-knee', 'left-hip'],
   isLate: true,
   asksUrine: true,
   enteredAs: null,
@@ -130,32 +132,6 @@ const ofSeldom = {
 const changed = (step: string): ReactElement => (
   <ChangedScreen {...ofSeldom} {...{ clinic, step }} followedJoints={['left-knee']} hasCuff />
 );
-const worked = sessionEntry({
-  entryId: 's',
-  sets: [
-    {
-      prescriptionId: 'p',
-      itemId: 'i',
-      set: 1,
-      repetitions: 9,
-      loadKg: 2,
-      reserve: null,
-      stopReason: 'none',
-    },
-  ],
-  joints: [
-    {
-      joint: 'left-knee',
-      painBefore: 1,
-      painDuring: 2,
-      painAfter: null,
-      twoHoursState: 'asked',
-      muscleBurn: 3,
-      cuffDiscomfort: 4,
-      gaveWay: false,
-    },
-  ],
-});
 const correcting = (step: string): ReactElement => (
   <CorrectScreen {...ofSeldom} {...{ view, step }} sent={{ entry: worked, titles: {} }} enteredAs={null} />
 );
@@ -189,7 +165,17 @@ const weightSteps = [
 ];
 const cuffSteps = ['item:0', 'cuff-on:0', 'set:0:1', 'rest:0:1', 'cuff-off:0', 'limb:0:1', 'cuff'];
 const ofJoint = morningQuestions.map(({ id }) => id).filter((id) => id !== 'pain');
-const morningSteps = ['urine', 'pain', 'usual', 'flags', ...ofJoint, 'relief', 'check'];
+const morningSteps = [
+  'urine',
+  'pain',
+  'usual',
+  'flags',
+  ...ofJoint,
+  'relief',
+  'check',
+  'fatigue',
+  'other-joint',
+];
 
 const screens: Readonly<Record<string, () => ReactElement>> = {
   today: () => <PatientApp view={view} ownerId="p" clinicKey="k" />,
@@ -204,6 +190,7 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
   ...Object.fromEntries(weightSteps.map((step) => [`session ${step}`, () => session(step)])),
   ...Object.fromEntries(cuffSteps.map((step) => [`cuff ${step}`, () => session(step, onlyCuff)])),
   ...Object.fromEntries(morningSteps.map((step) => [`morning ${step}`, () => morning(`${step}:left-knee`)])),
+  ...Object.fromEntries(ofJoint.map((id) => [`morning, all ${id}`, () => morning(`all:${id}`)])),
   ...Object.fromEntries(
     ['', 'place', 'began', 'words'].map((step) => [`something has changed ${step}`, () => changed(step)]),
   ),
@@ -237,7 +224,7 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
                 joints: [{ joint: 'left-knee', painBefore: 1, painDuring: 2, painAfter: null }],
               },
             ],
-            mornings: [{ joints: [answeredMorning] }],
+            mornings: [{ joints: [answeredMorning], fatigue: 4, otherJoint: 'worse' }],
             decisions: [],
           },
         ],

@@ -4,7 +4,7 @@ import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
 import { tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { look } from './plan-papers.ts';
 import { printed } from './print-and-read.ts';
-import { flareNote } from './sheet-papers.ts';
+import { changed, flareNote } from './sheet-papers.ts';
 
 describe('the note about a flare', () => {
   it('tells onset, joints, stiffness, what was taken, changed and eased, and asks one thing', async () => {
@@ -28,6 +28,53 @@ describe('the note about a flare', () => {
       ['20 Apr 2026', 'right hand', 'not answered', 'not asked', 'not answered', 'not answered'],
     ]);
   });
+
+  it('of more than two joints tells the mornings of those that flared, names the others, and says how tired', () => {
+    const [first] = flareNote().mornings;
+    const note = flareNoteSheet(
+      flareNote({
+        joints: [...flareNote().joints, { joint: 'left-knee', flare: null }],
+        mornings: [
+          { ...first!, day: '2026-04-19', fatigue: 6, otherJoint: 'worse' },
+          { ...first!, fatigue: null, otherJoint: 'not-worse' },
+        ],
+      }),
+      look,
+    );
+    const part = note.parts.find(({ title }) => title === 'The last fourteen days, morning answers')!;
+    expect(part.lines).toEqual([
+      'No flare was reported of right hand, left knee; their mornings are in the record.',
+      'Tiredness in these mornings, 0 to 10, oldest first: 6, not answered.',
+      'A joint that is not followed was worse than usual on 19 Apr 2026.',
+    ]);
+    const told = 'table' in part ? part.table?.rows.map((row) => row[1]) : [];
+    expect(told).toEqual(['right wrist', 'right wrist']);
+  });
+
+  it.each([
+    ['en', 'Course of steroid to 12 Apr 2026, tapered', 'Biologic: a dose was missed'],
+    ['de', 'Kortisonkur bis 12.04.2026, ausschleichend', 'Biologikum: einmal ausgelassen'],
+  ] as const)(
+    'in %s tells a course with its last day and a missed dose by its medicine',
+    (language, course, missed) => {
+      const note = flareNoteSheet(
+        flareNote({
+          events: [
+            { ...changed('as told'), kind: 'steroid-course', lastDay: '2026-04-12', courseForm: 'taper' },
+            {
+              ...changed('as told'),
+              kind: 'missed-dose',
+              medicine: { act: null, medicineClass: 'biologic' },
+            },
+          ],
+        }),
+        { ...look, language },
+      );
+      const all = note.parts.flatMap(({ lines }) => lines).join(' ');
+      expect(all).toContain(course);
+      expect(all).toContain(missed);
+    },
+  );
 
   it('says what is not recorded, and never takes it for none', async () => {
     const nothing = flareNote({

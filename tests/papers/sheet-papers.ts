@@ -134,6 +134,16 @@ export const record = (over: Partial<RecordPaper> = {}): RecordPaper => ({
   ...over,
 });
 
+/** A medicine that was changed, with what was noted of it. */
+export const changed = (remark: string): FlareNotePaper['events'][number] => ({
+  day: '2026-04-02',
+  kind: 'medicine-change',
+  joint: null,
+  remark,
+  medicine: null,
+  courseForm: null,
+});
+
 export const flareNote = (over: Partial<FlareNotePaper> = {}): FlareNotePaper => ({
   clinic,
   patient: { name: 'Maeve Tarrowby', birthDay: '1958-08-14', patientNumber: '4711' },
@@ -147,6 +157,7 @@ export const flareNote = (over: Partial<FlareNotePaper> = {}): FlareNotePaper =>
   mornings: [
     {
       day: '2026-04-20',
+      fatigue: 'not-applicable',
       joints: [
         {
           joint: 'right-wrist',
@@ -175,9 +186,7 @@ export const flareNote = (over: Partial<FlareNotePaper> = {}): FlareNotePaper =>
     },
   ],
   relief: { more: 3, usual: 30, unanswered: 2 },
-  events: [
-    { day: '2026-04-02', kind: 'medicine-change', joint: null, remark: 'skipped two weeks', medicine: null },
-  ],
+  events: [changed('skipped two weeks')],
   signs: [{ on: '2026-04-18', joint: 'right-wrist', flags: ['unexplained-fever'] }],
   signed: [{ on: '2026-04-16', dose: lowLoadDose }],
   eased: [{ joint: 'right-wrist', decision: 'ease-back', first: '2026-04-16', last: '2026-04-20', days: 5 }],

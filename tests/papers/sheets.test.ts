@@ -12,7 +12,7 @@ import { careFacts } from './care-facts.ts';
 import { kneeCaution } from './letter-papers.ts';
 import { look } from './plan-papers.ts';
 import { hostile, inert, printed } from './print-and-read.ts';
-import { flareNote, handover } from './sheet-papers.ts';
+import { changed, flareNote, handover } from './sheet-papers.ts';
 
 const sheets = [
   {
@@ -54,7 +54,7 @@ const sheets = [
     make: (remark = 'skipped') =>
       flareNoteSheet(
         flareNote({
-          events: [{ day: '2026-04-02', kind: 'medicine-change', joint: null, remark, medicine: null }],
+          events: [changed(remark)],
         }),
         look,
       ),

@@ -9,7 +9,8 @@ import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts'
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import type { Store } from '#data/database/store.ts';
-import { addPatient, createClinic, saveProfile } from '#data/patients/people.ts';
+import { addPatient, createClinic } from '#data/patients/people.ts';
+import { saveProfile } from '#data/patients/save-profile.ts';
 import { addVersion, signPrescription } from '#data/prescribing/prescribing.ts';
 import { recordScreening } from '#data/screening/screenings.ts';
 

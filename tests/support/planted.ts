@@ -2,7 +2,8 @@
 import { appRouter } from '#api/root.ts';
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import type { Field } from '#core/calculations/describe.ts';
-import { eventFields, limitFields, preApprovalFields } from '#core/episode/care-fields.ts';
+import { limitFields, preApprovalFields } from '#core/episode/care-fields.ts';
+import { eventFields } from '#core/episode/event-fields.ts';
 import { lowLoadRequestFields } from '#core/prescribing/dose-request.ts';
 import { morningEntryFields } from '#core/record/entries.ts';
 import { detailChangeFields, newPatientFields } from '#core/record/patient-details.ts';

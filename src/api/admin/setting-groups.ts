@@ -67,6 +67,7 @@ const idsByGroup = {
     'adherence-percent',
     'gap-days',
     'gap-first-session',
+    'injection-easier-days',
     'treatment-change-days',
   ],
   'steps-up': [

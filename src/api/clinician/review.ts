@@ -1,42 +1,27 @@
 /** Reviewing a patient: the record on one time axis, decisions answered, baselines set, messages written. */
 import { z } from 'zod';
-import { madeBeforeCorrection } from '#core/corrections/correction.ts';
 import type { DecisionWord } from '#core/decision/answers.ts';
 import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
 import { whatWouldChange } from '#core/decision/what-would-change.ts';
-import { joints } from '#core/exercises/joints.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
-import { answerChanges } from '#core/record/answer-changes.ts';
 import { baselineFields, responseConsistent, responseFields } from '#core/record/staff-fields.ts';
 import { addDays } from '#core/time/day.ts';
-import type { Access } from '#data/access.ts';
-import { settingsOf } from '#data/clinic/clinic-settings.ts';
-import { correctionsOf } from '#data/corrections/corrections.ts';
 import { onWholeRecord } from '#data/decision/decide-queries.ts';
 import { respond, responsesOf } from '#data/decision/decision-responses.ts';
-import { type Decision, decisionById, decisionsOf, proposalsOf } from '#data/decision/decisions.ts';
+import { type Decision, decisionById } from '#data/decision/decisions.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { confirmEntry } from '#data/entries/confirm-entry.ts';
-import { limbChecksOf } from '#data/entries/limb-checks.ts';
-import { correctedSessions } from '#data/entries/sent-sessions.ts';
-import { messagesOf, sendMessage } from '#data/messages/messages.ts';
-import { patientMessagesOf } from '#data/messages/patient-messages.ts';
+import { sendMessage } from '#data/messages/messages.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
-import type { Patient } from '#data/patients/people.ts';
-import { recordOf } from '#data/patients/record.ts';
 import { planOf } from '#data/plan/plan-of.ts';
-import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
-import { bookingOf } from '#data/review/review-bookings.ts';
-import { doseChangeText } from '#messages/dose-changes.ts';
-import { readySentences } from '#messages/ready.ts';
 import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { enter, firstEntry } from './corrections/enter.ts';
-import { doseReview } from './review/dose-review.ts';
 import { earlierDosesProcedure } from './review/earlier-doses.ts';
-import { clinicDays, summaryProcedure } from './review/summary.ts';
+import { reviewOf, reviewWanted } from './review/review-of.ts';
+import { summaryProcedure } from './review/summary.ts';
 
 /** Why a decision cannot be overruled now; null where it can. */
 const refusedOverride = (plan: Plan, decision: Decision, instead: DecisionWord | null): string | null => {
@@ -47,62 +32,9 @@ const refusedOverride = (plan: Plan, decision: Decision, instead: DecisionWord |
     : null;
 };
 
-const wanted = z.object({
-  days: z.number().int().min(14).max(1100).default(120),
-  /** The prescribed exercise whose doses are told, and the joint that answers. */
-  dose: z.object({ itemId: z.string().max(64), joint: z.enum(joints) }).optional(),
-});
-
-const reviewOf = async (access: Access, patient: Patient, { days, dose }: z.infer<typeof wanted>) => {
-  const since = addDays(access.day, -days);
-  const prescriptions = await prescriptionsOf(access, patient.id);
-  const record = await recordOf(access, patient.id, days);
-  const corrections = await correctionsOf(access, patient.id);
-  if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
-  const proposals = await proposalsOf(access, patient.id);
-  const settings = await settingsOf(access);
-  return {
-    day: access.day,
-    since,
-    record,
-    prescriptions,
-    corrected: (await correctedSessions(access, patient.id, since)).map(({ day, before, after }) => ({
-      day,
-      changes: answerChanges(before, after),
-    })),
-    limbChecks: await limbChecksOf(access, record, since),
-    decisions: (await decisionsOf(access, patient.id, since)).map((row) => ({
-      ...row,
-      correctedSince: madeBeforeCorrection(row, corrections),
-    })),
-    responses: await responsesOf(access, patient.id),
-    proposals: proposals.map(({ changeForPatient, ...rest }) => ({
-      ...rest,
-      toPatient: doseChangeText(changeForPatient).en,
-    })),
-    messages: await messagesOf(access, patient.id),
-    ready: readySentences,
-    plan: await planOf(access, patient),
-    patientMessages: await patientMessagesOf(access, patient.id),
-    booking: await bookingOf(access, patient.id),
-    settings,
-    /** null = not asked for. */
-    dose: dose
-      ? doseReview({
-          ...dose,
-          record,
-          proposals,
-          settings,
-          at: { instant: access.now, day: access.day },
-          dayOf: await clinicDays(access),
-        })
-      : null,
-  };
-};
-
 export const reviewRouter = router({
   get: recordProcedure
-    .input(wanted)
+    .input(reviewWanted)
     .query(({ ctx: { access, patient }, input }) =>
       onWholeRecord(
         access,

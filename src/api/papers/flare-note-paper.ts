@@ -37,13 +37,16 @@ const eventsSince = async (
   since: Day,
 ): Promise<FlareNotePaper['events']> =>
   (await eventsOf(access, patientId))
-    .filter(({ day }) => day >= since && day <= access.day)
-    .map(({ day, kind, joint, remark, medicine }) => ({
+    // A course that was begun earlier and reached into these weeks is among them.
+    .filter(({ day, lastDay }) => (lastDay ?? day) >= since && day <= access.day)
+    .map(({ day, kind, joint, remark, medicine, lastDay, courseForm }) => ({
       day,
       kind,
       joint,
       remark,
       medicine,
+      lastDay: lastDay ?? null,
+      courseForm,
     }));
 
 const easedIn = (rows: readonly Decision[]): FlareNotePaper['eased'] => {

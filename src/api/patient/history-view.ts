@@ -1,7 +1,9 @@
 /** How it has gone, for the patient: own work and own answers, with what was decided and why in plain words. */
 
 import type { Joint } from '#core/exercises/joints.ts';
+import type { OtherJoint } from '#core/record/entry-words.ts';
 import type { JointMorningAnswers } from '#core/record/morning-questions.ts';
+import type { MorningRecord } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Text } from '#messages/text.ts';
 
@@ -23,6 +25,9 @@ export interface HistoryDay {
   }[];
   readonly mornings: readonly {
     readonly joints: readonly JointMorningAnswers[];
+    readonly fatigue: MorningRecord['fatigue'];
+    /** Absent = not asked. */
+    readonly otherJoint?: OtherJoint;
   }[];
   readonly decisions: readonly {
     readonly joint: Joint;

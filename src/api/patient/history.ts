@@ -84,7 +84,11 @@ export const historyRouter = router({
               exercises: exercisesOf(row, versions),
               joints: row.joints,
             })),
-            mornings: on(all.mornings, day).map((row) => ({ joints: row.joints })),
+            mornings: on(all.mornings, day).map(({ joints, fatigue, otherJoint }) => ({
+              joints,
+              fatigue,
+              ...(otherJoint ? { otherJoint } : {}),
+            })),
             decisions: on(all.decisions, day).map((row) => decisionView(row, all.sessions, versions)),
           }),
         ),

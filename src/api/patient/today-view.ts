@@ -58,6 +58,10 @@ export interface TodayView {
   /** Followed joints that are not asked about swelling; absent on a page kept by an earlier release. */
   readonly swellingNotAsked?: readonly Joint[];
   readonly asksStiffness: boolean;
+  /** How tired, each morning; this and the next are absent on a page kept by an earlier release. */
+  readonly asksFatigue?: boolean;
+  /** Whether a joint that is not followed is worse, each morning. */
+  readonly asksOtherJoint?: boolean;
   readonly asksTwoHours: boolean;
   readonly exercises: readonly TodayExercise[];
   /** What each answer to “pain now” leaves of today, per followed joint. */

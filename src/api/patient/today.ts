@@ -86,11 +86,20 @@ const askedEachDay = (
   settings: Readonly<Record<ProgrammeSettingId, number>>,
 ): Pick<
   TodayView,
-  'asksSwelling' | 'swellingNotAsked' | 'asksStiffness' | 'asksTwoHours' | 'oldPageDays'
+  | 'asksSwelling'
+  | 'swellingNotAsked'
+  | 'asksStiffness'
+  | 'asksFatigue'
+  | 'asksOtherJoint'
+  | 'asksTwoHours'
+  | 'oldPageDays'
 > => ({
   asksSwelling: true,
   swellingNotAsked: profile?.swellingNotAsked ?? [],
   asksStiffness: true,
+  asksFatigue: profile?.asksFatigue ?? false,
+  // Inflammation moves from joint to joint; elsewhere the followed ones speak.
+  asksOtherJoint: profile?.inflammatoryArthritis ?? false,
   asksTwoHours: settings['ask-two-hours'] === 1,
   oldPageDays: settings['old-page-days'],
 });

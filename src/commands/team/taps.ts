@@ -1,5 +1,5 @@
 /**
- * `npm run --silent taps -- [--desk] [--keep DIR]`: presses the patient's real pages in a browser along five paths
+ * `npm run --silent taps -- [--desk] [--keep DIR]`: presses the patient's real pages in a browser along seven paths
  * and prints, as JSON lines, how many presses, pages and words each took, and a line for the words of a usual day.
  * One tap is one press of a pointer. After each path the stored entry is read: a fact the engine needs that is
  * missing, or was never pressed, is a fault, and so is a thing to do on a usual day that lies below the first

@@ -5,18 +5,24 @@
  */
 
 import type { Method } from '../prescribing/methods.ts';
+import { screeningItem } from '../screening/items.ts';
 import { mostCautious } from '../screening/outcomes.ts';
 import type { MethodOutcome, MethodReason } from '../screening/screening.ts';
-import type { Day } from '../time/day.ts';
 import { type ConsentRow, missingConsents } from './consent.ts';
 import type { EpisodeStatus } from './episode-status.ts';
-import { eventEffects, isAskedAgain, type RecordedEvent } from './event-effects.ts';
+import {
+  type AskedScreening,
+  eventEffects,
+  isAskedAgain,
+  type RecordedEvent,
+  stillToAskAfter,
+} from './event-effects.ts';
 
 export interface CareAround {
   readonly episodeStatus: EpisodeStatus;
   readonly consents: readonly ConsentRow[];
   readonly events: readonly RecordedEvent[];
-  readonly screening: { readonly day: Day; readonly recordedAt: number } | null;
+  readonly screening: AskedScreening | null;
 }
 
 const closed = (code: string, from: string, text: string): MethodReason => ({
@@ -74,6 +80,13 @@ const episodeReasons = ({ episodeStatus, screening }: CareAround): readonly Meth
   return [];
 };
 
+const toAskInWords = (event: RecordedEvent, screening: AskedScreening | null): string => {
+  const items = stillToAskAfter(event, screening);
+  if (items === null) return 'repeat the screening first';
+  const labels = items.map((id) => screeningItem(id)?.clinicianLabel ?? id);
+  return `ask again first: ${labels.join('; ')}`;
+};
+
 const eventReasons = (care: CareAround, method: Method): readonly MethodReason[] =>
   care.events
     .filter((event) => eventEffects[event.kind].contraindicatesUntilAsked.includes(method))
@@ -82,7 +95,7 @@ const eventReasons = (care: CareAround, method: Method): readonly MethodReason[]
       closed(
         `after-${event.kind}`,
         'event',
-        `${eventEffects[event.kind].text} on ${event.day}; repeat the screening first.`,
+        `${eventEffects[event.kind].text} on ${event.day}; ${toAskInWords(event, care.screening)}.`,
       ),
     );
 

@@ -1,12 +1,10 @@
-/** Descriptors of limits, events and steps approved ahead. */
+/** Descriptors of limits and of steps approved ahead. */
 
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { type Joint, jointNameOf, joints } from '../exercises/joints.ts';
 import { movements, movementsOf, oppositeOf } from '../exercises/movements.ts';
 import type { Refusal } from '../outcome.ts';
-import { medicineClasses } from '../screening/medicine-classes.ts';
-import { type Day, daysBetween, isDay } from '../time/day.ts';
-import { medicineActs } from './event-effects.ts';
+import { daysBetween, isDay } from '../time/day.ts';
 
 const text = <const N extends string>(name: N, maxLength: number, about: string) =>
   ({ name, kind: 'text', minLength: 1, maxLength, about }) as const;
@@ -51,26 +49,6 @@ export const limitFields = [
   { name: 'from', kind: 'day', about: 'From' },
   { name: 'to', kind: 'day', nullable: true, about: 'Last day' },
   text('author', 80, 'Set by'),
-  remark,
-] as const satisfies readonly Field[];
-
-export const eventFields = [
-  { name: 'day', kind: 'day', about: 'Day' },
-  {
-    name: 'kind',
-    kind: 'enum',
-    values: ['medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'],
-    about: 'What happened',
-  },
-  { name: 'joint', kind: 'enum', values: joints, nullable: true, about: 'Joint' },
-  { name: 'medicineAct', kind: 'enum', values: medicineActs, optional: true, about: 'The medicine was' },
-  {
-    name: 'medicineClass',
-    kind: 'enum',
-    values: [...medicineClasses.map(({ id }) => id), 'other'],
-    optional: true,
-    about: 'Kind of medicine',
-  },
   remark,
 ] as const satisfies readonly Field[];
 
@@ -138,22 +116,4 @@ export const limitConsistent = (row: LimitRow): readonly Refusal[] => {
     refusals.push(inconsistent('limitKg', reason));
   }
   return refusals;
-};
-
-export const eventConsistent = (row: InputOf<typeof eventFields>, today: Day): readonly Refusal[] => {
-  if (!isDay(row.day)) return [notADay('day')];
-  if ((row.medicineAct === undefined) !== (row.medicineClass === undefined)) {
-    const reason = 'Enter the kind of medicine, and whether it was started, stopped or changed.';
-    return [{ field: 'input.medicineClass', code: 'missing', reason }];
-  }
-  if (row.medicineAct !== undefined && row.kind !== 'medicine-change') {
-    const reason = 'Name a medicine only for a change of medicine.';
-    return [{ field: 'input.medicineAct', code: 'inconsistent', reason }];
-  }
-  if (daysBetween(row.day, today) < 0) {
-    return [
-      { field: 'input.day', code: 'too-high', reason: 'The day is after today; give the day it happened.' },
-    ];
-  }
-  return [];
 };

@@ -2,6 +2,7 @@
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { joints } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
+import { mostFollowedJoints } from '../record/followed-joints.ts';
 import { breakKinds, episodeStates } from './episode.ts';
 
 const text = <const N extends string>(name: N, maxLength: number, about: string) =>
@@ -28,7 +29,7 @@ export const episodeFields = [
     of: text('diagnosis', 200, 'Diagnosis'),
   },
   jointList('joints', 8, 'Joints affected'),
-  jointList('followedJoints', 2, 'Joints asked about daily, no more than two'),
+  jointList('followedJoints', mostFollowedJoints, 'Joints asked about daily'),
   {
     name: 'goals',
     kind: 'list',

@@ -42,7 +42,7 @@ export interface Episode {
   readonly id: string;
   readonly diagnoses: readonly string[];
   readonly joints: readonly Joint[];
-  /** The one or two followed daily. */
+  /** Those asked about every morning. */
   readonly followedJoints: readonly Joint[];
   /** In the patient's own words. */
   readonly goals: readonly string[];

@@ -72,8 +72,15 @@ export const usualJointFields = [
   { name: 'usualSwelling', kind: 'enum', values: ['none', 'slight'], about: 'Usual swelling' },
 ] as const satisfies readonly Field[];
 
-const [diagnosis, inflammatoryArthritis, followedJoints, swellingNotAsked, ownedLoadsKg, ownedEquipment] =
-  careProfileFields;
+const [
+  diagnosis,
+  inflammatoryArthritis,
+  followedJoints,
+  swellingNotAsked,
+  asksFatigue,
+  ownedLoadsKg,
+  ownedEquipment,
+] = careProfileFields;
 
 /** Why the patient comes. */
 export const reasonFields = [
@@ -81,6 +88,7 @@ export const reasonFields = [
   inflammatoryArthritis,
   followedJoints,
   swellingNotAsked,
+  asksFatigue,
 ] as const satisfies readonly Field[];
 
 /** What is at home; once asked the list is never empty, since an ordinary household is part of it. */

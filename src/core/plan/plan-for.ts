@@ -19,6 +19,7 @@ import type { Effect } from '../decision/rules/rule.ts';
 import { suspensionOn } from '../episode/suspensions.ts';
 import type { Joint } from '../exercises/joints.ts';
 import type { PrescriptionVersion } from '../record/record.ts';
+import { injectionReasons } from './after-injection.ts';
 import { asksOf, isReached } from './asks.ts';
 import { closedByFindings } from './findings.ts';
 import { gapReason } from './gap.ts';
@@ -92,6 +93,11 @@ const gapCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly C
   return reason ? [{ reason, effect: { decision: 'hold', today: reason.today } }] : [];
 };
 
+const injectionCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] =>
+  [inputs.care, ...(inputs.beside ?? []).map(({ care }) => care)]
+    .flatMap((care) => injectionReasons({ ...inputs, care }, version))
+    .map((reason) => ({ reason, effect: { decision: 'hold', today: reason.today } }));
+
 /** The latest of all records of the person. */
 const lastLoaded = ({ lastLoadedAt, beside = [] }: PlanInputs, joints: readonly Joint[]): number | null =>
   [lastLoadedAt, ...beside.map((one) => one.lastLoadedAt)]
@@ -109,6 +115,7 @@ const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVe
     ...limitCauses(within),
     ...newsCauses(inputs, version),
     ...gapCauses(inputs, version),
+    ...injectionCauses(inputs, version),
   ];
   return {
     itemId: version.itemId,

@@ -36,6 +36,14 @@ export type PlanReason = {
       readonly author: string;
     }
   | { readonly code: 'news-today' }
+  /** A joint was injected lately; null = nobody named which. */
+  | {
+      readonly code: 'injection-easier';
+      readonly joint: Joint | null;
+      readonly injectedOn: Day;
+      /** Last day of the easier session. */
+      readonly until: Day;
+    }
   /** A break before this session. */
   | { readonly code: 'gap-easier' | 'gap-ring-first'; readonly lastOn: Day }
 );

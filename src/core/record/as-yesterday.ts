@@ -21,7 +21,17 @@ export interface LastOfJoint {
   readonly underPain: number;
 }
 
-export type AsYesterday = 'singly' | { readonly joints: readonly LastOfJoint[] } | null;
+export type AsYesterday =
+  | 'singly'
+  | {
+      /** Of one or two joints all; of more those on which yesterday was quiet. */
+      readonly joints: readonly LastOfJoint[];
+      /** Absent = not asked yesterday, not answered, or clearly over the usual: it is asked. */
+      readonly fatigue?: number;
+      /** Yesterday no other joint was worse; absent = it was, or nobody said. */
+      readonly noOtherJoint?: true;
+    }
+  | null;
 
 interface Known {
   readonly day: Day;
@@ -41,6 +51,16 @@ const quietAnswers = (last: MorningRecord, joint: Joint) => {
   return { stiffnessMinutes: found.stiffnessMinutes === 'not-applicable' ? null : found.stiffnessMinutes };
 };
 
+/** Asked again where it lay so far over the usual that it would hold the load. */
+const quietFatigue = ({ fatigue }: MorningRecord, baselines: readonly Baseline[]) => {
+  if (typeof fatigue !== 'number') return {};
+  const usual = baselines.flatMap(({ usualFatigue }) => usualFatigue ?? []);
+  return usual.some((one) => fatigue >= one + overUsualAskedInFull) ? {} : { fatigue };
+};
+
+/** Of so many joints all are as yesterday, or each is asked about. */
+const bothOrNone = 2;
+
 /** null = yesterday is not known, or not all of it was as on ordinary days. */
 export const asYesterday = ({ day, followed, mornings, baselines }: Known): AsYesterday => {
   const earlier = mornings.filter((one) => one.day < day && !one.clockDoubtful);
@@ -55,5 +75,12 @@ export const asYesterday = ({ day, followed, mornings, baselines }: Known): AsYe
     return { joint, ...quiet, underPain: Math.min(painAskedInFull, usual + overUsualAskedInFull) };
   });
   const known = joints.filter((one) => one !== null);
-  return known.length === joints.length && known.length > 0 ? { joints: known } : null;
+  const isWhole = known.length === joints.length || followed.length > bothOrNone;
+  return isWhole && known.length > 0
+    ? {
+        joints: known,
+        ...quietFatigue(last, baselines),
+        ...(last.otherJoint === 'not-worse' ? { noOtherJoint: true } : {}),
+      }
+    : null;
 };

@@ -9,7 +9,8 @@ import { redFlags } from '../decision/facts/facts.ts';
 import { joints } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
 import { isDay } from '../time/day.ts';
-import { enteredAs, morningVias, newsKinds } from './entry-words.ts';
+import { enteredAs, morningVias, newsKinds, otherJointAnswers } from './entry-words.ts';
+import { mostFollowedJoints } from './followed-joints.ts';
 import { limbChecksField, limbRefusals } from './limb-check-fields.ts';
 import { answerFields, score, state } from './morning-questions.ts';
 import { stopReasons } from './record.ts';
@@ -19,10 +20,10 @@ import { stopReasons } from './record.ts';
  * asked after the work stand open, says per set whether the easier session was done, and carries what is
  * new since last time and who typed it. Format 3 says what was seen of fingers or toes after a cuff. Format 4
  * says which question about swelling was asked. Format 5 says in which form warning signs were asked for, what
- * was ticked and taken back, and whether a morning was answered as the one before. Whatever an earlier format
- * lacks is optional here.
+ * was ticked and taken back, and whether a morning was answered as the one before. Format 6 says of a morning whether
+ * another joint is worse, and holds up to six joints. Whatever an earlier format lacks is optional here.
  */
-export const entryFormat = 5;
+export const entryFormat = 6;
 
 /** Of one set; more is a slip of typing. */
 export const mostRepetitions = 500;
@@ -90,7 +91,7 @@ export const sessionEntryFields = [
   {
     name: 'joints',
     kind: 'list',
-    maxItems: 4,
+    maxItems: mostFollowedJoints,
     of: {
       name: 'joint',
       kind: 'record',
@@ -114,10 +115,11 @@ export const morningEntryFields = [
   { name: 'via', kind: 'enum', values: morningVias, optional: true },
   score('fatigue'),
   state('fatigueState'),
+  { name: 'otherJoint', kind: 'enum', values: otherJointAnswers, optional: true },
   {
     name: 'joints',
     kind: 'list',
-    maxItems: 4,
+    maxItems: mostFollowedJoints,
     of: {
       name: 'joint',
       kind: 'record',

@@ -14,9 +14,16 @@ export const newsKinds = [
 ] as const;
 export type News = (typeof newsKinds)[number];
 
-/** How the answers after a morning's pain were given. */
-export const morningVias = ['asked', 'as-yesterday', 'singly'] as const;
+/**
+ * How the answers after a morning's pain were given. "partly": of more than two joints those that were quiet were
+ * answered as yesterday by one press, and the rest was asked.
+ */
+export const morningVias = ['asked', 'as-yesterday', 'singly', 'partly'] as const;
 export type MorningVia = (typeof morningVias)[number];
+
+/** Whether a joint that is not followed is worse than usual on a morning. */
+export const otherJointAnswers = ['worse', 'not-worse', 'not-answered'] as const;
+export type OtherJoint = (typeof otherJointAnswers)[number];
 
 /** Who typed an entry, where it was not the patient. */
 export const enteredAs = [

@@ -10,7 +10,7 @@ import type { Joint } from '../exercises/joints.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { PlannedSession } from '../prescribing/programme/planned-session.ts';
 import type { Day } from '../time/day.ts';
-import type { MorningVia } from './entry-words.ts';
+import type { MorningVia, OtherJoint } from './entry-words.ts';
 import type { Limit } from './limit.ts';
 import type { JointMorningAnswers } from './morning-questions.ts';
 
@@ -110,6 +110,8 @@ export interface MorningRecord {
   readonly extraPainRelief: boolean | null;
   /** 0–10 tiredness; null = not answered, "not-applicable" = not asked. */
   readonly fatigue: number | null | NotApplicable;
+  /** A joint that is not followed: worse than usual, or not; absent = not asked. No rule reads it. */
+  readonly otherJoint?: OtherJoint;
   readonly clockDoubtful: boolean;
   /** It replaces an entry that was corrected. */
   readonly amended?: boolean;
@@ -162,7 +164,7 @@ export interface Baseline {
 
 export interface PatientRecord {
   readonly patientId: string;
-  /** The one or two joints followed daily. */
+  /** Those asked about every morning, one to six. */
   readonly followedJoints: readonly Joint[];
   readonly inflammatoryArthritis: boolean;
   readonly prescriptions: readonly PrescriptionVersion[];

@@ -7,6 +7,7 @@ import type { Refusal } from '../outcome.ts';
 import { methods } from '../prescribing/methods.ts';
 import { screeningAnswers } from '../screening/screening.ts';
 import { type Day, daysBetween, isDay } from '../time/day.ts';
+import { mostFollowedJoints } from './followed-joints.ts';
 import { effusions } from './record.ts';
 
 const text = <const N extends string>(name: N, maxLength: number, about?: string) =>
@@ -19,7 +20,7 @@ export const careProfileFields = [
     name: 'followedJoints',
     kind: 'list',
     minItems: 1,
-    maxItems: 2,
+    maxItems: mostFollowedJoints,
     about: 'Joints followed',
     of: { name: 'joint', kind: 'enum', values: joints },
   },
@@ -27,10 +28,11 @@ export const careProfileFields = [
     name: 'swellingNotAsked',
     kind: 'list',
     optional: true,
-    maxItems: 2,
+    maxItems: mostFollowedJoints,
     about: 'Joints not asked about swelling',
     of: { name: 'joint', kind: 'enum', values: joints },
   },
+  { name: 'asksFatigue', kind: 'flag', optional: true, about: 'Ask each morning how tired the patient is' },
   {
     name: 'ownedLoadsKg',
     kind: 'list',

@@ -1,4 +1,5 @@
 /** What stands on one day of the picture, in words: everything its marks stand for, and by whose hand. */
+import { type TreatmentLine, treatmentOf } from '../episode/treatment-timeline.ts';
 import type { Day } from '../time/day.ts';
 import { hasMissing, highestPain, type SessionPain } from './joint-answers.ts';
 import { measuredInWords, measureTitles, type SessionLoad } from './load-of-session.ts';
@@ -12,6 +13,8 @@ export interface ChartNames {
   readonly signers?: ReadonlyMap<number, string>;
   /** What a clinician answered to a decision, by its id. */
   readonly answers?: ReadonlyMap<string, string>;
+  /** What was done about the disease, oldest first. */
+  readonly treatments?: readonly TreatmentLine[];
   /** What a patient put right, by day. */
   readonly corrections?: ReadonlyMap<Day, readonly string[]>;
 }
@@ -64,6 +67,12 @@ const painLine = ({ pains }: ReviewRow): readonly string[] =>
       `Pain before ${before}, during ${during}, after ${after}, two hours later ${twoHours}.`,
   );
 
+const otherJointWords = {
+  worse: 'Another joint was worse than usual.',
+  'not-worse': 'No other joint was worse than usual.',
+  'not-answered': 'Whether another joint was worse was not answered.',
+} as const;
+
 const morningLine = ({ morning }: ReviewRow): readonly string[] =>
   morning
     ? [
@@ -71,6 +80,8 @@ const morningLine = ({ morning }: ReviewRow): readonly string[] =>
         ...(morning.isAsYesterday
           ? ['Stiffness, swelling, flare and pain relief by one press: as yesterday.']
           : []),
+        ...(morning.fatigue === undefined ? [] : [`Tiredness ${morning.fatigue}.`]),
+        ...(morning.otherJoint === undefined ? [] : [otherJointWords[morning.otherJoint]]),
         ...(morning.alsoPain
           ? [`Answered more than once that morning; pain before that: ${morning.alsoPain.join(', ')}.`]
           : []),
@@ -86,6 +97,15 @@ const thresholdLine = (day: Day, series: ReviewSeries): readonly string[] => {
     : ['No baseline was set on that day.'];
 };
 
+const treatmentLine = (
+  day: Day,
+  { joint }: ReviewSeries,
+  { treatments = [] }: ChartNames,
+): readonly string[] =>
+  treatmentOf(treatments, joint, day, day).map(({ what, day: began }) =>
+    began === day ? `Treatment: ${what}.` : `Treatment since ${dayInWords(began)}: ${what}.`,
+  );
+
 const unasked = (text: string): string => text.replaceAll('not-asked', 'not asked');
 
 export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: ChartNames): DayDetail => ({
@@ -94,6 +114,7 @@ export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: ChartName
   lines: [
     ...painLine(row),
     ...morningLine(row),
+    ...treatmentLine(row.day, series, names),
     ...(names.corrections?.get(row.day) ?? []),
     ...thresholdLine(row.day, series),
     ...versionLine(row, names),

@@ -3,6 +3,7 @@
  * was due and is not there is said to be missing; it is never drawn as no pain.
  */
 import type { Joint } from '../exercises/joints.ts';
+import type { OtherJoint } from '../record/entry-words.ts';
 import {
   type AnswerName,
   type JointMorningAnswers,
@@ -37,6 +38,9 @@ export type MorningAnswers = { readonly [N in AnswerName]: Read<JointMorningAnsw
   readonly alsoPain?: readonly Answered[];
   /** All but the pain was answered by one press, "as yesterday". */
   readonly isAsYesterday?: boolean;
+  /** Of the whole person, where it was asked. */
+  readonly fatigue?: Answered;
+  readonly otherJoint?: OtherJoint;
 };
 
 const answered = <V>(given: V, isDoubtful: boolean): Read<V> =>
@@ -87,7 +91,7 @@ const eachAnswer = (read: (name: AnswerName) => unknown) => {
 
 const fromRow = (
   row: JointMorningAnswers,
-  { clockDoubtful, amended = false, via }: MorningRecord,
+  { clockDoubtful, amended = false, via, fatigue, otherJoint }: MorningRecord,
 ): MorningAnswers => {
   return {
     ...eachAnswer((name) => answered(row[name], clockDoubtful)),
@@ -95,6 +99,8 @@ const fromRow = (
     clockDoubtful,
     amended,
     ...(via === 'as-yesterday' ? { isAsYesterday: true } : {}),
+    ...(fatigue === 'not-applicable' ? {} : { fatigue: answered(fatigue, clockDoubtful) }),
+    ...(otherJoint === undefined ? {} : { otherJoint }),
   };
 };
 

@@ -4,6 +4,7 @@
  */
 import type { DecisionWord } from '../decision/answers.ts';
 import { explainToClinician } from '../decision/explain.ts';
+import { type TreatmentLine, treatmentOf } from '../episode/treatment-timeline.ts';
 import { addDays, type Day, daysBetween } from '../time/day.ts';
 import { type LoadMark, loadMark, type PainMark, painMarks } from './answer-marks.ts';
 import {
@@ -24,6 +25,13 @@ interface FlareSpan {
   readonly from: Day;
   readonly to: Day;
   readonly mornings: number;
+}
+
+/** Something done about the disease; a course is a span, everything else a day. */
+interface TreatmentSpan {
+  readonly from: Day;
+  readonly to: Day;
+  readonly text: string;
 }
 
 export interface DecisionMarker {
@@ -58,6 +66,7 @@ export interface ReviewChart extends JointMarks {
   readonly loads: readonly LoadMark[];
   readonly markers: readonly DecisionMarker[];
   readonly flares: readonly FlareSpan[];
+  readonly treatments: readonly TreatmentSpan[];
   readonly gaps: readonly LoadGap[];
   readonly ticks: readonly { readonly day: Day; readonly label: string }[];
   /** What stands on each day with something on it, in words. */
@@ -100,6 +109,17 @@ const flareSpans = (pains: readonly PainMark[]): readonly FlareSpan[] => {
   return spans;
 };
 
+/** Cut off at the edges of the picture; its text keeps its own days. */
+const treatmentSpans = (
+  lines: readonly TreatmentLine[],
+  { joint, since, today }: ReviewSeries,
+): readonly TreatmentSpan[] =>
+  treatmentOf(lines, joint, since, today).map(({ day, lastDay, what }) => ({
+    from: day < since ? since : day,
+    to: lastDay > today ? today : lastDay,
+    text: `${dayInWords(day, today)}: ${what}`,
+  }));
+
 const leastFoot = 2;
 
 export const jointMarksOf = (series: ReviewSeries): JointMarks => {
@@ -140,6 +160,7 @@ export const reviewChartOf = (
       answered: names.answers?.get(first.id) ?? null,
     })),
     flares: flareSpans(answers.pains),
+    treatments: treatmentSpans(names.treatments ?? [], series),
     gaps: series.gaps,
     ticks: ticksOf(since, today),
     days: series.rows.map((row) => dayDetail(row, series, names)),

@@ -79,6 +79,7 @@ export const zoomed = (chart: ReviewChart, { from, to }: DateRange): ReviewChart
     markers: chart.markers.filter(isWithin),
     gaps: spansWithin(chart.gaps, { from, to }),
     flares: spansWithin(chart.flares, { from, to }),
+    treatments: spansWithin(chart.treatments, { from, to }),
     thresholds: spansWithin(chart.thresholds, { from, to }),
     ticks: ticksOf(from, to),
     days: daysWithin(chart, { from, to }),

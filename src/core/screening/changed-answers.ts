@@ -29,6 +29,8 @@ export const nextScreening = (
   now: Answered,
   today: Day,
   ageYears: number,
+  /** Each was put to the patient again, so that the same answer is one of today as well. */
+  isAskedAnew = false,
 ): NextScreening => {
   const { sheetVersion, answers } = now;
   const known = before?.sheetVersion === sheetVersion ? before : null;
@@ -50,7 +52,7 @@ export const nextScreening = (
   }
   const taken = answers.map((answer) => {
     const same = earlier(answer.item);
-    if (same && !changed.includes(answer.item)) return same;
+    if (same && !changed.includes(answer.item) && !isAskedAnew) return same;
     return known.day === today ? answer : { ...answer, askedOn: today };
   });
   return { sheetVersion, day: known.day, answers: [...rest, ...taken], changed };

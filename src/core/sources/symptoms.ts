@@ -2,6 +2,43 @@
 import type { Source } from './source.ts';
 
 export const symptomSources = {
+  'chatham-1989': {
+    authors: 'Chatham and others',
+    year: 1989,
+    title: 'Intraarticular corticosteroid injections: should we rest the joints?',
+    container: 'Arthritis Care and Research 2:70–74',
+    kind: 'trial',
+  },
+  'chakravarty-1994': {
+    authors: 'Chakravarty, Pharoah, Scott',
+    year: 1994,
+    title: 'Post-injection rest following intra-articular steroid therapy for knee synovitis',
+    container: 'British Journal of Rheumatology 33:464–468',
+    kind: 'trial',
+  },
+  'weitoft-2003': {
+    authors: 'Weitoft, Rönnblom',
+    year: 2003,
+    title: 'Postinjection immobilisation after intra-articular glucocorticoid treatment for wrist synovitis',
+    container: 'Annals of the Rheumatic Diseases 62(10):1013',
+    kind: 'trial',
+  },
+  'weitoft-2010': {
+    authors: 'Weitoft, Forsberg',
+    year: 2010,
+    title: 'Importance of immobilization after intraarticular glucocorticoid treatment for elbow synovitis',
+    container: 'Arthritis Care and Research 62',
+    identifier: '10.1002/acr.20039',
+    kind: 'trial',
+  },
+  'eular-injections-2021': {
+    authors: 'Uson and others',
+    year: 2021,
+    title: 'EULAR recommendations for intra-articular therapies',
+    container: 'Annals of the Rheumatic Diseases 80(10):1299–1305',
+    identifier: '10.1136/annrheumdis-2021-220266',
+    kind: 'guideline',
+  },
   'ageberg-2010': {
     authors: 'Ageberg, Link, Roos',
     year: 2010,

@@ -46,7 +46,11 @@ const eventReviews = ({ events }: CareState): readonly DueItem[] =>
     key: `event-review ${event.id}`,
     kind: 'event-review',
     since: event.at,
-    facts: { event: event.kind, day: event.day },
+    facts: {
+      event: event.kind,
+      day: event.day,
+      ...(event.toAsk === null ? {} : { toAsk: event.toAsk }),
+    },
   }));
 
 const breakOver = ({ episodeStatus }: CareState): readonly DueItem[] => {

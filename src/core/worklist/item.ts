@@ -144,6 +144,8 @@ export interface CareState {
     readonly kind: string;
     readonly day: Day;
     readonly at: number;
+    /** Questions it asks again; null = the whole sheet. */
+    readonly toAsk: number | null;
   }[];
   /** Answers sent before a visit that nobody has confirmed. */
   readonly answeredAt: number | null;

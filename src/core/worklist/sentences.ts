@@ -1,4 +1,5 @@
 /** An item in one plain sentence, as of a day. */
+import { aboutEvent } from '../episode/event-words.ts';
 import { type Day, daysBetween } from '../time/day.ts';
 import type { DueItem } from './item.ts';
 
@@ -19,14 +20,6 @@ const aboutExercise: Readonly<Record<string, string>> = {
   'floor-reached': 'is at half of the last tolerated dose; it is not reduced further',
   'no-dose-within-limit': 'has no dose within the limit in force',
   'limit-expired': 'had a limit that ended; review it before prescribing',
-};
-
-const aboutEvent: Readonly<Record<string, string>> = {
-  'medicine-change': 'A medicine was changed',
-  'joint-injection': 'A joint was injected',
-  surgery: 'The patient had an operation',
-  fall: 'The patient had a fall',
-  illness: 'The patient had an illness',
 };
 
 /** How a sign stands: who told it, whether anybody was reached, and that everything is paused. */
@@ -85,8 +78,12 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
     item.facts.coveringClinician
       ? `Urgent item${about(item)} not acknowledged in time; passed to ${item.facts.coveringClinician}.`
       : `Urgent item${about(item)} not acknowledged in time; no covering clinician is named.`,
-  'event-review': (item) =>
-    `${aboutEvent[String(item.facts.event)] ?? 'Something happened'} on ${item.facts.day}; screening has not been repeated.`,
+  'event-review': ({ facts }) =>
+    `${(aboutEvent as Readonly<Record<string, string>>)[String(facts.event)] ?? 'Something happened'} on ${facts.day}; ${
+      facts.toAsk === undefined
+        ? 'screening has not been repeated'
+        : `${facts.toAsk} screening ${facts.toAsk === 1 ? 'question is' : 'questions are'} to be asked again`
+    }.`,
   message: () => 'Sent a message; nobody has replied.',
   'review-day': (item) => `The review booked for ${item.facts.from} is due.`,
   'reported-new': (item) =>

@@ -50,19 +50,23 @@ const screenings: Read = async (access, patientId) =>
   }));
 
 const events: Read = async (access, patientId) =>
-  (await eventsOnRecord(access, patientId)).map(({ id, recordedAt, medicine, day, kind, joint, remark }) => ({
-    id,
-    recordedAt,
-    day,
-    joint,
-    entered: {
+  (await eventsOnRecord(access, patientId)).map(
+    ({ id, recordedAt, medicine, day, kind, joint, lastDay, courseForm, remark }) => ({
+      id,
+      recordedAt,
       day,
-      kind,
       joint,
-      ...(medicine ? { medicineAct: medicine.act, medicineClass: medicine.medicineClass } : {}),
-      remark,
-    },
-  }));
+      entered: {
+        day,
+        kind,
+        joint,
+        ...(medicine?.act ? { medicineAct: medicine.act } : {}),
+        ...(medicine ? { medicineClass: medicine.medicineClass } : {}),
+        ...(courseForm ? { lastDay, courseForm } : {}),
+        remark,
+      },
+    }),
+  );
 
 const limits: Read = async (access, patientId) =>
   (await limitsOnRecord(access, patientId)).map(({ id, recordedAt, liftedOn: _, ...entered }) => ({

@@ -163,8 +163,8 @@ export const storeMorning = (
     const clockDoubtful =
       isDoubtful(access, entry, entry.answeredAt) || isOfAnotherDay(entry, entry.answeredAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
-    const { answeredAt, fatigue, fatigueState } = entry;
-    insertRows(tx, morning, [{ ...row, answeredAt, fatigue, fatigueState, late, via: entry.via ?? null }]);
+    const { answeredAt, fatigue, fatigueState, otherJoint = null, via = null } = entry;
+    insertRows(tx, morning, [{ ...row, answeredAt, fatigue, fatigueState, otherJoint, late, via }]);
     const owner = { clinicId: access.clinicId, patientId, morningId: row.id };
     insertRows(
       tx,

@@ -1,6 +1,6 @@
 /** A morning with what it says of each joint, as it comes gathered from the file: columns, and how to read them. */
 import { and, eq } from 'drizzle-orm';
-import type { MorningVia } from '#core/record/entry-words.ts';
+import type { MorningVia, OtherJoint } from '#core/record/entry-words.ts';
 import {
   absentAnswers,
   answerFields,
@@ -63,6 +63,7 @@ export const morningColumns = [
   morning.extraPainRelief,
   morning.fatigue,
   morning.fatigueState,
+  morning.otherJoint,
   morning.clockDoubtful,
   morning.late,
   morning.via,
@@ -91,6 +92,7 @@ export const morningIn = ([
   extraPainRelief,
   fatigue,
   fatigueState,
+  otherJoint,
   clockDoubtful,
   late,
   via,
@@ -109,6 +111,7 @@ export const morningIn = ([
     redFlags: listIn(redFlags!),
     extraPainRelief: yesIn(extraPainRelief!),
     fatigue: fatigueState === 'not-applicable' ? 'not-applicable' : numberIn(fatigue!),
+    ...(otherJoint === null ? {} : { otherJoint: otherJoint as OtherJoint }),
     clockDoubtful: clockDoubtful === 1,
     ...(amends === null ? {} : { amended: true }),
     ...(via === null ? {} : { via: via as MorningVia }),

@@ -1,9 +1,9 @@
-/** The newest session before which a patient said that something was new, until the screening is asked again. */
+/** The newest session or morning in which a patient said that something was new, until the screening is asked again. */
 import { and, desc, eq, sql } from 'drizzle-orm';
 import type { ReportedNews } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
-import { trainingSession } from '../schema/schema.ts';
+import { morning, trainingSession } from '../schema/schema.ts';
 import { newestScreening } from '../screening/screenings.ts';
 import { lastAskedOfClinic } from '../worklist/last-asked.ts';
 
@@ -31,10 +31,28 @@ export const newestReported = patientQuery((db) =>
     .limit(1),
 );
 
+/** The newest morning on which a joint that is not followed was worse. */
+export const newestOtherJoint = patientQuery((db) =>
+  db
+    .select({ at: morning.arrivedAt })
+    .from(morning)
+    .where(and(ofPatient(morning), sql`${morning.otherJoint} = 'worse'`))
+    .orderBy(desc(morning.arrivedAt))
+    .limit(1),
+);
+
+const fromMorning = (row: { readonly at: number } | undefined): Row | undefined =>
+  row && { at: row.at, news: null, otherJointWorse: true };
+
+/** The newer of the two; at the same instant what was told before a session says more. */
+const newer = (session: Row | undefined, other: Row | undefined): Row | undefined =>
+  session && (!other || session.at >= other.at) ? session : other;
+
 export const reportedNewsOf = async (access: Access, patientId: string): Promise<ReportedNews | null> => {
-  const [row] = await newestReported(access, patientId);
-  if (!row) return null;
-  return told(row, (await newestScreening(access, patientId))?.recordedAt ?? null);
+  const [session] = await newestReported(access, patientId);
+  const [other] = await newestOtherJoint(access, patientId);
+  const row = newer(session, fromMorning(other));
+  return row ? told(row, (await newestScreening(access, patientId))?.recordedAt ?? null) : null;
 };
 
 /** The same for every patient of a clinic at once, by patient id; those with nothing are left out. */
@@ -45,10 +63,17 @@ export const reportedNewsOfAll = async (access: Access): Promise<ReadonlyMap<str
     .from(trainingSession)
     .where(and(eq(trainingSession.clinicId, access.clinicId), eq(trainingSession.reportedNew, true)))
     .orderBy(trainingSession.arrivedAt);
+  const others = await read
+    .select({ patientId: morning.patientId, at: morning.arrivedAt })
+    .from(morning)
+    .where(and(eq(morning.clinicId, access.clinicId), sql`${morning.otherJoint} = 'worse'`))
+    .orderBy(morning.arrivedAt);
   const screened = await lastAskedOfClinic(access);
-  const newest = new Map(rows.map((row) => [row.patientId, row]));
+  const sessions = new Map(rows.map((row) => [row.patientId, row]));
+  const mornings = new Map(others.map((row) => [row.patientId, row]));
   return new Map(
-    [...newest].flatMap(([id, row]) => {
+    [...new Set([...sessions.keys(), ...mornings.keys()])].flatMap((id) => {
+      const row = newer(sessions.get(id), fromMorning(mornings.get(id)));
       const found = told(row, screened.get(id)?.recordedAt ?? null);
       return found ? [[id, found] as const] : [];
     }),

@@ -10,7 +10,7 @@ import { episodesOf } from './episodes.ts';
 export const careAroundOf = async (
   access: Access,
   patientId: string,
-  screening: Pick<RecordedScreening, 'day' | 'recordedAt'> | null,
+  screening: Pick<RecordedScreening, 'day' | 'recordedAt' | 'answers'> | null,
 ): Promise<CareAround> => ({
   episodeStatus: episodeStatusOn(await episodesOf(access, patientId), access.day),
   consents: await consentsOf(access, patientId),

@@ -32,6 +32,8 @@ export const eventsOnRecord = async (
     day: row.day,
     kind: row.kind,
     joint: row.joint as Joint | null,
+    lastDay: row.lastDay,
+    courseForm: row.courseForm,
     remark: row.remark,
     recordedAt: row.recordedAt,
     medicine: medicine && { act: medicine.act, medicineClass: medicine.medicineClass },
@@ -48,6 +50,7 @@ export const eventsOf = async (
 export type NewEvent = CareEvent & {
   readonly remark: string | null;
   readonly medicine?: RecordedEvent['medicine'];
+  readonly courseForm?: RecordedEvent['courseForm'];
 };
 
 export const addEvent = (

@@ -28,6 +28,8 @@ export interface CareProfile {
   readonly followedJoints: readonly Joint[];
   /** Followed joints on which swelling cannot be seen or felt, such as a hip; left out, it stays as it was. */
   readonly swellingNotAsked?: readonly Joint[] | undefined;
+  /** Each morning asks how tired the patient is; left out, it stays as it was. */
+  readonly asksFatigue?: boolean | undefined;
   readonly ownedLoadsKg: readonly number[];
   readonly ownedEquipment: readonly string[];
   readonly formulaSex: 'female' | 'male' | null;
@@ -41,7 +43,11 @@ export interface Patient {
   readonly phone: string | null;
   readonly patientNumber: string | null;
   readonly profile:
-    | (CareProfile & { readonly version: number; readonly swellingNotAsked: readonly Joint[] })
+    | (CareProfile & {
+        readonly version: number;
+        readonly swellingNotAsked: readonly Joint[];
+        readonly asksFatigue: boolean;
+      })
     | null;
 }
 
@@ -100,6 +106,7 @@ export const patientOf = async (access: Access, patientId: string): Promise<Pati
       inflammatoryArthritis: profile.inflammatoryArthritis,
       followedJoints: profile.followedJoints as readonly Joint[],
       swellingNotAsked: profile.swellingNotAsked as readonly Joint[],
+      asksFatigue: profile.asksFatigue,
       ownedLoadsKg: profile.ownedLoadsKg,
       ownedEquipment: profile.ownedEquipment,
       formulaSex: profile.formulaSex,
@@ -175,22 +182,4 @@ export const addPatient = (access: Access, row: NewPatient, id: string = randomU
       detail: { fields: known.map(({ detail }) => detail) },
     });
     return id;
-  });
-
-export const saveProfile = (access: Access, patientId: string, profile: CareProfile): Promise<number> =>
-  access.store.write(async (tx) => {
-    const [last] = await tx
-      .select({ version: careProfile.version, swellingNotAsked: careProfile.swellingNotAsked })
-      .from(careProfile)
-      .where(and(eq(careProfile.clinicId, access.clinicId), eq(careProfile.patientId, patientId)))
-      .orderBy(desc(careProfile.version))
-      .limit(1);
-    const version = (last?.version ?? 0) + 1;
-    const id = randomUUID();
-    const swellingNotAsked = profile.swellingNotAsked ?? last?.swellingNotAsked ?? [];
-    const row = { ...recordedFor(access, patientId), ...profile, id, version, swellingNotAsked };
-    await tx.insert(careProfile).values(row);
-    changed(access, patientId);
-    await auditWrite(tx, access, 'care-profile', { subjectId: id, patientId, detail: { version } });
-    return version;
   });

@@ -5,6 +5,7 @@ import { breakKinds, type Contact, episodeStates } from '#core/episode/episode.t
 import { medicineActs } from '#core/episode/event-effects.ts';
 import { visitPlaces } from '#core/episode/remote-visit.ts';
 import { limbs, sides } from '#core/exercises/joints.ts';
+import { mostFollowedJoints } from '#core/record/followed-joints.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { careEvent } from './clinical.ts';
 import { decision } from './decisions.ts';
@@ -20,6 +21,7 @@ const owned = () => ({
   byName: kit.text('by_name'),
 });
 
+const most = sql.raw(String(mostFollowedJoints));
 export const episode = kit.appendOnly(
   'episode',
   {
@@ -33,7 +35,7 @@ export const episode = kit.appendOnly(
   },
   (t) => [
     kit.index('episode_by_patient').on(t.patientId, t.recordedAt),
-    kit.check('episode_followed', sql`json_array_length(${t.followedJoints}) BETWEEN 1 AND 2`),
+    kit.check('episode_followed', sql`json_array_length(${t.followedJoints}) BETWEEN 1 AND ${most}`),
     kit.check('episode_diagnoses', sql`json_array_length(${t.diagnoses}) > 0`),
   ],
 );
@@ -273,7 +275,8 @@ export const medicineChange = kit.appendOnly(
       .references(() => careEvent.id),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    act: kit.word('act', medicineActs),
+    /** null = a dose of it was missed. */
+    act: kit.wordOrNull('act', medicineActs),
     medicineClass: kit.text('medicine_class'),
   },
   (t) => [

@@ -1,6 +1,7 @@
 /** Screening, clearances, measurements, baselines and prescriptions: append-only versions. */
 import { sql } from 'drizzle-orm';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { careEventKinds, courseForms } from '#core/episode/care-event.ts';
 import { movements } from '#core/exercises/movements.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
@@ -263,8 +264,6 @@ export const careLimitLift = kit.appendOnly('care_limit_lift', {
   reason: kit.text('reason'),
 });
 
-export const careEventKinds = ['medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'] as const;
-
 /** Something that happened and may blunt a score, open a review or contraindicate a method. */
 export const careEvent = kit.appendOnly(
   'care_event',
@@ -273,10 +272,17 @@ export const careEvent = kit.appendOnly(
     day: kit.day('day'),
     kind: kit.word('kind', careEventKinds),
     joint: kit.textOrNull('joint'),
+    /** Of a course of steroid alone. */
+    lastDay: kit.dayOrNull('last_day'),
+    courseForm: kit.wordOrNull('course_form', courseForms),
     remark: kit.textOrNull('remark'),
   },
   (t) => [
     kit.index('care_event_by_patient').on(t.patientId, t.day),
     kit.check('care_event_kind', sql`${t.kind} IN (${words(careEventKinds)})`),
+    kit.check(
+      'care_event_course',
+      sql`(${t.kind} = 'steroid-course') = (${t.lastDay} IS NOT NULL) AND (${t.lastDay} IS NULL) = (${t.courseForm} IS NULL)`,
+    ),
   ],
 );

@@ -5,7 +5,7 @@
 import { sql } from 'drizzle-orm';
 import type { SignsAsked } from '#core/danger/signs-asked.ts';
 import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';
-import { enteredAs, morningVias, type News } from '#core/record/entry-words.ts';
+import { enteredAs, morningVias, type News, otherJointAnswers } from '#core/record/entry-words.ts';
 import { answerFields, askedStates } from '#core/record/morning-questions.ts';
 import { stopReasons } from '#core/record/record.ts';
 import { answerChecks, answerColumns } from './answer-columns.ts';
@@ -210,6 +210,8 @@ export const morning = kit.appendOnly(
     answeredAt: kit.instant('answered_at'),
     fatigue: score('fatigue_0_10'),
     fatigueState: kit.word('fatigue_state', askedStates),
+    /** Of a joint that is not followed; null = not asked. */
+    otherJoint: kit.wordOrNull('other_joint', otherJointAnswers),
     /** Given for an earlier day. */
     late: kit.yes('late'),
     /** How the answers after the pain were given; null = from before it was said. */
@@ -235,12 +237,15 @@ export const morning = kit.appendOnly(
         t.extraPainRelief,
         t.fatigue,
         t.fatigueState,
+        t.otherJoint,
         t.clockDoubtful,
         t.late,
         t.via,
       ),
     // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
     kit.index('morning_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
+    // Serves the newest morning that told of another joint; few rows ever stand in it.
+    kit.index('morning_other_joint').on(t.patientId, t.arrivedAt).where(sql`${t.otherJoint} = 'worse'`),
     kit.check('morning_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check('morning_fatigue', wholeWithin(t.fatigue, 0, 10)),
   ],

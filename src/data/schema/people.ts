@@ -152,10 +152,12 @@ export const careProfile = kit.appendOnly(
     /** In the clinician's words. */
     diagnosis: kit.text('diagnosis'),
     inflammatoryArthritis: kit.yes('inflammatory_arthritis'),
-    /** One or two joints followed daily. */
+    /** Joints asked about every morning. */
     followedJoints: kit.json<readonly string[]>('followed_joints'),
     /** Followed joints on which swelling cannot be seen or felt, such as a hip. */
     swellingNotAsked: kit.json<readonly string[]>('swelling_not_asked'),
+    /** Each morning asks how tired the patient is. */
+    asksFatigue: kit.yes('asks_fatigue').default(false),
     ownedLoadsKg: kit.json<readonly number[]>('owned_loads_kg'),
     /** Things at home, in the catalogue's words. */
     ownedEquipment: kit.json<readonly string[]>('owned_equipment'),

@@ -76,7 +76,8 @@ export const screeningsInForce = async (
 ): Promise<readonly (RecordedScreening | null)[]> =>
   newestOfReadings(await screeningsOnRecord(access, patientId), await correctionIndexFor(access, patientId));
 
-const strictestOf = (all: readonly (RecordedScreening | null)[]): RecordedScreening | null =>
+/** While a correction waits, the stricter of both readings. */
+export const strictestOf = (all: readonly (RecordedScreening | null)[]): RecordedScreening | null =>
   all.reduce((one, other) => (one && other ? stricterScreening(one, other) : null));
 
 /** What counts as screened now; while a correction waits, the stricter of both. */
@@ -125,11 +126,13 @@ export const recordAnswers = (
   access: Access,
   { id: patientId, birthDay }: { readonly id: string; readonly birthDay: Day },
   sheet: Sheet,
+  isAskedAnew = false,
 ): Promise<readonly string[]> =>
   access.store.write(async () => {
     const before = await newestScreening(access, patientId);
-    const next = nextScreening(before, sheet, access.day, ageYears(birthDay, access.day));
-    if (next.changed.length > 0 || next.day !== before?.day) await recordScreening(access, patientId, next);
+    const next = nextScreening(before, sheet, access.day, ageYears(birthDay, access.day), isAskedAnew);
+    if (isAskedAnew || next.changed.length > 0 || next.day !== before?.day)
+      await recordScreening(access, patientId, next);
     return next.changed;
   });
 

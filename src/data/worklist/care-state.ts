@@ -7,7 +7,13 @@ import { type CorrectionIndex, inForce } from '#core/corrections/correction.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
 import type { Episode } from '#core/episode/episode.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
-import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/episode/event-effects.ts';
+import {
+  type AskedScreening,
+  eventEffects,
+  isAskedAgain,
+  type RecordedEvent,
+  stillToAskAfter,
+} from '#core/episode/event-effects.ts';
 import { nextPhase, type Protocol } from '#core/episode/protocol/protocol.ts';
 import { joints } from '#core/exercises/joints.ts';
 import type { Limit } from '#core/record/limit.ts';
@@ -24,10 +30,18 @@ import { eventsOf } from '../episode/care-events.ts';
 import { episodesFrom, episodesOf } from '../episode/episodes.ts';
 import { limitsFrom, limitsOf, limitsThatBind } from '../episode/limits-and-pre-approvals.ts';
 import { protocolsOf, protocolsOfClinic } from '../episode/protocols.ts';
-import { careEvent, careLimit, careLimitLift, episode, episodeChange, preVisit } from '../schema/schema.ts';
+import {
+  careEvent,
+  careLimit,
+  careLimitLift,
+  episode,
+  episodeChange,
+  medicineChange,
+  preVisit,
+} from '../schema/schema.ts';
 import { newestPreVisit } from '../screening/pre-visits.ts';
 import { newestScreening } from '../screening/screenings.ts';
-import { lastAskedOfClinic } from './last-asked.ts';
+import { lastAskedOfClinic, screeningsBesideTreatment } from './last-asked.ts';
 
 /** What holds for the whole clinic. */
 interface Passing {
@@ -40,9 +54,9 @@ interface Parts {
   readonly episodes: readonly Episode[];
   readonly limits: readonly Limit[];
   readonly protocols: readonly Protocol[];
-  readonly events: readonly Pick<RecordedEvent, 'id' | 'kind' | 'day' | 'recordedAt'>[];
+  readonly events: readonly Pick<RecordedEvent, 'id' | 'kind' | 'day' | 'recordedAt' | 'medicine'>[];
   readonly preVisitAt: number | null;
-  readonly screening: { readonly day: Day; readonly recordedAt: number } | null;
+  readonly screening: AskedScreening | null;
 }
 
 const passingOf = async (access: Access, zone: string): Promise<Passing> => ({
@@ -71,7 +85,13 @@ const stateFrom = (parts: Parts, plan: PatientState['plan'], passing: Passing, t
     }),
     events: parts.events
       .filter((event) => eventEffects[event.kind].opensReview && !isAskedAgain(event, parts.screening))
-      .map(({ id, kind, day, recordedAt }) => ({ id, kind, day, at: recordedAt })),
+      .map((event) => ({
+        id: event.id,
+        kind: event.kind,
+        day: event.day,
+        at: event.recordedAt,
+        toAsk: stillToAskAfter(event, parts.screening)?.length ?? null,
+      })),
     answeredAt: parts.preVisitAt !== null && parts.preVisitAt > seen ? parts.preVisitAt : null,
     passes: urgentItems(plan).map((item) => {
       const at = item.since + passing.afterMilliseconds;
@@ -130,6 +150,18 @@ const limitsOfClinic = async (access: Access, index: CorrectionIndex) => {
   return (patientId: string) => limitsThatBind(limitsFrom(byOwner(patientId).map(({ row }) => row)), index);
 };
 
+const eventsOfClinic = async (access: Access) => {
+  const rows = await access.store.read
+    .select()
+    .from(careEvent)
+    .leftJoin(medicineChange, eq(medicineChange.eventId, careEvent.id))
+    .where(eq(careEvent.clinicId, access.clinicId))
+    .orderBy(asc(careEvent.day), asc(careEvent.recordedAt));
+  return grouped(
+    rows.map(({ care_event, medicine_change }) => ({ ...care_event, medicine: medicine_change })),
+  );
+};
+
 /** The newest answers before a visit of each patient. */
 const answeredOfClinic = async (access: Access) => {
   const answered = await access.store.read
@@ -147,15 +179,10 @@ export const careStatesOf = async (access: Access, zone: string) => {
   const index = await correctionIndexOfClinic(access);
   const limits = await limitsOfClinic(access, index);
   const protocols = await protocolsOfClinic(access);
-  const events = grouped(
-    await access.store.read
-      .select()
-      .from(careEvent)
-      .where(eq(careEvent.clinicId, access.clinicId))
-      .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
-  );
+  const events = await eventsOfClinic(access);
   const answered = await answeredOfClinic(access);
   const screened = await lastAskedOfClinic(access);
+  const sheets = await screeningsBesideTreatment(access, index);
   return (patientId: string, plan: PatientState['plan']): CareState =>
     stateFrom(
       {
@@ -165,7 +192,7 @@ export const careStatesOf = async (access: Access, zone: string) => {
         protocols: protocols(patientId),
         events: inForce(events(patientId), index),
         preVisitAt: answered.get(patientId) ?? null,
-        screening: screened.get(patientId) ?? null,
+        screening: sheets.get(patientId) ?? screened.get(patientId) ?? null,
       },
       plan,
       passing,

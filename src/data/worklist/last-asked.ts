@@ -1,10 +1,12 @@
 /** When each patient of a clinic was last screened, in two queries; the same as `newestScreening` says of one. */
-import { eq } from 'drizzle-orm';
+import { and, eq, inArray } from 'drizzle-orm';
+import type { CorrectionIndex } from '#core/corrections/correction.ts';
+import { treatmentKinds } from '#core/episode/care-event.ts';
 import { type Day, earlierDay } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { correctionIndexOfClinic } from '../corrections/correction-index.ts';
-import { screening } from '../schema/schema.ts';
-import { newestOfReadings } from '../screening/screenings.ts';
+import { careEvent, screening } from '../schema/schema.ts';
+import { newestOfReadings, type RecordedScreening, strictestOf } from '../screening/screenings.ts';
 import { byPatient } from './worklist-newest.ts';
 
 export interface LastAsked {
@@ -40,6 +42,31 @@ export const lastAskedOfClinic = async (access: Access): Promise<ReadonlyMap<str
     [...byPatient(rows)].flatMap(([patientId, own]) => {
       const last = earliest(newestOfReadings(own, index));
       return last ? [[patientId, { day: last.day, recordedAt: last.recordedAt }] as const] : [];
+    }),
+  );
+};
+
+/**
+ * With its answers, by patient id, where treatment has changed: some of its kinds ask single questions again.
+ * The answers of everybody else are not read.
+ */
+export const screeningsBesideTreatment = async (
+  access: Access,
+  index: CorrectionIndex,
+): Promise<ReadonlyMap<string, RecordedScreening>> => {
+  const { read } = access.store;
+  const treated = read
+    .select({ patientId: careEvent.patientId })
+    .from(careEvent)
+    .where(and(eq(careEvent.clinicId, access.clinicId), inArray(careEvent.kind, [...treatmentKinds])));
+  const rows = await read
+    .select()
+    .from(screening)
+    .where(and(eq(screening.clinicId, access.clinicId), inArray(screening.patientId, treated)));
+  return new Map(
+    [...byPatient(rows)].flatMap(([patientId, own]) => {
+      const newest = strictestOf(newestOfReadings(own, index));
+      return newest ? [[patientId, newest] as const] : [];
     }),
   );
 };

@@ -3,7 +3,7 @@ import { stripFrom } from '#core/worklist/strip.ts';
 import { newestCoveringClinician } from '../clinic/covering-clinicians.ts';
 import type { Asked } from '../database/read-together.ts';
 import { morningRows } from '../entries/logs.ts';
-import { newestReported } from '../entries/reported-news.ts';
+import { newestOtherJoint, newestReported } from '../entries/reported-news.ts';
 import { baselineRowsOf } from '../patients/baselines.ts';
 import { clinicRow } from '../patients/people.ts';
 import { newestPreVisitRow } from '../screening/pre-visits.ts';
@@ -16,6 +16,7 @@ export const worklistQueries: readonly Asked[] = [
     singleFacts,
     newestProposalRows,
     newestReported,
+    newestOtherJoint,
     newestPreVisitRow,
     newestCoveringClinician,
     baselineRowsOf,

@@ -14,6 +14,7 @@ import { words as dataEntry } from './staff/data-entry.ts';
 import { words as documents } from './staff/documents.ts';
 import { words as nutrition } from './staff/episode/nutrition.ts';
 import { words as protocol } from './staff/episode/protocol.ts';
+import { words as treatment } from './staff/episode/treatment.ts';
 import { words as visitNotes } from './staff/episode/visit-notes.ts';
 import { words as episode } from './staff/episode.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
@@ -70,6 +71,7 @@ export const staff = {
   programme,
   record,
   review,
+  'episode/treatment': treatment,
   'episode/visit-notes': visitNotes,
   'episode/nutrition': nutrition,
   'episode/protocol': protocol,

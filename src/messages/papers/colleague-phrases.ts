@@ -18,8 +18,8 @@ export interface ColleaguePhrases {
   /** Why a method is not open. */
   readonly reason: (line: Pick<IneligibleMethod, 'code' | 'from' | 'text'>) => string;
   readonly swelling: (swelling: Swelling, question: SwellingQuestion) => string;
-  /** What was done with a medicine of a class. */
-  readonly medicine: (medicine: { readonly act: string; readonly medicineClass: string }) => string;
+  /** A class of medicine. */
+  readonly medicine: (medicineClass: string) => string;
   /** What was ticked under an answer of the screening, by the item and the detail. */
   readonly detail: (item: string, detail: string) => string;
   /** What stands beside an answer: a note, a day, what was not said. */

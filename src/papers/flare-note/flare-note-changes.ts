@@ -4,16 +4,27 @@ import type { FlareNoteSpeech } from '#messages/papers/colleague-words.ts';
 import { doseText } from '#messages/papers/paper-speech.ts';
 import type { FlareNotePaper } from './flare-note-paper.ts';
 
-const eventLine = (
-  { day: of, kind, joint, remark, medicine }: FlareNotePaper['events'][number],
-  speech: FlareNoteSpeech,
-): string => {
+type Told = FlareNotePaper['events'][number];
+
+/** A course with its last day and how it is taken; a medicine with what became of it; else what happened. */
+const happened = ({ kind, medicine, lastDay, courseForm }: Told, speech: FlareNoteSpeech): string => {
   const { say } = speech;
-  const what = [
-    say(`event-${kind}`),
-    ...(medicine ? [speech.medicine(medicine)] : []),
-    ...(remark ? [speech.quoted(remark)] : []),
-  ].join(': ');
+  if (kind === 'steroid-course' && lastDay)
+    return [
+      say('event-course', { end: speech.day(lastDay) }),
+      ...(courseForm ? [say(`course-${courseForm}`)] : []),
+    ].join(', ');
+  if (!medicine) return say(`event-${kind}`);
+  const { act, medicineClass } = medicine;
+  return `${speech.medicine(medicineClass)}: ${say(act ? `medicine-${act}` : 'medicine-missed')}`;
+};
+
+const eventLine = (told: Told, speech: FlareNoteSpeech): string => {
+  const { say } = speech;
+  const { day: of, joint, remark } = told;
+  const what = [happened(told, speech), ...(remark ? [speech.quoted(remark.replace(/\.$/, ''))] : [])].join(
+    ': ',
+  );
   const on = speech.day(of);
   return joint ? say('event-where', { on, what, where: speech.joint(joint) }) : say('event', { on, what });
 };

@@ -61,12 +61,36 @@ const rowOf = (answers: JointMorningAnswers, on: string, speech: FlareNoteSpeech
   ];
 };
 
-const morningPart = (
-  { mornings, joints }: FlareNotePaper,
-  speech: FlareNoteSpeech,
-): SheetPaper['parts'][number] => {
+/** Of the whole person, where it was asked. */
+const wholeLines = (
+  { mornings }: FlareNotePaper,
+  { say, day: inWords }: FlareNoteSpeech,
+): readonly string[] => {
+  const tired = mornings.flatMap(({ fatigue }) => (fatigue === 'not-applicable' ? [] : [fatigue]));
+  const others = mornings.filter(({ otherJoint }) => otherJoint === 'worse').map(({ day }) => inWords(day));
+  return [
+    ...(tired.length > 0
+      ? [say('tiredness', { scores: tired.map((score) => score ?? say('not-answered')).join(', ') })]
+      : []),
+    ...(others.length > 0 ? [say('other-joint', { days: others.join(', ') })] : []),
+  ];
+};
+
+/** More joints are told morning by morning only where they flared; the others are named. */
+const allTold = 2;
+
+const morningPart = (paper: FlareNotePaper, speech: FlareNoteSpeech): SheetPaper['parts'][number] => {
+  const { mornings, joints } = paper;
   const { say } = speech;
-  const followed = joints.map(({ joint }) => joint);
+  const flared = joints.filter(({ flare }) => flare !== null);
+  const followed = (flared.length > 0 && joints.length > allTold ? flared : joints).map(({ joint }) => joint);
+  const left = joints
+    .filter(({ joint }) => !followed.includes(joint))
+    .map(({ joint }) => speech.joint(joint));
+  const lines = [
+    ...(left.length > 0 ? [say('mornings-of-others', { joints: left.join(', ') })] : []),
+    ...wholeLines(paper, speech),
+  ];
   const rows = mornings.flatMap(({ day, joints: told }) =>
     told
       .filter(({ joint }) => followed.includes(joint))
@@ -74,9 +98,7 @@ const morningPart = (
   );
   const heads = [say('day'), say('joint'), say('pain'), say('stiffness'), say('swelling'), say('flared')];
   const title = say('mornings');
-  return rows.length > 0
-    ? { title, lines: [], table: { heads, rows } }
-    : { title, lines: [say('no-mornings')] };
+  return rows.length > 0 ? { title, lines, table: { heads, rows } } : { title, lines: [say('no-mornings')] };
 };
 
 const saidOf = (answer: ScreeningItemAnswer, { say, detail, remark }: FlareNoteSpeech): string =>

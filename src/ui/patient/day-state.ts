@@ -2,6 +2,7 @@
 import type { QuestionsDue } from '#api/patient/today-view.ts';
 import type { Today } from '#core/decision/answers.ts';
 import { morningsAsked } from '#core/prescribing/programme/urine-question.ts';
+import { askedInSession } from '#core/record/followed-joints.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Outbox, Saved } from './outbox/outbox.ts';
 import { leftUntilCounted } from './until-counted.ts';
@@ -72,7 +73,7 @@ const twoHours = (view: Asked, entries: readonly Saved[], now: number) => {
   const of = entries.filter(isDue).sort((a, b) => b.savedAt - a.savedAt)[0];
   if (!view.asksTwoHours || of === undefined) return { of: null, answered: 0 };
   const answers = entries.filter((saved) => saved.kind === 'two-hours' && saved.savedAt >= of.savedAt);
-  const isLeft = answers.length < view.followedJoints.length;
+  const isLeft = answers.length < askedInSession(view.followedJoints, view.exercises).length;
   return { of: isLeft ? of.entryId : null, answered: answers.length };
 };
 

@@ -1,10 +1,11 @@
 'use client';
+import { useCallback, useMemo } from 'react';
+import type { TodayView } from '#api/patient/today-view.ts';
 /**
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
-import { useCallback, useMemo } from 'react';
-import type { TodayView } from '#api/patient/today-view.ts';
+import { askedInSession } from '#core/record/followed-joints.ts';
 import { Changed } from './changed/changed.tsx';
 import { Correct } from './correcting/correct.tsx';
 import { arrivalOf, dayState } from './day-state.ts';
@@ -84,7 +85,7 @@ const Morning = ({ at }: ScreenProps) =>
 const TwoHours = ({ at }: ScreenProps) =>
   at.asked ? (
     <at.asked.TwoHoursScreen
-      joints={at.view.followedJoints}
+      joints={askedInSession(at.view.followedJoints, at.view.exercises)}
       sessionEntryId={at.place.step}
       answered={dayState(at.view, at.outbox.state.entries, at.clock()).twoHoursAnswered}
       day={at.outbox.state.entries.find((saved) => saved.entryId === at.place.step)?.day ?? at.view.day}

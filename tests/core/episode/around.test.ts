@@ -71,6 +71,7 @@ const happened = (kind: RecordedEvent['kind'], day: string): RecordedEvent => ({
   recordedAt: at(day),
   remark: null,
   medicine: null,
+  courseForm: null,
 });
 
 describe('agreement', () => {

@@ -2,9 +2,11 @@
 import type { DangerRecord } from '#core/danger/danger.ts';
 import { todays } from '#core/decision/answers.ts';
 import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
+import type { RecordedEvent } from '#core/episode/event-effects.ts';
 import type { PlanInputs } from '#core/plan/plan-for.ts';
 import type { Limit } from '#core/record/limit.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
+import { addDays } from '#core/time/day.ts';
 import { outcomesInput, screeningWith } from '../screening/answers.ts';
 import { chair, curl, day, inputs, noon, version } from './plan-inputs.ts';
 
@@ -63,6 +65,17 @@ export const screenedWith = (...changed: Parameters<typeof screeningWith>): Pick
   };
 };
 
+const injection = (daysAgo: number, isNamed: boolean): RecordedEvent => ({
+  id: 'injection',
+  day: addDays(day, -daysAgo),
+  kind: 'joint-injection',
+  joint: isNamed ? 'right-elbow' : null,
+  recordedAt: noon,
+  remark: null,
+  medicine: null,
+  courseForm: null,
+});
+
 /** A small random source, so that a failure can be drawn again. */
 export const drawn = (seed: number) => {
   let state = seed >>> 0;
@@ -75,6 +88,10 @@ export const drawn = (seed: number) => {
 export const causes: readonly ((inputs: PlanInputs, draw: (below: number) => number) => PlanInputs)[] = [
   (one) => ({ ...one, danger: { ...one.danger, signs: sign.signs } }),
   (one) => ({ ...one, lastSessionOn: '2026-01-26' }),
+  (one, draw) => ({
+    ...one,
+    care: { ...one.care, events: [...one.care.events, injection(draw(4), draw(2) === 0)] },
+  }),
   (one, draw) => ({
     ...one,
     danger: {

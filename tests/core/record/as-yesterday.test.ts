@@ -93,4 +93,52 @@ describe('“as yesterday”', () => {
     expect(offered(run([...yes(6), 'singly']))).not.toBe('singly');
     expect(offered(run(['singly', ...yes(6)]))).toBe('singly');
   });
+
+  it.each([
+    [3, { fatigue: 3 }],
+    [4, {}],
+    [null, {}],
+    ['not-applicable', {}],
+  ] as const)('tiredness of %j beside a usual one of 2 brings %j', (fatigue, brought) => {
+    const given = asYesterday({
+      day: '2026-04-20',
+      followed: ['right-knee'],
+      mornings: [morning('2026-04-19', { fatigue })],
+      baselines: [{ ...usual(2), usualFatigue: 2 }],
+    });
+    expect(given).toEqual({
+      joints: [{ joint: 'right-knee', stiffnessMinutes: 10, underPain: 4 }],
+      ...brought,
+    });
+  });
+
+  it.each([
+    ['not-worse', true],
+    ['worse', undefined],
+    ['not-answered', undefined],
+    [undefined, undefined],
+  ] as const)('another joint said to be %s yesterday brings %s', (otherJoint, noOtherJoint) => {
+    const more = otherJoint === undefined ? {} : { otherJoint };
+    expect(offered([morning('2026-04-19', more)])).toEqual({
+      joints: [{ joint: 'right-knee', stiffnessMinutes: 10, underPain: 4 }],
+      ...(noOtherJoint ? { noOtherJoint } : {}),
+    });
+  });
+
+  it.each([
+    [['right-knee', 'left-knee'], null],
+    [['right-knee', 'left-knee', 'left-hip'], ['right-knee']],
+  ] as const)('of %j, one of them quiet, it brings %j', (followed, brought) => {
+    const given = asYesterday({
+      day: '2026-04-20',
+      followed,
+      mornings: [
+        morning('2026-04-19', {
+          joints: followed.map((joint) => ({ ...quiet, joint, flare: joint !== 'right-knee' })),
+        }),
+      ],
+      baselines: followed.map((joint) => ({ ...usual(2), joint })),
+    });
+    expect(given && given !== 'singly' ? given.joints.map(({ joint }) => joint) : given).toEqual(brought);
+  });
 });

@@ -3,8 +3,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { MorningEntry } from '#core/record/entries.ts';
 import type { Store } from '#data/database/store.ts';
 import { takeMorning } from '#data/entries/take-entry.ts';
-import { patientOf, saveProfile } from '#data/patients/people.ts';
+import { patientOf } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
+import { saveProfile } from '#data/patients/save-profile.ts';
 import { morningEntry, type Setting, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 

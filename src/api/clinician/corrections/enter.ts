@@ -9,7 +9,8 @@ import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
 import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
 import type { CorrectionSubject, StruckOutOnly } from '#core/corrections/correction.ts';
-import { eventConsistent, eventFields, limitConsistent, limitFields } from '#core/episode/care-fields.ts';
+import { limitConsistent, limitFields } from '#core/episode/care-fields.ts';
+import { eventConsistent, eventFields } from '#core/episode/event-fields.ts';
 import { goalConsistent, goalFields } from '#core/episode/goals.ts';
 import { firstOcclusionRemote } from '#core/episode/remote-visit.ts';
 import { observedSessionFields } from '#core/episode/visit-fields.ts';
@@ -89,9 +90,10 @@ const screening: Enter = async ({ access, patient, instead }, value) => {
 
 const event: Enter = ({ access, patient }, value) => {
   const row = checked(eventFields, value, (fields) => eventConsistent(fields, access.day));
-  const { medicineAct: act, medicineClass, ...rest } = row;
-  const medicine = act && medicineClass ? { act, medicineClass } : null;
-  return addEvent(access, patient.id, { ...rest, joint: rest.joint as Joint | null, medicine });
+  const { medicineAct, medicineClass, lastDay, courseForm, ...rest } = row;
+  const medicine = medicineClass ? { act: medicineAct ?? null, medicineClass } : null;
+  const course = lastDay && courseForm ? { lastDay: lastDay as Day, courseForm } : {};
+  return addEvent(access, patient.id, { ...rest, ...course, joint: rest.joint as Joint | null, medicine });
 };
 
 const limit: Enter = ({ access, patient }, value) => {

@@ -6,9 +6,12 @@ import { recordProcedure, router } from '#api/trpc.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import { preApprovalFields } from '#core/episode/care-fields.ts';
 import type { PlanReason } from '#core/plan/plan.ts';
+import { programmeSettings } from '#core/prescribing/programme/settings.ts';
 import type { Access } from '#data/access.ts';
+import { settingValue } from '#data/clinic/clinic-settings.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { eventsOf } from '#data/episode/care-events.ts';
+import { episodesOf } from '#data/episode/episodes.ts';
 import {
   liftLimit,
   limitsOf,
@@ -30,6 +33,7 @@ const passing: ReadonlySet<PlanReason['code']> = new Set([
   'news-today',
   'gap-easier',
   'gap-ring-first',
+  'injection-easier',
 ]);
 
 /** Nobody signs more of what is stopped. */
@@ -47,6 +51,9 @@ export const careRouter = router({
   list: recordProcedure.query(async ({ ctx }) => ({
     limits: await limitsOf(ctx.access, ctx.patient.id),
     events: await eventsOf(ctx.access, ctx.patient.id),
+    /** null = no episode of care was opened. */
+    episodeBeganOn: (await episodesOf(ctx.access, ctx.patient.id)).at(-1)?.changes[0]?.on ?? null,
+    injectionEasierDays: await settingValue(ctx.access, programmeSettings, 'injection-easier-days'),
     preApprovals: await preApprovalsOf(ctx.access, ctx.patient.id),
   })),
 

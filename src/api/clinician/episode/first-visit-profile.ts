@@ -11,7 +11,8 @@ import { setBaseline } from '#data/assessment/baselines.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
-import { type CareProfile, patientOf, saveProfile } from '#data/patients/people.ts';
+import { type CareProfile, patientOf } from '#data/patients/people.ts';
+import { saveProfile } from '#data/patients/save-profile.ts';
 
 type Seen = number | null | undefined;
 
@@ -67,13 +68,14 @@ export const saveReason = async (
   sent: unknown,
   seen?: Seen,
 ): Promise<boolean> => {
-  const { followedJoints, swellingNotAsked, ...reason } = checked(reasonFields, sent);
+  const { followedJoints, swellingNotAsked, asksFatigue, ...reason } = checked(reasonFields, sent);
   const before = await profileOf(access, patientId);
   const next = {
     ...(before ?? unasked),
     ...reason,
     followedJoints: followedJoints as readonly Joint[],
     swellingNotAsked: (swellingNotAsked ?? before?.swellingNotAsked ?? []) as readonly Joint[],
+    asksFatigue: asksFatigue ?? before?.asksFatigue ?? false,
   };
   return saveBeside(access, patientId, before, next, seen);
 };

@@ -1,4 +1,5 @@
 /** The paths that are counted: what is pressed, how often at most, and what then stands in the file. */
+import { sixJoints } from './people.ts';
 import type { Press } from './walk-path.ts';
 
 export interface Path {
@@ -15,7 +16,10 @@ const none = 'No, none of these';
 const send = 'No, none of these. Send';
 const score = (value: number): RegExp => new RegExp(`^${value}$`);
 
-const quietMorning = { redFlags: [], relief: 0, form: 'short' };
+const quietMorning = { redFlags: [], relief: 0, form: 'short', otherJoint: null };
+
+const quietJoint = { pain: 2, stiffness: 10, swelling: 'none', flare: 0 };
+const flaringJoint = { stiffness: 60, swelling: 'slight', flare: 1 };
 
 const set = (load: number | null) => ({ load, hasCount: 1, hasReserve: 1 });
 
@@ -88,6 +92,48 @@ export const paths: readonly Path[] = [
       joints: [
         { joint: 'left-knee', pain: 6, stiffness: 60, swelling: 'slight', flare: 1 },
         { joint: 'right-knee', pain: 5, stiffness: 45, swelling: 'none', flare: 1 },
+      ],
+    },
+  },
+  {
+    path: 'morning-as-usual-six-joints',
+    who: 'taps-six',
+    bar: 8,
+    kind: 'morning',
+    presses: [...Array.from({ length: 6 }, () => score(2)), 'Yes, all as yesterday', send],
+    stored: {
+      ...quietMorning,
+      otherJoint: 'not-worse',
+      via: 'as-yesterday',
+      joints: sixJoints.toSorted().map((joint) => ({ joint, ...quietJoint })),
+    },
+  },
+  {
+    path: 'morning-flare-three-of-six-joints',
+    who: 'taps-six-flare',
+    bar: 15,
+    kind: 'morning',
+    presses: [
+      ...[6, 5, 7, 2, 2, 2].map(score),
+      'Yes, all as yesterday',
+      '1 hour',
+      'A little more than usual',
+      'Yes, all of these',
+      'No',
+      'No',
+      send,
+    ],
+    stored: {
+      ...quietMorning,
+      otherJoint: 'not-worse',
+      via: 'partly',
+      joints: [
+        { joint: 'left-hand', pain: 6, ...flaringJoint },
+        { joint: 'left-knee', ...quietJoint },
+        { joint: 'left-wrist', pain: 7, ...flaringJoint },
+        { joint: 'right-hand', pain: 5, ...flaringJoint },
+        { joint: 'right-knee', ...quietJoint },
+        { joint: 'right-wrist', ...quietJoint },
       ],
     },
   },

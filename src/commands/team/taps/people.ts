@@ -45,6 +45,7 @@ export const trained = (
   id: string,
   items: readonly (keyof typeof exercises)[],
   joints: readonly Joint[],
+  inflammatoryArthritis = false,
 ): Story => ({
   id,
   email: `${id}@demo.invalid`,
@@ -52,7 +53,7 @@ export const trained = (
   person: { givenName: 'Test', familyName: id, birthDay: '1958-06-01', phone: null },
   profile: {
     diagnosis: 'Knee osteoarthritis',
-    inflammatoryArthritis: false,
+    inflammatoryArthritis,
     followedJoints: [...joints],
     ownedLoadsKg: loads(2, 5, 0.5),
     ownedEquipment: atHome('ankle weight'),
@@ -89,10 +90,22 @@ const withCuff: Story = {
   weeks: [...occlusionCleared.weeks.slice(0, -1), week(56, '2 2 2', 10, 'Mon 1 3 2')],
 };
 
+/** In the order in which they are asked about; the exercises load the last two. */
+export const sixJoints: readonly Joint[] = [
+  'left-hand',
+  'right-hand',
+  'left-wrist',
+  'right-wrist',
+  'left-knee',
+  'right-knee',
+];
+
 const people: readonly Story[] = [
   trained('taps-two', ['knee', 'chair'], ['right-knee']),
   trained('taps-three', ['knee', 'chair', 'bridge'], ['right-knee']),
   trained('taps-flare', ['knee', 'chair'], ['left-knee', 'right-knee']),
+  trained('taps-six', ['knee', 'chair'], sixJoints, true),
+  trained('taps-six-flare', ['knee', 'chair'], sixJoints, true),
   withCuff,
 ];
 

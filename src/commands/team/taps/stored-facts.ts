@@ -20,9 +20,10 @@ const listIn = (text: string | null): unknown => (text === null ? null : JSON.pa
 const formsIn = (text: string | null) => ((listIn(text) ?? []) as readonly Asked[]).map(({ form }) => form);
 
 const morningFacts = (file: string, email: string) => {
-  const [found] = read<Row & { via: string }>(
+  const [found] = read<Row & { via: string; otherJoint: string | null }>(
     file,
-    `SELECT e.id AS id, e.red_flags AS redFlags, e.signs_asked AS asked, e.extra_pain_relief AS relief, e.via AS via
+    `SELECT e.id AS id, e.red_flags AS redFlags, e.signs_asked AS asked, e.extra_pain_relief AS relief, e.via AS via,
+            e.other_joint AS otherJoint
      FROM morning e ${ofPerson}`,
     email,
   );
@@ -32,6 +33,7 @@ const morningFacts = (file: string, email: string) => {
     relief: found.relief,
     form: formsIn(found.asked)[0] ?? null,
     via: found.via,
+    otherJoint: found.otherJoint,
     joints: read(
       file,
       `SELECT joint, pain_0_10 AS pain, stiffness_minutes AS stiffness, swelling, flare

@@ -1,5 +1,6 @@
 /** Facts of the whole person rather than of one joint: red flags, adherence, breaks, treatment, tiredness. */
 
+import { eventEffects } from '#core/episode/event-effects.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { dayNumber } from '#core/time/day.ts';
 import { countUpTo } from './count-up-to.ts';
@@ -99,13 +100,14 @@ export const gapDaysAt = (index: RecordIndex, { session, previous }: Judged, day
   return isAnswered ? since : Math.max(since, session.day - previous.day);
 };
 
-/** Days since the last medicine change or injection of this joint; null = none. */
+/** Days since the last medicine change, injection of this joint or day of a steroid course; null = none. */
 export const treatmentChangeDaysAt = (index: RecordIndex, joint: Joint, day: number): number | null => {
   const days = index.record.events
-    .filter(({ kind }) => kind === 'medicine-change' || kind === 'joint-injection')
+    .filter(({ kind }) => eventEffects[kind].bluntsScores)
     .filter((event) => event.joint === null || event.joint === joint)
-    .map((event) => day - dayNumber(event.day))
-    .filter((since) => since >= 0);
+    .filter((event) => dayNumber(event.day) <= day)
+    // A course counts from its last day, and until then as of today.
+    .map((event) => Math.max(0, day - dayNumber(event.lastDay ?? event.day)));
   return days.length === 0 ? null : Math.min(...days);
 };
 

@@ -1,4 +1,5 @@
 /** What a clinic decides about the patient's day. No source fixes these. */
+import { injectionReading } from '#core/episode/injection-evidence.ts';
 import type { ClinicSetting } from '#core/sources/clinic-setting.ts';
 
 export const programmeSettings = [
@@ -31,6 +32,16 @@ export const programmeSettings = [
     whole: true,
     default: 0,
     why: 'Tolerance to load is lost before strength is. Off, the first session is the easier one, which is signed for days like that; on, nothing is done until the dose is written anew.',
+  },
+  {
+    id: 'injection-easier-days',
+    title: 'Days of the easier session after a joint was injected',
+    unit: 'd',
+    min: 1,
+    max: 2,
+    whole: true,
+    default: 2,
+    why: `One day stands for 24 hours, two for 48. ${injectionReading} The longer is the default, since an easier session costs little.`,
   },
   {
     id: 'old-page-days',

@@ -3,8 +3,6 @@ import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
 import type { ColleaguePhrases } from '../../papers/colleague-phrases.ts';
 import { detailText } from '../../screening.ts';
 
-const acts: Readonly<Record<string, string>> = { start: 'begonnen', stop: 'abgesetzt', change: 'geändert' };
-
 const medicines: Readonly<Record<string, string>> = {
   'blood-thinner': 'Gerinnungshemmer oder Plättchenhemmer',
   'hormone-pill-or-patch': 'Östrogenhaltige Verhütung oder Hormontherapie',
@@ -17,6 +15,8 @@ const medicines: Readonly<Record<string, string>> = {
   'jak-inhibitor': 'JAK-Hemmer',
   biologic: 'Biologikum',
   'recent-quinolone': 'Chinolon in den letzten Wochen',
+  'disease-modifying': 'Konventionelles Basismedikament',
+  other: 'Ein anderes Medikament',
 };
 
 const swellings = {
@@ -30,7 +30,7 @@ const swellings = {
 } as const;
 
 export const health: Pick<ColleaguePhrases, 'medicine' | 'swelling' | 'detail'> = {
-  medicine: ({ act, medicineClass }) => `${medicines[medicineClass] ?? medicineClass}, ${acts[act] ?? act}`,
+  medicine: (medicineClass) => medicines[medicineClass] ?? medicineClass,
   swelling: (swelling, question) => swellings[question][swelling],
   detail: (item, detail) => medicines[detail] ?? detailText(`${item}.${detail}` as ScreeningDetailKey).de,
 };

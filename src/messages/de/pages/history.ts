@@ -54,6 +54,8 @@ export const words = {
   'history.swelling-absolute-clear': 'Deutlich',
   'history.swelling-absolute-severe': 'Stark',
   'history.flare': 'Schub',
+  'history.fatigue': 'Müdigkeit',
+  'history.other-joint': 'Anderes Gelenk schlechter als sonst',
   'history.repetitions': 'Wiederholungen: {counts}',
   'history.not-counted': 'nicht gezählt',
   'history.what-next': 'Was das für {joint:your-accusative} bedeutet',

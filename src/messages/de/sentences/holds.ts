@@ -20,6 +20,8 @@ export const holds = {
   'gap-easier':
     'Ihr letztes Training ist eine Weile her. Fangen Sie mit dem leichteren Training an, das hier steht.',
   'gap-ring-first': 'Ihr letztes Training ist eine Weile her. Rufen Sie uns an, bevor Sie wieder trainieren.',
+  'injection-easier':
+    'Sie haben vor Kurzem eine Spritze in ein Gelenk bekommen. Machen Sie bei den Übungen, die es brauchen, das leichtere Training, das hier steht.',
   'taken-back':
     'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Lassen Sie die Übung damit aus, bis wir gesprochen haben.',
 } as const satisfies Readonly<Record<HoldCode, string>>;

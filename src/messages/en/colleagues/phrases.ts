@@ -1,8 +1,8 @@
 /** English papers say it in the core's own words. */
 import { limitLine } from '#core/episode/documents/limit-line.ts';
+import { treatmentTitle } from '#core/episode/treatment-classes.ts';
 import { dayInWords, figure, swellingInWords } from '#core/review/plain-words.ts';
 import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
-import { medicineClasses } from '#core/screening/medicine-classes.ts';
 import type { ColleaguePhrases } from '../../papers/colleague-phrases.ts';
 import { detailText } from '../../screening.ts';
 
@@ -16,8 +16,7 @@ export const phrases: ColleaguePhrases = {
   limit: limitLine,
   reason: ({ text }) => text,
   swelling: swellingInWords,
-  medicine: ({ act, medicineClass }) =>
-    `${medicineClasses.find(({ id }) => id === medicineClass)?.title ?? medicineClass}, ${act}`,
+  medicine: treatmentTitle,
   detail: (item, detail) => detailText(`${item}.${detail}` as ScreeningDetailKey).en,
   remark: (remark) => remark,
   term: (term) => term,

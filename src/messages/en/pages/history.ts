@@ -51,6 +51,8 @@ export const words = {
   'history.swelling-absolute-clear': 'Clear',
   'history.swelling-absolute-severe': 'Severe',
   'history.flare': 'Flare',
+  'history.fatigue': 'Tiredness',
+  'history.other-joint': 'Another joint worse than usual',
   'history.repetitions': 'Repetitions: {counts}',
   'history.not-counted': 'not counted',
   'history.what-next': 'What this means for your {joint}',

@@ -18,5 +18,7 @@ export const holds = {
   'news-today': 'You told us that something is new. Leave the cuff off today.',
   'gap-easier': 'Your last session was a while ago. The first one back is the easier session shown here.',
   'gap-ring-first': 'Your last session was a while ago. Ring us before you train again.',
+  'injection-easier':
+    'A joint was injected a short while ago. Do the easier session shown here for the exercises that use it.',
   'taken-back': 'You withdrew your consent to the cuff. Leave out the exercise with it until we have spoken.',
 } as const satisfies Readonly<Record<HoldCode, string>>;

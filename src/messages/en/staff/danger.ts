@@ -42,6 +42,8 @@ export const words = {
   'decided-for': '{word} for the {joint-name}',
   'over-the-limit': 'over the limit of {limit-kg} kg set by {author}',
   'something-new-was-reported': 'something new was reported today',
+  'injected-until': '{joint-name} injected on {on}; easier session to {until}',
+  'a-joint': 'a joint',
   'first-after-a-break': 'first session after a break; the last was on {last}',
   'what-the-patient-may-do': 'What the patient may do today',
   'no-test-before': 'No test to failure before {at}.',

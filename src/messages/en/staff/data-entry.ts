@@ -19,6 +19,8 @@ export const words = {
   'the-easier-session': 'The easier session',
   'did-more-than-planned': 'Did more than planned',
   'new-since-the-last-session': 'New since the last session',
+  tiredness: 'Tiredness in the morning, 0 to 10',
+  'another-joint-is-worse': 'Another joint is worse than usual',
   'another-joint-was-worse': 'Another joint was worse before the session',
   'extra-pain-relief': 'Extra pain relief',
   'warning-signs': 'Warning signs',

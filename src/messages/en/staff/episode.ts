@@ -15,7 +15,8 @@ export const words = {
   'open-this-episode-of-care': 'Open this episode of care',
   'one-per-line': 'One per line.',
   'goals-one-per-line': 'One per line, as the patient says it.',
-  'one-or-two-joints': 'One or two. The patient is asked about these at each session and each morning.',
+  'one-or-two-joints':
+    'Up to six. The patient is asked about each of them every morning; a session asks about one or two, and of more about those its exercises load.',
   'contacts-one-per-line': 'One per line: role; name; telephone.',
   'not-recorded': 'not recorded',
   'joints-affected': 'Joints affected',

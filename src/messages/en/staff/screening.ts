@@ -51,6 +51,17 @@ export const words = {
   'days-ago': '{days} days ago, on {date}',
   newest: 'Version {version} was recorded {when}: {answers} answers.',
   'clear.summary': 'Clear a finding, with a reason',
+  'again.title': 'Ask again after a change of treatment',
+  'again.why':
+    'Only these questions hang on what changed; all other answers stay as they were asked. Which hang on it is common practice and has no source: ask more where you think it right.',
+  'again.record': 'Record these answers',
+  'again.taken': 'Recorded. Nothing is left to ask again.',
+  'again.left': {
+    by: 'count',
+    one: 'Recorded. {count} question is still to be asked again.',
+    other: 'Recorded. {count} questions are still to be asked again.',
+  },
+  'again.whole': 'Ask the whole sheet instead',
   again: 'Screen again',
   screen: 'Screen',
 } as const;

@@ -1,5 +1,6 @@
 /** Care around the dose: consents, home eligibility for a cuff, limits on a joint, what happened. */
 
+import { isTreatment } from '#core/episode/care-event.ts';
 import { boundInWords } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
@@ -12,6 +13,7 @@ import { optionInWords } from '../forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { CareForm, type CareFormName } from './care-forms.tsx';
 import { ConsentForm } from './consent-form.tsx';
+import { TreatmentSection } from './treatment-section.tsx';
 
 export interface CareProps {
   readonly patientId: string;
@@ -151,14 +153,16 @@ const Events = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
       { key: 'kind', title: 'Event' },
       { key: 'joint', title: 'Joint' },
     ]}
-    rows={care.events.map((event) => ({
-      key: event.id,
-      cells: [
-        dayInWords(event.day, day),
-        `${optionInWords(event.kind)}${stillCounts(event)}`,
-        event.joint === null ? say('none-named') : jointInWords(event.joint),
-      ],
-    }))}
+    rows={care.events
+      .filter((event) => !isTreatment(event))
+      .map((event) => ({
+        key: event.id,
+        cells: [
+          dayInWords(event.day, day),
+          `${optionInWords(event.kind)}${stillCounts(event)}`,
+          event.joint === null ? say('none-named') : jointInWords(event.joint),
+        ],
+      }))}
     empty={say('no-event')}
   />
 );
@@ -179,11 +183,15 @@ export const CareScreen = (props: CareProps) => (
       <Add {...props} summary={say('record-what-is-done-alone')} name="check" />
     </section>
     <section className="stack-close">
+      <h2>{say('treatment')}</h2>
+      <TreatmentSection care={props.care} day={props.day} />
+      <Add {...props} summary={say('record-an-event')} name="event" />
+    </section>
+    <section className="stack-close">
       <h2>{say('limits-and-events')}</h2>
       <Limits {...props} />
       <Add {...props} summary={say('record-a-limit')} name="limit" />
       <Events {...props} />
-      <Add {...props} summary={say('record-an-event')} name="event" />
     </section>
   </div>
 );

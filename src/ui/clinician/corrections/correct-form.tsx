@@ -5,7 +5,8 @@ import { measurementForm } from '#core/assessment/measurements/measurement-field
 import type { Field } from '#core/calculations/describe.ts';
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { contactFields } from '#core/danger/danger-fields.ts';
-import { eventFields, limitFields } from '#core/episode/care-fields.ts';
+import { limitFields } from '#core/episode/care-fields.ts';
+import { eventFields } from '#core/episode/event-fields.ts';
 import { goalFields, goalStateWords } from '#core/episode/goals.ts';
 import { observedSessionFields } from '#core/episode/visit-fields.ts';
 import { visitNoteFields } from '#core/episode/visit-note.ts';

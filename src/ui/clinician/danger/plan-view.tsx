@@ -2,7 +2,7 @@
 import { isRest } from '#core/decision/left-of-today.ts';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Plan, PlanItem, PlanReason } from '#core/plan/plan.ts';
-import { jointInWords, listed } from '#core/review/plain-words.ts';
+import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/danger.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { type ClinicClock, momentInWords } from '../when.ts';
@@ -38,6 +38,12 @@ const reasonInWords = (reason: PlanReason, joints: Joints): string => {
       return say('over-the-limit', { 'limit-kg': reason.limitKg, author: reason.author });
     case 'news-today':
       return say('something-new-was-reported');
+    case 'injection-easier':
+      return say('injected-until', {
+        'joint-name': reason.joint ? jointInWords(reason.joint) : say('a-joint'),
+        on: dayInWords(reason.injectedOn),
+        until: dayInWords(reason.until),
+      });
     case 'gap-easier':
     case 'gap-ring-first':
       return say('first-after-a-break', { last: reason.lastOn });

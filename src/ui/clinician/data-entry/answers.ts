@@ -21,10 +21,10 @@ export interface TypedExercise {
 /** By the name of the field. */
 export type Typed = Readonly<Record<string, string>>;
 
-const yes = (text: string | undefined): boolean | null =>
+export const yes = (text: string | undefined): boolean | null =>
   text === 'yes' ? true : text === 'no' ? false : null;
 
-const score = (text: string | undefined): number | null => {
+export const score = (text: string | undefined): number | null => {
   const read = readNumber(text ?? '');
   return read === null || Number.isNaN(read) ? null : read;
 };
@@ -140,7 +140,7 @@ export const isAskedOnPaper = (id: QuestionId, joint: Joint, swellingNotAsked: r
   id !== 'swelling' || !swellingNotAsked.includes(joint);
 
 /** Warning signs are taken by a call to the clinic, not by this form; "none" has to be said. */
-const flagsOf = (typed: Typed) => (typed.flags === 'none' ? [] : null);
+export const flagsOf = (typed: Typed) => (typed.flags === 'none' ? [] : null);
 
 export const sessionAnswers = (
   entryId: string,
@@ -167,32 +167,4 @@ export const sessionAnswers = (
     cuffDiscomfort: null,
     gaveWay: yes(typed[`gave-way-${joint}`]),
   })),
-});
-
-const readAs = { integer: score, flag: yes, enum: (text: string | undefined) => text || null };
-
-const answersOfJoint = (joint: Joint, swellingNotAsked: readonly Joint[], typed: Typed) =>
-  Object.assign(
-    {},
-    ...morningQuestions.map(({ id, answer, state, sent }) => ({
-      [answer.name]: readAs[answer.kind](typed[`${id}-${joint}`]),
-      ...(state
-        ? { [state.name]: isAskedOnPaper(id, joint, swellingNotAsked) ? 'asked' : 'not-applicable' }
-        : {}),
-      ...sent,
-    })),
-  ) as Readonly<Record<string, unknown>>;
-
-export const morningAnswers = (
-  entryId: string,
-  joints: readonly Joint[],
-  swellingNotAsked: readonly Joint[],
-  typed: Typed,
-) => ({
-  entryId,
-  redFlags: flagsOf(typed),
-  extraPainRelief: yes(typed.relief),
-  fatigue: null,
-  fatigueState: 'not-applicable',
-  joints: joints.map((joint) => ({ joint, ...answersOfJoint(joint, swellingNotAsked, typed) })),
 });

@@ -13,23 +13,17 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import {
-  morningAnswers,
-  sessionAnswers,
-  type Typed,
-  type TypedExercise,
-  unreadable,
-  unreadableMorning,
-} from './answers.ts';
+import { sessionAnswers, type Typed, type TypedExercise, unreadable, unreadableMorning } from './answers.ts';
 import { Head, type Kind, missing, type Way } from './data-entry-head.tsx';
-import { Choice, type FieldsProps, MorningJoint, SessionJoint } from './joint-fields.tsx';
+import { Choice, type FieldsProps, MorningJoint, SessionJoint, scores } from './joint-fields.tsx';
+import { type AskedMornings, morningAnswers } from './morning-answers.ts';
 
-export interface DataEntryFormProps {
+export interface DataEntryFormProps extends AskedMornings {
   readonly patientId: string;
   readonly exercises: readonly TypedExercise[];
   readonly joints: readonly Joint[];
-  /** Of these joints, those that are not asked about swelling. */
-  readonly swellingNotAsked: readonly Joint[];
+  /** Of these, those that a session asks about. */
+  readonly sessionJoints: readonly Joint[];
 }
 
 const worded = (value: string) => ({ value, label: value.replaceAll('-', ' ') });
@@ -63,7 +57,7 @@ const SessionFields = ({
   exercises,
   joints,
   ...props
-}: FieldsProps & Omit<DataEntryFormProps, 'patientId' | 'swellingNotAsked'>) => (
+}: FieldsProps & Pick<DataEntryFormProps, 'exercises' | 'joints'>) => (
   <>
     <Choice
       {...props}
@@ -83,6 +77,20 @@ const SessionFields = ({
     <Choice {...props} name="extra" label={say('did-more-than-planned')} />
     <Choice {...props} name="news" label={say('new-since-the-last-session')} options={newsOptions} />
     <Choice {...props} name="other-joint" label={say('another-joint-was-worse')} />
+  </>
+);
+
+const MorningFields = ({ asked, ...props }: FieldsProps & { readonly asked: DataEntryFormProps }) => (
+  <>
+    {asked.joints.map((joint) => (
+      <MorningJoint key={joint} {...props} joint={joint} swellingNotAsked={asked.swellingNotAsked} />
+    ))}
+    {asked.asksFatigue ? (
+      <Choice {...props} name="fatigue" label={say('tiredness')} options={scores} />
+    ) : null}
+    {asked.asksOtherJoint ? (
+      <Choice {...props} name="other-joint-morning" label={say('another-joint-is-worse')} />
+    ) : null}
   </>
 );
 
@@ -108,8 +116,8 @@ const storedText: Readonly<Record<string, string>> = {
 
 const answersOf = (kind: Kind, entryId: string, props: DataEntryFormProps, typed: Typed) =>
   kind === 'session'
-    ? sessionAnswers(entryId, props.exercises, props.joints, typed)
-    : morningAnswers(entryId, props.joints, props.swellingNotAsked, typed);
+    ? sessionAnswers(entryId, props.exercises, props.sessionJoints, typed)
+    : morningAnswers(entryId, props.joints, props, typed);
 
 /** What is typed, and the one id it is kept under however often the button is pressed. */
 const useTyped = () => {
@@ -173,12 +181,10 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
         onKind={settling<Kind>(submit, 'kind-of-entry', setKind)}
         onWay={settling<Way>(submit, 'way', setWay)}
       />
-      {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
-      {kind === 'morning'
-        ? joints.map((joint) => (
-            <MorningJoint key={joint} {...fields} joint={joint} swellingNotAsked={props.swellingNotAsked} />
-          ))
-        : null}
+      {kind === 'session' ? (
+        <SessionFields {...fields} exercises={exercises} joints={props.sessionJoints} />
+      ) : null}
+      {kind === 'morning' ? <MorningFields {...fields} asked={props} /> : null}
       {kind === null ? null : <Asked {...fields} />}
       <div className="row">
         <SendButton id="save-entry" aria-disabled={submit.isBusy || undefined}>

@@ -18,7 +18,10 @@ const yesNo = [
   { value: 'yes', label: 'Yes' },
   { value: 'no', label: 'No' },
 ];
-const scores = Array.from({ length: 11 }, (_, value) => ({ value: String(value), label: String(value) }));
+export const scores = Array.from({ length: 11 }, (_, value) => ({
+  value: String(value),
+  label: String(value),
+}));
 
 export interface ChoiceProps extends FieldsProps {
   readonly name: string;

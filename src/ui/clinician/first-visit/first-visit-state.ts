@@ -85,6 +85,16 @@ const consentsOnRecord = ({ consents }: FirstVisitPage): Typed =>
     ),
   );
 
+/** One field a joint, in the order in which they are followed. */
+export const jointFields = [
+  'reason.followedJoints',
+  'reason.secondJoint',
+  'reason.thirdJoint',
+  'reason.fourthJoint',
+  'reason.fifthJoint',
+  'reason.sixthJoint',
+] as const;
+
 /** Swelling that cannot be seen or felt on a joint is not asked about. */
 export const notAsked = 'not-asked';
 
@@ -106,12 +116,11 @@ const usualOnRecord = ({ profile, baselines }: FirstVisitPage): Typed =>
 const reasonOnRecord = (page: FirstVisitPage): Typed => {
   const { profile } = page;
   if (!profile) return {};
-  const [first = '', second = ''] = profile.followedJoints;
   return {
     'reason.diagnosis': profile.diagnosis,
     'reason.inflammatoryArthritis': profile.inflammatoryArthritis ? 'yes' : 'no',
-    'reason.followedJoints': first,
-    'reason.secondJoint': second,
+    ...Object.fromEntries(jointFields.map((name, place) => [name, profile.followedJoints[place] ?? ''])),
+    ...(profile.asksFatigue ? { 'reason.asksFatigue': 'yes' } : {}),
     ...usualOnRecord(page),
   };
 };

@@ -12,7 +12,7 @@ import { readNumber } from '#ui/design-system/read-number.ts';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { capital } from '../capital.ts';
-import { notAsked } from './first-visit-state.ts';
+import { jointFields, notAsked } from './first-visit-state.ts';
 import { SavedStep, type StepProps, type TypedParts, useStep } from './step-frame.tsx';
 import { followedIn } from './visit-to-send.ts';
 
@@ -93,6 +93,54 @@ const Goals = ({ goals, ...parts }: TypedParts & { readonly goals: readonly stri
   </div>
 );
 
+/** One more field as soon as the one before it is chosen, up to as many as are followed. */
+const FollowedJoints = (parts: TypedParts) => {
+  const { typed } = parts;
+  const chosen = followedIn(typed);
+  const shown = jointFields.filter(
+    (name, place) => place < 2 || typed[name] || typed[jointFields[place - 1]!],
+  );
+  return (
+    <>
+      {shown.map((name) =>
+        name === 'reason.followedJoints' ? (
+          <SelectField
+            key={name}
+            {...boundField(parts, name)}
+            label={say('joint-to-follow-every-day')}
+            options={jointOptions}
+          />
+        ) : (
+          <SelectField
+            key={name}
+            {...boundField(parts, name)}
+            label={name === 'reason.secondJoint' ? say('second-joint') : say('another-joint')}
+            empty={say('no-second-joint')}
+            isOptional
+            options={jointOptions.filter(({ value }) => value === typed[name] || !chosen.includes(value))}
+          />
+        ),
+      )}
+    </>
+  );
+};
+
+/** Asked for with inflammatory arthritis, where tiredness speaks for the whole person. */
+const AsksFatigue = (parts: TypedParts) => (
+  <RadioGroup
+    name="reason.asksFatigue"
+    legend={say('asks-fatigue')}
+    isWrapped
+    error={parts.errorOf('reason.asksFatigue')}
+    options={[
+      { value: 'yes', label: 'Yes' },
+      { value: 'no', label: 'No' },
+    ]}
+    chosen={parts.typed['reason.asksFatigue'] as 'yes' | 'no' | undefined}
+    onChoose={(value) => parts.onType('reason.asksFatigue', value)}
+  />
+);
+
 export const ReasonStep = (props: StepProps) => {
   const at = useStep(props);
   const { page } = props;
@@ -113,18 +161,10 @@ export const ReasonStep = (props: StepProps) => {
           chosen={at.typed['reason.inflammatoryArthritis'] as 'yes' | 'no' | undefined}
           onChoose={(value) => at.onType('reason.inflammatoryArthritis', value)}
         />
-        <SelectField
-          {...boundField(parts, 'reason.followedJoints')}
-          label={say('joint-to-follow-every-day')}
-          options={jointOptions}
-        />
-        <SelectField
-          {...boundField(parts, 'reason.secondJoint')}
-          label={say('second-joint')}
-          empty={say('no-second-joint')}
-          isOptional
-          options={jointOptions.filter(({ value }) => value !== at.typed['reason.followedJoints'])}
-        />
+        <FollowedJoints {...parts} />
+        {at.typed['reason.inflammatoryArthritis'] === 'yes' || at.typed['reason.asksFatigue'] ? (
+          <AsksFatigue {...parts} />
+        ) : null}
       </div>
       {followedIn(at.typed).map((joint) => (
         <UsualValues key={joint} {...parts} joint={joint as Joint} over={page.painLimitOverUsual} />

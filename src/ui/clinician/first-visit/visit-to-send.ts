@@ -8,6 +8,7 @@ import type { RefusedField } from '../forms/submit-problems.ts';
 import {
   answered,
   equipmentOf,
+  jointFields,
   listIn,
   noLoads,
   notAsked,
@@ -50,11 +51,10 @@ const usualFrom = (read: Reading, joint: string) => {
   return [{ joint, usualPain, acceptablePainLimit, usualStiffnessMinutes, usualSwelling }];
 };
 
-/** The one or two joints chosen. */
-export const followedIn = (typed: Typed): readonly string[] =>
-  [
-    ...new Set([typed['reason.followedJoints'], typed['reason.secondJoint']].filter((joint) => !!joint)),
-  ] as string[];
+/** The joints chosen, each once. */
+export const followedIn = (typed: Typed): readonly string[] => [
+  ...new Set(jointFields.flatMap((name) => typed[name] || [])),
+];
 
 const reasonFrom = (typed: Typed): Sent => {
   const read = reading(typed);
@@ -67,6 +67,7 @@ const reasonFrom = (typed: Typed): Sent => {
     swellingNotAsked: followedIn(typed).filter(
       (joint) => typed[`joints.${joint}.usualSwelling`] === notAsked,
     ),
+    ...(typed['reason.asksFatigue'] ? { asksFatigue: typed['reason.asksFatigue'] === 'yes' } : {}),
   }));
   const joints = followedIn(typed).map((joint) => whole(read, () => usualFrom(read, joint)) ?? []);
   const goal = (typed.goal ?? '').trim();

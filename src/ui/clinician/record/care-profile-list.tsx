@@ -31,8 +31,9 @@ export const usualInWords = (row: Baseline | undefined, day: Day): string => {
       ? ''
       : say('baseline.tightened', { date: dayInWords(row.tightenedFrom, day) });
   const rise = row.riseAcknowledged ? say('baseline.rise-acknowledged') : '';
+  const fatigue = row.usualFatigue === null ? '' : say('baseline.fatigue', { fatigue: row.usualFatigue });
   const provisional = row.provisional ? say('baseline.provisional') : '';
-  const whole = `${[values, set + tightened, rise, provisional].filter(Boolean).join('; ')}.`;
+  const whole = `${[values, fatigue, set + tightened, rise, provisional].filter(Boolean).join('; ')}.`;
   return row.dueForReview ? `${whole} ${say('baseline.due')}` : whole;
 };
 
@@ -54,6 +55,7 @@ export const CareProfileList = ({
       name: say('inflammatory'),
       value: profile ? (profile.inflammatoryArthritis ? 'Yes' : 'No') : say('not-given'),
     },
+    ...(profile?.asksFatigue ? [{ key: 'fatigue', name: say('asks-fatigue'), value: 'Yes' }] : []),
     {
       key: 'loads',
       name: say('loads'),

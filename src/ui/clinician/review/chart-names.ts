@@ -55,5 +55,6 @@ export const chartNames = ({ review, choice, clock }: ReviewProps): ChartNames =
   answers: new Map(
     [...review.responses].reverse().map((row) => [row.decisionId, responseInWords(row, clock)] as const),
   ),
+  treatments: review.treatments,
   corrections: corrections(review),
 });

@@ -15,6 +15,7 @@ import { ChartLegend } from './chart/chart-legend.tsx';
 import { markerName } from './chart/decision-markers.tsx';
 import { RangeSelector } from './chart/range-selector.tsx';
 import { chartFrom, type SentChart } from './chart/sent-chart.ts';
+import { TreatmentList } from './chart/treatment-marks.tsx';
 
 const Chart = dynamic(() => import('./chart/review-plot.tsx'), {
   ssr: false,
@@ -74,6 +75,7 @@ export const ReviewChartView = ({ sent, address, answers, children }: ReviewChar
         </div>
         <figcaption>
           <ChartLegend chart={shown} />
+          <TreatmentList chart={shown} />
         </figcaption>
         {answers && chart.measure === 'dose' ? <Tally answers={answers} range={chart.loadRange} /> : null}
       </div>

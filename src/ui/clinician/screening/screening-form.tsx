@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
 import { dayInWords } from '#core/review/plain-words.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { say } from '#messages/en/staff/screening.ts';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
@@ -56,13 +57,25 @@ const ItemGroups = ({
 const progressInWords = (answered: number, all: number, taken: string): string =>
   taken !== '' && answered === 0 ? taken : say('progress', { answered, all });
 
-export const ScreeningForm = ({
-  patientId,
-  screening,
-}: {
+const sendAnswers = async (
+  patientId: string,
+  screening: { readonly sheetVersion: string; readonly answers: readonly ScreeningItemAnswer[] },
+  isAgain: boolean,
+): Promise<string> => {
+  const { screening: sheets } = client.clinician;
+  if (!isAgain) return say('taken', { version: await sheets.record.mutate({ patientId, screening }) });
+  const { left } = await sheets.askAgain.mutate({ patientId, screening });
+  return left.length === 0 ? say('again.taken') : say('again.left', { count: left.length });
+};
+
+interface ScreeningFormProps {
   readonly patientId: string;
   readonly screening: ScreeningFormAnswer;
-}) => {
+  /** Only what a change of treatment asks again; the other answers stay as they are. */
+  readonly isAgain?: boolean;
+}
+
+export const ScreeningForm = ({ patientId, screening, isAgain = false }: ScreeningFormProps) => {
   const router = useRouter();
   const [state, setState] = useState<ScreeningFormState>({});
   const [taken, setTaken] = useState('');
@@ -77,9 +90,7 @@ export const ScreeningForm = ({
     event.preventDefault();
     const none = [{ field: screening.items[0]?.id ?? '', text: say('no-answer') }];
     const wasTaken = await submit.send(answers.length === 0 ? none : [], async () => {
-      const answered = { sheetVersion: screening.version, answers };
-      const version = await client.clinician.screening.record.mutate({ patientId, screening: answered });
-      setTaken(say('taken', { version }));
+      setTaken(await sendAnswers(patientId, { sheetVersion: screening.version, answers }, isAgain));
     });
     if (!wasTaken) return;
     setState({});
@@ -88,15 +99,17 @@ export const ScreeningForm = ({
   return (
     <ScriptedForm className="stack" onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
-      {newest ? (
+      {newest && !isAgain ? (
         <p className="soft">{say('replaces', { version: newest.version, date: dayInWords(newest.day) })}</p>
       ) : null}
       <ItemGroups screening={screening} state={state} onChange={change} />
       <div className="row screening-foot">
         <SendButton id="record-screening" aria-disabled={submit.isBusy || undefined}>
-          {submit.isBusy ? 'Recording…' : say('record')}
+          {submit.isBusy ? 'Recording…' : say(isAgain ? 'again.record' : 'record')}
         </SendButton>
-        <span role="status">{progressInWords(answers.length, screening.items.length, taken)}</span>
+        <span role="status">
+          {isAgain ? taken : progressInWords(answers.length, screening.items.length, taken)}
+        </span>
       </div>
     </ScriptedForm>
   );

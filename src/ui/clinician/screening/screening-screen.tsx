@@ -23,17 +23,20 @@ interface ScreeningScreenProps {
   readonly screening: ScreeningFormAnswer;
   readonly outcomes: readonly MethodOutcome[];
   readonly day: Day;
+  /** The whole sheet was asked for, whatever little is asked again. */
+  readonly isWhole: boolean;
 }
+
+const hasExpired = (outcomes: readonly MethodOutcome[]): boolean =>
+  outcomes.some(({ reasons }) => reasons.some(({ code }) => code === 'screening-expired'));
 
 /** The sheet stands open while it is due: never filled in, not wholly answered, or too old. */
 const isSheetDue = ({ newest, items }: ScreeningFormAnswer, outcomes: readonly MethodOutcome[]): boolean =>
-  !newest ||
-  newest.answers.length < items.length ||
-  outcomes.some(({ reasons }) => reasons.some(({ code }) => code === 'screening-expired'));
+  !newest || newest.answers.length < items.length || hasExpired(outcomes);
 
-const Sheet = ({ patientId, screening, outcomes }: ScreeningScreenProps) => {
+const Sheet = ({ patientId, screening, outcomes, isWhole }: ScreeningScreenProps) => {
   const form = <ScreeningForm patientId={patientId} screening={screening} />;
-  return isSheetDue(screening, outcomes) ? (
+  return isWhole || isSheetDue(screening, outcomes) ? (
     <section className="stack-close screen-only">
       <h2>{screening.newest ? say('again') : say('screen')}</h2>
       {form}
@@ -41,6 +44,35 @@ const Sheet = ({ patientId, screening, outcomes }: ScreeningScreenProps) => {
   ) : (
     <section className="screen-only" aria-label={say('again')}>
       <Disclosure summary={say('again')}>{form}</Disclosure>
+    </section>
+  );
+};
+
+const isLittleAsked = ({ screening, outcomes, isWhole }: ScreeningScreenProps): boolean =>
+  screening.again.items.length > 0 && !isWhole && !hasExpired(outcomes);
+
+/** What a change of treatment asks again, in place of the whole sheet, which one press opens. */
+const AskAgain = ({ patientId, screening, day }: ScreeningScreenProps) => {
+  const { events, items } = screening.again;
+  const asked = {
+    ...screening,
+    items: screening.items.filter(({ id }) => items.some((item) => item === id)),
+  };
+  return (
+    <section className="stack-close screen-only">
+      <h2>{say('again.title')}</h2>
+      <ul className="plain-list">
+        {events.map((event) => (
+          <li key={event.id}>
+            {dayInWords(event.day, day)}: {event.what}
+          </li>
+        ))}
+      </ul>
+      <p className="soft">{say('again.why')}</p>
+      <ScreeningForm patientId={patientId} screening={asked} isAgain />
+      <p>
+        <a href={`/patients/${patientId}/screening?whole=1`}>{say('again.whole')}</a>
+      </p>
     </section>
   );
 };
@@ -57,6 +89,6 @@ export const ScreeningScreen = (props: ScreeningScreenProps) => (
         </Disclosure>
       ) : null}
     </section>
-    <Sheet {...props} />
+    {isLittleAsked(props) ? <AskAgain {...props} /> : <Sheet {...props} />}
   </div>
 );

@@ -8,6 +8,7 @@ import { GoalsInShort, OutcomesInShort } from './outcomes-in-short.tsx';
 import { LimitsInShort, PersonSection } from './person-section.tsx';
 import { PlanInForce } from './plan-in-force.tsx';
 import type { SummaryProps } from './summary-props.ts';
+import { TreatmentInShort } from './treatment-in-short.tsx';
 
 const Sentences = ({ summary: { sentences } }: SummaryProps) => (
   <dl className="summary-sentences">
@@ -75,6 +76,7 @@ export const SummaryScreen = (props: SummaryProps) => (
       </div>
       <div className="stack">
         <PlanInForce {...props} />
+        <TreatmentInShort {...props} />
         <OutcomesInShort {...props} />
         <LimitsInShort {...props} />
       </div>

@@ -76,6 +76,20 @@ const bodyRows = (one: Morning): readonly Definition[] => [
   ...(one.swelling === 'not-applicable' ? [] : [row('history.swelling', one.joint, swellingText(one))]),
 ];
 
+/** Of the whole person, where it was asked. */
+const wholeRows = ({ fatigue, otherJoint }: HistoryDay['mornings'][number]): readonly Definition[] => [
+  ...(fatigue === 'not-applicable' ? [] : [row('history.fatigue', '', scoreText(fatigue))]),
+  ...(otherJoint === undefined
+    ? []
+    : [
+        row(
+          'history.other-joint',
+          '',
+          yesNoText(otherJoint === 'not-answered' ? null : otherJoint === 'worse'),
+        ),
+      ]),
+];
+
 const MorningPart = ({ morning }: { readonly morning: HistoryDay['mornings'][number] }) => (
   <section className="stack-close">
     <h3>{t('history.morning')}</h3>
@@ -91,6 +105,7 @@ const MorningPart = ({ morning }: { readonly morning: HistoryDay['mornings'][num
         />
       </div>
     ))}
+    <DefinitionList rows={wholeRows(morning)} />
   </section>
 );
 

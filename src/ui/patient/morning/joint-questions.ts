@@ -12,7 +12,13 @@ import {
   type QuestionId,
 } from '#core/record/morning-questions.ts';
 import { t } from '../words.ts';
-import { asksSwellingOf, type JointMorning, type MorningDraft } from './morning-draft.ts';
+import {
+  asksSwellingOf,
+  fatigueOffered,
+  type JointMorning,
+  type MorningDraft,
+  otherJointOffered,
+} from './morning-draft.ts';
 
 interface AskedRow {
   /** Left out = of every joint. */
@@ -94,12 +100,28 @@ export const usualAnswers = { relief: false } as const satisfies Partial<Morning
 const ofJoint = (last: LastOfJoint, text: string, isOneOfMany: boolean): string =>
   isOneOfMany ? t('morning.usual-of', { joint: last.joint, text }) : text;
 
+/** What is stated once for all joints; nothing of it where only some of them are as yesterday. */
+const onceStatements = (draft: MorningDraft): readonly string[] => {
+  const fatigue = fatigueOffered(draft);
+  return [
+    ...(fatigue === null ? [] : [t('morning.usual-fatigue', { fatigue })]),
+    ...(otherJointOffered(draft) ? [t('usual.other-joint')] : []),
+    t('morning.usual-relief'),
+  ];
+};
+
+/** Of more than two joints what is said of one stands in one line. */
+const jointStatements = (draft: MorningDraft, last: LastOfJoint): readonly string[] => {
+  const said = afterPain(draft, last.joint).map(({ statement }) => statement(last));
+  return draft.joints.length > 2
+    ? [ofJoint(last, said.join(', '), true)]
+    : said.map((text) => ofJoint(last, text, draft.joints.length > 1));
+};
+
 /** The statements, each once: those of a joint name it where there are several. */
 export const usualStatements = (draft: MorningDraft, lasts: readonly LastOfJoint[]): readonly string[] => [
   ...new Set([
-    ...lasts.flatMap((last) =>
-      afterPain(draft, last.joint).map(({ statement }) => ofJoint(last, statement(last), lasts.length > 1)),
-    ),
-    t('morning.usual-relief'),
+    ...lasts.flatMap((last) => jointStatements(draft, last)),
+    ...(lasts.length === draft.joints.length ? onceStatements(draft) : []),
   ]),
 ];

@@ -7,9 +7,10 @@ import {
   type AnswerName,
   type JointMorningAnswers,
   morningQuestions,
+  type QuestionId,
   type SwellingQuestion,
 } from '#core/record/morning-questions.ts';
-import type { YesNo } from '../session/draft.ts';
+import type { Score, YesNo } from '../session/draft.ts';
 
 type Answers = Required<Pick<JointMorningAnswers, AnswerName>>;
 
@@ -31,6 +32,9 @@ export interface MorningDraft {
   readonly asksSwelling: boolean;
   /** Joints on which swelling is not asked for; absent in drafts of an earlier release. */
   readonly swellingNotAsked?: readonly Joint[];
+  /** Absent in drafts of an earlier release, as are the answers to both. */
+  readonly asksFatigue?: boolean;
+  readonly asksOtherJoint?: boolean;
   readonly joints: readonly Joint[];
   readonly step: string;
   readonly isChanging: boolean;
@@ -44,6 +48,10 @@ export interface MorningDraft {
   readonly slips?: readonly RedFlag[];
   /** Joints named where two are asked about at once; null or absent = not answered. */
   readonly swollen?: readonly Joint[] | null;
+  readonly fatigue?: Score | null;
+  readonly otherJointWorse?: YesNo | null;
+  /** Of several joints asked about at once: alike in all (true), or asked one by one; absent = not answered. */
+  readonly alike?: Readonly<Partial<Record<QuestionId, boolean>>>;
   /** null: the short way has not been answered; false: each question is asked. */
   readonly isUsual: boolean | null;
   readonly flags: readonly RedFlag[] | null;
@@ -70,6 +78,9 @@ export const jointMorning = (draft: MorningDraft, joint: Joint): JointMorning =>
   return known.swellingQuestion === undefined ? { ...known, swelling: null } : known;
 };
 
+/** Of one or two joints all are as yesterday, or each is asked about; of more, those that are quiet may be. */
+const bothOrNone = 2;
+
 /** The last values of each joint, where this morning's pain lets them stand for today; null = each is asked. */
 export const lastOffered = (draft: MorningDraft): readonly LastOfJoint[] | null => {
   const { asYesterday, joints } = draft;
@@ -80,8 +91,17 @@ export const lastOffered = (draft: MorningDraft): readonly LastOfJoint[] | null 
     return last && typeof pain === 'number' && pain < last.underPain ? last : null;
   });
   const known = rows.filter((row) => row !== null);
-  return known.length === rows.length ? known : null;
+  const isWhole = known.length === rows.length || joints.length > bothOrNone;
+  return isWhole && known.length > 0 ? known : null;
 };
+
+/** That no other joint is worse may stand as yesterday; false = it is not asked, or asked by itself. */
+export const otherJointOffered = ({ asksOtherJoint, asYesterday }: MorningDraft): boolean =>
+  asksOtherJoint === true && !!asYesterday && asYesterday !== 'singly' && asYesterday.noOtherJoint === true;
+
+/** Tiredness as yesterday may stand for today; null = it is not asked, or asked by itself. */
+export const fatigueOffered = ({ asksFatigue, asYesterday }: MorningDraft): number | null =>
+  asksFatigue && asYesterday && asYesterday !== 'singly' ? (asYesterday.fatigue ?? null) : null;
 
 export const asksSwellingOf = (
   draft: Pick<MorningDraft, 'asksSwelling' | 'swellingNotAsked'>,

@@ -4,11 +4,12 @@ import type { LeftOfJoint } from '#core/decision/left-of-today.ts';
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { entryFormat, type MorningEntry } from '#core/record/entries.ts';
-import type { MorningVia } from '#core/record/entry-words.ts';
+import type { MorningVia, OtherJoint } from '#core/record/entry-words.ts';
 import { morningQuestions } from '#core/record/morning-questions.ts';
 import { known } from '../session/entry.ts';
 import { questionsOf } from './joint-questions.ts';
 import { jointMorning, type MorningDraft } from './morning-draft.ts';
+import { isAllUsual } from './morning-steps.ts';
 import { whatItLeaves } from './what-it-leaves.ts';
 
 /** What was not asked is sent as such, never as an answer. */
@@ -31,8 +32,13 @@ const signsAskedOf = ({ signForm, flags }: MorningDraft): SignsAsked =>
     ? { moment: 'morning', form: 'short', wording: shortWording }
     : { moment: 'morning', form: 'list', wording: null };
 
-const viaOf = ({ isUsual, asYesterday }: MorningDraft): MorningVia =>
-  isUsual === true ? 'as-yesterday' : asYesterday === 'singly' ? 'singly' : 'asked';
+const viaOf = (draft: MorningDraft): MorningVia => {
+  if (draft.isUsual === true) return isAllUsual(draft) ? 'as-yesterday' : 'partly';
+  return draft.asYesterday === 'singly' ? 'singly' : 'asked';
+};
+
+const otherJointOf = ({ otherJointWorse: said }: MorningDraft): OtherJoint =>
+  said === true ? 'worse' : said === false ? 'not-worse' : 'not-answered';
 
 export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntry => ({
   format: entryFormat,
@@ -48,8 +54,9 @@ export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntr
   via: viaOf(draft),
   extraPainRelief: known(draft.relief),
   answeredAt: draft.endedAt ?? sentAt,
-  fatigue: null,
-  fatigueState: 'not-applicable',
+  fatigue: draft.asksFatigue ? known(draft.fatigue) : null,
+  fatigueState: draft.asksFatigue ? 'asked' : 'not-applicable',
+  ...(draft.asksOtherJoint ? { otherJoint: otherJointOf(draft) } : {}),
   joints: draft.joints.map((joint) => answersOf(draft, joint)),
 });
 

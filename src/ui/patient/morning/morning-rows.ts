@@ -6,7 +6,14 @@ import type { CheckRow } from '../session/check-rows.ts';
 import type { Score, YesNo } from '../session/draft.ts';
 import { t } from '../words.ts';
 import { choiceText, questionsOf } from './joint-questions.ts';
-import { type JointMorning, jointMorning, type MorningDraft } from './morning-draft.ts';
+import {
+  fatigueOffered,
+  type JointMorning,
+  jointMorning,
+  type MorningDraft,
+  otherJointOffered,
+} from './morning-draft.ts';
+import { askedInFull, isAllUsual } from './morning-steps.ts';
 
 const minutesText = (minutes: Score | null): string =>
   minutes === null
@@ -29,6 +36,7 @@ const answerText = ({ id, answer }: JointQuestion, given: JointMorning): string 
 
 /** The page that asks it: of two joints some questions are asked at once. */
 const stepOf = (draft: MorningDraft, { id }: JointQuestion, joint: Joint): string => {
+  if (draft.joints.length > 2) return draft.alike?.[id] === true ? `all:${id}` : `${id}:${joint}`;
   if (draft.joints.length !== 2) return `${id}:${joint}`;
   if (id === 'flare') return 'flares';
   return id === 'swelling' && draft.swollen != null && !draft.swollen.includes(joint)
@@ -36,9 +44,11 @@ const stepOf = (draft: MorningDraft, { id }: JointQuestion, joint: Joint): strin
     : `${id}:${joint}`;
 };
 
+const isUsualOf = (draft: MorningDraft, joint: Joint): boolean => !askedInFull(draft).includes(joint);
+
 const jointRows = (draft: MorningDraft, joint: Joint): readonly CheckRow[] =>
   questionsOf(draft, joint).map((question) => ({
-    step: draft.isUsual === true && question.id !== 'pain' ? 'usual' : stepOf(draft, question, joint),
+    step: isUsualOf(draft, joint) && question.id !== 'pain' ? 'usual' : stepOf(draft, question, joint),
     key: `${question.id}:${joint}`,
     name: t(`morning.${question.id}`, { joint }),
     value: answerText(question, jointMorning(draft, joint)),
@@ -47,8 +57,26 @@ const jointRows = (draft: MorningDraft, joint: Joint): readonly CheckRow[] =>
 export const morningRows = (draft: MorningDraft): readonly CheckRow[] => [
   ...draft.joints.flatMap((joint) => jointRows(draft, joint)),
   ...(draft.asksUrine ? [{ step: 'urine', name: t('morning.urine'), value: yesNoText(draft.urine) }] : []),
+  ...(draft.asksFatigue
+    ? [
+        {
+          step: isAllUsual(draft) && fatigueOffered(draft) !== null ? 'usual' : 'fatigue',
+          name: t('morning.fatigue'),
+          value: scoreText(draft.fatigue ?? null),
+        },
+      ]
+    : []),
+  ...(draft.asksOtherJoint
+    ? [
+        {
+          step: isAllUsual(draft) && otherJointOffered(draft) ? 'usual' : 'other-joint',
+          name: t('before.other-joint'),
+          value: yesNoText(draft.otherJointWorse ?? null),
+        },
+      ]
+    : []),
   {
-    step: draft.isUsual === true ? 'usual' : 'relief',
+    step: isAllUsual(draft) ? 'usual' : 'relief',
     key: 'relief',
     name: t('morning.relief'),
     value: yesNoText(draft.relief),
@@ -61,7 +89,7 @@ const painEcho = (pain: Score | null): string =>
 /** One joint's answers in a line: what is as on ordinary days stands in the list that Change opens. */
 const jointEcho = (draft: MorningDraft, joint: Joint): string => {
   const { pain, stiffnessMinutes: minutes, swelling, flare } = jointMorning(draft, joint);
-  const isUsual = draft.isUsual === true;
+  const isUsual = isUsualOf(draft, joint);
   const parts = [
     painEcho(pain),
     ...(typeof minutes === 'number' && minutes > 0 && !isUsual ? [t('morning.echo-stiff', { minutes })] : []),
@@ -77,7 +105,9 @@ const jointEcho = (draft: MorningDraft, joint: Joint): string => {
 export const morningEcho = (draft: MorningDraft): string =>
   [
     ...draft.joints.map((joint) => jointEcho(draft, joint)),
-    ...(draft.isUsual === true ? [t('morning.echo-usual')] : []),
+    ...(isAllUsual(draft) ? [t('morning.echo-usual')] : []),
+    ...(typeof draft.fatigue === 'number' ? [t('morning.echo-fatigue', { fatigue: draft.fatigue })] : []),
+    ...(draft.otherJointWorse === true ? [t('morning.echo-other-joint')] : []),
     ...(draft.relief === true ? [t('morning.echo-relief')] : []),
   ]
     .map((text) => `${text}.`)

@@ -11,11 +11,13 @@ import type { Arrival } from '../day-state.ts';
 import { Advice } from '../questions/calls.tsx';
 import { AnswerRows } from '../questions/check-list.tsx';
 import { flagClassOf } from '../questions/flag-list.ts';
+import { ScoreQuestion } from '../questions/score-question.tsx';
 import { ConfirmSigns, SignsPage } from '../questions/signs-page.tsx';
 import { YesNoQuestion } from '../questions/yes-no-question.tsx';
 import { CareAdvice } from '../session/pages/end-pages.tsx';
 import '../asked-words.ts';
 import { t } from '../words.ts';
+import { AlikePage } from './alike-page.tsx';
 import { JointQuestionPage } from './joint-question-page.tsx';
 import { questionById } from './joint-questions.ts';
 import type { MorningEvent } from './morning.ts';
@@ -50,6 +52,25 @@ const ReliefPage = ({ draft, send }: Part) => (
       send({ type: 'relief', relief });
       send({ type: 'next' });
     }}
+  />
+);
+
+const FatiguePage = ({ draft, send }: Part) => (
+  <ScoreQuestion
+    question={t('morning.fatigue')}
+    low={t('morning.fatigue-low')}
+    high={t('morning.fatigue-high')}
+    given={draft.fatigue ?? null}
+    onAnswer={(fatigue) => send({ type: 'fatigue', fatigue })}
+  />
+);
+
+const OtherJointPage = ({ draft, send }: Part) => (
+  <YesNoQuestion
+    question={t('before.other-joint')}
+    hint={t('before.other-joint-hint')}
+    given={draft.otherJointWorse ?? null}
+    onAnswer={(isWorse) => send({ type: 'other-joint', isWorse })}
   />
 );
 
@@ -148,6 +169,8 @@ const pages: Readonly<Record<string, (props: Part) => ReactNode>> = {
   swollen: SwollenPage,
   flares: FlaresPage,
   relief: ReliefPage,
+  fatigue: FatiguePage,
+  'other-joint': OtherJointPage,
   confirm: ConfirmPage,
 };
 
@@ -155,6 +178,7 @@ export const MorningScreen = (props: MorningScreenProps) => {
   const [name = '', joint = ''] = props.draft.step.split(':');
   if (props.draft.endedAt !== null) return <EndPage {...props} joint={joint as Joint} />;
   const question = questionById(name);
+  const together = name === 'all' ? questionById(joint) : undefined;
   // A step of an earlier release that is no more leads to the last question, with the answers on it.
   const Page = pages[name] ?? FlagsPage;
   return (
@@ -162,7 +186,9 @@ export const MorningScreen = (props: MorningScreenProps) => {
       {props.draft.isLate ? (
         <p className="soft">{t('morning.late', { date: dayText(props.draft.day) })}</p>
       ) : null}
-      {question ? (
+      {together ? (
+        <AlikePage key={props.draft.step} draft={props.draft} send={props.send} question={together} />
+      ) : question ? (
         <JointQuestionPage key={props.draft.step} {...props} question={question} joint={joint as Joint} />
       ) : (
         <Page key={props.draft.step} {...props} joint={joint as Joint} />

@@ -1,11 +1,13 @@
 /** The pages the next-morning answers need, and what each answer changes. */
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import { morningQuestions } from '#core/record/morning-questions.ts';
-import type { YesNo } from '../session/draft.ts';
+import type { QuestionId } from '#core/record/morning-questions.ts';
+import type { Score, YesNo } from '../session/draft.ts';
 import { usualAnswers, usualOfJoint } from './joint-questions.ts';
-import { type JointMorning, jointMorning, type MorningDraft } from './morning-draft.ts';
-import { leftOpen, morningSteps, offered } from './morning-steps.ts';
+import { forward, withAnswer, withoutUsual } from './morning-answers.ts';
+import { fatigueOffered, type JointMorning, type MorningDraft, otherJointOffered } from './morning-draft.ts';
+import { isAllUsual, leftOpen, morningSteps, offered } from './morning-steps.ts';
+import { alike, flares, swollen } from './several-joints.ts';
 
 export type MorningEvent =
   | { readonly type: 'go' | 'change'; readonly step: string }
@@ -13,6 +15,10 @@ export type MorningEvent =
   | { readonly type: 'answer'; readonly joint: Joint; readonly answer: Partial<JointMorning> }
   /** Of two joints at once: the one, the other, both, neither, or not known. */
   | { readonly type: 'swollen' | 'flares'; readonly joints: readonly Joint[] | 'unknown' }
+  /** The same answer for every joint the question is put to, or one by one. */
+  | { readonly type: 'alike'; readonly id: QuestionId; readonly answer: Partial<JointMorning> | 'singly' }
+  | { readonly type: 'fatigue'; readonly fatigue: Score }
+  | { readonly type: 'other-joint'; readonly isWorse: YesNo }
   | { readonly type: 'usual' | 'not-usual' }
   | { readonly type: 'tick'; readonly ticked: readonly string[] }
   /** An empty list is "none of these" and sends the answers; a flag is asked about once more. */
@@ -32,6 +38,8 @@ export const beginMorning = (
     | 'asksStiffness'
     | 'asksSwelling'
     | 'swellingNotAsked'
+    | 'asksFatigue'
+    | 'asksOtherJoint'
     | 'joints'
     | 'isLate'
     | 'asksUrine'
@@ -54,44 +62,9 @@ export const beginMorning = (
   toConfirm: null,
   slips: [],
   swollen: null,
-});
-
-const forward = (draft: MorningDraft): MorningDraft => {
-  const steps = morningSteps(draft);
-  if (draft.isChanging) return { ...draft, isChanging: false, step: 'flags' };
-  return { ...draft, step: steps[steps.indexOf(draft.step) + 1] ?? 'flags' };
-};
-
-/** The wording in which this release asked what is answered. */
-const sentBeside = (answer: Partial<JointMorning>): Partial<JointMorning> =>
-  Object.assign(
-    {},
-    ...morningQuestions.map((question) => (answer[question.answer.name] === undefined ? {} : question.sent)),
-  );
-
-const withAnswer = (draft: MorningDraft, joint: Joint, answer: Partial<JointMorning>): MorningDraft => {
-  const answered = {
-    ...draft,
-    byJoint: {
-      ...draft.byJoint,
-      [joint]: { ...jointMorning(draft, joint), ...answer, ...sentBeside(answer) },
-    },
-  };
-  // A pain that takes the short way away takes what it answered with it: nothing is inferred.
-  return answered.isUsual === true && !offered(answered) ? withoutUsual(answered) : answered;
-};
-
-const withoutUsual = (draft: MorningDraft): MorningDraft => ({
-  ...draft,
-  isUsual: false,
-  relief: null,
-  swollen: null,
-  byJoint: Object.fromEntries(
-    draft.joints.map((joint) => {
-      const { pain } = jointMorning(draft, joint);
-      return [joint, { ...jointMorning({ ...draft, byJoint: {} }, joint), pain }];
-    }),
-  ),
+  fatigue: null,
+  otherJointWorse: null,
+  alike: {},
 });
 
 /** The statements on the page, taken as answered one by one: each was read and said to be right. */
@@ -99,29 +72,15 @@ const asYesterday = (draft: MorningDraft): MorningDraft => {
   const lasts = offered(draft);
   if (!lasts) return draft;
   const answered = lasts.reduce((one, last) => withAnswer(one, last.joint, usualOfJoint(one, last)), draft);
-  return { ...answered, ...usualAnswers, isUsual: true, step: 'flags', isChanging: false };
+  const usual = { ...answered, isUsual: true, isChanging: false };
+  if (!isAllUsual(usual)) return forward(usual);
+  return forward({
+    ...usual,
+    ...usualAnswers,
+    ...(otherJointOffered(draft) ? { otherJointWorse: false } : {}),
+    ...(draft.asksFatigue ? { fatigue: fatigueOffered(draft) } : {}),
+  });
 };
-
-/** Those not named are answered with it; how much is asked of those that are. */
-const swollen = (draft: MorningDraft, joints: readonly Joint[] | 'unknown'): MorningDraft => {
-  const named = joints === 'unknown' ? [] : joints;
-  const answered = draft.joints.reduce((one, joint) => {
-    const given = joints === 'unknown' ? 'unknown' : named.includes(joint) ? null : 'none';
-    return withAnswer(one, joint, { swelling: given });
-  }, draft);
-  const [first] = named;
-  const told = { ...answered, swollen: named };
-  return first === undefined ? forward(told) : { ...told, step: `swelling:${first}` };
-};
-
-const flares = (draft: MorningDraft, joints: readonly Joint[] | 'unknown'): MorningDraft =>
-  forward(
-    draft.joints.reduce(
-      (one, joint) =>
-        withAnswer(one, joint, { flare: joints === 'unknown' ? 'unknown' : joints.includes(joint) }),
-      draft,
-    ),
-  );
 
 const toConfirm = (draft: MorningDraft, flags: readonly RedFlag[]): MorningDraft => ({
   ...draft,
@@ -166,6 +125,12 @@ const react = (draft: MorningDraft, event: MorningEvent): MorningDraft => {
       return swollen(draft, event.joints);
     case 'flares':
       return flares(draft, event.joints);
+    case 'alike':
+      return alike(draft, event.id, event.answer);
+    case 'fatigue':
+      return forward({ ...draft, fatigue: event.fatigue });
+    case 'other-joint':
+      return forward({ ...draft, otherJointWorse: event.isWorse });
     case 'usual':
       return asYesterday(draft);
     case 'not-usual':

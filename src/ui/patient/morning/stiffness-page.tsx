@@ -11,7 +11,8 @@ import { t } from '../words.ts';
 import type { MorningEvent } from './morning.ts';
 import { jointMorning, type MorningDraft } from './morning-draft.ts';
 
-const lengths = ['0', '5', '10', '15', '30', '45', '60'] as const;
+/** The common lengths, in minutes. */
+export const lengths = ['0', '5', '10', '15', '30', '45', '60'] as const;
 type Length = (typeof lengths)[number];
 /** A day has no more minutes. */
 const mostMinutes = 1440;

@@ -54,6 +54,8 @@ const askedOn = (view: TodayView) => ({
   asksStiffness: view.asksStiffness,
   asksSwelling: view.asksSwelling,
   swellingNotAsked: view.swellingNotAsked ?? [],
+  asksFatigue: view.asksFatigue ?? false,
+  asksOtherJoint: view.asksOtherJoint ?? false,
   joints: view.followedJoints,
 });
 

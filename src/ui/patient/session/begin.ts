@@ -1,6 +1,7 @@
 /** The draft a session starts from: the doses of today, and not one answer. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
+import { askedInSession } from '#core/record/followed-joints.ts';
 import { asksShort, doableToday } from './doable.ts';
 import type { ItemDraft, SessionDraft } from './draft.ts';
 import { stepsOf } from './steps.ts';
@@ -59,7 +60,7 @@ export const beginSession = ({
     kind: isEasierSession ? 'bad-day' : 'full',
     asksTwoHours: view.asksTwoHours,
     beganAt: now,
-    joints: view.followedJoints,
+    joints: askedInSession(view.followedJoints, view.exercises),
     painLookups: view.painLookups,
     items: doableToday(view).map((exercise) => itemOf(exercise, isEasierSession)),
     step: '',

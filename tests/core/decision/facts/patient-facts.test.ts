@@ -121,6 +121,24 @@ it('the last change of treatment counts, whichever way the record lists them', (
   expect([of(9, 2), of(2, 9), of(3, -1)]).toEqual([2, 2, 3]);
 });
 
+describe('a course of steroid', () => {
+  const of = (lastDay: Day) =>
+    factsAt(record({ events: [{ day: back(9), kind: 'steroid-course', joint: null, lastDay }] }))
+      .treatmentChangeDays;
+
+  it('blunts the scores as of today while it runs, and from its last day on', () => {
+    expect([of(back(-3)), of(back(0)), of(back(1)), of(back(4))]).toEqual([0, 0, 1, 4]);
+  });
+
+  it('that has not begun, and a missed dose, are no change of treatment', () => {
+    const events = [
+      { day: back(-1), kind: 'steroid-course', joint: null, lastDay: back(-9) },
+      { day: back(2), kind: 'missed-dose', joint: null },
+    ] as const;
+    expect(factsAt(record({ events })).treatmentChangeDays).toBeNull();
+  });
+});
+
 describe('tiredness', () => {
   const rise = (...mornings: readonly MorningRecord[]) =>
     factsAt(record({ baselines: [baseline({ usualFatigue: 2 })], mornings })).fatigueRise;

@@ -25,7 +25,10 @@ const on = (day: string, mornings: readonly Partial<Morning>[], sessions = 0): H
     ],
     joints: [],
   })),
-  mornings: mornings.map((more) => ({ joints: [{ ...answeredMorning, ...more }] })),
+  mornings: mornings.map((more) => ({
+    joints: [{ ...answeredMorning, ...more }],
+    fatigue: 'not-applicable' as const,
+  })),
   decisions: [],
 });
 

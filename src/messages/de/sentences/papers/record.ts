@@ -63,6 +63,8 @@ export const recordPaper = {
   limit: 'Ab {day}: {what}',
   'limit-until': 'Vom {day} bis {end}: {what}',
   'event-medicine-change': '{day}: Ein Medikament wurde geändert.',
+  'event-missed-dose': '{day}: Eine Dosis eines Medikaments wurde ausgelassen.',
+  'event-steroid-course': '{day}: Beginn einer Kortisonkur.',
   'event-joint-injection': '{day}: Spritze in ein Gelenk.',
   'event-surgery': '{day}: Operation.',
   'event-fall': '{day}: Sturz.',

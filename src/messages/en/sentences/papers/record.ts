@@ -58,6 +58,8 @@ export const recordPaper = {
   limit: 'From {day}: {what}',
   'limit-until': 'From {day} to {end}: {what}',
   'event-medicine-change': '{day}: a medicine was changed.',
+  'event-missed-dose': '{day}: a dose of a medicine was missed.',
+  'event-steroid-course': '{day}: a course of steroid was begun.',
   'event-joint-injection': '{day}: a joint was injected.',
   'event-surgery': '{day}: an operation.',
   'event-fall': '{day}: a fall.',

@@ -1,7 +1,8 @@
 /** Small forms of the care page, each of its descriptor; an episode of care and a visit. */
 import type { Field } from '#core/calculations/describe.ts';
-import { eventFields, limitFields } from '#core/episode/care-fields.ts';
+import { limitFields } from '#core/episode/care-fields.ts';
 import { episodeChangeFields, episodeFields } from '#core/episode/episode-fields.ts';
+import { eventFields } from '#core/episode/event-fields.ts';
 import { homeCheckFields, observedSessionFields, visitFields } from '#core/episode/visit-fields.ts';
 import { say } from '#messages/en/staff/episode.ts';
 import { linesOf } from '../typed.ts';

@@ -10,6 +10,7 @@ import { chartHeight, dayDomain, loadDomain, margin, quarter, scaleFor } from '.
 import { DecisionMarkers } from './decision-markers.tsx';
 import { DosePanel } from './dose-panel.tsx';
 import { Bands, Flares, PainPanel } from './pain-panel.tsx';
+import { TreatmentMarks } from './treatment-marks.tsx';
 
 /** Points of the staircase, with an empty one wherever a range ends: the line may not cross it. */
 const loadLinePoints = ({ loadLine, steps }: Pick<ReviewChart, 'loadLine' | 'steps'>) => {
@@ -41,6 +42,7 @@ const Layer = ({ chart, onMarker, onDay, hrefOf }: ReviewPlotProps) => {
     <>
       <Bands {...drawn} />
       <Flares {...drawn} />
+      <TreatmentMarks {...drawn} />
       <rect className="chart-background" {...area} onPointerMove={point} onPointerDown={point} />
       <LoadAxis {...drawn} />
       <PainAxis {...drawn} />

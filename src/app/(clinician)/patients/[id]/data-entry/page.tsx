@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
+import { askedInSession } from '#core/record/followed-joints.ts';
 import { say } from '#messages/en/staff/record.ts';
 import { DataEntryForm } from '#ui/clinician/data-entry/data-entry-form.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
@@ -25,7 +26,10 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
         patientId={patientId}
         exercises={exercises}
         joints={patient.profile?.followedJoints ?? []}
+        sessionJoints={askedInSession(patient.profile?.followedJoints ?? [], inForce)}
         swellingNotAsked={patient.profile?.swellingNotAsked ?? []}
+        asksFatigue={patient.profile?.asksFatigue ?? false}
+        asksOtherJoint={patient.profile?.inflammatoryArthritis ?? false}
       />
     </FramedRecord>
   );

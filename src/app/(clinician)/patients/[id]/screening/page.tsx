@@ -6,7 +6,12 @@ import { FramedRecord } from '../../../framed-record.tsx';
 
 export const metadata: Metadata = { title: 'Screening' };
 
-const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
+interface Props {
+  readonly params: RecordParams;
+  readonly searchParams: Promise<{ readonly whole?: string | string[] }>;
+}
+
+const ScreeningPage = async ({ params, searchParams }: Props) => {
   const at = await recordPage(params);
   const { clinician, patient, day } = at;
   const patientId = patient.id;
@@ -17,6 +22,7 @@ const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
         screening={await clinician.screening.sheet({ patientId })}
         outcomes={await clinician.screening.outcomes({ patientId })}
         day={day}
+        isWhole={(await searchParams).whole !== undefined}
       />
       <CorrectionsOn {...{ clinician, patientId, day }} subjects={['screening', 'clearance']} />
     </FramedRecord>

@@ -1,0 +1,207 @@
+/** Six joints in the morning check: what is as yesterday by one press, what is asked of the others together. */
+import { createElement } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it } from 'vitest';
+import '#ui/patient/asked-words.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { AsYesterday } from '#core/record/as-yesterday.ts';
+import { AlikePage } from '#ui/patient/morning/alike-page.tsx';
+import { questionById, usualStatements } from '#ui/patient/morning/joint-questions.ts';
+import { beginMorning, type MorningEvent, morningReducer } from '#ui/patient/morning/morning.ts';
+import type { MorningDraft } from '#ui/patient/morning/morning-draft.ts';
+import { morningEntryOf } from '#ui/patient/morning/morning-entry.ts';
+import { morningEcho, morningRows } from '#ui/patient/morning/morning-rows.ts';
+import { offered } from '#ui/patient/morning/morning-steps.ts';
+
+const six: readonly Joint[] = [
+  'left-hand',
+  'right-hand',
+  'left-wrist',
+  'right-wrist',
+  'left-knee',
+  'right-knee',
+];
+const quiet: AsYesterday = {
+  joints: six.map((joint) => ({ joint, stiffnessMinutes: 15, underPain: 4 })),
+  noOtherJoint: true,
+};
+
+const begin = (over: Partial<MorningDraft> = {}): MorningDraft => ({
+  ...beginMorning({
+    entryId: 'morning-1',
+    ownerId: 'p',
+    day: '2026-03-09',
+    zone: 'Europe/Dublin',
+    asksStiffness: true,
+    asksSwelling: true,
+    asksOtherJoint: true,
+    asYesterday: quiet,
+    joints: six,
+  }),
+  ...over,
+});
+
+const play = (draft: MorningDraft, ...events: readonly MorningEvent[]) =>
+  events.reduce(morningReducer, draft);
+const scored = (...pains: readonly number[]): readonly MorningEvent[] =>
+  pains.flatMap((pain, place) => [
+    { type: 'answer', joint: six[place]!, answer: { pain } },
+    { type: 'next' },
+  ]);
+const noSigns: MorningEvent = { type: 'flags', flags: [], now: 9 };
+const usual: MorningEvent = { type: 'usual' };
+const relief: readonly MorningEvent[] = [{ type: 'relief', relief: false }, { type: 'next' }];
+
+const threeFlare = (over: Partial<MorningDraft> = {}) => play(begin(over), ...scored(6, 5, 7, 2, 2, 2));
+const answeredAlike: readonly MorningEvent[] = [
+  { type: 'alike', id: 'stiffness', answer: { stiffnessMinutes: 60 } },
+  { type: 'alike', id: 'swelling', answer: { swelling: 'slight' } },
+  { type: 'alike', id: 'flare', answer: { flare: true } },
+  { type: 'other-joint', isWorse: false },
+  ...relief,
+  noSigns,
+];
+
+describe('six joints as usual', () => {
+  const asked = play(begin(), ...scored(2, 2, 3, 2, 2, 2));
+
+  it('are done after six pains, one press and the signs, each with its own values', () => {
+    const done = play(asked, usual, noSigns);
+    expect([asked.step, done.step]).toEqual(['usual', 'done']);
+    const entry = morningEntryOf(done, 10);
+    expect(entry).toMatchObject({ via: 'as-yesterday', extraPainRelief: false, otherJoint: 'not-worse' });
+    expect(entry.joints.map(({ pain }) => pain)).toEqual([2, 2, 3, 2, 2, 2]);
+    expect(new Set(entry.joints.map(({ stiffnessMinutes }) => stiffnessMinutes))).toEqual(new Set([15]));
+  });
+
+  it('the page states each joint in a line, and everything else that it answers', () => {
+    const statements = usualStatements(asked, offered(asked)!);
+    expect(statements).toHaveLength(8);
+    expect(statements[0]).toBe('Left hand: Stiff for 15 minutes, Not more swollen than usual, Not a flare');
+    expect(statements.slice(6)).toEqual(['No other joint is worse', 'No extra pain relief']);
+  });
+
+  it('another joint that was worse yesterday, or not said, is asked about by itself', () => {
+    const { noOtherJoint: _, ...rest } = quiet as Extract<AsYesterday, object>;
+    const pressed = play(begin({ asYesterday: rest }), ...scored(2, 2, 2, 2, 2, 2), usual);
+    expect(pressed.step).toBe('other-joint');
+    expect(morningEntryOf(play(pressed, { type: 'flags', flags: [], now: 1 }), 9).otherJoint).toBe(
+      'not-answered',
+    );
+    const told = play(pressed, { type: 'other-joint', isWorse: true }, noSigns);
+    expect(morningEntryOf(told, 9).otherJoint).toBe('worse');
+  });
+
+  it('a patient who is not asked about another joint sends nothing of it', () => {
+    const done = play(begin({ asksOtherJoint: false }), ...scored(2, 2, 2, 2, 2, 2), usual, noSigns);
+    expect(morningEntryOf(done, 9)).not.toHaveProperty('otherJoint');
+  });
+});
+
+describe('three of six joints in a flare', () => {
+  it('are done in thirteen presses: what is quiet by one, each question of the others once', () => {
+    const done = play(threeFlare(), usual, ...answeredAlike);
+    expect(done.step).toBe('done');
+    const entry = morningEntryOf(done, 10);
+    expect(entry.via).toBe('partly');
+    expect(
+      entry.joints.map(({ stiffnessMinutes, swelling, flare }) => [stiffnessMinutes, swelling, flare]),
+    ).toEqual([
+      ...Array.from({ length: 3 }, () => [60, 'slight', true]),
+      ...Array.from({ length: 3 }, () => [15, 'none', false]),
+    ]);
+  });
+
+  it('the short way speaks of the quiet ones alone, and not of relief or another joint', () => {
+    const draft = threeFlare();
+    const statements = usualStatements(draft, offered(draft)!);
+    expect(statements.map((text) => text.split(':')[0])).toEqual(['Right wrist', 'Left knee', 'Right knee']);
+    const pressed = morningEntryOf(play(draft, usual), 9);
+    expect(pressed).toMatchObject({ extraPainRelief: null, otherJoint: 'not-answered' });
+    expect(
+      pressed.joints.slice(0, 3).every(({ flare, swelling }) => flare === null && swelling === null),
+    ).toBe(true);
+  });
+
+  it('a question that is not the same in each is asked one by one', () => {
+    const stiff = play(threeFlare(), usual, { type: 'alike', id: 'stiffness', answer: 'singly' });
+    expect(stiff.step).toBe('stiffness:left-hand');
+    const each = ['left-hand', 'right-hand', 'left-wrist'] as const;
+    const answered = play(
+      stiff,
+      ...each.flatMap((joint, place): readonly MorningEvent[] => [
+        { type: 'answer', joint, answer: { stiffnessMinutes: 30 * (place + 1) } },
+        { type: 'next' },
+      ]),
+    );
+    expect(answered.step).toBe('all:swelling');
+    const minutes = morningEntryOf(answered, 9).joints.map(({ stiffnessMinutes }) => stiffnessMinutes);
+    expect(minutes).toEqual([30, 60, 90, 15, 15, 15]);
+  });
+
+  it('the signs do not send it while anything of it is open', () => {
+    expect(play(threeFlare(), usual, noSigns)).toMatchObject({ step: 'all:stiffness', endedAt: null });
+    const some = play(threeFlare(), usual, answeredAlike[0]!, noSigns);
+    expect(some).toMatchObject({ step: 'all:swelling', endedAt: null });
+  });
+
+  it('a pain that turns out higher takes back what was said to be as yesterday', () => {
+    const changed = play(
+      threeFlare(),
+      usual,
+      ...answeredAlike.slice(0, 5),
+      { type: 'change', step: 'pain:left-knee' },
+      { type: 'answer', joint: 'left-knee', answer: { pain: 7 } },
+    );
+    const knee = morningEntryOf(changed, 9).joints.find(({ joint }) => joint === 'left-knee');
+    expect(knee).toMatchObject({ pain: 7, stiffnessMinutes: null, swelling: null, flare: null });
+  });
+
+  it('the page names the joints it asks about, and the end names each answer', () => {
+    const draft = play(threeFlare(), usual);
+    const page = renderToStaticMarkup(
+      createElement(AlikePage, { draft, question: questionById('stiffness')!, send: () => undefined }),
+    );
+    for (const name of ['left hand', 'right hand', 'left wrist']) expect(page).toContain(name);
+    expect(page).not.toContain('right wrist');
+    const done = play(draft, ...answeredAlike);
+    expect(morningEcho(done)).toContain(
+      'Left hand: pain 6, stiff for 60 minutes, a little more swollen, flare.',
+    );
+    const steps = morningRows(done).map(({ key, step }) => [key, step]);
+    expect(steps).toContainEqual(['stiffness:left-hand', 'all:stiffness']);
+    expect(steps).toContainEqual(['stiffness:left-knee', 'usual']);
+  });
+});
+
+describe('tiredness, where the clinic has it asked', () => {
+  const tired = (fatigue?: number): Partial<MorningDraft> => ({
+    asksFatigue: true,
+    asYesterday: {
+      ...(quiet as Extract<AsYesterday, object>),
+      ...(fatigue === undefined ? {} : { fatigue }),
+    },
+  });
+  const pains = scored(2, 2, 2, 2, 2, 2);
+
+  it('is stated as yesterday and sent so; without a value of yesterday it is asked', () => {
+    const stated = play(begin(tired(4)), ...pains);
+    expect(usualStatements(stated, offered(stated)!)).toContain('Tiredness 4 of 10');
+    expect(morningEntryOf(play(stated, usual), 9)).toMatchObject({ fatigue: 4, fatigueState: 'asked' });
+    const open = play(begin(tired()), ...pains, usual);
+    expect([open.step, morningEntryOf(open, 9).fatigue]).toEqual(['fatigue', null]);
+    expect(morningEntryOf(play(open, { type: 'fatigue', fatigue: 7 }, noSigns), 9).fatigue).toBe(7);
+  });
+
+  it('is asked by itself where not every joint is as yesterday, and is never taken as nought', () => {
+    const pressed = play(threeFlare(tired(4)), usual, ...answeredAlike.slice(0, 3));
+    expect([pressed.step, morningEntryOf(pressed, 9).fatigue]).toEqual(['fatigue', null]);
+    const unknown = play(pressed, { type: 'fatigue', fatigue: 'unknown' });
+    expect(morningEntryOf(unknown, 9)).toMatchObject({ fatigue: null, fatigueState: 'asked' });
+  });
+
+  it('has no page and is sent as not asked where it is not', () => {
+    const done = play(begin(), ...pains, usual, noSigns);
+    expect(morningEntryOf(done, 9)).toMatchObject({ fatigue: null, fatigueState: 'not-applicable' });
+  });
+});
