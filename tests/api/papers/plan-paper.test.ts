@@ -134,7 +134,8 @@ describe('the file', () => {
     // A letter is the clinic's to write.
     expect((await ask(phone, `letter?patient=${setting.patientId}`)).status).toBe(403);
     expect((await ask(desk, `letter?patient=${setting.patientId}`)).status).toBe(200);
-    expect((await ask(desk, `letter?patient=${setting.patientId}&language=de`)).status).toBe(404);
+    expect((await ask(desk, `discharge?patient=${setting.patientId}&language=de`)).status).toBe(404);
+    expect((await ask(desk, `letter?patient=${setting.patientId}&letter=nobody`)).status).toBe(404);
   });
 
   it('of a letter holds a note only where its address names it, and none that is not on record', async () => {
