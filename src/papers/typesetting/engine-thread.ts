@@ -1,6 +1,6 @@
 /** Hands a paper to the engine's thread and waits for it; a thread that died is begun anew by the next paper. */
 import path from 'node:path';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import { paperFonts } from './fonts.ts';
 
 export interface SetPaper {
@@ -48,8 +48,10 @@ const died = (worker: Worker, fault: Error): void => {
   waiting.clear();
 };
 
+/** Asked for as the program runs: a build that saw it would put the thread’s file together anew. */
 const begun = (): Worker => {
-  const worker = new Worker(path.join(folder, 'typesetting', 'engine.mjs'), {
+  const threads = process.getBuiltinModule('node:worker_threads');
+  const worker = new threads.Worker(path.join(folder, 'typesetting', 'engine.mjs'), {
     workerData: { workspace: path.join(folder, 'templates'), fonts: paperFonts() },
     // What the process was started with to read our own sources is nothing to plain JavaScript.
     execArgv: [],
