@@ -1,4 +1,5 @@
 /** The decision that needs an answer, whole; the earlier ones a line each, without a live button. */
+import { Fragment } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import { settledDecisions } from '#core/review/decision-markers.ts';
@@ -56,10 +57,13 @@ const OtherJoints = ({ review, joint }: { readonly review: ReviewProps; readonly
   return asks.length === 0 ? null : (
     <p>
       {say('others')}{' '}
-      {asks.map((ask) => (
-        <a key={ask.id} href={hrefWith(review.patient.id, review.choice, { joint: ask.joint })}>
-          {jointInWords(ask.joint)}
-        </a>
+      {asks.map((ask, place) => (
+        <Fragment key={ask.id}>
+          {place > 0 ? ', ' : ''}
+          <a href={hrefWith(review.patient.id, review.choice, { joint: ask.joint })}>
+            {jointInWords(ask.joint)}
+          </a>
+        </Fragment>
       ))}
     </p>
   );

@@ -30,27 +30,29 @@ const ItemGroups = ({
   readonly onChange: (id: string, item: ItemState) => void;
 }) => (
   <>
-    {itemGroups(screening.items).map((group) => (
-      <section key={group.title} className="stack-close">
-        <h3>{group.title}</h3>
-        {group.items.map((item) => (
-          <ScreeningItemField
-            key={item.id}
-            item={item}
-            state={state[item.id] ?? unanswered}
-            previous={
-              screening.newest
-                ? answerInWords(
-                    item,
-                    screening.newest.answers.find((answer) => answer.item === item.id),
-                  )
-                : null
-            }
-            onChange={onChange}
-          />
-        ))}
-      </section>
-    ))}
+    {itemGroups(screening.items)
+      .filter(({ items }) => items.length > 0)
+      .map((group) => (
+        <section key={group.title} className="stack-close">
+          <h3>{group.title}</h3>
+          {group.items.map((item) => (
+            <ScreeningItemField
+              key={item.id}
+              item={item}
+              state={state[item.id] ?? unanswered}
+              previous={
+                screening.newest
+                  ? answerInWords(
+                      item,
+                      screening.newest.answers.find((answer) => answer.item === item.id),
+                    )
+                  : null
+              }
+              onChange={onChange}
+            />
+          ))}
+        </section>
+      ))}
   </>
 );
 
