@@ -1420,6 +1420,7 @@ CREATE TABLE `protocol_phase` (
 );
 --> statement-breakpoint
 CREATE INDEX `protocol_phase_by_patient` ON `protocol_phase` (`patient_id`,`protocol_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `protocol_phase_of` ON `protocol_phase` (`protocol_id`);--> statement-breakpoint
 CREATE TABLE `protocol_step` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1439,6 +1440,7 @@ CREATE TABLE `protocol_step` (
 );
 --> statement-breakpoint
 CREATE INDEX `protocol_step_by_patient` ON `protocol_step` (`patient_id`,`protocol_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `protocol_step_of` ON `protocol_step` (`protocol_id`);--> statement-breakpoint
 CREATE TABLE `home_answers` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -2032,6 +2034,8 @@ CREATE TRIGGER proposal_no_replace BEFORE INSERT ON proposal WHEN EXISTS (SELECT
 CREATE TRIGGER proposal_no_update BEFORE UPDATE ON proposal BEGIN SELECT RAISE(ABORT, 'proposal is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER protocol_no_delete BEFORE DELETE ON protocol BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER protocol_no_replace BEFORE INSERT ON protocol WHEN EXISTS (SELECT 1 FROM protocol WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER protocol_no_update BEFORE UPDATE ON protocol BEGIN SELECT RAISE(ABORT, 'protocol is append-only'); END;
 --> statement-breakpoint

@@ -1,10 +1,10 @@
 /** The base of every procedure: who may call it is decided here, before any of its code runs. */
 import { initTRPC } from '@trpc/server';
 import type { Access } from '#data/access.ts';
-import { isAuditFailing, noteRead, noteRefused } from '#data/audit/audit.ts';
+import { noteRead, noteRefused } from '#data/audit/audit.ts';
 import { type Reading, readingOnce } from '#data/database/read-together.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
-import { type Patient, patientOf } from '#data/patients/people.ts';
+import { patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
@@ -12,6 +12,7 @@ import { requireReadable } from './inputs/readable.ts';
 import { ofPatientId, requirePatient } from './patient-of-clinic.ts';
 import type { Person, Role } from './person.ts';
 import { requireShown } from './read-only-when-merged.ts';
+import { requireNoted } from './require-noted.ts';
 
 export interface ApiContext {
   readonly person: Person | null;
@@ -74,8 +75,7 @@ const audited = ['not-yours', 'care-team', 'fresh-sign-in'];
 
 /** Every call is counted; what was refused to somebody signed in is audited. */
 const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
-  // Counted from its turn on: the calls it waited for are counted themselves.
-  let began = 0;
+  let began = 0; // From its turn on: the calls it waited for are counted themselves.
   const run = () => {
     began = performance.now();
     return next();
@@ -112,11 +112,6 @@ const setUpText = {
   passphrase: 'First choose your own passphrase. You signed in with the one you were given.',
   'two-factor': 'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
 } as const;
-
-/** Nothing of a record is shown while it cannot be noted who looked; also for calls that only work something out of it. */
-export const requireNoted = ({ store }: Access): void => {
-  if (isAuditFailing(store)) throw new Problem('not-recorded', refusalText('not-recorded'));
-};
 
 /** Whoever is fully set up. What one question looks at twice is read once; what writes reads inside its write. */
 export const settled = signedIn.use(({ ctx, type, next }) => {
@@ -198,7 +193,7 @@ export const patientProcedure = settled
     if (ctx.person.role !== 'patient' || !ctx.person.patientId) {
       throw new Problem('not-yours', refusalText('patients-only'));
     }
-    const patient: Patient | null = await patientOf(ctx.access, ctx.person.patientId);
+    const patient = await patientOf(ctx.access, ctx.person.patientId);
     if (!patient) throw new Problem('not-found', refusalText('record-not-found'));
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: patient.id });
     return next({ ctx: { patient } });

@@ -1,20 +1,7 @@
 /** Backups: made beside a file at work, never half, proven when they are restored. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import {
-  appendFileSync,
-  copyFileSync,
-  cpSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  watch,
-  writeFileSync,
-} from 'node:fs';
+import fs from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -60,14 +47,14 @@ beforeAll(async () => {
 });
 beforeEach(() => {
   file = freshFile();
-  folder = mkdtempSync(path.join(tmpdir(), 'loadgate-backup-'));
+  folder = fs.mkdtempSync(path.join(tmpdir(), 'loadgate-backup-'));
   for (const end of ['', '.keys', '.audit-heads'])
-    cpSync(`${first}${end}`, `${file}${end}`, { recursive: true });
+    fs.cpSync(`${first}${end}`, `${file}${end}`, { recursive: true });
   at = openRuntime(readEnvironment({ DATABASE_FILE: file }));
 });
 afterEach(() => {
   at.store.close();
-  rmSync(folder, { recursive: true });
+  fs.rmSync(folder, { recursive: true });
 });
 
 const env = () => ({ DATABASE_FILE: file });
@@ -79,7 +66,7 @@ const made = async (...more: string[]): Promise<string> => {
 /** A fresh machine: the keys were put there by hand. */
 const freshPlace = (name = 'fresh'): string => {
   const to = path.join(folder, 'elsewhere', `${name}.sqlite`);
-  cpSync(`${file}.keys`, `${to}.keys`, { recursive: true });
+  fs.cpSync(`${file}.keys`, `${to}.keys`, { recursive: true });
   return to;
 };
 const restored = (from: string, to = freshPlace()) => runHere(restore, ['--from', from, '--to', to], {});
@@ -111,22 +98,22 @@ describe('a backup', () => {
 
   it('is readable by its owner alone and holds no key', async () => {
     const from = await made();
-    const parts = readdirSync(folder).filter((name) => name.startsWith('loadgate-'));
+    const parts = fs.readdirSync(folder).filter((name) => name.startsWith('loadgate-'));
     expect(parts).toHaveLength(3);
-    for (const name of parts) expect(statSync(path.join(folder, name)).mode & 0o077).toBe(0);
+    for (const name of parts) expect(fs.statSync(path.join(folder, name)).mode & 0o077).toBe(0);
     for (const name of ['audit', 'encryption']) {
-      const key = readFileSync(path.join(`${file}.keys`, `${name}.key`), 'utf8');
-      for (const part of parts) expect(readFileSync(path.join(folder, part)).includes(key)).toBe(false);
+      const key = fs.readFileSync(path.join(`${file}.keys`, `${name}.key`), 'utf8');
+      for (const part of parts) expect(fs.readFileSync(path.join(folder, part)).includes(key)).toBe(false);
     }
     expect((await runHere(checkFile, ['--file', from], env())).out).toContain(`${from} is whole`);
   });
 
   it('takes the place of the oldest when only so many are kept, and of no other file', async () => {
-    writeFileSync(path.join(folder, 'letters.sqlite'), 'x');
+    fs.writeFileSync(path.join(folder, 'letters.sqlite'), 'x');
     const all = [await made(), await made(), await made('--keep', '2')];
     expect(backupsIn(folder, 'loadgate')).toEqual(all.slice(1));
-    expect(existsSync(manifestFileOf(all[0]!))).toBe(false);
-    expect(existsSync(path.join(folder, 'letters.sqlite'))).toBe(true);
+    expect(fs.existsSync(manifestFileOf(all[0]!))).toBe(false);
+    expect(fs.existsSync(path.join(folder, 'letters.sqlite'))).toBe(true);
   });
 
   it.each([[[]], [['--to']], [['--to', 'x', '--keep', '0']], [['--to', 'x', '--mend']]])(
@@ -149,7 +136,7 @@ describe('restoring', () => {
     spoil();
     const to = freshPlace('spoilt');
     const { code, out, problem } = await restored(from, to);
-    expect([existsSync(to), existsSync(unprovenFile(to))]).toEqual([false, false]);
+    expect([fs.existsSync(to), fs.existsSync(unprovenFile(to))]).toEqual([false, false]);
     return { code, said: `${out}${problem}` };
   };
 
@@ -157,29 +144,32 @@ describe('restoring', () => {
     [
       'a byte was changed',
       () => {
-        const bytes = readFileSync(from);
+        const bytes = fs.readFileSync(from);
         bytes[bytes.length - 100]! ^= 1;
-        writeFileSync(from, bytes);
+        fs.writeFileSync(from, bytes);
       },
       /sha256: .*Nothing was restored/s,
     ],
     [
       'its end is missing',
-      () => writeFileSync(from, readFileSync(from).subarray(0, 40_960)),
+      () => fs.writeFileSync(from, fs.readFileSync(from).subarray(0, 40_960)),
       /bytes: .*Nothing was restored/s,
     ],
     [
       'its manifest was changed',
       () => {
-        const text = readFileSync(manifestFileOf(from), 'utf8');
-        writeFileSync(manifestFileOf(from), text.replace(/"training_session": 1/, '"training_session": 2'));
+        const text = fs.readFileSync(manifestFileOf(from), 'utf8');
+        fs.writeFileSync(
+          manifestFileOf(from),
+          text.replace(/"training_session": 1/, '"training_session": 2'),
+        );
       },
       /was changed, or was not made with this audit key/,
     ],
-    ['its manifest is missing', () => rmSync(manifestFileOf(from)), /is not a finished backup/],
+    ['its manifest is missing', () => fs.rmSync(manifestFileOf(from)), /is not a finished backup/],
     [
       'a line of its heads was changed',
-      () => appendFileSync(`${from}.audit-heads`, '{"x":1}\n'),
+      () => fs.appendFileSync(`${from}.audit-heads`, '{"x":1}\n'),
       /line 2 of .* does not hold.*history in this backup does not hold/s,
     ],
   ] as const)('%s: refused with what is wrong, and nothing is left behind', async (_, spoil, reason) => {
@@ -195,9 +185,9 @@ describe('restoring', () => {
       2,
       expect.stringMatching(/A backup holds no keys.*audit\.key/),
     ]);
-    expect(existsSync(`${bare}.keys`)).toBe(false);
+    expect(fs.existsSync(`${bare}.keys`)).toBe(false);
     const to = freshPlace('other-key');
-    writeFileSync(path.join(`${to}.keys`, 'encryption.key'), 'ab'.repeat(32));
+    fs.writeFileSync(path.join(`${to}.keys`, 'encryption.key'), 'ab'.repeat(32));
     const other = await restored(from, to);
     expect([other.code, other.out]).toEqual([
       1,
@@ -207,15 +197,15 @@ describe('restoring', () => {
 
   it('never writes over anything', async () => {
     const to = freshPlace('taken');
-    mkdirSync(path.dirname(to), { recursive: true });
+    fs.mkdirSync(path.dirname(to), { recursive: true });
     for (const end of ['', '-wal', '.audit-heads']) {
-      writeFileSync(`${to}${end}`, 'mine');
+      fs.writeFileSync(`${to}${end}`, 'mine');
       expect(await restored(from, to)).toMatchObject({
         code: 2,
         problem: expect.stringContaining('is there already'),
       });
-      expect(readFileSync(`${to}${end}`, 'utf8')).toBe('mine');
-      rmSync(`${to}${end}`);
+      expect(fs.readFileSync(`${to}${end}`, 'utf8')).toBe('mine');
+      fs.rmSync(`${to}${end}`);
     }
   });
 });
@@ -224,7 +214,7 @@ describe('the command that looks at a file', () => {
   it('finds a whole one whole, and names damage, rights, triggers and keys', async () => {
     expect(await runHere(checkFile, [], env())).toMatchObject({ code: 0, out: `${file} is whole\n` });
     at.store.writer.client.exec('DROP TRIGGER audit_no_replace');
-    copyFileSync(path.join(`${file}.keys`, 'audit.key'), path.join(`${file}.keys`, 'encryption.key'));
+    fs.copyFileSync(path.join(`${file}.keys`, 'audit.key'), path.join(`${file}.keys`, 'encryption.key'));
     const { code, out } = await runHere(checkFile, [], env());
     expect(code).toBe(1);
     expect(out).toContain('triggers: trigger audit_no_replace is missing');
@@ -234,10 +224,10 @@ describe('the command that looks at a file', () => {
 
   it('names of a backup what would keep it from being restored: another key, a missing trigger', async () => {
     const from = await made();
-    copyFileSync(path.join(`${file}.keys`, 'audit.key'), path.join(`${file}.keys`, 'encryption.key'));
+    fs.copyFileSync(path.join(`${file}.keys`, 'audit.key'), path.join(`${file}.keys`, 'encryption.key'));
     const key = await runHere(checkFile, ['--file', from], env());
     expect([key.code, key.out]).toEqual([1, expect.stringContaining('the encryption key is not the one')]);
-    cpSync(`${first}.keys`, `${file}.keys`, { recursive: true });
+    fs.cpSync(`${first}.keys`, `${file}.keys`, { recursive: true });
     at.store.writer.client.exec('DROP TRIGGER audit_no_replace');
     const open = await made();
     const trigger = await runHere(checkFile, ['--file', open], env());
@@ -262,7 +252,7 @@ const backedUpBeside = async (killAt: number): Promise<void> => {
     stdio: 'ignore',
   });
   let seen = 0;
-  const watcher = watch(folder, () => {
+  const watcher = fs.watch(folder, () => {
     seen += 1;
     if (seen === killAt) child.kill('SIGKILL');
   });
@@ -294,7 +284,7 @@ describe('the drill: backing up under load, killed, made again, restored and com
     await backedUpBeside(Number.POSITIVE_INFINITY);
     isOver = true;
     await Promise.all(savers);
-    expect(readdirSync(folder).filter((name) => name.includes('unfinished'))).toEqual([]);
+    expect(fs.readdirSync(folder).filter((name) => name.includes('unfinished'))).toEqual([]);
     const all = backupsIn(folder, 'loadgate');
     for (const [place, one] of all.entries()) {
       const to = freshPlace(`drill-${place}`);

@@ -11,7 +11,8 @@ import {
 } from '#data/clinic/clinic-settings.ts';
 import { namesOf, previewSettings } from '#data/clinic/settings-preview.ts';
 import { Problem, refusedWith } from '../errors.ts';
-import { administratorProcedure, freshAdministrator, requireNoted, router, staffProcedure } from '../trpc.ts';
+import { requireNoted } from '../require-noted.ts';
+import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
 import { asEntries, effectiveSettings, isOfDecisions, refusedSettings, titleOf } from './every-setting.ts';
 import { lookedAt, requireLookedAt } from './looked-at.ts';
 import { settingGroups } from './setting-groups.ts';

@@ -265,7 +265,7 @@ export const visit = kit.appendOnly(
   ],
 );
 
-/** Which medicine an event speaks of, and whether it was started, stopped or changed. */
+/** Which medicine an event speaks of, and whether it was started, stopped or changed; null = a dose was missed. */
 export const medicineChange = kit.appendOnly(
   'medicine_change',
   {
@@ -275,7 +275,6 @@ export const medicineChange = kit.appendOnly(
       .references(() => careEvent.id),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    /** null = a dose of it was missed. */
     act: kit.wordOrNull('act', medicineActs),
     medicineClass: kit.text('medicine_class'),
   },

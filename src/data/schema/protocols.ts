@@ -56,6 +56,7 @@ export const protocolPhase = kit.appendOnly(
   },
   (t) => [
     kit.index('protocol_phase_by_patient').on(t.patientId, t.protocolId, t.recordedAt),
+    kit.index('protocol_phase_of').on(t.protocolId),
     kit.check('protocol_phase_place', sql`${t.place} BETWEEN 1 AND ${sql.raw(String(mostPhases))}`),
     kit.check('protocol_phase_bearing', sql`${t.weightBearing} IN (${words(weightBearings)})`),
     kit.check('protocol_phase_bear_kg', sql`(${t.weightBearing} = 'partial') = (${t.bearKg} IS NOT NULL)`),
@@ -84,6 +85,7 @@ export const protocolStep = kit.appendOnly(
   },
   (t) => [
     kit.index('protocol_step_by_patient').on(t.patientId, t.protocolId, t.recordedAt),
+    kit.index('protocol_step_of').on(t.protocolId),
     kit.check('protocol_step_place', sql`${t.place} BETWEEN 0 AND ${sql.raw(String(mostPhases))}`),
     kit.check('protocol_step_seen', sql`length(trim(${t.seen})) > 0`),
   ],

@@ -187,7 +187,6 @@ export const careStatesOf = async (access: Access, zone: string) => {
     stateFrom(
       {
         episodes: episodes(patientId),
-        // What a protocol binds has no last day, so that none of it runs out.
         limits: limits(patientId),
         protocols: protocols(patientId),
         events: inForce(events(patientId), index),
