@@ -10,7 +10,11 @@ import type { ScreeningItemId } from '../screening/items.ts';
 import type { ScreeningItemAnswer } from '../screening/screening.ts';
 import type { Day } from '../time/day.ts';
 import type { CareEvent, CourseForm } from './care-event.ts';
-import { askedAgainForClass, askedAgainForCourse, askedAgainForInjection } from './treatment-classes.ts';
+import {
+  askedAgainForClass,
+  askedAgainForCourse,
+  askedAgainForInjection,
+} from './treatment/treatment-classes.ts';
 
 export const medicineActs = ['start', 'stop', 'change'] as const;
 type MedicineAct = (typeof medicineActs)[number];

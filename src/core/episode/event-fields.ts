@@ -6,7 +6,7 @@ import type { Refusal } from '../outcome.ts';
 import { type Day, daysBetween, isDay } from '../time/day.ts';
 import { careEventKinds, courseForms } from './care-event.ts';
 import { medicineActs } from './event-effects.ts';
-import { treatmentClasses } from './treatment-classes.ts';
+import { treatmentClasses } from './treatment/treatment-classes.ts';
 
 /** A longer course is a long-term medicine, which has a kind of its own. */
 const longestCourseDays = 182;

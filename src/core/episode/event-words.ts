@@ -2,7 +2,7 @@
 import { dayInWords } from '../review/plain-words.ts';
 import type { CareEvent } from './care-event.ts';
 import type { RecordedEvent } from './event-effects.ts';
-import { treatmentTitle } from './treatment-classes.ts';
+import { treatmentTitle } from './treatment/treatment-classes.ts';
 
 export const aboutEvent: Readonly<Record<CareEvent['kind'], string>> = {
   'medicine-change': 'A medicine was changed',

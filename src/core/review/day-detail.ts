@@ -1,5 +1,5 @@
 /** What stands on one day of the picture, in words: everything its marks stand for, and by whose hand. */
-import { type TreatmentLine, treatmentOf } from '../episode/treatment-timeline.ts';
+import { type TreatmentLine, treatmentOf } from '../episode/treatment/treatment-timeline.ts';
 import type { Day } from '../time/day.ts';
 import { hasMissing, highestPain, type SessionPain } from './joint-answers.ts';
 import { measuredInWords, measureTitles, type SessionLoad } from './load-of-session.ts';

@@ -4,7 +4,7 @@
  */
 import type { DecisionWord } from '../decision/answers.ts';
 import { explainToClinician } from '../decision/explain.ts';
-import { type TreatmentLine, treatmentOf } from '../episode/treatment-timeline.ts';
+import { type TreatmentLine, treatmentOf } from '../episode/treatment/treatment-timeline.ts';
 import { addDays, type Day, daysBetween } from '../time/day.ts';
 import { type LoadMark, loadMark, type PainMark, painMarks } from './answer-marks.ts';
 import {

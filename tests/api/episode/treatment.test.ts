@@ -1,6 +1,6 @@
 /** Treatment through the procedures: kept and put right, seen by plan, phone and worklist, asked again by what it is. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { askedAgainForClass } from '#core/episode/treatment-classes.ts';
+import { askedAgainForClass } from '#core/episode/treatment/treatment-classes.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { addDays } from '#core/time/day.ts';
 import { correctionsAt } from '#tests/api/corrections/setting.ts';

@@ -9,8 +9,12 @@ import {
 } from '#core/episode/event-effects.ts';
 import { eventConsistent, type eventFields } from '#core/episode/event-fields.ts';
 import { eventInWords } from '#core/episode/event-words.ts';
-import { askedAgainForClass, treatmentClasses, treatmentTitle } from '#core/episode/treatment-classes.ts';
-import { treatmentLines, treatmentOf } from '#core/episode/treatment-timeline.ts';
+import {
+  askedAgainForClass,
+  treatmentClasses,
+  treatmentTitle,
+} from '#core/episode/treatment/treatment-classes.ts';
+import { treatmentLines, treatmentOf } from '#core/episode/treatment/treatment-timeline.ts';
 import { itemsAskedAt } from '#core/screening/items.ts';
 
 const today = '2026-03-09';

@@ -1,7 +1,7 @@
 /** The days after an injection. Their number is a clinic's choice: the sources disagree. */
 import { describe, expect, it } from 'vitest';
 import type { RecordedEvent } from '#core/episode/event-effects.ts';
-import { injectionEvidence } from '#core/episode/injection-evidence.ts';
+import { injectionEvidence } from '#core/episode/treatment/injection-evidence.ts';
 import { planFor } from '#core/plan/plan-for.ts';
 import { addDays } from '#core/time/day.ts';
 import { decided } from './drawn-plans.ts';

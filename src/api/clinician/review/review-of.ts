@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { Problem } from '#api/errors.ts';
 import { madeBeforeCorrection } from '#core/corrections/correction.ts';
-import { treatmentLines } from '#core/episode/treatment-timeline.ts';
+import { treatmentLines } from '#core/episode/treatment/treatment-timeline.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { answerChanges } from '#core/record/answer-changes.ts';
 import { addDays, type Day } from '#core/time/day.ts';

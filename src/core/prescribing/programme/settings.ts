@@ -1,5 +1,5 @@
 /** What a clinic decides about the patient's day. No source fixes these. */
-import { injectionReading } from '#core/episode/injection-evidence.ts';
+import { injectionReading } from '#core/episode/treatment/injection-evidence.ts';
 import type { ClinicSetting } from '#core/sources/clinic-setting.ts';
 
 export const programmeSettings = [

@@ -1,6 +1,6 @@
 /** English papers say it in the core's own words. */
 import { limitLine } from '#core/episode/documents/limit-line.ts';
-import { treatmentTitle } from '#core/episode/treatment-classes.ts';
+import { treatmentTitle } from '#core/episode/treatment/treatment-classes.ts';
 import { dayInWords, figure, swellingInWords } from '#core/review/plain-words.ts';
 import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
 import type { ColleaguePhrases } from '../../papers/colleague-phrases.ts';

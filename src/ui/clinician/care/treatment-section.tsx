@@ -1,6 +1,6 @@
 /** What was done about the disease in this episode of care, what the plan makes of an injection, and on what ground. */
-import { injectionEvidence, injectionReading } from '#core/episode/injection-evidence.ts';
-import { type TreatmentLine, treatmentLines } from '#core/episode/treatment-timeline.ts';
+import { injectionEvidence, injectionReading } from '#core/episode/treatment/injection-evidence.ts';
+import { type TreatmentLine, treatmentLines } from '#core/episode/treatment/treatment-timeline.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/episode/treatment.ts';

@@ -1,6 +1,6 @@
 /** What was done about the disease in the last eight weeks; nothing where nothing was recorded. */
 import { flareNoteDays } from '#core/episode/documents/flare-course.ts';
-import { treatmentLines, treatmentOf } from '#core/episode/treatment-timeline.ts';
+import { treatmentLines, treatmentOf } from '#core/episode/treatment/treatment-timeline.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { addDays } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/episode/treatment.ts';

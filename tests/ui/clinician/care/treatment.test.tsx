@@ -2,7 +2,7 @@
 import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, it } from 'vitest';
-import { injectionReading } from '#core/episode/injection-evidence.ts';
+import { injectionReading } from '#core/episode/treatment/injection-evidence.ts';
 import { reviewChartOf } from '#core/review/review-chart.ts';
 import { zoomed } from '#core/review/zoom.ts';
 import { addDays } from '#core/time/day.ts';

@@ -1,5 +1,5 @@
 /** What is known of resting a joint after an injection, conflicts kept. Shown beside the setting; drives nothing. */
-import type { Citation } from '../sources/citation.ts';
+import type { Citation } from '../../sources/citation.ts';
 
 export interface InjectionFinding {
   readonly finding: string;

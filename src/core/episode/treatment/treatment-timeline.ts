@@ -1,9 +1,9 @@
 /** What was done about the disease, as a line of days: medicines, courses, missed doses, injections. */
-import type { Joint } from '../exercises/joints.ts';
-import type { Day } from '../time/day.ts';
-import { isTreatment, type TreatmentKind } from './care-event.ts';
-import type { RecordedEvent } from './event-effects.ts';
-import { eventInWords } from './event-words.ts';
+import type { Joint } from '../../exercises/joints.ts';
+import type { Day } from '../../time/day.ts';
+import { isTreatment, type TreatmentKind } from '../care-event.ts';
+import type { RecordedEvent } from '../event-effects.ts';
+import { eventInWords } from '../event-words.ts';
 
 export interface TreatmentLine {
   readonly id: string;

@@ -3,8 +3,8 @@
  * The classes are those of the screening sheet and two it does not ask about. Which questions hang on a class
  * is general knowledge of the trade: common practice, no source; a clinician confirms it.
  */
-import type { ScreeningItemId } from '../screening/items.ts';
-import { medicineClasses } from '../screening/medicine-classes.ts';
+import type { ScreeningItemId } from '../../screening/items.ts';
+import { medicineClasses } from '../../screening/medicine-classes.ts';
 
 export const treatmentClasses: readonly string[] = [
   ...medicineClasses.map(({ id }) => id),
