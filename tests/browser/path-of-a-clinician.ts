@@ -57,7 +57,7 @@ export const screen = async (page: Page) => {
   await radio(page, /vasculitis/, 'Not known').check();
   await expectAccessible(page, 'screening sheet');
   await press(page, 'Record this screening');
-  await expect(page.getByText('Recorded as version 1.')).toBeVisible();
+  await expect(page.getByText(/^Version 1 was recorded today/)).toBeVisible();
   // Before it the row said that an assessment is needed: only the new word shows that the answers were heard.
   await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Needs clearance');
 };

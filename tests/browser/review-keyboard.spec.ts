@@ -63,11 +63,13 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await expect(told).toContainText('Thresholds that day');
 
   await page.goto('/patients/beyond-her-dumbbells/review');
+  await heard(page.locator('.decision .respond textarea').first());
   await tabTo(page, '.decision > div.screen-only:last-of-type > details > summary');
   await page.keyboard.press('Enter');
   await expect(page.locator('.decision').first()).toContainText(/ould have asked for more caution/);
   await expectAccessible(page, 'what would have changed a decision');
   await page.goto('/patients/beyond-her-dumbbells/review');
+  await heard(page.locator('.decision .respond textarea').first());
   await tabTo(page, '.decision .respond summary');
   await page.keyboard.press('Enter');
   await tabTo(page, '.decision .respond input[type="radio"]');

@@ -50,6 +50,13 @@ const answer = (name: RegExp): Way => ({
 
 const drawnWithinMs = 5_000;
 
+const withClock = new WeakSet<Page>();
+const seatedForTwoMinutes = async (page: Page): Promise<void> => {
+  if (!withClock.has(page)) await page.clock.install();
+  withClock.add(page);
+  await page.clock.fastForward('02:05');
+};
+
 const onward =
   /^(Send to the clinic|Yes, all of this is right|Continue like this|Start set \d|Continue|Rest today and send)/;
 
@@ -61,6 +68,11 @@ const ways: readonly Way[] = [
     act: (page, answers) => give(page.locator(`.scores button[value="${answers.score}"]`), answers),
   },
   answer(/^Yes, as usual/),
+  {
+    // “As usual” is an answer from two minutes after release on; nobody waits for them here.
+    sign: hasButton(/^No, not as usual/),
+    act: seatedForTwoMinutes,
+  },
   answer(/^As planned: /),
   // A cuff signed for work with a clinician present: one is.
   answer(/^Yes, go on$/),

@@ -79,7 +79,10 @@ const AskAgain = ({ patientId, screening, day }: ScreeningScreenProps) => {
 
 export const ScreeningScreen = (props: ScreeningScreenProps) => (
   <div className="stack-wide">
-    <p className="lead">{ageInWords(props.screening.newest, props.day)}</p>
+    {/* Recorded wholly, the sheet folds and takes its own word of it along. */}
+    <p role="status" className="lead">
+      {ageInWords(props.screening.newest, props.day)}
+    </p>
     <section className="stack-close">
       <h2>Eligibility</h2>
       <OutcomeTable outcomes={props.outcomes} />
