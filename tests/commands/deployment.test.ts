@@ -31,7 +31,7 @@ describe('files for whoever serves a clinic', () => {
 
   it.each(units)('%s runs a program that is there, as a user of its own, with rights taken away', (name) => {
     const text = textOf(name);
-    const [, program = ''] = /^ExecStart=\/usr\/bin\/node (\S+)/m.exec(text) ?? [];
+    const [, program = ''] = /^ExecStart=\/usr\/bin\/node (?:--\S+ )*(\S+)/m.exec(text) ?? [];
     expect(existsSync(path.join(root, program))).toBe(true);
     for (const line of [
       'User=loadgate',
