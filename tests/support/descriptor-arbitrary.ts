@@ -44,7 +44,10 @@ const plainArbitrary = (field: Field): fc.Arbitrary<unknown> => {
     case 'flag':
       return fc.boolean();
     case 'text':
-      return fc.string({ minLength: field.minLength ?? 0, maxLength: Math.min(field.maxLength, 40) });
+      // Blanks alone are the same as nothing.
+      return fc
+        .string({ minLength: field.minLength ?? 0, maxLength: Math.min(field.maxLength, 40) })
+        .filter((text) => text === '' || text.trim() !== '');
     case 'day':
       return fc.integer({ min: 0, max: 73_000 }).map(dayFromNumber);
     case 'date-time':
