@@ -114,7 +114,7 @@ const make: Readonly<
   record: async (access, patient, look) =>
     printSheet(recordSheet(await recordPaperFor(access, patient), look), look),
   handover: async (access, patient, look) =>
-    printSheet(handoverSheet(await handoverPaperFor(access, patient)), look),
+    printSheet(handoverSheet(await handoverPaperFor(access, patient), look), look),
 };
 
 export const run = async (args: readonly string[]): Promise<number> => {

@@ -20,7 +20,7 @@ export const languagesOfKind: Readonly<Record<PaperKind, readonly LanguageTag[]>
   letter: everyTag,
   discharge: ['en'],
   'self-management': everyTag,
-  handover: ['en'],
+  handover: everyTag,
   'flare-note': everyTag,
   record: everyTag,
 };

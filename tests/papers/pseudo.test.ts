@@ -1,6 +1,7 @@
 /** Papers in a language made by machine: what is still English was never translated, and longer words fit. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { words as flareNoteWords } from '#messages/en/colleagues/flare-note.ts';
+import { words as handoverWords } from '#messages/en/colleagues/handover.ts';
 import { words as letterSentences } from '#messages/en/colleagues/letter.ts';
 import { words as sheetSentences } from '#messages/en/colleagues/sheet.ts';
 import { everyLanguage } from '#messages/every-language.ts';
@@ -8,6 +9,7 @@ import { exerciseName } from '#messages/exercises.ts';
 import { letterSpeech } from '#messages/papers/colleague-words.ts';
 import { selfManagementSheet } from '#papers/end-of-care/end-of-care-sheets.ts';
 import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
+import { handoverSheet } from '#papers/handover/handover-sheet.ts';
 import { letterWords } from '#papers/letter/letter-data.ts';
 import { unframed } from '#papers/letter/letter-frame.ts';
 import { printWords } from '#papers/letter/print-letter.ts';
@@ -21,12 +23,12 @@ import { lowLoadDose } from '#tests/support/clinic.ts';
 import { careFacts } from './care-facts.ts';
 import { letter } from './letter-papers.ts';
 import { look, plan } from './plan-papers.ts';
-import { flareNote, record } from './sheet-papers.ts';
+import { flareNote, handover, record } from './sheet-papers.ts';
 
 /** English gives its place to the made one, here and in no other file of tests. */
 beforeAll(() => {
   Object.assign(everyLanguage.en, pseudoOf({ ...everyLanguage.en }));
-  for (const words of [letterSentences, flareNoteWords, sheetSentences])
+  for (const words of [letterSentences, flareNoteWords, handoverWords, sheetSentences])
     Object.assign(words, pseudoWords(words));
 });
 
@@ -43,6 +45,7 @@ const papers: Readonly<Record<string, (isLarge: boolean) => Promise<Typeset>>> =
       ...look,
       isLarge,
     }),
+  handover: (isLarge) => printSheet(handoverSheet(handover(), look), { ...look, isLarge }),
   'flare-note': (isLarge) => printSheet(flareNoteSheet(flareNote(), look), { ...look, isLarge }),
 };
 

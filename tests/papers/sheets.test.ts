@@ -14,25 +14,27 @@ import { look } from './plan-papers.ts';
 import { hostile, inert, printed } from './print-and-read.ts';
 import { changed, flareNote, handover } from './sheet-papers.ts';
 
+const german = { ...look, language: 'de' } as const;
+const overruled = (reason: string) =>
+  handover({
+    overrides: [
+      {
+        joint: 'right-knee',
+        engine: 'ease-back',
+        instead: 'hold',
+        reason,
+        by: 'Closer',
+        until: '2026-04-30',
+      },
+    ],
+  });
+
 const sheets = [
   {
     kind: 'handover',
+    language: 'en',
     caution: kneeCaution.text,
-    make: (reason = 'Seen') =>
-      handoverSheet(
-        handover({
-          overrides: [
-            {
-              joint: 'right-knee',
-              engine: 'ease-back',
-              instead: 'hold',
-              reason,
-              by: 'Closer',
-              until: '2026-04-30',
-            },
-          ],
-        }),
-      ),
+    make: (reason = 'Seen') => handoverSheet(overruled(reason), look),
     headings: [
       'Handover',
       'Care',
@@ -49,7 +51,28 @@ const sheets = [
     ],
   },
   {
+    kind: 'handover in German',
+    language: 'de',
+    caution: cautionText(kneeCaution.patient).de,
+    make: (reason = 'Seen') => handoverSheet(overruled(reason), german),
+    headings: [
+      'Übergabe',
+      'Behandlung',
+      'Dringend',
+      'Pausen und wer sich darum kümmert',
+      'Grenzen',
+      'Methoden, die nicht möglich sind, und warum',
+      'Die letzten drei Entscheidungen',
+      'Anders entschieden',
+      'Noch nicht unterschrieben',
+      'Was gilt',
+      'Vorsichtshinweise zu den jetzigen Dosen (Wortlaut für Behandelte)',
+      'Warnzeichen, bei denen sofort aufgehört wird (Wortlaut für Behandelte)',
+    ],
+  },
+  {
     kind: 'flare-note',
+    language: 'en',
     caution: kneeCaution.text,
     make: (remark = 'skipped') =>
       flareNoteSheet(
@@ -73,6 +96,7 @@ const sheets = [
   },
   {
     kind: 'discharge',
+    language: 'en',
     caution: kneeCaution.text,
     make: (reason = 'Agreed') => dischargeSheet(careFacts(reason), '2026-05-04'),
     headings: [
@@ -91,6 +115,7 @@ const sheets = [
   },
   {
     kind: 'self-management',
+    language: 'en',
     // In the patient’s words.
     caution: cautionText(kneeCaution.patient).en,
     make: (by = 'Signer One') => selfManagementSheet(careFacts('Agreed', by), look)!,
@@ -106,20 +131,21 @@ const sheets = [
   },
 ] as const;
 
-describe.each(sheets)('the $kind on paper', ({ make, headings, caution }) => {
+describe.each(sheets)('the $kind on paper', ({ make, headings, caution, language }) => {
   it.each([
     { paper: 'a4', isLarge: false, size: [210, 297] },
     { paper: 'letter', isLarge: true, size: [216, 279] },
   ] as const)(
     'on $paper, large type $isLarge: headings in order, caution, signs and numbers, all of it tagged',
     async ({ size, ...as }) => {
-      const { read, all } = await printed(make(), as);
+      const { read, all } = await printed(make(), { ...as, language });
       expect(tagsOf(read.tags, /^H\d$/).map(wholeText)).toEqual(headings);
       expect(read.untagged).toEqual([]);
+      expect(read.language?.slice(0, 2)).toBe(language);
       expect(read.size).toEqual(size);
       expect(all).toContain(caution);
       for (const number of ['112', '020 913 0140', '116 117']) expect(all).toContain(number);
-      for (const flag of redFlagClasses.emergency) expect(all).toContain(pageWord('en', `flag.${flag}`));
+      for (const flag of redFlagClasses.emergency) expect(all).toContain(pageWord(language, `flag.${flag}`));
     },
   );
 
@@ -139,16 +165,16 @@ describe.each(sheets)('the $kind on paper', ({ make, headings, caution }) => {
 describe('the handover on paper', () => {
   it('gives no dose of what rests, the easier session alone of what is eased, and who signed each', async () => {
     const [one] = handover().inForce;
-    const resting = await printed(handoverSheet(handover({ inForce: [{ ...one!, today: 'none' }] })));
+    const resting = await printed(handoverSheet(handover({ inForce: [{ ...one!, today: 'none' }] }), look));
     expect(resting.all).toContain('Straighten the knee, sitting: rests now. Signed by Nuala Derravane.');
     expect(resting.all).not.toContain('sets of');
-    const eased = await printed(handoverSheet(handover({ inForce: [{ ...one!, today: 'bad-day' }] })));
+    const eased = await printed(handoverSheet(handover({ inForce: [{ ...one!, today: 'bad-day' }] }), look));
     expect(eased.all).toContain('only the easier session now. 2 sets');
     expect(eased.all).not.toContain('3 sets');
   });
 
   it('says what there is none of', async () => {
-    const { all } = await printed(handoverSheet(handover({ inForce: [], coveringClinician: null })));
+    const { all } = await printed(handoverSheet(handover({ inForce: [], coveringClinician: null }), look));
     for (const said of [
       'No episode of care is recorded.',
       'None open.',

@@ -1,4 +1,5 @@
 /** The page for the colleague who takes over, for paper. */
+import type { Joint } from '#core/exercises/joints.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
@@ -24,9 +25,13 @@ const dosesIn = (
     };
   });
 
-const dangersIn = ({ dangers }: Handover, access: Access, zone: string): HandoverPaper['dangers'] =>
+const dangersIn = ({ dangers, plan }: Handover, access: Access, zone: string): HandoverPaper['dangers'] =>
   dangers.map(({ kind, joint, facts, since, acknowledgedBy, assignedName }) => ({
-    sentence: sentenceOf({ kind, joint: joint as never, facts }, access.day),
+    kind,
+    joint: joint as Joint | null,
+    facts,
+    sentence: sentenceOf({ kind, joint: joint as Joint | null, facts }, access.day),
+    flags: plan.signs.find(({ sign }) => sign.id === facts.signId)?.sign.flags ?? [],
     since: dayAt(since, zone),
     acknowledgedBy,
     assignedName,

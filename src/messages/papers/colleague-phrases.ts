@@ -1,7 +1,7 @@
 /** What the core says to colleagues in English, as a language other than English has to say it. */
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
-import type { IneligibleMethod } from '#core/episode/documents/handover.ts';
+import type { IneligibleMethod, OpenDanger } from '#core/episode/documents/handover.ts';
 import type { Swelling, SwellingQuestion } from '#core/record/morning-questions.ts';
 import type { Day } from '#core/time/day.ts';
 
@@ -26,4 +26,8 @@ export interface ColleaguePhrases {
   readonly remark: (remark: string) => string;
   /** A screening item or a kind of measurement, maybe with remarks behind it. */
   readonly term: (term: string) => string;
+  /** What a rule found, with its figures. */
+  readonly threshold: (threshold: string) => string;
+  /** An urgent item. */
+  readonly danger: (danger: OpenDanger) => string;
 }

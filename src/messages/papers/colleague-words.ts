@@ -1,8 +1,10 @@
 /** The papers that go to colleagues, in every language they are written in. */
 import { words as germanFlareNote } from '../de/colleagues/flare-note.ts';
+import { words as germanHandover } from '../de/colleagues/handover.ts';
 import { words as germanLetter } from '../de/colleagues/letter.ts';
 import { words as germanSheet } from '../de/colleagues/sheet.ts';
 import { words as flareNote } from '../en/colleagues/flare-note.ts';
+import { words as handover } from '../en/colleagues/handover.ts';
 import { words as letter } from '../en/colleagues/letter.ts';
 import { words as sheet } from '../en/colleagues/sheet.ts';
 import type { LanguageTag } from '../languages.ts';
@@ -10,6 +12,7 @@ import { type ColleagueSpeech, colleagueSpeech, sayFrom } from './colleague-spee
 
 const sayLetter = sayFrom<typeof letter>({ en: letter, de: germanLetter });
 const sayFlareNote = sayFrom<typeof flareNote>({ en: flareNote, de: germanFlareNote });
+const sayHandover = sayFrom<typeof handover>({ en: handover, de: germanHandover });
 
 /** Words that any paper of parts may need. */
 export const sheetWords = sayFrom<typeof sheet>({ en: sheet, de: germanSheet });
@@ -30,4 +33,13 @@ export interface FlareNoteSpeech extends ColleagueSpeech {
 export const flareNoteSpeech = (tag: LanguageTag): FlareNoteSpeech => ({
   ...colleagueSpeech(tag),
   say: sayFlareNote(tag),
+});
+
+export interface HandoverSpeech extends ColleagueSpeech {
+  readonly say: ReturnType<typeof sayHandover>;
+}
+
+export const handoverSpeech = (tag: LanguageTag): HandoverSpeech => ({
+  ...colleagueSpeech(tag),
+  say: sayHandover(tag),
 });

@@ -3,7 +3,12 @@
 import type { PauseState } from '#core/danger/danger-state.ts';
 import type { DecisionWord, Reason, Today } from '#core/decision/answers.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
-import type { IneligibleMethod, OverrideLine, PauseLine } from '#core/episode/documents/handover.ts';
+import type {
+  IneligibleMethod,
+  OpenDanger,
+  OverrideLine,
+  PauseLine,
+} from '#core/episode/documents/handover.ts';
 import type { EpisodeStatus } from '#core/episode/episode-status.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
@@ -20,12 +25,11 @@ export interface HandoverPaper {
   readonly clinic: RungClinic & { readonly name: string };
   readonly patient: { readonly name: string; readonly birthDay: Day };
   readonly episodeStatus: EpisodeStatus;
-  readonly dangers: readonly {
-    readonly sentence: string;
+  readonly dangers: readonly (OpenDanger & {
     readonly since: Day;
     readonly acknowledgedBy: string | null;
     readonly assignedName: string | null;
-  }[];
+  })[];
   readonly coveringClinician: { readonly name: string } | null;
   readonly clinicianPauses: readonly (Pick<PauseState['pause'], 'joint' | 'cause' | 'by' | 'reason'> & {
     readonly since: Day;

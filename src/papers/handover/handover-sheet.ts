@@ -1,20 +1,19 @@
 /** The page for the colleague who takes over, on paper: it repeats the record, in the order in which it is needed. */
 import { isRest } from '#core/decision/left-of-today.ts';
-import { type DocumentPart, decisionWords, sentence } from '#core/episode/documents/document-words.ts';
-import { limitLine } from '#core/episode/documents/limit-line.ts';
-import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
-import { say } from '#messages/en/staff/handover.ts';
-import { type LetterSpeech, letterSpeech, sheetWords } from '#messages/papers/colleague-words.ts';
-import { doseText, paperSpeech } from '#messages/papers/paper-speech.ts';
+import { type DocumentPart, sentence } from '#core/episode/documents/document-words.ts';
+import {
+  type HandoverSpeech,
+  handoverSpeech,
+  type LetterSpeech,
+  letterSpeech,
+  sheetWords,
+} from '#messages/papers/colleague-words.ts';
+import { doseText } from '#messages/papers/paper-speech.ts';
 import { methodOn } from '../letter/letter-record.ts';
+import type { Look } from '../look.ts';
 import type { SheetPaper } from '../sheet/sheet-paper.ts';
 import { signsForColleagues } from '../sheet/signs-for-colleagues.ts';
 import type { HandoverPaper } from './handover-paper.ts';
-
-const speech = paperSpeech('en');
-const english = letterSpeech('en');
-const { say: sayLetter } = english;
-const saySheet = sheetWords('en');
 
 /** A part without lines says so. */
 const part = (title: string, lines: readonly string[], none: string): DocumentPart => ({
@@ -22,33 +21,44 @@ const part = (title: string, lines: readonly string[], none: string): DocumentPa
   lines: lines.length > 0 ? lines : [none],
 });
 
-const careLine = ({ episodeStatus: { state, change } }: HandoverPaper): string =>
+const careLine = (
+  { episodeStatus: { state, change } }: HandoverPaper,
+  { say, day, tag }: HandoverSpeech,
+): string =>
   state === 'not-recorded' || !change
     ? say('no-episode-of-care')
     : sentence(
         say('care-since', {
-          state: saySheet(`state-${state}`),
-          on: dayInWords(change.on),
+          state: sheetWords(tag)(`state-${state}`),
+          on: day(change.on),
           reason: change.reason,
         }),
       );
 
-const dangerLines = ({ dangers }: HandoverPaper): readonly string[] =>
-  dangers.map(({ sentence: what, since, acknowledgedBy, assignedName }) =>
+const dangerLines = (
+  { dangers }: HandoverPaper,
+  { say, day, danger: inWords }: HandoverSpeech,
+): readonly string[] =>
+  dangers.map((one) =>
     [
-      sentence(what),
-      say('since', { since: dayInWords(since) }),
-      acknowledgedBy ? say('acknowledged-by', { name: acknowledgedBy }) : `${say('not-acknowledged')}.`,
-      assignedName ? say('with', { name: assignedName }) : say('nobody-has-taken'),
+      sentence(inWords(one)),
+      say('since', { since: day(one.since) }),
+      one.acknowledgedBy
+        ? say('acknowledged-by', { name: one.acknowledgedBy })
+        : `${say('not-acknowledged')}.`,
+      one.assignedName ? say('with', { name: one.assignedName }) : say('nobody-has-taken'),
     ].join(' '),
   );
 
-const pauseLines = ({ clinicianPauses, pauses }: HandoverPaper): readonly string[] => [
+const pauseLines = (
+  { clinicianPauses, pauses }: HandoverPaper,
+  { say, day, joint: inWords }: HandoverSpeech,
+): readonly string[] => [
   ...clinicianPauses.map(({ joint, cause, by, reason, since }) =>
     sentence(
       say('paused-by', {
-        what: joint ? jointInWords(joint) : say('paused-all'),
-        since: dayInWords(since),
+        what: joint ? inWords(joint) : say('paused-all'),
+        since: day(since),
         name: by,
         reason: cause === 'warning-sign' ? say('after-sign') : reason,
       }),
@@ -56,48 +66,58 @@ const pauseLines = ({ clinicianPauses, pauses }: HandoverPaper): readonly string
   ),
   ...pauses.map(
     ({ joint, since, owner }) =>
-      `${jointInWords(joint)}, ${say('paused', { since: dayInWords(since) })} ${
+      `${inWords(joint)}, ${say('paused', { since: day(since) })} ${
         owner
           ? say(owner.isOver ? 'follows-up-over' : 'follows-up', {
               name: owner.name,
-              until: dayInWords(owner.until),
+              until: day(owner.until),
             })
           : say('nobody-follows-it-up')
       }`,
   ),
 ];
 
-const clearedWords = {
-  clinician: say('a-clinician-may-clear'),
-  physician: say('a-physician-must-clear'),
-} as const;
+const clearedBy = { clinician: 'a-clinician-may-clear', physician: 'a-physician-must-clear' } as const;
 
-const ineligibleLines = ({ closed }: HandoverPaper): readonly string[] =>
-  closed.map(
-    (line) =>
-      `${methodOn(line, english)}: ${sentence(line.text)}${line.clearedBy ? ` ${clearedWords[line.clearedBy]}` : ''}`,
+const ineligibleLines = (
+  { closed }: HandoverPaper,
+  { say, tag, reason }: HandoverSpeech,
+): readonly string[] =>
+  closed.map((line) =>
+    [
+      `${methodOn(line, letterSpeech(tag))}: ${sentence(reason(line))}`,
+      ...(line.clearedBy ? [say(clearedBy[line.clearedBy])] : []),
+    ].join(' '),
   );
 
-const decisionLines = ({ decisions }: HandoverPaper): readonly string[] =>
-  decisions.map(({ joint, decision, day, reasons, answeredName }) =>
+const decisionLines = (
+  { decisions }: HandoverPaper,
+  { say, day, tag, joint: inWords, threshold: found }: HandoverSpeech,
+): readonly string[] =>
+  decisions.map(({ joint, decision, day: on, reasons, answeredName }) =>
     [
-      `${jointInWords(joint)}, ${dayInWords(day)}: ${decisionWords[decision]}.`,
+      `${inWords(joint)}, ${day(on)}: ${sheetWords(tag)(`word-${decision}`)}.`,
       reasons.length === 0
         ? say('no-rule-prevented-progress')
-        : `${listed(reasons.map(({ rule, threshold }) => `${rule} (${threshold})`))}.`,
+        : `${reasons.map(({ rule, threshold }) => `${rule} (${found(threshold)})`).join('; ')}.`,
       answeredName ? say('answered-by', { name: answeredName }) : say('not-answered'),
     ].join(' '),
   );
 
-const overrideLines = ({ overrides }: HandoverPaper): readonly string[] =>
-  overrides.map(
+const overrideLines = (
+  { overrides }: HandoverPaper,
+  { say, day, tag, joint: inWords }: HandoverSpeech,
+): readonly string[] => {
+  const saySheet = sheetWords(tag);
+  return overrides.map(
     ({ joint, engine, instead, reason, by, until }) =>
-      `${jointInWords(joint)}: ${say('override', {
-        word: decisionWords[instead],
-        proposed: decisionWords[engine],
-        until: dayInWords(until),
+      `${inWords(joint)}: ${say('override', {
+        word: saySheet(`word-${instead}`),
+        proposed: saySheet(`word-${engine}`),
+        until: day(until),
       })} ${sentence(`${by}: ${reason}`)}`,
   );
+};
 
 /** Of what rests no dose is said; of what is eased the easier session alone. */
 export const doseLines = (
@@ -113,46 +133,59 @@ export const doseLines = (
       : `${exercise}: ${sentence(doseText(dose, doseSpeech))} ${signed}`;
   });
 
-const partsOf = (paper: HandoverPaper): readonly DocumentPart[] => {
-  const { coveringClinician, inForce, unsigned, limits, cautions, clinic } = paper;
-  const passes = coveringClinician
-    ? say('passes-to', { name: coveringClinician.name })
-    : say('passes-to-nobody');
+const cautionParts = (
+  { inForce, cautions, clinic }: HandoverPaper,
+  { tag, caution }: HandoverSpeech,
+): readonly DocumentPart[] => {
+  if (inForce.length === 0) return [];
   const hasCuff = inForce.some(({ dose }) => dose.method === 'occlusion');
+  const lines = [...new Set(cautions.map(caution))];
   return [
-    { title: saySheet('care'), lines: [careLine(paper)] },
-    {
-      title: saySheet('urgent'),
-      lines: [...(paper.dangers.length > 0 ? dangerLines(paper) : [say('none-open')]), passes],
-    },
-    part(say('pauses'), pauseLines(paper), say('nothing-is-paused')),
-    part(saySheet('limits'), limits.map(limitLine), say('none-in-force')),
-    part(say('methods'), ineligibleLines(paper), say('no-method')),
-    part(say('last-three-decisions'), decisionLines(paper), say('none-yet')),
-    part(saySheet('overrides'), overrideLines(paper), say('no-override-is-in-force')),
-    part(
-      say('not-signed-yet'),
-      unsigned.map(({ dose }) => `${english.exercise(dose.exerciseId)}: ${sentence(doseText(dose, speech))}`),
-      say('no-prescription-needs'),
-    ),
-    part(say('in-force'), doseLines(paper, english), say('no-prescription-is-in-force')),
-    ...(inForce.length > 0
-      ? [
-          part(sayLetter('cautions'), [...new Set(cautions.map(english.caution))], saySheet('no-caution')),
-          signsForColleagues(clinic, hasCuff, 'en'),
-        ]
-      : []),
+    part(letterSpeech(tag).say('cautions'), lines, sheetWords(tag)('no-caution')),
+    signsForColleagues(clinic, hasCuff, tag),
   ];
 };
 
-export const handoverSheet = (paper: HandoverPaper): SheetPaper => {
+const partsOf = (paper: HandoverPaper, speech: HandoverSpeech): readonly DocumentPart[] => {
+  const { say, tag, limit: limitInWords } = speech;
+  const saySheet = sheetWords(tag);
+  const { coveringClinician, unsigned, limits } = paper;
+  const passes = coveringClinician
+    ? say('passes-to', { name: coveringClinician.name })
+    : say('passes-to-nobody');
+  return [
+    { title: saySheet('care'), lines: [careLine(paper, speech)] },
+    {
+      title: saySheet('urgent'),
+      lines: [...(paper.dangers.length > 0 ? dangerLines(paper, speech) : [say('none-open')]), passes],
+    },
+    part(say('pauses'), pauseLines(paper, speech), say('nothing-is-paused')),
+    part(saySheet('limits'), limits.map(limitInWords), say('none-in-force')),
+    part(say('methods'), ineligibleLines(paper, speech), say('no-method')),
+    part(say('last-three-decisions'), decisionLines(paper, speech), say('none-yet')),
+    part(saySheet('overrides'), overrideLines(paper, speech), say('no-override-is-in-force')),
+    part(
+      say('not-signed-yet'),
+      unsigned.map(
+        ({ dose }) => `${speech.exercise(dose.exerciseId)}: ${sentence(doseText(dose, speech.dose))}`,
+      ),
+      say('no-prescription-needs'),
+    ),
+    part(say('in-force'), doseLines(paper, letterSpeech(tag)), say('no-prescription-is-in-force')),
+    ...cautionParts(paper, speech),
+  ];
+};
+
+export const handoverSheet = (paper: HandoverPaper, { language }: Pick<Look, 'language'>): SheetPaper => {
   const { clinic, patient } = paper;
+  const speech = handoverSpeech(language);
+  const saySheet = sheetWords(language);
   return {
     clinic: clinic.name,
     from: [clinic.name, saySheet('telephone', { phone: clinic.phone })],
-    about: saySheet('about', { name: patient.name, on: dayInWords(patient.birthDay) }),
+    about: saySheet('about', { name: patient.name, on: speech.day(patient.birthDay) }),
     title: saySheet('handover'),
-    parts: partsOf(paper),
+    parts: partsOf(paper, speech),
     adviceTitle: '',
     signature: null,
   };

@@ -91,7 +91,7 @@ const made: Readonly<
     return { ...(await printSheet(recordSheet(record, look), look)), fileName: recordFileName(look) };
   },
   handover: async ({ clinician }, _role, look, { patient: patientId }) =>
-    sheetMade('handover', handoverSheet(await clinician.papers.handover({ patientId })), look),
+    sheetMade('handover', handoverSheet(await clinician.papers.handover({ patientId }), look), look),
 };
 
 const fileOf = ({ pdf, fileName }: Made): Response =>

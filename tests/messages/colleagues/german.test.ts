@@ -4,11 +4,7 @@ import { outcomeLines } from '#core/assessment/course/lines.ts';
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import { screeningItems } from '#core/screening/items.ts';
-import { words as german } from '#messages/de/colleagues/letter.ts';
 import { phrases } from '#messages/de/colleagues/phrases.ts';
-import { words as english } from '#messages/en/colleagues/letter.ts';
-import { codeFiles, textOf } from '#tests/architecture/repository.ts';
-import { slotsIn } from './slots.ts';
 
 const by = { recordedBy: 'N D' };
 const person = { sex: 'female', birthDay: '1960-01-01' } as const;
@@ -129,21 +125,4 @@ describe('a limit in German', () => {
       /erlaubt 0° bis 90° Flexion, ab 03\.02\.2026 bis 01\.03\.2026\..*aufgehoben wurde sie nicht/,
     );
   });
-});
-
-it('every sentence of the letter has the slots of the English one', () => {
-  const differing = Object.keys(english).filter((key) => {
-    const name = key as keyof typeof english;
-    return slotsIn(german[name]).join() !== slotsIn(english[name]).join();
-  });
-  expect(differing).toEqual([]);
-});
-
-it('every sentence of the letter is said by a paper', () => {
-  const said = codeFiles('src/papers').map(textOf).join('\n');
-  const begun = [...said.matchAll(/`([a-z][a-z0-9.-]*)\$\{/g)].map(([, start = '']) => start);
-  const unsaid = Object.keys(english).filter(
-    (key) => !said.includes(`'${key}'`) && !begun.some((start) => key.startsWith(start)),
-  );
-  expect(unsaid).toEqual([]);
 });

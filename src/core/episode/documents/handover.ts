@@ -6,11 +6,13 @@
 
 import type { DecisionWord, Reason } from '#core/decision/answers.ts';
 import type { ClinicianAnswer } from '#core/decision/decisions-in-force.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint, Limb, Side } from '#core/exercises/joints.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
 import type { Day } from '#core/time/day.ts';
+import type { DueItem } from '#core/worklist/item.ts';
 
 export interface IneligibleMethod {
   readonly method: Method;
@@ -35,6 +37,13 @@ export const ineligibleMethods = (outcomes: readonly MethodOutcome[]): readonly 
   }
   return [...lines.values()];
 };
+
+/** An urgent item on the worklist. */
+export interface OpenDanger extends Pick<DueItem, 'kind' | 'joint' | 'facts'> {
+  readonly sentence: string;
+  /** Of a warning sign; empty where a clinician paused for a reason of his or her own. */
+  readonly flags: readonly RedFlag[];
+}
 
 interface Decided {
   readonly id: string;

@@ -8,6 +8,7 @@ import type { Day } from '#core/time/day.ts';
 import { exerciseName } from '../../exercises.ts';
 import type { ColleaguePhrases } from '../../papers/colleague-phrases.ts';
 import { forms } from '../forms.ts';
+import { decided } from './decided.ts';
 import { health } from './health.ts';
 import { words } from './letter.ts';
 import { trade } from './trade.ts';
@@ -190,5 +191,6 @@ export const phrases: ColleaguePhrases = {
   reason,
   remark,
   term,
+  ...decided,
   ...health,
 };

@@ -20,5 +20,9 @@ export const words = {
   'no-caution': 'Keiner ist erfasst.',
   'state-in-care': 'In Behandlung',
   'state-on-break': 'Unterbrochen',
-  'state-closed': 'Beendet',
+  'state-closed': 'Abgeschlossen',
+  'word-progress': 'steigern',
+  'word-hold': 'beibehalten',
+  'word-ease-back': 'verringern',
+  'word-pause': 'aussetzen',
 } as const satisfies Same<typeof english>;

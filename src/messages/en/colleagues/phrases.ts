@@ -20,4 +20,6 @@ export const phrases: ColleaguePhrases = {
   detail: (item, detail) => detailText(`${item}.${detail}` as ScreeningDetailKey).en,
   remark: (remark) => remark,
   term: (term) => term,
+  threshold: (threshold) => threshold,
+  danger: ({ sentence }) => sentence,
 };

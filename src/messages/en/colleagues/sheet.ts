@@ -18,4 +18,8 @@ export const words = {
   'state-in-care': 'In care',
   'state-on-break': 'On a break',
   'state-closed': 'Closed',
+  'word-progress': 'progress',
+  'word-hold': 'hold',
+  'word-ease-back': 'ease back',
+  'word-pause': 'pause',
 } as const;

@@ -1,0 +1,42 @@
+/** The page for the colleague who takes over, in German. */
+import type { words as english } from '#messages/en/colleagues/handover.ts';
+import type { Same } from '#messages/sentence.ts';
+
+export const words = {
+  'none-open': 'Nichts ist offen.',
+  'not-acknowledged': 'Nicht bestätigt',
+  since: 'Seit {since}.',
+  with: 'Liegt bei {name}.',
+  'nobody-has-taken': 'Niemand hat es übernommen.',
+  'passes-to': 'Dringendes, das nicht rechtzeitig bestätigt wird, geht an {name}.',
+  'passes-to-nobody':
+    'Eine Vertretung ist nicht benannt. Dringendes, das nicht rechtzeitig bestätigt wird, geht an niemanden.',
+  pauses: 'Pausen und wer sich darum kümmert',
+  'nothing-is-paused': 'Nichts ist ausgesetzt.',
+  'paused-by': '{what}, am {since} ausgesetzt von {name}: {reason}',
+  'paused-all': 'Alles',
+  'after-sign': 'nach einem Warnzeichen',
+  paused: 'ausgesetzt seit {since}.',
+  'follows-up': '{name} kümmert sich darum bis {until}.',
+  'follows-up-over': '{name} kümmert sich darum bis {until}; dieser Tag ist vorbei.',
+  'nobody-follows-it-up': 'Niemand kümmert sich darum.',
+  'none-in-force': 'Zurzeit gilt keine.',
+  'a-clinician-may-clear': 'Freigabe durch eine Therapeutin oder einen Therapeuten möglich.',
+  'a-physician-must-clear': 'Freigabe nur ärztlich.',
+  methods: 'Methoden, die nicht möglich sind, und warum',
+  'no-method': 'Keine Methode ist kontraindiziert oder braucht eine Freigabe.',
+  'last-three-decisions': 'Die letzten drei Entscheidungen',
+  'none-yet': 'Bisher keine.',
+  'no-rule-prevented-progress': 'Keine Regel sprach gegen eine Steigerung.',
+  'answered-by': 'Beantwortet von {name}.',
+  'not-answered': 'Bisher weder angenommen noch anders entschieden.',
+  'no-override-is-in-force': 'Zurzeit gilt keine andere Entscheidung.',
+  override: '{word} statt {proposed}, bis {until}.',
+  'not-signed-yet': 'Noch nicht unterschrieben',
+  'no-prescription-needs': 'Keine Verordnung wartet auf eine Unterschrift.',
+  'in-force': 'Was gilt',
+  'no-prescription-is-in-force': 'Zurzeit gilt keine Verordnung.',
+  'no-episode-of-care': 'Eine Behandlung ist nicht erfasst.',
+  'care-since': '{state} seit {on}: {reason}',
+  'acknowledged-by': 'Bestätigt von {name}.',
+} as const satisfies Same<typeof english>;
