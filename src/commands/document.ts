@@ -17,7 +17,7 @@ import { clinicIds, clinicOf, type Patient, patientOf } from '#data/patients/peo
 import { languages } from '#messages/languages.ts';
 import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
 import { handoverSheet } from '#papers/handover/handover-sheet.ts';
-import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
+import { type PaperKind, paperKinds } from '#papers/kinds.ts';
 import { printLetter } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { printPlan } from '#papers/plan/print-plan.ts';
@@ -74,7 +74,7 @@ const askedIn = (args: readonly string[]): Asked => {
     kind,
     patientId: needed('patient', given.patient),
     paper: oneOf('paper', paperSizes, given.paper),
-    language: oneOf('language', languagesOfKind[kind], given.language),
+    language: oneOf('language', tags, given.language),
     isLarge: given.large === true,
     weeks: weeksIn(given.weeks),
     out: needed('out', given.out),
@@ -106,7 +106,7 @@ const make: Readonly<
     printPlan(await planPaperFor(access, patient, weeks), look),
   letter: async (access, patient, look) => printLetter(await letterPaperFor(access, patient), look),
   discharge: async (access, patient, look) =>
-    printSheet(await dischargePaperFor(access, patient, null), look),
+    printSheet(await dischargePaperFor(access, patient, null, look.language), look),
   'self-management': async (access, patient, look) =>
     printSheet(await selfManagementPaperFor(access, patient, null, look.language), look),
   'flare-note': async (access, patient, look) =>

@@ -84,9 +84,11 @@ describe('a paper by command', () => {
 
   it.each([
     ['discharge', 'en', 'Summary of care so far'],
+    ['discharge', 'de', 'Zwischenbericht'],
     ['self-management', 'en', 'What to do on your own'],
     ['self-management', 'de', 'Was Sie selbst tun können'],
     ['handover', 'en', 'Handover'],
+    ['handover', 'de', 'Übergabe'],
     ['flare-note', 'en', 'Note about a flare'],
     ['record', 'en', 'My record'],
     ['record', 'de', 'Meine Akte'],

@@ -1,5 +1,6 @@
 /** Papers in a language made by machine: what is still English was never translated, and longer words fit. */
 import { beforeAll, describe, expect, it } from 'vitest';
+import { words as dischargeWords } from '#messages/en/colleagues/discharge.ts';
 import { words as flareNoteWords } from '#messages/en/colleagues/flare-note.ts';
 import { words as handoverWords } from '#messages/en/colleagues/handover.ts';
 import { words as letterSentences } from '#messages/en/colleagues/letter.ts';
@@ -7,7 +8,7 @@ import { words as sheetSentences } from '#messages/en/colleagues/sheet.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { exerciseName } from '#messages/exercises.ts';
 import { letterSpeech } from '#messages/papers/colleague-words.ts';
-import { selfManagementSheet } from '#papers/end-of-care/end-of-care-sheets.ts';
+import { dischargeSheet, selfManagementSheet } from '#papers/end-of-care/end-of-care-sheets.ts';
 import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
 import { handoverSheet } from '#papers/handover/handover-sheet.ts';
 import { letterWords } from '#papers/letter/letter-data.ts';
@@ -28,7 +29,7 @@ import { flareNote, handover, record } from './sheet-papers.ts';
 /** English gives its place to the made one, here and in no other file of tests. */
 beforeAll(() => {
   Object.assign(everyLanguage.en, pseudoOf({ ...everyLanguage.en }));
-  for (const words of [letterSentences, flareNoteWords, handoverWords, sheetSentences])
+  for (const words of [letterSentences, dischargeWords, flareNoteWords, handoverWords, sheetSentences])
     Object.assign(words, pseudoWords(words));
 });
 
@@ -46,6 +47,8 @@ const papers: Readonly<Record<string, (isLarge: boolean) => Promise<Typeset>>> =
       isLarge,
     }),
   handover: (isLarge) => printSheet(handoverSheet(handover(), look), { ...look, isLarge }),
+  discharge: (isLarge) =>
+    printSheet(dischargeSheet(careFacts('Agreed'), '2026-05-04', look), { ...look, isLarge }),
   'flare-note': (isLarge) => printSheet(flareNoteSheet(flareNote(), look), { ...look, isLarge }),
 };
 

@@ -28,7 +28,9 @@ export const dischargePaperFor = async (
   access: Access,
   patient: Patient,
   episodeId: string | null,
-): Promise<SheetPaper> => dischargeSheet(await factsFor(access, patient, episodeId), access.day);
+  language: LanguageTag,
+): Promise<SheetPaper> =>
+  dischargeSheet(await factsFor(access, patient, episodeId), access.day, { language });
 
 export const selfManagementPaperFor = async (
   access: Access,

@@ -18,8 +18,10 @@ const language = z.enum(languages.map(({ tag }) => tag)).default('en');
 /** At the clinic's desk. */
 export const papersRouter = router({
   discharge: recordProcedure
-    .input(episode)
-    .query(({ ctx: { access, patient }, input }) => dischargePaperFor(access, patient, input.episodeId)),
+    .input(episode.extend({ language }))
+    .query(({ ctx: { access, patient }, input }) =>
+      dischargePaperFor(access, patient, input.episodeId, input.language),
+    ),
 
   flareNote: recordProcedure.query(({ ctx: { access, patient } }) => flareNotePaperFor(access, patient)),
 

@@ -1,12 +1,13 @@
 /** The letter to another doctor in words: what is asked first, a page that is read in a minute, the record behind it. */
 import { linesIn } from '#core/episode/letters/letter.ts';
 import type { Day } from '#core/time/day.ts';
+import { named } from '#messages/papers/checked.ts';
 import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import { doseIn } from './letter-dose.ts';
 import type { LetterFrame } from './letter-frame.ts';
 import { outcomesIn } from './letter-outcomes.ts';
 import type { LetterPaper } from './letter-paper.ts';
-import { named, recordParts } from './letter-record.ts';
+import { recordParts } from './letter-record.ts';
 import { askedIn, risksIn } from './letter-risks.ts';
 import { summaryIn } from './letter-summary.ts';
 

@@ -1,17 +1,14 @@
 /** The record behind a letter: what its first page rests on, in full. */
-import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { sentence } from '#core/episode/documents/document-words.ts';
 import { type Limb, limbs, type Side, sides } from '#core/exercises/joints.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import { say as sayNote } from '#messages/en/staff/episode/visit-notes.ts';
+import { measuredLine, plannedLine, screeningLines } from '#messages/papers/checked.ts';
 import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import { doseText } from '#messages/papers/paper-speech.ts';
 import type { LetterPaper } from './letter-paper.ts';
 
 const allLimbs = limbs.length * sides.length;
-
-export const named = (things: readonly string[], { say, term }: LetterSpeech): string =>
-  things.length === 0 ? say('none') : things.map(term).join('; ');
 
 /** On which limbs: a method may be used on one and closed on another. */
 export const onLimbs = (
@@ -26,17 +23,6 @@ export const onLimbs = (
 
 export const methodOn = ({ method, limbs: on }: LetterPaper['closed'][number], speech: LetterSpeech) =>
   onLimbs(method, on, speech);
-
-const measuredLine = (line: OutcomeLine, speech: LetterSpeech): string =>
-  speech.say('measured-all', {
-    title: speech.title(line),
-    readings: line.readings
-      .map(({ text, day }) =>
-        speech.say('reading', { text: speech.reading(line, text), on: speech.day(day) }),
-      )
-      .join(', '),
-    change: speech.change(line),
-  });
 
 const doseLines = ({ exercises }: LetterPaper, { say, day, exercise, dose }: LetterSpeech) =>
   exercises.flatMap(({ first, now }) => [
@@ -53,35 +39,14 @@ const doseLines = ({ exercises }: LetterPaper, { say, day, exercise, dose }: Let
     }),
   ]);
 
-const logLines = ({ log }: LetterPaper, { say }: LetterSpeech): readonly string[] => {
+const logLines = ({ log }: LetterPaper, speech: LetterSpeech): readonly string[] => {
+  const { say } = speech;
   if (!log) return [say('no-care')];
   const { careDays, sessions, mornings, plannedDays, plannedDaysWithout } = log;
   return [
     say('log-days', { sessions: say('sessions', { count: sessions }), days: careDays, mornings }),
-    plannedDays === null
-      ? say('log-unplanned')
-      : say('log-planned', { planned: plannedDays, without: plannedDaysWithout }),
+    plannedLine(plannedDays, plannedDaysWithout, speech),
   ];
-};
-
-const screeningLines = (
-  { checks: { screening, notMeasured } }: LetterPaper,
-  speech: LetterSpeech,
-): readonly string[] => {
-  const { say, day } = speech;
-  const asked =
-    screening === null
-      ? [say('not-screened')]
-      : [
-          say('screened-on', {
-            on: day(screening.day),
-            notknown: named(screening.notKnown, speech),
-            notasked: named(screening.notAsked, speech),
-          }),
-          say('yes', { things: named(screening.yes, speech) }),
-          say('no', { count: screening.no }),
-        ];
-  return [...asked, say('not-measured', { things: named(notMeasured, speech) })];
 };
 
 /** The headings of a note stay in the language it was written in. */
@@ -112,8 +77,11 @@ export const recordParts = (letter: LetterPaper, speech: LetterSpeech) => {
     { title: say('dose'), lines: letter.limits.map(speech.limit) },
     { title: say('notes'), lines: noteLines(letter, speech) },
     { title: say('logs'), lines: logLines(letter, speech) },
-    { title: say('measured'), lines: letter.outcomes.map((line) => measuredLine(line, speech)) },
-    { title: say('screening'), lines: screeningLines(letter, speech) },
+    {
+      title: say('measured'),
+      lines: letter.outcomes.map((line) => measuredLine(line, line.readings, speech)),
+    },
+    { title: say('screening'), lines: screeningLines(letter.checks, speech) },
   ];
   return parts.filter(({ lines }) => lines.length > 0);
 };

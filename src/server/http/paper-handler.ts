@@ -9,7 +9,7 @@ import { languages } from '#messages/languages.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
 import { handoverSheet } from '#papers/handover/handover-sheet.ts';
-import { languagesOfKind, type PaperKind, paperKinds } from '#papers/kinds.ts';
+import { type PaperKind, paperKinds } from '#papers/kinds.ts';
 import { letterFileName, printLetter, printWords } from '#papers/letter/print-letter.ts';
 import { type Look, paperSizes } from '#papers/look.ts';
 import { planFileName, printPlan } from '#papers/plan/print-plan.ts';
@@ -76,8 +76,10 @@ const made: Readonly<
     const { words, voided } = await clinician.letters.get({ patientId, letterId });
     return { ...(await printWords(words, look, voided)), fileName };
   },
-  discharge: async ({ clinician }, _role, look, { patient: patientId, episode: episodeId }) =>
-    sheetMade('discharge', await clinician.papers.discharge({ patientId, episodeId }), look),
+  discharge: async ({ clinician }, _role, look, { patient: patientId, episode: episodeId }) => {
+    const { language } = look;
+    return sheetMade('discharge', await clinician.papers.discharge({ patientId, episodeId, language }), look);
+  },
   'self-management': async ({ clinician }, _role, look, { patient: patientId, episode: episodeId }) => {
     const { language } = look;
     const sheet = await clinician.papers.selfManagement({ patientId, episodeId, language });
@@ -110,7 +112,7 @@ const askedIn = (kind: string, url: string): { readonly kind: PaperKind; readonl
   const { searchParams } = new URL(url);
   const read = asked.safeParse({ ...Object.fromEntries(searchParams), note: searchParams.getAll('note') });
   if (!isKind(kind) || !read.success) return null;
-  return languagesOfKind[kind].includes(read.data.language) ? { kind, how: read.data } : null;
+  return { kind, how: read.data };
 };
 
 const refusedWith = (error: unknown): Response => {

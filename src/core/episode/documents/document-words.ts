@@ -1,9 +1,5 @@
 /** What a paper is made of, and the words both papers share. */
-import type { DecisionWord } from '#core/decision/answers.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
-import type { Method } from '#core/prescribing/methods.ts';
-import { jointInWords, listed } from '#core/review/plain-words.ts';
 
 export interface DocumentPart {
   readonly title: string;
@@ -34,25 +30,4 @@ export interface DoseWords {
   readonly dose: (dose: Dose) => string;
 }
 
-export const methodWords: Readonly<Record<Method, string>> = {
-  variation: 'variation',
-  'low-load': 'low load',
-  occlusion: 'occlusion',
-};
-
-export const decisionWords: Readonly<Record<DecisionWord, string>> = {
-  progress: 'progress',
-  hold: 'hold',
-  'ease-back': 'ease back',
-  pause: 'pause',
-};
-
-export const endWords: Readonly<Record<string, string>> = {
-  discharged: 'Discharged',
-  transferred: 'Handed to others',
-};
-
-/** All of them: on paper nothing is cut short. */
-export const all = (parts: readonly string[]): string => listed(parts, Number.POSITIVE_INFINITY);
-export const jointsInWords = (joints: readonly Joint[]): string => all(joints.map(jointInWords));
 export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);

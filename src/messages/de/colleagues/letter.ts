@@ -135,7 +135,11 @@ export const words = {
   note: '{on}, {name}: {text}',
   logs: 'Was eingetragen wurde',
   'log-days': '{sessions} in {days} Behandlungstagen; an {mornings} davon der Morgen.',
-  'log-planned': '{planned} Tage waren geplant; an {without} davon wurde kein Training eingetragen.',
+  'log-planned': {
+    by: 'planned',
+    one: '{planned} Tag war geplant; an {without} davon wurde kein Training eingetragen.',
+    other: '{planned} Tage waren geplant; an {without} davon wurde kein Training eingetragen.',
+  },
   'log-unplanned': 'Kein Programm nannte Tage; fehlende Einheiten lassen sich nicht zählen.',
   footer: '{clinic}, gedruckt am {on}',
   unprintable: '▯ steht für ein Zeichen, das nicht gedruckt werden kann: {names}.',

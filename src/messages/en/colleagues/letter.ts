@@ -123,7 +123,11 @@ export const words = {
   note: '{on}, {name}: {text}',
   logs: 'What was logged',
   'log-days': '{sessions} over {days} days of care; mornings on {mornings} of them.',
-  'log-planned': '{planned} days were planned; on {without} of them no session was logged.',
+  'log-planned': {
+    by: 'planned',
+    one: '{planned} day was planned; on {without} of them no session was logged.',
+    other: '{planned} days were planned; on {without} of them no session was logged.',
+  },
   'log-unplanned': 'No programme named days, so missing sessions cannot be counted.',
   footer: '{clinic}, printed {on}',
   unprintable: '▯ stands for a character that cannot be printed: {names}.',

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { DocumentFacts, DocumentItem } from '#core/episode/documents/document-facts.ts';
 import { adviceOf } from '#core/episode/documents/document-words.ts';
-import { letterOf } from '#core/episode/documents/letter.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
+import { dischargeIn } from '#messages/papers/discharge.ts';
 import { selfManagementIn } from '#messages/papers/self-management.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 import { cuffDose } from '#tests/ui/patient/views.ts';
@@ -90,16 +90,16 @@ const clinicWords = {
 /** The sheet as it is read in English. */
 const sheetOf = (over: Partial<DocumentFacts> = {}) =>
   selfManagementIn('en', selfManagementOf({ ...facts, ...over })!);
-const textOf = (document: ReturnType<typeof letterOf>) =>
+const textOf = (document: ReturnType<typeof dischargeIn>) =>
   document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]).join('\n');
 const letter = (over: Partial<DocumentFacts> = {}) =>
-  textOf(letterOf({ ...facts, ...over }, '2026-05-02', clinicWords));
+  textOf(dischargeIn('en', { ...facts, ...over }, '2026-05-02', clinicWords));
 const sheet = (over: Partial<DocumentFacts> = {}) => textOf(sheetOf(over));
 
 describe('the letter', () => {
   it('is headed by the clinic and the person, as the sheet is', () => {
     const head = { from: ['Clinic a', 'Telephone 210 000 000'], about: 'Test Person, born 1 Jun 1958' };
-    expect(letterOf(facts, '2026-05-02', clinicWords)).toMatchObject(head);
+    expect(dischargeIn('en', facts, '2026-05-02', clinicWords)).toMatchObject(head);
     expect(sheetOf()).toMatchObject(head);
   });
 
@@ -131,7 +131,7 @@ describe('the letter', () => {
   it('says how much was logged and how much is missing, and never counts missing as zero', () => {
     const text = letter();
     expect(text).toContain('14 sessions logged, 3 of them the easier session.');
-    expect(text).toContain('24 planned days; on 10 of them no session was logged.');
+    expect(text).toContain('24 days were planned; on 10 of them no session was logged.');
     expect(letter({ log: { ...facts.log, plannedDays: 0, plannedDaysWithout: 0 } })).toContain(
       'No day of this period was planned for a session.',
     );
@@ -170,7 +170,7 @@ describe('the letter', () => {
     } as const;
     const text = letter({ limits: [limit] });
     expect(text).toContain('No screening is on record.');
-    expect(text).toContain('No measurement on record: Body mass.');
+    expect(text).toContain('Never measured: Body mass.');
     expect(text).toContain(
       'load limited to 3 kg, from 2 Mar 2026 to 1 Apr 2026. Set by Dr Surgeon. Its last day has passed and nobody has lifted it.',
     );
@@ -256,7 +256,7 @@ describe('the sheet for the patient', () => {
     expect(sheet({ clinic: withoutNumber })).toContain('If nobody answers there, do not wait: ring 112.');
     const recorded = document.parts.flatMap(({ lines }) => lines).join('\n');
     expect(recorded).not.toMatch(/\b(do not|ring|ask the clinic)\b/i);
-    expect(adviceOf(letterOf(facts, '2026-05-02', clinicWords))).toEqual([]);
+    expect(adviceOf(dischargeIn('en', facts, '2026-05-02', clinicWords))).toEqual([]);
   });
 
   it('gives advice for pain over the limit and a worse morning where values were set', () => {
