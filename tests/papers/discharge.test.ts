@@ -83,7 +83,7 @@ describe('the summary of care in German', () => {
       'Überwiesen von: nicht erfasst.',
       'Vom 02.03.2026 bis 30.04.2026, 60 Tage.',
       'Behandlung beendet am 30.04.2026: Ziel erreicht.',
-      'Knie strecken im Sitzen (Training mit geringer Last), unterschrieben am 02.03.2026 von Signer One: ',
+      'Knie strecken im Sitzen, Training mit geringer Last, unterschrieben am 02.03.2026 von Signer One: ',
       'Galt bei Behandlungsende. Die Übung ruhte.',
       'Beendet am 30.04.2026.',
       'Aufstehen vom Stuhl in 30 Sekunden: 9 Mal (02.03.2026), 12 Mal (28.04.2026). Veränderung: über den Messfehler hinaus, besser',

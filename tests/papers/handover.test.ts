@@ -94,3 +94,17 @@ it('says all of it in German, and what was typed as it was typed', () => {
   // A street and the name of a clinic stay as they are.
   expect(lines.filter((line) => leftInEnglish(line.replaceAll('Ward Street Clinic', '')))).toEqual([]);
 });
+
+it.each([
+  ['en', 4, 'T4 (any red flag). Not'],
+  ['en', 5, 'T4 (any red flag); and 1 more. Not'],
+  ['de', 6, 'T4 (ein Warnzeichen); und 2 weitere. Bisher'],
+] as const)('in %s, of %i reasons tells four and counts the rest', (language, count, said) => {
+  const reasons = Array.from({ length: count }, (_, at) => ({
+    rule: `T${at + 1}`,
+    threshold: 'any red flag',
+  }));
+  const one = { joint: 'right-knee', decision: 'hold', day: '2026-04-18', answeredName: null } as const;
+  const sheet = handoverSheet(handover({ decisions: [{ ...one, reasons }] }), { ...look, language });
+  expect(sheet.parts[5]?.lines[0]).toContain(said);
+});

@@ -11,8 +11,8 @@ import {
   letterSpeech,
   sheetWords,
 } from '#messages/papers/colleague-words.ts';
-import { doseLines } from '../handover/handover-sheet.ts';
 import type { Look } from '../look.ts';
+import { doseLines } from '../sheet/dose-lines.ts';
 import type { SheetPaper } from '../sheet/sheet-paper.ts';
 import { signsForColleagues } from '../sheet/signs-for-colleagues.ts';
 import { changeLines } from './flare-note-changes.ts';

@@ -1,16 +1,15 @@
 /** The page for the colleague who takes over, on paper: it repeats the record, in the order in which it is needed. */
-import { isRest } from '#core/decision/left-of-today.ts';
 import { type DocumentPart, sentence } from '#core/episode/documents/document-words.ts';
 import {
   type HandoverSpeech,
   handoverSpeech,
-  type LetterSpeech,
   letterSpeech,
   sheetWords,
 } from '#messages/papers/colleague-words.ts';
 import { doseText } from '#messages/papers/paper-speech.ts';
 import { methodOn } from '../letter/letter-record.ts';
 import type { Look } from '../look.ts';
+import { doseLines } from '../sheet/dose-lines.ts';
 import type { SheetPaper } from '../sheet/sheet-paper.ts';
 import { signsForColleagues } from '../sheet/signs-for-colleagues.ts';
 import type { HandoverPaper } from './handover-paper.ts';
@@ -90,19 +89,28 @@ const ineligibleLines = (
     ].join(' '),
   );
 
-const decisionLines = (
-  { decisions }: HandoverPaper,
-  { say, day, tag, joint: inWords, threshold: found }: HandoverSpeech,
-): readonly string[] =>
-  decisions.map(({ joint, decision, day: on, reasons, answeredName }) =>
+/** The rest of the reasons are counted: the page is to stay short. */
+const reasonsTold = 4;
+
+const reasonsIn = (
+  reasons: HandoverPaper['decisions'][number]['reasons'],
+  { say, threshold: found }: HandoverSpeech,
+): string => {
+  const told = reasons.slice(0, reasonsTold).map(({ rule, threshold }) => `${rule} (${found(threshold)})`);
+  const more = reasons.length - told.length;
+  return [...told, ...(more > 0 ? [say('more-reasons', { count: more })] : [])].join('; ');
+};
+
+const decisionLines = ({ decisions }: HandoverPaper, speech: HandoverSpeech): readonly string[] => {
+  const { say, day, tag, joint: inWords } = speech;
+  return decisions.map(({ joint, decision, day: on, reasons, answeredName }) =>
     [
       `${inWords(joint)}, ${day(on)}: ${sheetWords(tag)(`word-${decision}`)}.`,
-      reasons.length === 0
-        ? say('no-rule-prevented-progress')
-        : `${reasons.map(({ rule, threshold }) => `${rule} (${found(threshold)})`).join('; ')}.`,
+      reasons.length === 0 ? say('no-rule-prevented-progress') : `${reasonsIn(reasons, speech)}.`,
       answeredName ? say('answered-by', { name: answeredName }) : say('not-answered'),
     ].join(' '),
   );
+};
 
 const overrideLines = (
   { overrides }: HandoverPaper,
@@ -118,20 +126,6 @@ const overrideLines = (
       })} ${sentence(`${by}: ${reason}`)}`,
   );
 };
-
-/** Of what rests no dose is said; of what is eased the easier session alone. */
-export const doseLines = (
-  { inForce }: Pick<HandoverPaper, 'inForce'>,
-  { say: sayIn, exercise: nameOf, dose: doseSpeech }: LetterSpeech,
-): readonly string[] =>
-  inForce.map(({ dose, easierSession, signedName, today }) => {
-    const exercise = nameOf(dose.exerciseId);
-    const signed = sayIn('signed-by', { name: signedName ?? '' });
-    if (isRest(today)) return `${sayIn('dose-rests', { exercise })} ${signed}`;
-    return today === 'bad-day'
-      ? `${sayIn('dose-easier', { exercise })} ${sentence(doseText(easierSession, doseSpeech))} ${signed}`
-      : `${exercise}: ${sentence(doseText(dose, doseSpeech))} ${signed}`;
-  });
 
 const cautionParts = (
   { inForce, cautions, clinic }: HandoverPaper,

@@ -43,7 +43,7 @@ const joint = {
   'effusion #+ in two tests running': 'Erguss #+ bei zwei Untersuchungen hintereinander',
   'effusion #+ where zero or trace is usual': 'Erguss #+, üblich ist keiner oder eine Spur',
   'over # min, over usual + # min and over # × usual':
-    'Steifigkeit über # min, über dem Üblichen + # min und über # × dem Üblichen',
+    'Steifigkeit über # min, mehr als # min länger als üblich und über dem #-Fachen des Üblichen',
   'flare of # day or more': 'Schub von mindestens # Tag',
   'flare of # days or more, no inflammatory arthritis':
     'Schub von mindestens # Tagen, keine entzündliche Arthritis',

@@ -21,7 +21,7 @@ export const words = {
   recorded: 'Erfasst von {name}.',
   work: 'Übungen, erste und letzte Dosis',
   'no-work': 'In diesem Zeitraum wurde keine Übung unterschrieben.',
-  'first-signed': '{exercise} ({method}), unterschrieben am {on} von {name}: {dose}.',
+  'first-signed': '{exercise}, {method}, unterschrieben am {on} von {name}: {dose}.',
   'only-version': 'Eine andere Fassung wurde nicht unterschrieben.',
   'last-signed': 'Zuletzt unterschrieben am {on} von {name}: {dose}.',
   'stood-ended': 'Galt bei Behandlungsende.',

@@ -36,7 +36,8 @@ export const words = {
   'no-prescription-needs': 'Keine Verordnung wartet auf eine Unterschrift.',
   'in-force': 'Was gilt',
   'no-prescription-is-in-force': 'Zurzeit gilt keine Verordnung.',
-  'no-episode-of-care': 'Eine Behandlung ist nicht erfasst.',
+  'no-episode-of-care': 'Ein Beginn der Behandlung ist nicht erfasst.',
   'care-since': '{state} seit {on}: {reason}',
   'acknowledged-by': 'Bestätigt von {name}.',
+  'more-reasons': 'und {count} weitere',
 } as const satisfies Same<typeof english>;

@@ -39,4 +39,5 @@ export const onScreenToo = {
 export const words = {
   ...onScreenToo,
   'acknowledged-by': 'Acknowledged by {name}.',
+  'more-reasons': 'and {count} more',
 } as const;

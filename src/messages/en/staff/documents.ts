@@ -28,11 +28,12 @@ export const words = {
   'ask-first': 'Ask before you hand one on',
   'papers-hint': 'Read each before you sign it on paper; nothing is sent.',
   'paper-letter': 'Letter to a GP, surgeon or rheumatologist: write, sign, print',
-  'paper-discharge': 'Discharge summary, or summary of care so far',
+  'paper-discharge': 'Discharge summary, or summary of care so far, in {language}',
   'paper-self-management': 'Self-management sheet in {language}',
-  'paper-flare-note': 'Note about a flare, to the rheumatology team',
-  'paper-handover': 'Handover on paper (PDF)',
+  'paper-flare-note': 'Note about a flare, to the rheumatology team, in {language}',
+  'paper-handover': 'Handover on paper in {language} (PDF)',
   'this-as-pdf': 'As a PDF',
+  'as-pdf-in': 'As a PDF in {language}',
   'open-the-plan': 'Open the plan (PDF)',
 } as const;
 

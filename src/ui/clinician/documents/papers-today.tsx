@@ -3,6 +3,8 @@ import { say } from '#messages/en/staff/documents.ts';
 import { languages } from '#messages/languages.ts';
 import { languageName, PaperLink } from './paper-link.tsx';
 
+const kinds = ['flare-note', 'discharge', 'self-management'] as const;
+
 export const PapersToday = ({
   patientId,
   mayTellOthers,
@@ -23,23 +25,15 @@ export const PapersToday = ({
       <li>
         <a href={`/patients/${patientId}/care/letters`}>{say('paper-letter')}</a>
       </li>
-      <li>
-        <PaperLink kind="flare-note" patientId={patientId}>
-          {say('paper-flare-note')}
-        </PaperLink>
-      </li>
-      <li>
-        <PaperLink kind="discharge" patientId={patientId}>
-          {say('paper-discharge')}
-        </PaperLink>
-      </li>
-      {languages.map(({ tag }) => (
-        <li key={tag}>
-          <PaperLink kind="self-management" patientId={patientId} asked={{ language: tag }}>
-            {say('paper-self-management', { language: languageName(tag) })}
-          </PaperLink>
-        </li>
-      ))}
+      {kinds.map((kind) =>
+        languages.map(({ tag }) => (
+          <li key={`${kind} ${tag}`}>
+            <PaperLink kind={kind} patientId={patientId} asked={{ language: tag }}>
+              {say(`paper-${kind}`, { language: languageName(tag) })}
+            </PaperLink>
+          </li>
+        )),
+      )}
     </ul>
   </section>
 );

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { say } from '#messages/en/staff/documents.ts';
-import { PaperLink } from '#ui/clinician/documents/paper-link.tsx';
+import { languages } from '#messages/languages.ts';
+import { languageName, PaperLink } from '#ui/clinician/documents/paper-link.tsx';
 import { HandoverScreen } from '#ui/clinician/handover/handover-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 import { FramedRecord } from '../../../framed-record.tsx';
@@ -14,11 +15,13 @@ const HandoverPage = async ({ params }: { readonly params: RecordParams }) => {
   return (
     <FramedRecord at={at} section="/handover">
       <h2>Handover</h2>
-      <p className="screen-only">
-        <PaperLink kind="handover" patientId={patientId}>
-          {say('paper-handover')}
-        </PaperLink>
-      </p>
+      {languages.map(({ tag }) => (
+        <p key={tag} className="screen-only">
+          <PaperLink kind="handover" patientId={patientId} asked={{ language: tag }}>
+            {say('paper-handover', { language: languageName(tag) })}
+          </PaperLink>
+        </p>
+      ))}
       <HandoverScreen
         patientId={patientId}
         handover={await clinician.handover.get({ patientId })}
