@@ -119,6 +119,16 @@ describe('the file', () => {
     expect((await ask(desk, `plan?patient=${setting.strangerPatientId}`)).status).toBe(404);
   });
 
+  it.each([
+    ['discharge', 'Zwischenbericht'],
+    ['handover', 'Übergabe'],
+  ])('is made at the desk in German: %s', async (kind, title) => {
+    const made = await ask(desk, `${kind}?patient=${setting.patientId}&language=de`);
+    expect(made.status).toBe(200);
+    const { text, language } = await readPdf(new Uint8Array(await made.arrayBuffer()));
+    expect([language?.slice(0, 2), text[0]?.includes(title)]).toEqual(['de', true]);
+  });
+
   it('is refused to who is not signed in, to another site, and where the address names no paper', async () => {
     expect((await ask(browser('192.0.2.201'), 'plan')).status).toBe(401);
     expect((await ask(phone, 'plan', { 'sec-fetch-site': 'cross-site' })).status).toBe(403);
@@ -134,7 +144,7 @@ describe('the file', () => {
     // A letter is the clinic's to write.
     expect((await ask(phone, `letter?patient=${setting.patientId}`)).status).toBe(403);
     expect((await ask(desk, `letter?patient=${setting.patientId}`)).status).toBe(200);
-    expect((await ask(desk, `discharge?patient=${setting.patientId}&language=de`)).status).toBe(404);
+    expect((await ask(desk, `discharge?patient=${setting.patientId}&language=xx`)).status).toBe(404);
     expect((await ask(desk, `letter?patient=${setting.patientId}&letter=nobody`)).status).toBe(404);
   });
 
