@@ -1,5 +1,5 @@
 /** Papers in a language made by machine: what is still English was never translated, and longer words fit. */
-import { beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { words as dischargeWords } from '#messages/en/colleagues/discharge.ts';
 import { words as flareNoteWords } from '#messages/en/colleagues/flare-note.ts';
 import { words as handoverWords } from '#messages/en/colleagues/handover.ts';
@@ -26,11 +26,17 @@ import { letter } from './letter-papers.ts';
 import { look, plan } from './plan-papers.ts';
 import { flareNote, handover, record } from './sheet-papers.ts';
 
-/** English gives its place to the made one, here and in no other file of tests. */
+const said = [letterSentences, dischargeWords, flareNoteWords, handoverWords, sheetSentences];
+const given = { language: { ...everyLanguage.en }, words: said.map((words) => ({ ...words })) };
+
+/** English gives its place to the made one, and takes it again: other files of tests run beside this one. */
 beforeAll(() => {
-  Object.assign(everyLanguage.en, pseudoOf({ ...everyLanguage.en }));
-  for (const words of [letterSentences, dischargeWords, flareNoteWords, handoverWords, sheetSentences])
-    Object.assign(words, pseudoWords(words));
+  Object.assign(everyLanguage.en, pseudoOf(given.language));
+  for (const words of said) Object.assign(words, pseudoWords(words));
+});
+afterAll(() => {
+  Object.assign(everyLanguage.en, given.language);
+  for (const [at, words] of said.entries()) Object.assign(words, given.words[at]);
 });
 
 /** Looked up once, as the program starts: still the English one. */
