@@ -80,6 +80,11 @@ test('every page of a session with a cuff is accessible in the look whose turn i
   for (let place = 0; place < 40; place++) {
     const heading = await headingOf(page);
     await look(heading);
+    // “As usual” is an answer from two minutes after release on.
+    if (/^Do your toenails/.test(heading)) {
+      await page.clock.install();
+      await page.clock.fastForward(125_000);
+    }
     if (/^Is the pulse at your foot/.test(heading)) break;
     await answerOne(page);
   }
