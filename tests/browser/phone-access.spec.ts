@@ -7,7 +7,7 @@ import type { PlainWordKey } from '#ui/language/words.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
 import { lookOnce } from './looks/phone-looks.ts';
-import { expectAccessible, press, watched } from './support.ts';
+import { expectAccessible, passTwoMinutes, press, watched } from './support.ts';
 
 const startSession = (page: Page) => press(page, /^Start the (easier )?session$/);
 
@@ -80,11 +80,7 @@ test('every page of a session with a cuff is accessible in the look whose turn i
   for (let place = 0; place < 40; place++) {
     const heading = await headingOf(page);
     await look(heading);
-    // “As usual” is an answer from two minutes after release on.
-    if (/^Do your toenails/.test(heading)) {
-      await page.clock.install();
-      await page.clock.fastForward(125_000);
-    }
+    await passTwoMinutes(page, heading);
     if (/^Is the pulse at your foot/.test(heading)) break;
     await answerOne(page);
   }

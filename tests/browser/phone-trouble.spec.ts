@@ -7,7 +7,7 @@ import {
   untilReady,
 } from '#commands/team/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { press, untilSaved } from './support.ts';
+import { passTwoMinutes, press, untilSaved } from './support.ts';
 
 /** Moves the phone's clock, and lets a time pass that no test waits for: also in pages opened after this. */
 const clockMoved = async (page: Page, by: { readonly wall: number; readonly passed: number }) => {
@@ -84,7 +84,7 @@ test('a phone without room says so in the middle of the session, and what it cou
   await expect(notSaved).toBeHidden();
   await untilReady(page);
   await noRoomFor(page, 'entry:');
-  await answerAll(page);
+  await answerAll(page, (heading) => passTwoMinutes(page, heading));
   await expect(notSaved).toBeVisible();
   await page.reload();
   await expect(page.getByText('It is saved on this phone.')).toBeVisible();

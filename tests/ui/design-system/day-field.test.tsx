@@ -66,6 +66,13 @@ describe('a day on the page', () => {
     expect(near('2026-09-31')).not.toContain('September');
   });
 
+  it.each(['0002-04-27', '0202-04-27', '2026-04-27'])(
+    'keeps what stands while its year is typed, or the rest could not be typed: %s',
+    (soFar) => {
+      expect(near(soFar)).toContain(`value="${soFar}"`);
+    },
+  );
+
   it('has bounds, without which a browser takes years of five figures', () => {
     expect(near('')).toMatch(/min="1900-01-01" max="2199-12-31"/);
   });

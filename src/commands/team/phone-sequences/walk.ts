@@ -6,8 +6,6 @@ export interface Answers {
   readonly score: number;
   /** Keys where left out: a page that is new hears them at once, a pointer half a second later. */
   readonly by?: 'pointer';
-  /** The two minutes after a cuff are waited for; left out, the phone’s clock is moved on. */
-  readonly isWaited?: true;
 }
 
 const calm: Answers = { score: 2 };
@@ -52,15 +50,6 @@ const answer = (name: RegExp): Way => ({
 
 const drawnWithinMs = 5_000;
 
-const withClock = new WeakSet<Page>();
-/** “As usual” is an answer from two minutes after release on. */
-const seatedForTwoMinutes = async (page: Page, { isWaited }: Answers): Promise<void> => {
-  if (isWaited) return page.getByRole('button', { name: /^Yes, as usual/ }).waitFor({ timeout: 150_000 });
-  if (!withClock.has(page)) await page.clock.install();
-  withClock.add(page);
-  await page.clock.fastForward('02:05');
-};
-
 const onward =
   /^(Send to the clinic|Yes, all of this is right|Continue like this|Start set \d|Continue|Rest today and send)/;
 
@@ -72,10 +61,6 @@ const ways: readonly Way[] = [
     act: (page, answers) => give(page.locator(`.scores button[value="${answers.score}"]`), answers),
   },
   answer(/^Yes, as usual/),
-  {
-    sign: hasButton(/^No, not as usual/),
-    act: seatedForTwoMinutes,
-  },
   answer(/^As planned: /),
   // A cuff signed for work with a clinician present: one is.
   answer(/^Yes, go on$/),

@@ -15,6 +15,9 @@ interface DayFieldProps extends FieldWords {
   readonly onDay: (day: string) => void;
 }
 
+/** While a year is typed the browser hands on 0002, 0020 and 0202: taken away, the rest could not be typed. */
+const wholeDay = /^\d{4}-\d\d-\d\d$/;
+
 /** Without bounds a browser takes years of five figures. */
 export const dayBounds = { min: '1900-01-01', max: '2199-12-31' } as const;
 
@@ -37,7 +40,7 @@ export const DayField = ({ value, onDay, ...words }: DayFieldProps) => {
         type="date"
         className="input input-day"
         {...dayBounds}
-        value={isDay(value) ? value : ''}
+        value={wholeDay.test(value) ? value : ''}
         onChange={(event) => onDay(event.target.value)}
         onBlur={leave}
       />
