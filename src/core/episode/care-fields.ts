@@ -1,10 +1,11 @@
 /** Descriptors of limits and of steps approved ahead. */
 
 import type { Field, InputOf } from '../calculations/describe.ts';
-import { type Joint, jointNameOf, joints } from '../exercises/joints.ts';
-import { movements, movementsOf, oppositeOf } from '../exercises/movements.ts';
+import { type Joint, joints } from '../exercises/joints.ts';
+import { movements } from '../exercises/movements.ts';
 import type { Refusal } from '../outcome.ts';
 import { daysBetween, isDay } from '../time/day.ts';
+import { rangeRefusals } from './limit-degrees.ts';
 
 const text = <const N extends string>(name: N, maxLength: number, about: string) =>
   ({ name, kind: 'text', minLength: 1, maxLength, about }) as const;
@@ -72,29 +73,13 @@ const inconsistent = (field: string, reason: string): Refusal => ({
   reason,
 });
 
-/** Degrees belong to a range, come as movement, from and to together or not at all, and fit the joint. */
+/** Degrees belong to a range. */
 const degreesConsistent = (row: LimitRow): readonly Refusal[] => {
-  const movement = row.movement ?? null;
-  const from = row.fromDegrees ?? null;
-  const to = row.toDegrees ?? null;
-  const given = [movement, from, to].filter((part) => part !== null).length;
-  if (given === 0) return [];
-  if (row.kind !== 'range') {
-    return [inconsistent('movement', 'Only a limit on range has a movement and degrees; leave them out.')];
-  }
-  if (movement === null || from === null || to === null) {
-    const reason = 'Enter the movement and both angles, from and to; or leave all three out.';
-    return [inconsistent(movement === null ? 'movement' : 'fromDegrees', reason)];
-  }
-  const possible = movementsOf[jointNameOf(row.joint as Joint)];
-  if (!possible.includes(movement)) {
-    const reason = `This joint has no such movement here; choose one of: ${possible.join(', ').replaceAll('-', ' ')}.`;
-    return [inconsistent('movement', reason)];
-  }
-  if (from > to) return [inconsistent('toDegrees', 'The range ends before it begins; check both angles.')];
-  return from < 0 && oppositeOf(movement) === null
-    ? [inconsistent('fromDegrees', 'This movement counts alike to both sides; start at 0 or more.')]
-    : [];
+  const { movement = null, fromDegrees = null, toDegrees = null } = row;
+  const isGiven = movement !== null || fromDegrees !== null || toDegrees !== null;
+  return isGiven && row.kind !== 'range'
+    ? [inconsistent('movement', 'Only a limit on range has a movement and degrees; leave them out.')]
+    : rangeRefusals(row.joint as Joint, { movement, fromDegrees, toDegrees });
 };
 
 export const limitConsistent = (row: LimitRow): readonly Refusal[] => {

@@ -5,8 +5,16 @@
  */
 
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
-import { jointNameOf, sideOf } from '../exercises/joints.ts';
-import { type Arc, arcAs, arcInWords } from '../exercises/movements.ts';
+import { type Joint, jointNameOf, sideOf } from '../exercises/joints.ts';
+import {
+  type Arc,
+  arcAs,
+  arcInWords,
+  type Movement,
+  movementsOf,
+  oppositeOf,
+} from '../exercises/movements.ts';
+import type { Refusal } from '../outcome.ts';
 import type { Limit } from '../record/limit.ts';
 
 /** What the limit allows; null where it names no degrees. */
@@ -63,4 +71,37 @@ export const degreesToJudge = (limit: Limit, allowed: Arc, exercise: Exercise, s
     ? `this exercise goes through ${arcInWords(arc)}, ${asTaught}`
     : 'for this movement of this joint the catalogue gives the exercise no degrees';
   return `Limit on range of movement: ${arcInWords(allowed)} allowed; ${known}; the clinician judges that it keeps within`;
+};
+
+const wrong = (field: string, reason: string): Refusal => ({
+  field: `input.${field}`,
+  code: 'inconsistent',
+  reason,
+});
+
+interface Entered {
+  readonly movement: Movement | null;
+  readonly fromDegrees: number | null;
+  readonly toDegrees: number | null;
+}
+
+/** A range as it is entered: movement, from and to come together or not at all, and fit the joint. */
+export const rangeRefusals = (
+  joint: Joint,
+  { movement, fromDegrees: from, toDegrees: to }: Entered,
+): readonly Refusal[] => {
+  if (movement === null && from === null && to === null) return [];
+  if (movement === null || from === null || to === null) {
+    const reason = 'Enter the movement and both angles, from and to; or leave all three out.';
+    return [wrong(movement === null ? 'movement' : 'fromDegrees', reason)];
+  }
+  const possible = movementsOf[jointNameOf(joint)];
+  if (!possible.includes(movement)) {
+    const names = possible.join(', ').replaceAll('-', ' ');
+    return [wrong('movement', `This joint has no such movement here; choose one of: ${names}.`)];
+  }
+  if (from > to) return [wrong('toDegrees', 'The range ends before it begins; check both angles.')];
+  return from < 0 && oppositeOf(movement) === null
+    ? [wrong('fromDegrees', 'This movement counts alike to both sides; start at 0 or more.')]
+    : [];
 };

@@ -10,16 +10,8 @@ import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { careEvent } from './clinical.ts';
 import { decision } from './decisions.ts';
 import { dayShape, kit, words } from './kit.ts';
+import { owned } from './owned.ts';
 import { clinic, patient } from './people.ts';
-
-const owned = () => ({
-  id: kit.id('id').primaryKey(),
-  clinicId: kit.id('clinic_id').references(() => clinic.id),
-  patientId: kit.id('patient_id').references(() => patient.id),
-  recordedAt: kit.instant('recorded_at'),
-  recordedBy: kit.id('recorded_by'),
-  byName: kit.text('by_name'),
-});
 
 const most = sql.raw(String(mostFollowedJoints));
 export const episode = kit.appendOnly(

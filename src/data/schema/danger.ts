@@ -3,16 +3,7 @@ import { sql } from 'drizzle-orm';
 import { pauseCauses, reached, signSources } from '#core/danger/danger.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { kit, words } from './kit.ts';
-import { clinic, patient } from './people.ts';
-
-const owned = () => ({
-  id: kit.id('id').primaryKey(),
-  clinicId: kit.id('clinic_id').references(() => clinic.id),
-  patientId: kit.id('patient_id').references(() => patient.id),
-  recordedAt: kit.instant('recorded_at'),
-  recordedBy: kit.id('recorded_by'),
-  byName: kit.text('by_name'),
-});
+import { owned } from './owned.ts';
 
 export const urgencies = ['emergency', 'same-day', 'routine'] as const;
 

@@ -4,16 +4,7 @@ import { mostPhases } from '#core/episode/protocol/protocol-fields.ts';
 import { movements } from '#core/exercises/movements.ts';
 import { weightBearings } from '#core/record/limit.ts';
 import { dayShape, kit, words } from './kit.ts';
-import { clinic, patient } from './people.ts';
-
-const owned = () => ({
-  id: kit.id('id').primaryKey(),
-  clinicId: kit.id('clinic_id').references(() => clinic.id),
-  patientId: kit.id('patient_id').references(() => patient.id),
-  recordedAt: kit.instant('recorded_at'),
-  recordedBy: kit.id('recorded_by'),
-  byName: kit.text('by_name'),
-});
+import { owned } from './owned.ts';
 
 export const protocol = kit.appendOnly(
   'protocol',

@@ -3,16 +3,7 @@ import { sql } from 'drizzle-orm';
 import { goalStates } from '#core/episode/goals.ts';
 import { site } from './accounts.ts';
 import { dayShape, kit, words } from './kit.ts';
-import { clinic, patient } from './people.ts';
-
-const owned = () => ({
-  id: kit.id('id').primaryKey(),
-  clinicId: kit.id('clinic_id').references(() => clinic.id),
-  patientId: kit.id('patient_id').references(() => patient.id),
-  recordedAt: kit.instant('recorded_at'),
-  recordedBy: kit.id('recorded_by'),
-  byName: kit.text('by_name'),
-});
+import { owned } from './owned.ts';
 
 /** A goal as it was set, or what became of it; the newest row of the same words counts. */
 export const goalStep = kit.appendOnly(

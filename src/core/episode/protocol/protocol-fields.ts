@@ -3,11 +3,12 @@
  * a phase are the surgeon's; no figure here is the project's own.
  */
 import type { Field, InputOf } from '../../calculations/describe.ts';
-import { type Joint, jointNameOf, joints } from '../../exercises/joints.ts';
-import { movements, movementsOf, oppositeOf } from '../../exercises/movements.ts';
+import { type Joint, joints } from '../../exercises/joints.ts';
+import { movements } from '../../exercises/movements.ts';
 import type { Refusal } from '../../outcome.ts';
 import { weightBearings } from '../../record/limit.ts';
 import { type Day, daysBetween } from '../../time/day.ts';
+import { rangeRefusals } from '../limit-degrees.ts';
 
 export const mostPhases = 8;
 
@@ -92,24 +93,6 @@ export const protocolConsistent = (row: InputOf<typeof protocolFields>, today: D
     ? [{ field: 'input.on', code: 'too-high', reason: 'The day is after today; give the day it happened.' }]
     : [];
 
-const rangeConsistent = (row: PhaseRow, joint: Joint): readonly Refusal[] => {
-  const { movement, fromDegrees: from, toDegrees: to } = row;
-  if (movement === null && from === null && to === null) return [];
-  if (movement === null || from === null || to === null) {
-    const reason = 'Enter the movement and both angles, from and to; or leave all three out.';
-    return [wrong(movement === null ? 'movement' : 'fromDegrees', reason)];
-  }
-  const possible = movementsOf[jointNameOf(joint)];
-  if (!possible.includes(movement)) {
-    const names = possible.join(', ').replaceAll('-', ' ');
-    return [wrong('movement', `This joint has no such movement here; choose one of: ${names}.`)];
-  }
-  if (from > to) return [wrong('toDegrees', 'The range ends before it begins; check both angles.')];
-  return from < 0 && oppositeOf(movement) === null
-    ? [wrong('fromDegrees', 'This movement counts alike to both sides; start at 0 or more.')]
-    : [];
-};
-
 /** A phase against the joint it is for, the day of the operation, and the phases before and after it. */
 export const phaseConsistent = (
   row: PhaseRow,
@@ -119,7 +102,7 @@ export const phaseConsistent = (
     readonly phases: readonly Pick<PhaseRow, 'place' | 'from'>[];
   },
 ): readonly Refusal[] => {
-  const refusals: Refusal[] = [...rangeConsistent(row, of.joint)];
+  const refusals: Refusal[] = [...rangeRefusals(of.joint, row)];
   if ((row.weightBearing === 'partial') !== (row.bearKg !== null)) {
     const reason =
       row.weightBearing === 'partial'

@@ -6,7 +6,7 @@
  */
 import type { Joint } from '../../exercises/joints.ts';
 import type { Refusal } from '../../outcome.ts';
-import { methods } from '../../prescribing/methods.ts';
+import { type Method, methods } from '../../prescribing/methods.ts';
 import type { Limit } from '../../record/limit.ts';
 import { type Day, daysBetween } from '../../time/day.ts';
 import type { PhaseRow } from './protocol-fields.ts';
@@ -59,11 +59,18 @@ export const phaseDue = (protocol: Protocol, today: Day): Phase | null => {
   return next && daysBetween(next.from, today) >= 0 ? next : null;
 };
 
+/** Methods that a phase does not allow. */
+export const methodsWithout = (
+  phase: Pick<PhaseRow, 'lowLoad' | 'variation' | 'occlusion'>,
+): readonly Method[] => {
+  const allowed = { 'low-load': phase.lowLoad, variation: phase.variation, occlusion: phase.occlusion };
+  return methods.filter((method) => !allowed[method]);
+};
+
 const limitsOfPhase = ({ joint, author }: Protocol, phase: Phase, from: Day): readonly Limit[] => {
   const bound = { joint, limitKg: null, from, to: null, author, ofPhase: true } as const;
   const { weightBearing, bearKg, movement, fromDegrees, toDegrees, limitKg } = phase;
-  const allowed = { 'low-load': phase.lowLoad, variation: phase.variation, occlusion: phase.occlusion };
-  const withoutMethods = methods.filter((method) => !allowed[method]);
+  const withoutMethods = methodsWithout(phase);
   return [
     ...(weightBearing === 'full'
       ? []

@@ -1,6 +1,6 @@
 /** Protocols of a person: the phase that holds, the one to confirm, what each allows, and how it came. */
+import { methodsWithout } from '#core/episode/protocol/protocol.ts';
 import { arcInWords } from '#core/exercises/movements.ts';
-import { methods } from '#core/prescribing/methods.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/episode/protocol.ts';
@@ -32,13 +32,7 @@ const rangeOf = ({ movement, fromDegrees, toDegrees }: Phase): string =>
     ? say('free')
     : arcInWords({ movement, fromDegrees, toDegrees });
 
-const withoutOf = (phase: Phase): string => {
-  const isAllowed = { 'low-load': phase.lowLoad, variation: phase.variation, occlusion: phase.occlusion };
-  return methods
-    .filter((method) => !isAllowed[method])
-    .map(optionInWords)
-    .join(', ');
-};
+const withoutOf = (phase: Phase): string => methodsWithout(phase).map(optionInWords).join(', ');
 
 const standing = ({ inForce, due }: ProtocolAnswer, place: number): string => {
   if (place === inForce) return ` (${say('holds')})`;
