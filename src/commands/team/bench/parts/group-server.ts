@@ -34,9 +34,11 @@ type Settings = ReturnType<typeof readEnvironment>;
 
 /** The keys the group was written with, as the server looks for them. */
 const writeKeys = (file: string): void => {
-  mkdirSync(`${file}.keys`, { recursive: true });
+  mkdirSync(`${file}.keys`, { recursive: true, mode: 0o700 });
   for (const name of ['audit', 'encryption'])
-    writeFileSync(path.join(`${file}.keys`, `${name}.key`), Buffer.alloc(32, 7).toString('hex'));
+    writeFileSync(path.join(`${file}.keys`, `${name}.key`), Buffer.alloc(32, 7).toString('hex'), {
+      mode: 0o600,
+    });
 };
 
 const openAccounts = async (settings: Settings): Promise<void> => {
