@@ -67,6 +67,7 @@ export const plan = (over: Partial<PlanPaper> = {}): PlanPaper => ({
   },
   patient: { name: 'Maeve Tarrowby', birthDay: '1958-08-14' },
   weeks: ['2026-04-20'],
+  until: null,
   isOff: false,
   danger: [],
   exercises: [exercise(), cuffExercise],

@@ -10,7 +10,7 @@ import { programmeFields } from '#core/record/staff-fields.ts';
 import type { Access } from '#data/access.ts';
 import { noteRead } from '#data/audit/audit.ts';
 import { correctedMeasurements } from '#data/corrections/corrections.ts';
-import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
+import { limitsOfPerson } from '#data/episode/limits-of-person.ts';
 import { endPrescription, replacedReason, signPrescription } from '#data/prescribing/prescribing.ts';
 import {
   inForce,
@@ -82,7 +82,7 @@ export const prescriptionsRouter = router({
     .query(({ ctx, input }) => exerciseChoices(ctx.access, ctx.patient, input.search)),
 
   catalogue: recordProcedure.query(async ({ ctx }) => {
-    const limits = await limitsOf(ctx.access, ctx.patient.id);
+    const limits = await limitsOfPerson(ctx.access, ctx.patient.id);
     return { exercises, schemes: occlusionSchemes, limited: limitedExercises(limits, ctx.access.day) };
   }),
 

@@ -21,7 +21,7 @@ import { decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { checksUpTo, outcomesUpTo } from '#data/episode/document-checks.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
-import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
+import { limitsOfPerson } from '#data/episode/limits-of-person.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';
 import { clinicOf, type Patient } from '#data/patients/people.ts';
 import { planOf } from '#data/plan/plan-of.ts';
@@ -177,7 +177,7 @@ export const letterPaperFor = async (
     ...(since === null ? { mornings: [], overUsual: [] } : await morningPains(access, patient, since)),
     cleared: clearedFindings(outcomes, clearances, screening),
     advised: since === null ? { eased: 0, paused: 0 } : await advisedSince(access, patient.id, since),
-    limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(access.day)),
+    limits: limitsInForce(await limitsOfPerson(access, patient.id), joints, dayNumber(access.day)),
     goals: goalsFrom(episode?.goals ?? [], await goalStepsOf(access, patient.id), access.day),
     nextVisit: (await bookingOf(access, patient.id))?.day ?? null,
     checks: await checksUpTo(access, patient, access.day),

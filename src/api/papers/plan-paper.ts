@@ -1,5 +1,6 @@
 /** The plan for paper: what is signed and in force, as the one plan leaves it on the day of printing. */
 
+import { nextLimitFrom } from '#core/decision/dose/limits.ts';
 import { cautionsOn } from '#core/episode/limit-cautions.ts';
 import { asksNothing } from '#core/episode/suspensions.ts';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
@@ -12,7 +13,7 @@ import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
-import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
+import { limitsOfPerson } from '#data/episode/limits-of-person.ts';
 import { clinicOf, type Patient } from '#data/patients/people.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
@@ -47,6 +48,7 @@ interface Standing {
   readonly zone: string;
   readonly weekdaysOn: WeekdaysOn;
   readonly weeks: readonly Day[];
+  readonly holds: (day: Day) => boolean;
   readonly isOff: boolean;
   readonly limits: readonly Limit[];
   readonly day: Day;
@@ -54,7 +56,7 @@ interface Standing {
 
 const exerciseOn = (
   row: Prescription,
-  { plan, zone, weekdaysOn, weeks, isOff, limits, day }: Standing,
+  { plan, zone, weekdaysOn, weeks, holds, isOff, limits, day }: Standing,
 ): readonly PlanPaperExercise[] => {
   const item = plan.items.find(({ prescriptionId }) => prescriptionId === row.id);
   if (!item || row.signedAt === null) return [];
@@ -65,7 +67,7 @@ const exerciseOn = (
       dose: item.dose ?? item.easierSession ?? row.dose,
       easierSession: item.easierSession ?? item.dose ?? row.badDay,
       today: item.today,
-      days: isOff ? [] : daysOf(row.itemId, weekdaysOn, weeks),
+      days: isOff ? [] : (daysOf(row.itemId, weekdaysOn, weeks)?.filter(holds) ?? null),
       cautions: cautionsOn(row.cautions, limits, item.dose ?? item.easierSession ?? row.dose, day).map(
         ({ patient }) => cautionText(patient),
       ),
@@ -90,19 +92,25 @@ export const planPaperFor = async (
   const plan = await planOf(access, patient, versions);
   const care = await careAroundOf(access, patient.id, await newestScreening(access, patient.id));
   const isOff = asksNothing(care);
-  const weeks = weeksFrom(access.day, weekCount);
+  const limits = await limitsOfPerson(access, patient.id);
+  const changesOn = nextLimitFrom(limits, access.day);
+  const until = changesOn && addDays(changesOn, -1);
+  // Nothing is printed of days whose dose is not known yet.
+  const holds = (day: Day): boolean => until === null || day <= until;
+  const asked = weeksFrom(access.day, weekCount);
+  const weeks = asked.filter(holds);
   const signed = versions.map(({ itemId, dose, signedAt, recordedAt }) => ({
     itemId,
     dose,
     signedOn: dayAt(signedAt ?? recordedAt, zone),
   }));
   const weekdaysOn = exerciseWeekdays(signed, await programmesOf(access, patient.id), access.day);
-  const limits = await limitsOf(access, patient.id);
-  const standing = { plan, zone, weekdaysOn, weeks, isOff, limits, day: access.day };
+  const standing = { plan, zone, weekdaysOn, weeks, holds, isOff, limits, day: access.day };
   return {
     clinic: { name, phone, emergencyNumber, urgentNumber: unbroken(urgentNumberOf(clinic)) },
     patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
     weeks,
+    until: until !== null && asked.some((monday) => addDays(monday, 6) > until) ? until : null,
     isOff,
     danger: dangerTexts(plan, { name, phone }),
     exercises: versions.flatMap((row) => exerciseOn(row, standing)),

@@ -95,6 +95,8 @@ export interface TodayView {
   readonly urineAskedUntil: Day | null;
   /** Days for which a phone without signal may go on by this page. */
   readonly oldPageDays: number;
+  /** The day a limit begins that is not in these doses; absent where none is entered, and on a page kept by an earlier release. */
+  readonly changesOn?: Day | null;
   /** Pregnancy stands among what may be new before a session: by age, unless it does not apply. */
   readonly asksPregnancy: boolean;
   /** Care is on a break or over: nothing is asked. */

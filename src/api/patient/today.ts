@@ -1,5 +1,6 @@
 /** The patient's day: what to do, with which load, and what changed. */
 
+import { nextLimitFrom } from '#core/decision/dose/limits.ts';
 import { painLookup } from '#core/decision/pain-lookup.ts';
 import { engineSettingValues } from '#core/decision/settings.ts';
 import { asksNothing } from '#core/episode/suspensions.ts';
@@ -120,6 +121,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   const isQuiet = asksNothing(care);
   return {
     day: access.day,
+    changesOn: nextLimitFrom(record?.limits ?? [], access.day),
     clockOffset,
     givenName: patient.givenName,
     clinic: clinicView(clinic),

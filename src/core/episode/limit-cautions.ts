@@ -2,6 +2,7 @@
 import type { LimitInForce } from '../decision/dose/limits.ts';
 import { exerciseById } from '../exercises/catalogue.ts';
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
+import type { Movement } from '../exercises/movements.ts';
 import type { Caution } from '../prescribing/cautions/caution.ts';
 import type { PatientCaution } from '../prescribing/cautions/patient-caution.ts';
 import type { Dose } from '../prescribing/dose.ts';
@@ -33,6 +34,17 @@ const limitInWords = (limit: LimitInForce, exercise: Exercise | undefined, side:
   return `${what}; the clinician judges that the exercise keeps within it`;
 };
 
+/** What tells two limits of one kind on one joint apart: a stricter one beside another is a caution of its own. */
+const boundOf = (
+  { weightBearing, bearKg, limitKg, fromDegrees, toDegrees }: Limit,
+  movement: Movement | null,
+): readonly string[] => [
+  ...(movement ? [movement, String(fromDegrees), String(toDegrees)] : []),
+  ...(weightBearing ? [weightBearing] : []),
+  ...(bearKg ? [String(bearKg)] : []),
+  ...(limitKg === null ? [] : [String(limitKg)]),
+];
+
 const limitCaution = (
   limit: LimitInForce,
   exercise: Exercise | undefined,
@@ -43,7 +55,7 @@ const limitCaution = (
   const movement = limit.kind === 'range' ? (allowedArc(limit)?.movement ?? null) : null;
   return [
     {
-      id: ['limit', limit.kind, limit.joint, ...(movement ? [movement] : [])].join('-'),
+      id: ['limit', limit.kind, limit.joint, ...boundOf(limit, movement)].join('-'),
       text: limitSentence(limit, limitInWords(limit, exercise, side)),
       patient,
       from: 'limit',
@@ -62,7 +74,13 @@ export const limitCautions = (
     limitCaution(limit, exerciseById(on.exerciseId), on.side),
   );
 
-/** Cautions as signed, with the limits of today in place of those that stood when it was signed. */
+/** Two limits of which the patient is told the same are one sentence to her. */
+const toldOnce = (cautions: readonly Caution[]): readonly Caution[] =>
+  [
+    ...new Map(cautions.toReversed().map((caution) => [JSON.stringify(caution.patient), caution])).values(),
+  ].toReversed();
+
+/** What the patient is told: cautions as signed, with the limits of today in place of those that stood when it was signed. */
 export const cautionsOn = (
   signed: readonly Caution[],
   limits: readonly Limit[],
@@ -70,5 +88,5 @@ export const cautionsOn = (
   today: Day,
 ): readonly Caution[] => [
   ...signed.filter(({ from }) => from !== 'limit'),
-  ...limitCautions(limits, dose, today),
+  ...toldOnce(limitCautions(limits, dose, today)),
 ];

@@ -37,7 +37,7 @@ const phasesDue = ({ phases }: CareState): readonly DueItem[] =>
     showsFrom: from,
     joint,
     decisionId: null,
-    facts: { place, name, from },
+    facts: { place, from, ...(name === null ? {} : { name }) },
   }));
 
 const eventReviews = ({ events }: CareState): readonly DueItem[] =>

@@ -135,7 +135,8 @@ export interface CareState {
     readonly protocolId: string;
     readonly joint: Joint;
     readonly place: number;
-    readonly name: string;
+    /** null: the protocol has no phase yet. */
+    readonly name: string | null;
     readonly from: Day;
   }[];
   /** Events after which the screening has not been asked again. */

@@ -92,7 +92,9 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
       .join('; ')}. Cuff work was left out that day; screening has not been repeated.`,
   'pre-visit-answers': () => 'Answered the pre-visit questions; nobody has confirmed them.',
   'phase-due': (item) =>
-    `Phase ${item.facts.place} (${item.facts.name}) for the ${joint(item)} was planned from ${item.facts.from}; until a clinician confirms it, what held before goes on.`,
+    item.facts.name === undefined
+      ? `A protocol for the ${joint(item)} has no phase written; until one is, it bounds nothing.`
+      : `Phase ${item.facts.place} (${item.facts.name}) for the ${joint(item)} was planned from ${item.facts.from}; until a clinician confirms it, what held before goes on.`,
   'limit-ended': (item) =>
     `The limit for the ${joint(item)} (${item.facts.limit}, ${item.facts.author}) ended on ${item.facts.to}; it still applies until reviewed.`,
   'break-over': (item) => `Expected back from a break on ${item.facts.from}; no return is recorded.`,

@@ -24,7 +24,7 @@ import { programmesOf } from '../prescribing/programmes.ts';
 import { checksUpTo, outcomesUpTo } from './document-checks.ts';
 import { itemsOf, lastSigned, type Period } from './document-items.ts';
 import { episodesOf } from './episodes.ts';
-import { limitsOf } from './limits-and-pre-approvals.ts';
+import { limitsOfPerson } from './limits-of-person.ts';
 
 const decisionsIn = async (
   access: Access,
@@ -96,7 +96,7 @@ const factsOf = async (
     lines: itemsOf(versions, plan, period),
     log: await logIn(access, patient.id, period, episodes),
     decisions: await decisionsIn(access, patient.id, period),
-    limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(to)),
+    limits: limitsInForce(await limitsOfPerson(access, patient.id), joints, dayNumber(to)),
     checks: await checksUpTo(access, patient, to),
     outcomes: await outcomesUpTo(access, patient, to),
     baselines: (await baselinesOf(access, patient.id)).filter(({ setOn }) => setOn <= to).toReversed(),

@@ -22,7 +22,7 @@ import { prescribingContextFor } from '../prescribing/prescribing-context.ts';
 import { inForce, type Prescription, prescriptionsOf, unsigned } from '../prescribing/prescriptions.ts';
 import { itemsDueOf } from '../worklist/items-of-patient.ts';
 import { episodesOf } from './episodes.ts';
-import { limitsOf } from './limits-and-pre-approvals.ts';
+import { limitsOfPerson } from './limits-of-person.ts';
 
 /** Days of decisions looked through for the last three and for overrides that hold. */
 const decisionDays = 200;
@@ -48,7 +48,7 @@ export const handoverFor = async (access: Access, patient: Patient) => {
   const responses = await responsesOf(access, patient.id);
   const plan = await planOf(access, patient);
   const versions = await prescriptionsOf(access, patient.id);
-  const limits = await limitsOf(access, patient.id);
+  const limits = await limitsOfPerson(access, patient.id);
   return {
     day,
     episodeStatus: episodeStatusOn(await episodesOf(access, patient.id), day),

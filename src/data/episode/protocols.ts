@@ -162,3 +162,18 @@ export const writePhase = (access: Access, patientId: string, of: Protocol, row:
       await stepProtocol(access, patientId, of, { place: row.place, seen: 'Began with its writing.' });
     return now.id;
   });
+
+/** Both or neither: what holds may be looser at once, so it holds by a step that says what was seen. */
+export const rewritePhaseInForce = (
+  access: Access,
+  patientId: string,
+  of: Protocol,
+  row: PhaseRow,
+  seen: string,
+): Promise<string> =>
+  access.store.write(async () => {
+    const id = await writePhase(access, patientId, of, row);
+    const [written] = (await protocolsOf(access, patientId)).filter((one) => one.id === of.id);
+    if (written) await stepProtocol(access, patientId, written, { place: row.place, seen });
+    return id;
+  });

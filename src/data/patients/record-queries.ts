@@ -11,6 +11,7 @@ import { versionRows } from '../prescribing/prescriptions.ts';
 import { programmeRows } from '../prescribing/programmes.ts';
 import { baselineRowsOf } from './baselines.ts';
 import { effusionRows } from './effusions.ts';
+import { mergeRows, mergeRowsInto } from './merges.ts';
 import { newestCareProfileRow, patientIdentityRows } from './people.ts';
 
 /** Days of log the engine looks back over; longer than any window of its rules. */
@@ -35,4 +36,6 @@ export const recordQueries: readonly Asked[] = [
   protocolRows,
   protocolPhaseRows,
   protocolStepRows,
+  mergeRows,
+  mergeRowsInto,
 ].map((query) => ({ query }));

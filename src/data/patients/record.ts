@@ -11,7 +11,7 @@ import { readTogether, togetherOf } from '../database/read-together.ts';
 import { morningsOf, sessionsOf } from '../entries/logs.ts';
 import { eventsOf } from '../episode/care-events.ts';
 import { episodesOf } from '../episode/episodes.ts';
-import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
+import { limitsOfPerson } from '../episode/limits-of-person.ts';
 import { type Prescription, prescriptionsOf } from '../prescribing/prescriptions.ts';
 import { programmesOf } from '../prescribing/programmes.ts';
 import { baselinesOf } from './baselines.ts';
@@ -61,7 +61,7 @@ const readRecord = async (access: Access, patientId: string, since: Day): Promis
       daysOff(episodes, since, access.day),
     ),
     events: await eventsOf(access, patientId),
-    limits: await limitsOf(access, patientId),
+    limits: await limitsOfPerson(access, patientId),
   };
 };
 

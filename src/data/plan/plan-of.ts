@@ -13,6 +13,7 @@ import { responsesOf } from '../decision/decision-responses.ts';
 import { lastSessionOn } from '../entries/last-session.ts';
 import { sessionsOf } from '../entries/logs.ts';
 import { careAroundOf } from '../episode/care-around.ts';
+import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
 import { mergedWith } from '../patients/merges.ts';
 import { type Patient, patientOf } from '../patients/people.ts';
 import { prescribingContextFor } from '../prescribing/prescribing-context.ts';
@@ -46,7 +47,7 @@ const recordedOf = async (access: Access, patient: Patient, would: readonly Made
     decisions: [...(await decisionsFor(access, patient.id)), ...would],
     answers: await responsesOf(access, patient.id),
     danger: await dangerRecordOf(access, patient.id),
-    limits: screened.limits,
+    limits: await limitsOf(access, patient.id),
     screened,
     care: await careAroundOf(access, patient.id, await newestScreening(access, patient.id)),
     // Something new was told before a session of this day: the cuff stays off for the day.

@@ -12,7 +12,6 @@ import { candidateRows } from '../decision/candidate-decisions.ts';
 import { decisionResponseRows } from '../decision/decision-responses.ts';
 import { newestSessionDay } from '../entries/last-session.ts';
 import { sessionRows } from '../entries/logs.ts';
-import { mergeRows, mergeRowsInto } from '../patients/merges.ts';
 import { newestCareProfileRow, patientIdentityRows } from '../patients/people.ts';
 import { contextQueries } from '../prescribing/context-queries.ts';
 
@@ -32,8 +31,6 @@ export const planQueries: readonly Asked[] = [
     contactRows,
     resumptionRows,
     newestSessionDay,
-    mergeRows,
-    mergeRowsInto,
   ].map((query) => ({ query })),
   { query: sessionRows, values: ({ day }) => ({ since: addDays(day, -restDays) }) },
 ];

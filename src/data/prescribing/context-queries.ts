@@ -9,6 +9,7 @@ import { episodeChangeRows, episodeRows } from '../episode/episodes.ts';
 import { homeCheckRows, supervisedOnRecord } from '../episode/home-eligibility.ts';
 import { limitRows } from '../episode/limits-and-pre-approvals.ts';
 import { protocolPhaseRows, protocolRows, protocolStepRows } from '../episode/protocols.ts';
+import { mergeRows, mergeRowsInto } from '../patients/merges.ts';
 import { clearanceRows, screeningRows } from '../screening/screenings.ts';
 import { versionRows } from './prescriptions.ts';
 
@@ -27,6 +28,8 @@ export const contextQueries: readonly Asked[] = [
   protocolRows,
   protocolPhaseRows,
   protocolStepRows,
+  mergeRows,
+  mergeRowsInto,
   supervisedOnRecord,
   homeCheckRows,
 ].map((query) => ({ query }));

@@ -9,7 +9,7 @@ import { settingsOf } from '../clinic/clinic-settings.ts';
 import { readTogether, togetherOf, workedOnce } from '../database/read-together.ts';
 import { careAroundOf } from '../episode/care-around.ts';
 import { homeFactsOf } from '../episode/home-eligibility.ts';
-import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
+import { limitsOfPerson } from '../episode/limits-of-person.ts';
 import type { Patient } from '../patients/people.ts';
 import { clearancesOf, newestScreening, screeningsInForce } from '../screening/screenings.ts';
 import { contextQueries } from './context-queries.ts';
@@ -38,7 +38,7 @@ const readContext = async (access: Access, patient: Patient): Promise<Prescribin
     clearances,
     outcomes: eligibilityNow(basis),
     settings: withDefaults(settings),
-    limits: await limitsOf(access, patient.id),
+    limits: await limitsOfPerson(access, patient.id),
     consents: care.consents,
     home: await homeFactsOf(access, patient.id),
     inForce: inForce(await prescriptionsOf(access, patient.id)).map(({ dose }) => dose),

@@ -14,7 +14,7 @@ import {
   type RecordedEvent,
   stillToAskAfter,
 } from '#core/episode/event-effects.ts';
-import { nextPhase, type Protocol } from '#core/episode/protocol/protocol.ts';
+import { isUnwritten, nextPhase, type Protocol } from '#core/episode/protocol/protocol.ts';
 import { joints } from '#core/exercises/joints.ts';
 import type { Limit } from '#core/record/limit.ts';
 import { type Day, dayNumber } from '#core/time/day.ts';
@@ -78,7 +78,7 @@ const stateFrom = (parts: Parts, plan: PatientState['plan'], passing: Passing, t
       to === null ? [] : [{ joint, kind, to, author }],
     ),
     phases: parts.protocols.flatMap((one) => {
-      const next = nextPhase(one);
+      const next = nextPhase(one) ?? (isUnwritten(one) ? { place: 1, name: null, from: one.on } : null);
       return next
         ? [{ protocolId: one.id, joint: one.joint, place: next.place, name: next.name, from: next.from }]
         : [];

@@ -161,11 +161,17 @@ const signedIn = ({ exercises }: PlanPaper, { say, tag }: Words): readonly strin
     }),
   );
 
-/** What stands over everything: a warning sign or a pause, care that rests, or that nothing is signed. */
-const firstIn = ({ danger, isOff, exercises, clinic }: PlanPaper, { say, tag }: Words): readonly string[] => [
+/** What stands over everything: a warning sign or a pause, care that rests, that nothing is signed, or that it changes soon. */
+const firstIn = (
+  { danger, isOff, exercises, clinic, until }: PlanPaper,
+  { say, tag }: Words,
+): readonly string[] => [
   ...danger.map((text) => text[tag]),
   ...(isOff ? [say('off', { phone: clinic.phone })] : []),
   ...(exercises.length === 0 ? [say('none', { phone: clinic.phone })] : []),
+  ...(until !== null && exercises.length > 0
+    ? [say('changes-after', { day: until, phone: clinic.phone })]
+    : []),
 ];
 
 export const planData = (plan: PlanPaper, { language, printedOn }: Look) => {

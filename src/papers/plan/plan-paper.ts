@@ -32,6 +32,8 @@ export interface PlanPaper {
   readonly patient: { readonly name: string; readonly birthDay: Day };
   /** Day of each Monday. */
   readonly weeks: readonly Day[];
+  /** The last day before a limit begins that these doses do not know; null where none is entered. */
+  readonly until: Day | null;
   /** Care is on a break or over. */
   readonly isOff: boolean;
   /** How warning signs and pauses stand. */

@@ -48,7 +48,7 @@ export const momentOf = ({ clinic, morning }: Pick<TodayView, 'clinic' | 'mornin
 export interface DayView extends TodayView {
   /** Day the clinic gave this page, where that is not today. */
   readonly givenOn: string | null;
-  /** Older than the clinic lets a phone go on by. */
+  /** Older than the clinic lets a phone go on by, or from before a limit that holds by now. */
   readonly isTooOld: boolean;
   /** Its day now; another than `day` where the phone is in another zone. */
   readonly clinicDay: string;
@@ -84,7 +84,9 @@ export const viewOnDay = (view: TodayView, day: string, moment?: Moment): DayVie
     clinicDay,
     morningNow: moment?.morning ?? view.morning.state ?? 'open',
     givenOn: clinicDay > view.day ? view.day : null,
-    isTooOld: daysBetween(view.day, clinicDay) > view.oldPageDays,
+    isTooOld:
+      daysBetween(view.day, clinicDay) > view.oldPageDays ||
+      (!!view.changesOn && clinicDay >= view.changesOn),
   };
   if (day === view.day) return { ...view, ...ofClinic };
   const weekday = weekdayOf(day);

@@ -25,8 +25,9 @@ const phase = (over: object = {}) => ({
   occlusion: false,
   ...over,
 });
-const write = (day: number, over: object = {}) =>
-  staffOn(day).protocols.writePhase({ ...of(), protocolId, phase: phase(over) });
+const write = (day: number, over: object = {}, allowed: object = {}) =>
+  staffOn(day).protocols.writePhase({ ...of(), protocolId, phase: phase(over), ...allowed });
+const allowed = { step: { seen: 'Dr Surgeon rang.' } };
 const confirm = (day: number, place: number) =>
   staffOn(day).protocols.confirm({ ...of(), protocolId, step: { place, seen: 'Wound closed.' } });
 const proposedKg = async (day: number) =>
@@ -57,6 +58,18 @@ describe('a protocol', () => {
     expect(told).toContain('Put no weight through your right knee, as Dr Surgeon told you.');
   });
 
+  it('without a phase bounds nothing, and asks for one until it is written or the protocol ended', async () => {
+    const due = async (day: number) =>
+      (await worklistItemsOf(at, day))
+        .filter(({ kind }) => kind === 'phase-due')
+        .map(({ sentence }) => sentence);
+    expect(await due(1)).toEqual([
+      expect.stringMatching(/no phase written; until one is, it bounds nothing/),
+    ]);
+    await write(1);
+    expect(await due(1)).toEqual([]);
+  });
+
   it('opens by a clinician’s word on or after the day, and until then asks for it', async () => {
     await write(0);
     await write(0, { place: 2, name: 'Building', from: dayOf(14), weightBearing: 'full', limitKg: null });
@@ -78,11 +91,15 @@ describe('a protocol', () => {
     await confirm(1, 2);
     await confirm(2, 1);
     expect(await proposedKg(2)).toMatchObject({ loadKg: 3 });
-    await write(2, { limitKg: null });
+    // It may be looser at once, so what was seen is asked for as at its confirmation, and without it nothing is kept.
+    await expect(write(2, { limitKg: null })).rejects.toThrow(/seen/);
+    expect(await proposedKg(2)).toMatchObject({ loadKg: 3 });
+    await write(2, { limitKg: null }, allowed);
     expect(await proposedKg(2)).toMatchObject({ loadKg: 5 });
     const [kept] = await staffOn(2).protocols.list(of());
     expect(kept).toMatchObject({ inForce: 1, rewritten: 1 });
-    expect(kept?.steps.map(({ place }) => place)).toEqual([1, 2, 1]);
+    expect(kept?.steps.map(({ place }) => place)).toEqual([1, 2, 1, 1]);
+    expect(kept?.steps.at(-1)).toMatchObject({ seen: 'Dr Surgeon rang.' });
   });
 
   it('goes on through an entry of kind “none”, dated before, on, or ahead of its day: that ends no phase', async () => {
@@ -102,11 +119,11 @@ describe('a protocol', () => {
     await confirm(2, 2);
     await confirm(1, 1);
     expect(await proposedKg(2)).toMatchObject({ loadKg: 3 });
-    await write(2, { limitKg: 4 });
-    await write(1, { limitKg: 2 });
+    await write(2, { limitKg: 4 }, allowed);
+    await write(1, { limitKg: 2 }, allowed);
     expect(await proposedKg(2)).toMatchObject({ loadKg: 2 });
     const [kept] = await staffOn(2).protocols.list(of());
-    expect(kept?.steps.map(({ place }) => place)).toEqual([1, 2, 1]);
+    expect(kept?.steps.map(({ place }) => place)).toEqual([1, 2, 1, 1, 1]);
   });
 
   it('whose first phase is written ahead binds from that day, before anybody confirmed it', async () => {

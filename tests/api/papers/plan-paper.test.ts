@@ -77,6 +77,29 @@ describe('the plan for paper', () => {
     expect(plan.clinic).toMatchObject({ emergencyNumber: '112', urgentNumber: '112' });
   });
 
+  it('ends before the day a limit begins that its doses do not know, and says so', async () => {
+    const { care, papers } = asClinician(setting.clinician).clinician;
+    const { patientId } = setting;
+    const none = { kind: 'load-limit', movement: null, fromDegrees: null, toDegrees: null, remark: null };
+    const limit = {
+      joint: 'right-knee',
+      ...none,
+      limitKg: 2,
+      from: '2026-03-12',
+      to: null,
+      author: 'Dr Vance',
+    };
+    const limitId = await care.addLimit({ patientId, limit });
+    const plan = await papers.plan({ patientId, weeks: 4 });
+    expect(plan.until).toBe('2026-03-11');
+    expect(plan.weeks).toEqual(['2026-03-02', '2026-03-09']);
+    expect(plan.exercises[0]?.days?.at(-1)).toBe('2026-03-11');
+    // The week that is printed ends before it: nothing is said.
+    expect((await papers.plan({ patientId, weeks: 1 })).until).toBeNull();
+    await care.liftLimit({ patientId, limitId, reason: 'Entered for the wrong joint.' });
+    expect((await papers.plan({ patientId, weeks: 4 })).weeks).toHaveLength(4);
+  });
+
   it('is the same for the patient, and begins with the week of the day', async () => {
     const own = await asPatient(setting.clinician, setting.patientId).patient.papers.plan({ weeks: 2 });
     expect(own.weeks).toEqual(['2026-03-02', '2026-03-09']);

@@ -64,6 +64,18 @@ describe('a page of yesterday on a phone without signal', () => {
     expect(viewOnDay(onMonday, day).isTooOld).toBe(isTooOld);
   });
 
+  it.each([
+    ['2026-03-10', false],
+    ['2026-03-11', true],
+    ['2026-03-12', true],
+  ])(
+    'begins nothing from the day of a limit it does not know (11 March): on %s too old: %s',
+    (day, isTooOld) => {
+      expect(viewOnDay({ ...onMonday, changesOn: '2026-03-11' }, day).isTooOld).toBe(isTooOld);
+      expect(viewOnDay({ ...onMonday, changesOn: null }, day).isTooOld).toBe(false);
+    },
+  );
+
   it('reads the civil day on the phone’s own clock', () => {
     expect(phoneDay(new Date(2026, 2, 9, 23, 59).getTime())).toBe('2026-03-09');
     expect(phoneDay(new Date(2026, 2, 10, 0, 0).getTime())).toBe('2026-03-10');

@@ -18,12 +18,19 @@ import {
   phaseFields,
   protocolConsistent,
   protocolFields,
+  seenFields,
   stepFields,
 } from '#core/episode/protocol/protocol-fields.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from '#data/access.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
-import { beginProtocol, protocolsOf, stepProtocol, writePhase } from '#data/episode/protocols.ts';
+import {
+  beginProtocol,
+  protocolsOf,
+  rewritePhaseInForce,
+  stepProtocol,
+  writePhase,
+} from '#data/episode/protocols.ts';
 
 interface Of {
   readonly access: Access;
@@ -77,7 +84,7 @@ export const protocolsRouter = router({
   }),
 
   writePhase: recordProcedure
-    .input(z.object({ protocolId, seen, phase: z.unknown() }))
+    .input(z.object({ protocolId, seen, phase: z.unknown(), step: z.unknown().optional() }))
     .mutation(({ ctx, input }) =>
       writing(ctx, async () => {
         const of = await openProtocol(ctx, input.protocolId);
@@ -85,7 +92,10 @@ export const protocolsRouter = router({
           phaseConsistent(fields, { joint: of.joint, on: of.on, phases: phasesOf(of) }),
         );
         requireAsSeen(of, row.place, input.seen);
-        return writePhase(ctx.access, ctx.patient.id, of, row);
+        if (phaseInForce(of, ctx.access.day)?.place !== row.place)
+          return writePhase(ctx.access, ctx.patient.id, of, row);
+        const step = checked(seenFields, input.step ?? {});
+        return rewritePhaseInForce(ctx.access, ctx.patient.id, of, row, step.seen);
       }),
     ),
 

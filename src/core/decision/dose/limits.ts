@@ -7,7 +7,7 @@
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Limit } from '#core/record/limit.ts';
-import { dayNumber } from '#core/time/day.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
 import { milligrams } from '#core/units/units.ts';
 import { prescribedLoadKg } from './volume.ts';
 
@@ -51,6 +51,13 @@ export const endedByOwn = (limits: readonly Limit[]): readonly Limit[] => {
     return [{ ...limit, liftedOn: days.filter((day) => !!day).sort()[0] ?? null }];
   });
 };
+
+/** Day of the next limit that begins after today; a plan made today does not know it yet. null where none is entered. */
+export const nextLimitFrom = (limits: readonly Limit[], today: Day): Day | null =>
+  limits
+    .filter(({ kind, from, liftedOn }) => kind !== 'none' && from > today && !(liftedOn && liftedOn <= from))
+    .map(({ from }) => from)
+    .sort()[0] ?? null;
 
 export const loadCeilingKg = (limits: readonly LimitInForce[]): number =>
   Math.min(

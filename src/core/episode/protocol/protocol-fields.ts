@@ -65,8 +65,8 @@ export const phaseFields = [
   isAllowed('occlusion', 'Occlusion work is allowed'),
 ] as const satisfies readonly Field[];
 
-export const stepFields = [
-  { name: 'place', kind: 'integer', unit: '1', min: 1, max: mostPhases, about: 'Phase number' },
+/** What a phase that begins to hold rests on; asked as well where the one that holds is written anew. */
+export const seenFields = [
   {
     name: 'seen',
     kind: 'text',
@@ -74,6 +74,11 @@ export const stepFields = [
     maxLength: 300,
     about: 'What you saw, or who allowed it',
   },
+] as const satisfies readonly Field[];
+
+export const stepFields = [
+  { name: 'place', kind: 'integer', unit: '1', min: 1, max: mostPhases, about: 'Phase number' },
+  ...seenFields,
 ] as const satisfies readonly Field[];
 
 export const endFields = [

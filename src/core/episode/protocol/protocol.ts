@@ -53,6 +53,10 @@ export const nextPhase = (protocol: Protocol): Phase | null => {
   return phasesOf(protocol).find((phase) => phase.place === place + 1) ?? null;
 };
 
+/** Begun without a phase: it bounds nothing, whatever its letter says. */
+export const isUnwritten = (protocol: Pick<Protocol, 'phases' | 'steps'>): boolean =>
+  protocol.phases.length === 0 && !hasEnded(protocol);
+
 /** The next phase, where its day has come and nobody has confirmed it. */
 export const phaseDue = (protocol: Protocol, today: Day): Phase | null => {
   const next = nextPhase(protocol);

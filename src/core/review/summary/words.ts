@@ -107,7 +107,7 @@ const comingWords: Readonly<Record<ComingKind, (joint: Joint | null) => string>>
   'screening-due': () => 'Screening is due again',
   'pressure-due': () => 'Occlusion pressure is to be measured again',
   'baseline-due': (joint) => `The baseline${about(joint)} is due again`,
-  'phase-due': (joint) => `A phase${about(joint)} is to be confirmed`,
+  'phase-due': (joint) => `A phase${about(joint)} is due`,
   'limit-ended': (joint) => `A limit${about(joint)} is to be looked at`,
   'review-day': () => 'A review is booked',
 };

@@ -85,7 +85,7 @@ export const words = {
   'not-acknowledged-in-time': 'Not acknowledged in time',
   'new-since-last-session': 'New since last session',
   'event-to-review': 'Event to review',
-  'phase-due': 'Phase to confirm',
+  'phase-due': 'Phase due',
   'limit-ended': 'Limit ended',
   'to-sign': 'To sign',
   'check-phone-clock': 'Check phone clock',

@@ -88,7 +88,13 @@ const Change = ({ protocol, patientId }: OneProps) => {
   const next = phases.length + 1;
   const aboutOf = (place: number) => {
     const seen = phases.find((phase) => phase.place === place)?.recordedAt ?? '';
-    return { patientId, protocolId, place: String(place), seen: String(seen) };
+    return {
+      patientId,
+      protocolId,
+      place: String(place),
+      seen: String(seen),
+      holds: place === inForce ? 'yes' : '',
+    };
   };
   return (
     <div className="stack-close screen-only">

@@ -5,6 +5,7 @@ import {
   isOverCeiling,
   limitsInForce,
   loadCeilingKg,
+  nextLimitFrom,
   withinLoadLimit,
 } from '#core/decision/dose/limits.ts';
 import type { Limit } from '#core/record/limit.ts';
@@ -52,6 +53,24 @@ describe('limits in force', () => {
     // A newer limit says nothing of the older one.
     expect(inForce(limit(), limit({ from: on(-1), limitKg: 12 }))).toHaveLength(2);
     expect(inForce(none())).toEqual([]);
+  });
+});
+
+describe('the day from which a plan of today no longer knows what binds', () => {
+  const next = (...limits: readonly Limit[]) => nextLimitFrom(limits, judgedMorning);
+
+  it('is the first day of a limit that begins later, not of one that binds already', () => {
+    expect([-1, 0, 1].map((from) => next(limit({ from: on(from) })))).toEqual([null, null, on(1)]);
+    expect(next(limit({ from: on(9) }), limit({ from: on(4), joint: 'left-hip' }))).toBe(on(4));
+  });
+
+  it('is nobody’s where it was lifted before it began, or is a word that there is none', () => {
+    expect([3, 4, 5].map((lifted) => next(limit({ from: on(4), liftedOn: on(lifted) })))).toEqual([
+      null,
+      null,
+      on(4),
+    ]);
+    expect(next(none({ from: on(4) }))).toBeNull();
   });
 });
 

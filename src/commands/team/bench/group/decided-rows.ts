@@ -11,6 +11,8 @@ import { type Client, numberedId, rawRows } from './raw-rows.ts';
 /** Sessions back for which a decision is kept; the record itself goes back further. */
 const sessionsDecided = 40;
 const poolSize = 64;
+/** One patient in so many is one whom decisions may have stopped: on a usual day few stand in danger, not everybody. */
+const oneMayBeStoppedIn = 25;
 const decision = 4;
 
 const columns = [
@@ -33,10 +35,14 @@ const columns = [
   'reasons',
 ];
 
-const poolOf = (random: Seeded) => {
+const poolOf = (random: Seeded, mayStop: boolean) => {
   const settings = JSON.stringify(defaultsOf(engineSettings));
-  return Array.from({ length: poolSize }, () => {
+  const drawn = (): ReturnType<typeof randomFacts> => {
     const facts = randomFacts(random, 0.9);
+    return mayStop || decide(facts).decision !== 'pause' ? facts : drawn();
+  };
+  return Array.from({ length: poolSize }, () => {
+    const facts = drawn();
     const answers = decide(facts);
     const words = [answers.decision, answers.largestStep, answers.today, answers.contact];
     return [
@@ -50,7 +56,7 @@ const poolOf = (random: Seeded) => {
 };
 
 export const writeDecisions = (client: Client, plan: GroupPlan, random: Seeded): void => {
-  const pool = poolOf(random);
+  const [usual, stopped] = [poolOf(random, false), poolOf(random, true)];
   const rows = rawRows(client, 'decision', columns);
   let number = 0;
   for (let place = Math.max(0, plan.sessionsEach - sessionsDecided); place < plan.sessionsEach - 1; place++) {
@@ -59,7 +65,7 @@ export const writeDecisions = (client: Client, plan: GroupPlan, random: Seeded):
       for (const joint of jointsOf(patient)) {
         const about = [joint, sessionId(plan, patient, place), morningId(plan, patient, place), 'morning'];
         const head = [numberedId(decision, number++), clinicId, patientId(patient), ...about, at, dayOf(at)];
-        rows.add([...head, ...random.pick(pool)]);
+        rows.add([...head, ...random.pick(patient % oneMayBeStoppedIn === 0 ? stopped : usual)]);
       }
     }
   }

@@ -44,5 +44,7 @@ export const planPaper = {
     '{exercise}, Fassung {version}: seit {day}, innerhalb der von {name} unterschriebenen Grenzen.',
   printed: 'Gedruckt am {day}.',
   'holds-until': 'Hat die Praxis oder Ihr Telefon Ihnen seither etwas anderes gesagt, gilt das.',
+  'changes-after':
+    'Dieses Blatt gilt bis {day}. Vom nächsten Tag an gilt etwas anderes: Üben Sie dann nicht mehr danach, sondern lassen Sie sich von der Praxis ein neues geben: {phone}.',
   unprintable: '▯ steht für ein Zeichen, das sich nicht drucken lässt: {names}.',
 } as const satisfies Same<typeof english>;

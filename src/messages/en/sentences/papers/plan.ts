@@ -34,5 +34,7 @@ export const planPaper = {
   'signed-within': '{exercise}, version {version}: since {day}, within limits signed by {name}.',
   printed: 'Printed on {day}.',
   'holds-until': 'If the clinic or your phone has told you something else since then, follow that.',
+  'changes-after':
+    'This page holds until {day}. From the next day something else applies: do not go on by it, ask the clinic for a new one: {phone}.',
   unprintable: '▯ stands for a character that cannot be printed: {names}.',
 } as const;

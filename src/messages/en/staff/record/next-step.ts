@@ -24,7 +24,7 @@ export const words = {
   'screen-after-event': 'Screen again after the event',
   'screen-again': 'Screen again',
   'confirm-answers': 'Confirm the answers sent ahead',
-  'phase-due': 'Confirm the next phase',
+  'phase-due': 'See to the next phase',
   'limit-ended': 'Decide on the limit that ended',
   review: 'Review',
   'review-booked': 'Review as booked',

@@ -4,6 +4,7 @@ import {
   endFields,
   phaseFields,
   protocolFields,
+  seenFields,
   stepFields,
 } from '#core/episode/protocol/protocol-fields.ts';
 import { say } from '#messages/en/staff/episode/protocol.ts';
@@ -18,6 +19,8 @@ const protocolOf = (about: PostedTexts) => ({
 
 /** The page knows the number of the phase and when it was written (empty = not yet); nobody types them. */
 const ofPhase = ['patientId', 'protocolId', 'place', 'seen'];
+/** Of the phase that holds, "yes": to write it anew asks what was seen, as its confirmation did. */
+const holds = 'holds';
 const withoutPlace = <F extends { readonly name: string }>(fields: readonly F[]): readonly F[] =>
   fields.filter(({ name }) => name !== 'place');
 const placeOf = (about: PostedTexts) => Number(about.place);
@@ -35,16 +38,17 @@ export const beginProtocol = patientForm({
 
 export const writePhase: SentForm = {
   name: 'protocol-phase',
-  about: ofPhase,
+  about: [...ofPhase, holds],
   prefix: (about) => `phase-${about.protocolId}-${about.place}-`,
-  fields: () => withoutPlace(phaseFields),
+  fields: (about) => [...withoutPlace(phaseFields), ...(about[holds] ? seenFields : [])],
   page,
   taken: say('written'),
-  send: ({ clinician }, { about, value }) =>
+  send: ({ clinician }, { about, value: { seen, ...phase } }) =>
     clinician.protocols.writePhase.mutate({
       ...protocolOf(about),
       ...seenOf(about),
-      phase: { ...value, place: placeOf(about) },
+      phase: { ...phase, place: placeOf(about) },
+      ...(about[holds] ? { step: { seen } } : {}),
     }),
 };
 
