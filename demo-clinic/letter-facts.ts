@@ -14,7 +14,6 @@ const always = [
   'Not known: none.',
   'Not asked: none.',
   '☐ Medicine changed',
-  '☐ Stop the cuff',
   '☐ Ring me',
   '☐ No change',
   'DRAFT – not signed',
@@ -75,6 +74,7 @@ export const flareThenHoldLetter: LetterFacts = {
 export const occlusionClearedLetter: LetterFacts = {
   firstPage: [
     ...always,
+    '☐ Stop the cuff',
     'Nothing; for your information.',
     'Ingrid Solvarre, born 9 Dec 1976',
     'Knee osteoarthritis after removal of the inner meniscus, left',

@@ -4,7 +4,7 @@ import type { LetterPaper } from '#papers/letter/letter-paper.ts';
 import { printLetter } from '#papers/letter/print-letter.ts';
 import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { letter } from './letter-papers.ts';
-import { look } from './plan-papers.ts';
+import { cuffExercise, look } from './plan-papers.ts';
 
 const printed = async (of: LetterPaper, over: Partial<typeof look> = {}) => {
   const made = await printLetter(of, { ...look, ...over });
@@ -40,6 +40,15 @@ describe('the letter to another doctor', () => {
     expect(first).toContain('born 14 Aug 1958; patient number: 4711');
     expect(first).not.toContain('The record behind');
     expect(first.split(' ').length).toBeLessThanOrEqual(350);
+  });
+
+  it('offers the reply that stops a cuff where one is prescribed, and nowhere else', async () => {
+    const [one] = letter().exercises;
+    if (!one) throw new Error('The letter has no exercise.');
+    const withCuff = letter({ exercises: [{ ...one, now: { ...one.now, dose: cuffExercise.dose } }] });
+    expect((await printed(withCuff)).all).toContain('Stop the cuff');
+    expect((await printed(letter())).all).not.toContain('Stop the cuff');
+    expect((await printed(letter())).all).toContain('Medicine changed');
   });
 
   it('sets first, last and change beside whether it is beyond the error: yes, no or not known', async () => {

@@ -73,6 +73,9 @@ const signatureIn = ({ signed }: LetterFrame, written: string, { say }: LetterSp
   return say('signed', { name, role, number: registration ?? say('not-recorded'), on: written });
 };
 
+const hasCuff = ({ exercises }: LetterPaper): boolean =>
+  exercises.some(({ now }) => now.dose.method === 'occlusion');
+
 /**
  * All that a letter says but for the day it is printed on. Kept whole when it is signed, so a change of its
  * shape has to read the one before as well.
@@ -106,7 +109,13 @@ export const letterWords = (
     copies: copiesIn(frame, speech),
     reply: {
       title: say('reply'),
-      boxes: [say('reply-medicine'), say('reply-cuff'), say('reply-ring'), say('reply-none')],
+      boxes: [
+        say('reply-medicine'),
+        // Only where there is one to stop.
+        ...(hasCuff(letter) ? [say('reply-cuff')] : []),
+        say('reply-ring'),
+        say('reply-none'),
+      ],
     },
     record: { title: say('record'), parts: recordParts(letter, speech) },
   };
