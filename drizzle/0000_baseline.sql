@@ -885,6 +885,28 @@ CREATE TABLE `proposal` (
 --> statement-breakpoint
 CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> statement-breakpoint
 CREATE INDEX `proposal_by_item` ON `proposal` (`item_id`,`made_at`);--> statement-breakpoint
+CREATE TABLE `distance_finding` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`visit_id` text NOT NULL,
+	`joint` text NOT NULL,
+	`part` text NOT NULL,
+	`judged_by` text NOT NULL,
+	`found` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`visit_id`) REFERENCES `visit`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "distance_finding_part" CHECK("distance_finding"."part" IN ('look', 'press', 'move', 'task')),
+	CONSTRAINT "distance_finding_by" CHECK("distance_finding"."judged_by" IN ('seen', 'told', 'not-done')),
+	CONSTRAINT "distance_finding_says" CHECK("distance_finding"."judged_by" = 'not-done' OR "distance_finding"."found" IS NOT NULL)
+);
+--> statement-breakpoint
+CREATE INDEX `distance_finding_by_patient` ON `distance_finding` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `distance_finding_of` ON `distance_finding` (`visit_id`);--> statement-breakpoint
 CREATE TABLE `letter_draft` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1812,6 +1834,12 @@ CREATE TRIGGER decision_response_no_delete BEFORE DELETE ON decision_response BE
 CREATE TRIGGER decision_response_no_replace BEFORE INSERT ON decision_response WHEN EXISTS (SELECT 1 FROM decision_response WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_response_no_update BEFORE UPDATE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER distance_finding_no_delete BEFORE DELETE ON distance_finding BEGIN SELECT RAISE(ABORT, 'distance_finding is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER distance_finding_no_replace BEFORE INSERT ON distance_finding WHEN EXISTS (SELECT 1 FROM distance_finding WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'distance_finding is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER distance_finding_no_update BEFORE UPDATE ON distance_finding BEGIN SELECT RAISE(ABORT, 'distance_finding is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER dose_handed_over_no_delete BEFORE DELETE ON dose_handed_over BEGIN SELECT RAISE(ABORT, 'dose_handed_over is append-only'); END;
 --> statement-breakpoint

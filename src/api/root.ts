@@ -16,6 +16,7 @@ import { staffEntriesRouter } from './clinician/entries.ts';
 import { careRouter } from './clinician/episode/care.ts';
 import { consentsRouter } from './clinician/episode/consents.ts';
 import { dangerRouter } from './clinician/episode/danger.ts';
+import { distanceRouter } from './clinician/episode/distance.ts';
 import { documentsRouter } from './clinician/episode/documents.ts';
 import { episodesRouter } from './clinician/episode/episodes.ts';
 import { handoverRouter } from './clinician/episode/handover.ts';
@@ -76,6 +77,7 @@ export const appRouter = router({
     visits: visitsRouter,
     letters: lettersRouter,
     visitNotes: visitNotesRouter,
+    distance: distanceRouter,
     protocols: protocolsRouter,
     handover: handoverRouter,
     documents: documentsRouter,

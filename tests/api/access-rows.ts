@@ -266,6 +266,8 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.nutrition.takeBack': ofRecord,
   'clinician.review.earlierDoses': ofRecord,
   'clinician.visits.watch': ofRecord,
+  'clinician.distance.guide': ofRecord,
+  'clinician.distance.record': ofRecord,
   'clinician.protocols.list': ofRecord,
   'clinician.protocols.begin': ofRecord,
   'clinician.protocols.writePhase': ofRecord,

@@ -12,6 +12,7 @@ import { words as corrections } from './staff/corrections.ts';
 import { words as danger } from './staff/danger.ts';
 import { words as dataEntry } from './staff/data-entry.ts';
 import { words as documents } from './staff/documents.ts';
+import { words as distance } from './staff/episode/distance.ts';
 import { words as nutrition } from './staff/episode/nutrition.ts';
 import { words as protocol } from './staff/episode/protocol.ts';
 import { words as treatment } from './staff/episode/treatment.ts';
@@ -74,6 +75,7 @@ export const staff = {
   'episode/treatment': treatment,
   'episode/visit-notes': visitNotes,
   'episode/nutrition': nutrition,
+  'episode/distance': distance,
   'episode/protocol': protocol,
   'reception/reception': reception,
   'record/next-step': nextStep,

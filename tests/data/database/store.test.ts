@@ -147,6 +147,7 @@ describe('the record is append-only', () => {
       'covering_clinician',
       'decision',
       'decision_response',
+      'distance_finding',
       'dose_handed_over',
       'dose_template',
       'dose_template_change',

@@ -6,7 +6,8 @@ import { optionInWords } from '#ui/clinician/forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
-import type { VisitsAnswer } from '../episode/answers.ts';
+import type { DistanceAnswer, VisitsAnswer } from '../episode/answers.ts';
+import { DistanceGuide, FoundAtADistance } from './distance-guide.tsx';
 import { VisitForm } from './visit-form.tsx';
 
 const none = say('not-given');
@@ -14,6 +15,7 @@ const none = say('not-given');
 export const AppointmentsScreen = (props: {
   readonly patientId: string;
   readonly answer: VisitsAnswer;
+  readonly distance: DistanceAnswer;
   readonly clock: ClinicClock;
 }) => {
   const { now, visits } = props.answer;
@@ -32,6 +34,9 @@ export const AppointmentsScreen = (props: {
             })}
           </p>
         </Notice>
+      ) : null}
+      {props.distance.now ? (
+        <DistanceGuide patientId={props.patientId} now={props.distance.now} found={props.distance.found} />
       ) : null}
       <section className="stack-close screen-only">
         <h2>{say('begin-an-appointment')}</h2>
@@ -58,6 +63,7 @@ export const AppointmentsScreen = (props: {
         }))}
         empty={say('no-appointment-is-recorded')}
       />
+      <FoundAtADistance found={props.distance.found} clock={props.clock} />
     </div>
   );
 };

@@ -7,6 +7,7 @@ type Answer<P extends (...input: any[]) => Promise<unknown>> = Awaited<ReturnTyp
 
 export type EpisodesAnswer = Answer<Api['clinician']['episodes']['list']>;
 export type EpisodeAnswer = EpisodesAnswer['episodes'][number];
+export type DistanceAnswer = Answer<Api['clinician']['distance']['guide']>;
 export type VisitsAnswer = Answer<Api['clinician']['visits']['list']>;
 export type HandoverAnswer = Answer<Api['clinician']['handover']['get']>;
 export type Colleagues = Answer<Api['clinician']['handover']['colleagues']>;

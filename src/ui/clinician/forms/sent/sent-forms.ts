@@ -1,6 +1,7 @@
 /** Every form of descriptor fields that works before its page’s scripts have come. */
 import { beginVisit, careForms, changeEpisode, openEpisode } from './care.ts';
 import { followUpPause, pause, recordContact, reportSign, resumePause } from './danger.ts';
+import { recordDistance } from './distance.ts';
 import { beginLetter, changeLetter, signLetter, voidLetter, writeSummary } from './letters.ts';
 import { askAtHome, goalState, newGoal, recordEffusion, recordMeasurement } from './measurements.ts';
 import { showAdvice, signNote } from './notes.ts';
@@ -35,6 +36,7 @@ export const sentForms: readonly SentForm[] = [
   overrideDecision,
   pause,
   recordContact,
+  recordDistance,
   recordEffusion,
   recordMeasurement,
   renameTemplate,

@@ -15,6 +15,7 @@ const AppointmentsPage = async ({ params }: { readonly params: RecordParams }) =
       <AppointmentsScreen
         patientId={patientId}
         answer={await clinician.visits.list({ patientId })}
+        distance={await clinician.distance.guide({ patientId })}
         clock={clock}
       />
     </FramedRecord>
