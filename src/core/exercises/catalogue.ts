@@ -2,7 +2,7 @@
 
 import type { Method } from '../prescribing/methods.ts';
 import type { Exercise, JointDemand, WorkedSide } from './exercise.ts';
-import { type Joint, jointsOn, type Side, sides } from './joints.ts';
+import { type Joint, type JointName, jointsOn, loadedWith, type Side, sides } from './joints.ts';
 import { armAndHand } from './regions/arm-and-hand.ts';
 import { back } from './regions/back.ts';
 import { bridges } from './regions/bridges.ts';
@@ -47,23 +47,27 @@ const jointsOf = (
   exerciseId: string,
   side: WorkedSide,
   isMeant: (demand: JointDemand) => boolean,
+  namesOf: (name: JointName) => readonly JointName[],
 ): readonly Joint[] => {
   const exercise = byId.get(exerciseId);
   if (!exercise) throw new RangeError(`No exercise "${exerciseId}" in the catalogue.`);
   const found = exercise.loads
     .filter(isMeant)
-    .flatMap((demand) => jointsOn(demand.joint, sideOfDemand(demand, exercise, side)));
+    .flatMap((demand) =>
+      namesOf(demand.joint).flatMap((name) => jointsOn(name, sideOfDemand(demand, exercise, side))),
+    );
   return [...new Set(found)];
 };
 
 /** Worked out once for each exercise and side: a list of what may be chosen asks for all of them, over and over. */
 const jointsOnce = (
   isMeant: (demand: JointDemand) => boolean,
+  namesOf: (name: JointName) => readonly JointName[] = loadedWith,
 ): ((exerciseId: string, side: WorkedSide) => readonly Joint[]) => {
   const known = new Map<string, readonly Joint[]>();
   return (exerciseId, side) => {
     const key = `${exerciseId} ${side}`;
-    const found = known.get(key) ?? Object.freeze(jointsOf(exerciseId, side, isMeant));
+    const found = known.get(key) ?? Object.freeze(jointsOf(exerciseId, side, isMeant, namesOf));
     known.set(key, found);
     return found;
   };
@@ -74,6 +78,23 @@ const jointsOnce = (
  * Exercises that use both limbs load both sides whatever side is named.
  */
 export const jointsLoaded = jointsOnce(() => true);
+
+/** Those the catalogue names for the exercise: of a hand the joint meant, not all that is loaded with it. */
+const jointsNamed = jointsOnce(
+  () => true,
+  (name) => [name],
+);
+
+/** The same joints without those that are only loaded with another one, so that of a hand one thing is said. */
+export const jointsToTell = (
+  exerciseId: string,
+  side: WorkedSide,
+  joints: readonly Joint[],
+): readonly Joint[] => {
+  if (!byId.has(exerciseId)) return joints;
+  const [loaded, named] = [jointsLoaded(exerciseId, side), jointsNamed(exerciseId, side)];
+  return joints.filter((joint) => named.includes(joint) || !loaded.includes(joint));
+};
 
 /** The joints an exercise is about when prescribed for a side. */
 export const mainJoints = jointsOnce(({ share }) => share === 'main');

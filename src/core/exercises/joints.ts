@@ -4,6 +4,8 @@ const jointNames = [
   'elbow',
   'wrist',
   'hand',
+  'thumb-base',
+  'finger-joint',
   'hip',
   'knee',
   'ankle',
@@ -38,3 +40,10 @@ export const jointsOn = (name: JointName, side: Side | 'both'): readonly Joint[]
     : side === 'both'
       ? [`left-${name}`, `right-${name}`]
       : [`${side}-${name}`];
+
+/** Joints of the hand that are followed by themselves; "hand" is all of it together. */
+const partsOfHand: readonly JointName[] = ['thumb-base', 'finger-joint'];
+
+/** What is loaded with a joint: the hand with each of its joints, and a joint of it with the hand. */
+export const loadedWith = (name: JointName): readonly JointName[] =>
+  name === 'hand' ? ['hand', ...partsOfHand] : partsOfHand.includes(name) ? [name, 'hand'] : [name];

@@ -33,12 +33,14 @@ const turning = ['outward-rotation', 'inward-rotation'] as const;
 const foreArm = ['pronation', 'supination'] as const;
 const ofSpine = [...bending, 'side-bend', 'rotation'] as const;
 
-/** What each joint can do. Of the hand the fingers are meant, of the foot the toes and the arch. */
+/** What each joint can do. Of the hand and the finger joint the fingers are meant, of the foot the toes and the arch. */
 export const movementsOf: Readonly<Record<JointName, readonly Movement[]>> = {
   shoulder: [...bending, ...aside, ...turning],
   elbow: [...bending, ...foreArm],
   wrist: [...bending, 'radial-deviation', 'ulnar-deviation', ...foreArm],
   hand: [...bending, ...aside],
+  'thumb-base': [...bending, ...aside],
+  'finger-joint': [...bending, ...aside],
   hip: [...bending, ...aside, ...turning],
   knee: [...bending],
   ankle: ['dorsiflexion', 'plantarflexion', 'inversion', 'eversion'],

@@ -4,7 +4,7 @@ import { missingConsents } from '../episode/consent.ts';
 import { homeConditionsOf } from '../episode/home-eligibility.ts';
 import { limitRefusals } from '../episode/limit-bounds.ts';
 import { limitCautions } from '../episode/limit-cautions.ts';
-import { exerciseById, jointsLoaded } from '../exercises/catalogue.ts';
+import { exerciseById, jointsLoaded, jointsToTell } from '../exercises/catalogue.ts';
 import { exerciseCautions } from '../exercises/cautions.ts';
 import type { Joint } from '../exercises/joints.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
@@ -91,7 +91,7 @@ export const cautionsOfDose = (
     dose,
     screening: context.screening,
     measurements: context.measurements,
-    joints,
+    joints: jointsToTell(dose.exerciseId, dose.side, joints),
     exerciseCautions: exerciseCautions.filter((caution) => own.includes(caution.id)),
     settings: context.settings,
   });

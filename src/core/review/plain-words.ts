@@ -12,8 +12,7 @@ export const dayInWords = (day: Day, today?: Day): string => {
   return today?.startsWith(year) ? short : `${short} ${year}`;
 };
 
-export const jointInWords = (joint: Joint): string =>
-  joint === 'low-back' ? 'low back' : joint.replace('-', ' ');
+export const jointInWords = (joint: Joint): string => joint.replaceAll('-', ' ');
 
 /** At most one decimal; never more precise than what was logged. */
 export const figure = (value: number): string => String(Math.round(value * 10) / 10);

@@ -50,7 +50,7 @@ export const jointsOf = (answer: ScreeningItemAnswer): readonly Joint[] => {
   return named.length > 0 ? named : everyJoint;
 };
 
-const armJoints = ['shoulder', 'elbow', 'wrist', 'hand'];
+const armJoints = ['shoulder', 'elbow', 'wrist', 'hand', 'thumb-base', 'finger-joint'];
 
 const lieOn = (joint: Joint, target: Target): boolean => {
   const side = sideOf(joint);

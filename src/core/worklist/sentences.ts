@@ -5,7 +5,7 @@ import type { DueItem } from './item.ts';
 
 type Told = Pick<DueItem, 'kind' | 'joint' | 'facts'>;
 
-const joint = ({ joint: name }: Told): string => (name ?? 'joint').replace('-', ' ');
+const joint = ({ joint: name }: Told): string => (name ?? 'joint').replaceAll('-', ' ');
 /** The joint in brackets; nothing where the item is about no joint. */
 const about = (item: Told): string => (item.joint ? ` (${joint(item)})` : '');
 const because = ({ facts }: Told): string => (facts.rule ? ` (${facts.rule}: ${facts.threshold})` : '');

@@ -10,6 +10,8 @@ const joints: Readonly<Record<JointName, Noun>> = {
   elbow: ['Ellbogen', 'm'],
   wrist: ['Handgelenk', 'n'],
   hand: ['Hand', 'f'],
+  'thumb-base': ['Daumensattelgelenk', 'n'],
+  'finger-joint': ['Fingergelenk', 'n'],
   hip: ['Hüfte', 'f'],
   knee: ['Knie', 'n'],
   ankle: ['Sprunggelenk', 'n'],

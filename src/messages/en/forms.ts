@@ -3,7 +3,7 @@ import type { Grammar } from '../translate.ts';
 
 /** "left-knee" → "left knee". As a label the back is named as in the record: "low back". */
 const joint = (value: string, form: string): string =>
-  value === 'low-back' && form !== 'label' ? 'lower back' : value.replace('-', ' ');
+  value === 'low-back' && form !== 'label' ? 'lower back' : value.replaceAll('-', ' ');
 
 /** "2026-02-03" → "3 Feb 2026". */
 const day = (value: string): string => new Date(value).toUTCString().slice(5, 16).replace(/^0/, '');

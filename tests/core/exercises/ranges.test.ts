@@ -37,6 +37,8 @@ const furthest: Readonly<Record<JointName, Partial<Record<Movement, number>>>> =
     supination: 90,
   },
   hand: { flexion: 100, extension: 45, abduction: 30, adduction: 30 },
+  'thumb-base': { flexion: 20, extension: 20, abduction: 45, adduction: 10 },
+  'finger-joint': { flexion: 100, extension: 10, abduction: 25, adduction: 25 },
   hip: {
     flexion: 125,
     extension: 30,

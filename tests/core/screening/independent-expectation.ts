@@ -16,7 +16,7 @@ export interface Expected {
 
 const order: readonly Letter[] = ['o', 'p', 'c', 'x'];
 const joints = {
-  arm: ['shoulder', 'elbow', 'wrist', 'hand'],
+  arm: ['shoulder', 'elbow', 'wrist', 'hand', 'thumb-base', 'finger-joint'],
   leg: ['hip', 'knee', 'ankle', 'foot'],
 } as const;
 

@@ -27,7 +27,7 @@ export const effusionLines = (found: readonly EffusionRecord[]): readonly Outcom
     return {
       key: `effusion ${joint}`,
       kind: 'effusion',
-      title: `Effusion, ${joint.replace('-', ' ')}`,
+      title: `Effusion, ${joint.replaceAll('-', ' ')}`,
       readings: own.map(({ day, grade }) => ({ day, text: grade })),
       drawn: {
         courses: [

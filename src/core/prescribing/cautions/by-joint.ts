@@ -9,6 +9,10 @@ const words: Readonly<Record<JointName, string>> = {
     'Elbow: no snapping into the end of straightening; tingling in the ring and little finger needs a look.',
   wrist: 'Wrist: keep it neutral under load; offer handles or a strap to the forearm.',
   hand: 'Hand: thick grips or straps where fingers are sore; locking or giving way needs a look.',
+  'thumb-base':
+    'Thumb base: keep the web open and the tip bent; pain on pinching that outlasts the session counts as an answer.',
+  'finger-joint':
+    'Finger joints: no squeeze into a red or swollen joint; stiffer or thicker the next morning counts as an answer.',
   hip: 'Hip: groin pain that outlasts the set, or a limp afterwards, counts as an answer.',
   knee: 'Knee: swelling the next morning, locking or giving way counts as an answer; keep the range that is owned.',
   ankle: 'Ankle: balance support at hand; morning heel or tendon stiffness counts as an answer.',

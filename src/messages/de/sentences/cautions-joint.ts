@@ -10,6 +10,10 @@ export const jointCautions = {
     'Halten Sie das Handgelenk gerade. Schmerzt das Beugen, nehmen Sie einen Griff oder stützen Sie sich auf die Faust.',
   'joint-hand':
     'Nehmen Sie einen dicken Griff, wenn die Finger weh tun. Hören Sie auf, wenn ein Finger festhakt.',
+  'joint-thumb-base':
+    'Halten Sie den Daumen rund und weit von der Hand ab. Sagen Sie es uns, wenn das Greifen mit der Daumenspitze am nächsten Tag noch weh tut.',
+  'joint-finger-joint':
+    'Drücken Sie nicht mit einem roten oder geschwollenen Fingergelenk. Sagen Sie es uns, wenn es am nächsten Morgen steifer ist.',
   'joint-hip': 'Sagen Sie es uns, wenn die Leiste schmerzt oder Sie nach dem Training hinken.',
   'joint-knee':
     'Sehen Sie sich das Knie am nächsten Morgen an. Sagen Sie es uns, wenn es geschwollen ist, festhakt oder nachgibt.',

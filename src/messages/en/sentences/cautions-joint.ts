@@ -6,6 +6,10 @@ export const jointCautions = {
   'joint-elbow': 'Do not snap the elbow straight. Tell us about tingling in the ring or little finger.',
   'joint-wrist': 'Keep the wrist straight. Use a handle or rest on your fist if bending it hurts.',
   'joint-hand': 'Use a thick grip if your fingers are sore. Stop if a finger locks.',
+  'joint-thumb-base':
+    'Keep your thumb rounded and wide of your hand. Tell us if pinching still hurts the next day.',
+  'joint-finger-joint':
+    'Do not squeeze with a red or swollen finger joint. Tell us if it is stiffer the next morning.',
   'joint-hip': 'Tell us about pain in the groin, or a limp after the session.',
   'joint-knee': 'Look at the knee the next morning. Tell us if it is swollen, locks or gives way.',
   'joint-ankle': 'Hold on to something firm. Tell us if the ankle or heel is stiffer in the morning.',

@@ -1,5 +1,6 @@
 /** A proposed dose with everything a signature rests on: what changes this dose open, the rest folded and printed. */
 import type { ReactNode } from 'react';
+import { jointsToTell } from '#core/exercises/catalogue.ts';
 import { cautionsParted, notesParted } from '#core/prescribing/proposal-parts.ts';
 import { counted, jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
@@ -94,7 +95,11 @@ export const ProposalCard = (props: ProposalCardProps) => {
       {props.children}
       <p className="small">
         <strong>{sayPlain('monitored')}</strong>{' '}
-        {sayPlain('monitored-note', { joints: proposed.joints.map(jointInWords).join(', ') })}
+        {sayPlain('monitored-note', {
+          joints: jointsToTell(proposed.dose.exerciseId, proposed.dose.side, proposed.joints)
+            .map(jointInWords)
+            .join(', '),
+        })}
       </p>
       <Folded {...props} />
     </div>

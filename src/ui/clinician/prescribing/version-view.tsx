@@ -1,6 +1,7 @@
 /** One version of one prescribed exercise, with its working and cautions. */
 
 import type { ReactNode } from 'react';
+import { jointsToTell } from '#core/exercises/catalogue.ts';
 import { isWithinSigned } from '#core/prescribing/signed-within.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
@@ -65,7 +66,9 @@ export const VersionView = (props: {
       <p className="soft">
         {say('joints', {
           state: stateInWords(version, clock),
-          joints: version.joints.map(jointInWords).join(', '),
+          joints: jointsToTell(version.dose.exerciseId, version.dose.side, version.joints)
+            .map(jointInWords)
+            .join(', '),
         })}
       </p>
       {version.correctedSince ? (

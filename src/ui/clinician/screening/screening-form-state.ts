@@ -89,7 +89,7 @@ export const answerInWords = (item: AskedItem, answer: ScreeningItemAnswer | und
   const more = [
     ...(answer.details ?? []).map((id) => item.asks.details.find((detail) => detail.id === id)?.label ?? id),
     ...(answer.limbs ?? []).map(({ limb, side }) => `${side} ${limb}`),
-    ...(answer.joints ?? []).map((joint) => joint.replace('-', ' ')),
+    ...(answer.joints ?? []).map((joint) => joint.replaceAll('-', ' ')),
     ...answerRemarks(item.asks, answer),
   ];
   return more.length > 0 ? `${answerWord[answer.answer]} (${more.join('; ')})` : answerWord[answer.answer];
