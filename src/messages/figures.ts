@@ -37,23 +37,14 @@ const sayBody = (figure: Figure, side: 'left' | 'right', say: FigureSpeech): rea
 };
 
 const sayHand = (
-  { holds, palm, pictures }: HandFigure,
+  { does, holds, pictures }: HandFigure,
   side: 'left' | 'right',
   say: FigureSpeech,
-): readonly string[] => {
-  const sided = { which: side };
-  return [
-    say('figure.seen-hand', { pictures }),
-    holds === 'weight'
-      ? say(palm === 'up' ? 'figure.wrist-bends' : 'figure.wrist-bends-back', sided)
-      : holds === 'ball'
-        ? say('figure.fingers-close', sided)
-        : holds === 'ring'
-          ? say('figure.fingers-spread', sided)
-          : say('figure.hands-twist'),
-    say(holds === 'weight' ? 'figure.with-hand-weight' : `figure.with-${holds}`),
-  ];
-};
+): readonly string[] => [
+  say('figure.seen-hand', { pictures }),
+  does === 'hold' || does === 'hands-twist' ? say(`figure.${does}`) : say(`figure.${does}`, { which: side }),
+  ...(holds === 'nothing' ? [] : [say(`figure.with-${holds}`)]),
+];
 
 export const sayFigure = (
   figure: Figure | HandFigure,

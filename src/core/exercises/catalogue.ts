@@ -7,6 +7,7 @@ import { armAndHand } from './regions/arm-and-hand.ts';
 import { back } from './regions/back.ts';
 import { bridges } from './regions/bridges.ts';
 import { chestAndShoulder } from './regions/chest-and-shoulder.ts';
+import { handExercises } from './regions/hand.ts';
 import { legRaises } from './regions/leg-raises.ts';
 import { lowerLeg } from './regions/lower-leg.ts';
 import { thigh } from './regions/thigh.ts';
@@ -20,6 +21,7 @@ export const exercises: readonly Exercise[] = [
   ...chestAndShoulder,
   ...back,
   ...armAndHand,
+  ...handExercises,
   ...trunkAndNeck,
 ];
 

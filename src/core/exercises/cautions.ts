@@ -73,6 +73,14 @@ export const exerciseCautions: readonly Caution[] = [
     'Strong grip can provoke finger joints. Stay within comfort; avoid pinch against deformity.',
   ),
   caution(
+    'thumb-pinch',
+    'A pinch loads the base of the thumb more than its tip. Tip bent, web open; not where the base slips or grinds.',
+  ),
+  caution(
+    'slow-press',
+    'Build the press up slowly and let go slowly; never as hard as possible, and not into a red or swollen joint.',
+  ),
+  caution(
     'neck-pressure',
     'Rule out neck instability first, above all in rheumatoid arthritis. No movement, light pressure only.',
   ),

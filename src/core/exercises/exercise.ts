@@ -52,6 +52,8 @@ export interface Exercise {
   readonly limb: Limb | 'trunk';
   /** "both" = limbs work together; "one" = prescribed for a side. */
   readonly limbsAtOnce: 'both' | 'one';
+  /** Pressed and held without movement: what is counted are holds of so many seconds. */
+  readonly isHeld?: true;
   readonly equipment: readonly string[];
   readonly position: string;
   /**

@@ -2,6 +2,8 @@
  * Families of exercises. "computed": ordered by a figure from the person's own body; "listed": no
  * figure can be computed, so the order is common practice and no step size is shown.
  */
+import { familiesOfHand } from './families-of-hand.ts';
+
 export interface Family {
   readonly id: string;
   readonly title: string;
@@ -208,6 +210,7 @@ export const families: readonly Family[] = [
     about: 'Opening the hand against a soft ring.',
     order: 'listed',
   },
+  ...familiesOfHand,
   {
     id: 'trunk-front',
     title: 'Front of the trunk',

@@ -89,6 +89,22 @@ interface IdsByRegion {
     | 'ball-squeeze'
     | 'towel-wring'
     | 'finger-spread';
+  readonly hand:
+    | 'putty-squeeze'
+    | 'putty-hook'
+    | 'putty-tip-pinch'
+    | 'putty-key-pinch'
+    | 'putty-finger-spread'
+    | 'thumb-out-ring'
+    | 'finger-straighten-ring'
+    | 'wrist-thumb-side-lift'
+    | 'palm-turn'
+    | 'thumb-out-hold'
+    | 'index-side-hold'
+    | 'tip-pinch-hold'
+    | 'towel-grip-hold'
+    | 'palm-press-hold'
+    | 'back-of-hand-press-hold';
   readonly 'trunk-and-neck':
     | 'belly-press'
     | 'heel-slide'

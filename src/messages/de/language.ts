@@ -15,6 +15,7 @@ import { armAndHand } from './sentences/exercises-arm-and-hand.ts';
 import { back } from './sentences/exercises-back.ts';
 import { bridges } from './sentences/exercises-bridges.ts';
 import { chestAndShoulder } from './sentences/exercises-chest-and-shoulder.ts';
+import { hand } from './sentences/exercises-hand.ts';
 import { legRaises } from './sentences/exercises-leg-raises.ts';
 import { lowerLeg } from './sentences/exercises-lower-leg.ts';
 import { thigh } from './sentences/exercises-thigh.ts';
@@ -38,6 +39,7 @@ export const sentences = {
     ...chestAndShoulder,
     ...back,
     ...armAndHand,
+    ...hand,
     ...trunkAndNeck,
   },
   cautions: {

@@ -1,4 +1,5 @@
-/** The back of a right hand, fingers up, the thumb to the left, with a ring round the fingers. */
+/** The back of a right hand, fingers up, the thumb to the left, with what it works against. */
+import type { HandFigure, HandPose } from '../exercises/hand-figure.ts';
 import { bar, go, size } from './hand-parts.ts';
 import { arrowAlong, outline, type Stroke, type Tone } from './strokes.ts';
 import { pathThrough, type Spot } from './view.ts';
@@ -36,9 +37,58 @@ const outward = ([x, y]: Spot, towards: 1 | -1): readonly Stroke[] =>
     [x + towards * 27, y + 13],
   ]);
 
-export const spreadStrokes = (spread: number, hasArrows: boolean): readonly Stroke[] => {
-  const [fingers, thumb] = [fingersAt(spread), thumbAt(spread)];
-  const ring = pathThrough([along(thumb, 0.5), ...fingers.map((spots) => along(spots, 0.6))]);
+interface Parts {
+  readonly fingers: readonly (readonly Spot[])[];
+  readonly thumb: readonly Spot[];
+}
+
+/** Round all fingers, or round the thumb and the palm. */
+const loopOf = ({ does, holds }: HandFigure, { fingers, thumb }: Parts): readonly Stroke[] => {
+  if (holds !== 'ring' && holds !== 'putty') return [];
+  const around =
+    does === 'thumb-out'
+      ? [[-13, -19] as const, [15, -22] as const]
+      : fingers.map((spots) => along(spots, 0.6));
+  const d = pathThrough([along(thumb, 0.5), ...around]);
+  return holds === 'putty'
+    ? [
+        { d, tone: 'ink', width: 13 },
+        { d, tone: 'paper', width: 8 },
+      ]
+    : [
+        { d, tone: 'band', width: 6 },
+        { d, tone: 'paper', width: 1.8 },
+      ];
+};
+
+/** A finger of the other hand, put against what presses. */
+const otherHand = ([x, y]: Spot): readonly Stroke[] =>
+  bar(
+    [
+      [x - 11.5, y + 34],
+      [x - 11.5, y - 4],
+    ],
+    size.fingerWide + 1,
+    'paper',
+  );
+
+const pressAt = ([x, y]: Spot): readonly Stroke[] =>
+  arrowAlong([
+    [x + 14, y - 17],
+    [x - 8, y - 17],
+  ]);
+
+const arrowsOf = (figure: HandFigure, { fingers, thumb }: Parts): readonly Stroke[] => {
+  const tip = thumb.at(-1)!;
+  if (figure.presses === 'thumb') return pressAt(tip);
+  if (figure.presses === 'index') return pressAt(fingers[0]!.at(-1)!);
+  return [...outward(tip, -1), ...(figure.does === 'thumb-out' ? [] : outward(fingers.at(-1)!.at(-1)!, 1))];
+};
+
+export const backStrokes = (figure: HandFigure, pose: HandPose, hasArrows: boolean): readonly Stroke[] => {
+  const drawn: Parts = { fingers: fingersAt(pose.spread), thumb: thumbAt(pose.thumb ?? pose.spread) };
+  const { fingers, thumb } = drawn;
+  const pressing = figure.presses === 'index' ? fingers[0]! : thumb;
   const parts = [...fingers, thumb].map((spots) => pathThrough(spots));
   const flesh = (tone: Tone, width: number): readonly Stroke[] => [
     ...parts.map((d): Stroke => ({ d, tone, width: size.fingerWide - width })),
@@ -55,8 +105,8 @@ export const spreadStrokes = (spread: number, hasArrows: boolean): readonly Stro
     ),
     ...flesh('ink', 0),
     ...flesh('works', 2 * outline),
-    { d: ring, tone: 'band', width: 6 },
-    { d: ring, tone: 'paper', width: 1.8 },
-    ...(hasArrows ? [...outward(thumb.at(-1)!, -1), ...outward(fingers.at(-1)!.at(-1)!, 1)] : []),
+    ...loopOf(figure, drawn),
+    ...(figure.holds === 'other-hand' ? otherHand(pressing.at(-1)!) : []),
+    ...(hasArrows ? arrowsOf(figure, drawn) : []),
   ];
 };

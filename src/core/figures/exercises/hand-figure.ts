@@ -7,14 +7,45 @@ export interface HandPose {
   readonly fingers: readonly [knuckle: number, middle: number, end: number];
   /** How far each finger stands from its neighbour. */
   readonly spread: number;
+  /** How far the thumb stands off by itself; as the fingers spread where it is left out. */
+  readonly thumb?: number;
+  /** What is left between the tip of the thumb and what it presses on; left out = it does not pinch. */
+  readonly gap?: number;
 }
 
-type HandHolds = 'weight' | 'ball' | 'towel' | 'ring';
+/** What is seen of it, and said. */
+type HandMove =
+  | 'wrist-bends'
+  | 'wrist-bends-back'
+  | 'wrist-lifts-thumb-side'
+  | 'palm-turns'
+  | 'fingers-close'
+  | 'fingertips-hook'
+  | 'fingers-spread'
+  | 'fingers-straighten'
+  | 'hands-twist'
+  | 'thumb-out'
+  | 'tips-pinch'
+  | 'thumb-on-side'
+  | 'hold';
+
+type HandHolds =
+  | 'hand-weight'
+  | 'ball'
+  | 'towel'
+  | 'rolled-towel'
+  | 'ring'
+  | 'putty'
+  | 'table'
+  | 'other-hand';
 
 export interface HandFigure {
   readonly palm: 'up' | 'down';
   readonly start: HandPose;
   readonly end: HandPose;
   readonly pictures: 1 | 2;
-  readonly holds: HandHolds;
+  readonly does: HandMove;
+  readonly holds: HandHolds | 'nothing';
+  /** Where nothing moves: what presses. */
+  readonly presses?: 'thumb' | 'index' | 'tips' | 'grip' | 'palm' | 'back';
 }

@@ -47,6 +47,8 @@ export const exerciseCautionIds = [
   'kneeling',
   'head-low',
   'hand-joint-pain',
+  'thumb-pinch',
+  'slow-press',
   'neck-pressure',
 ] as const;
 export type ExerciseCautionId = (typeof exerciseCautionIds)[number];

@@ -27,6 +27,9 @@ export const exerciseCautions = {
   kneeling: 'Legen Sie eine dicke, weiche Matte unter die Knie.',
   'head-low': 'Hören Sie auf, wenn Ihnen schwindlig wird oder der Kopf pocht.',
   'hand-joint-pain': 'Drücken Sie nicht so fest, dass es weh tut.',
+  'thumb-pinch':
+    'Halten Sie den Daumen rund, wie um eine Tasse. Hören Sie auf, wenn er unten weh tut oder knirscht.',
+  'slow-press': 'Drücken Sie langsam und lassen Sie langsam locker. Drücken Sie nicht, so fest Sie können.',
   'neck-pressure':
     'Drücken Sie nur leicht. Kribbeln die Arme oder wird Ihnen schwindlig: Hören Sie auf und sagen Sie es uns.',
 } as const satisfies Readonly<Record<ExerciseCautionId, string>>;

@@ -24,5 +24,7 @@ export const exerciseCautions = {
   kneeling: 'Use a thick, soft mat under your knees.',
   'head-low': 'Stop if you feel dizzy or your head throbs.',
   'hand-joint-pain': 'Do not squeeze so hard that it hurts.',
+  'thumb-pinch': 'Keep your thumb rounded, as if round a cup. Stop if its base hurts or grinds.',
+  'slow-press': 'Press slowly and let go slowly. Do not press as hard as you can.',
   'neck-pressure': 'Press lightly. Stop if your arms tingle or you feel dizzy, and tell us.',
 } as const satisfies Readonly<Record<ExerciseCautionId, string>>;
