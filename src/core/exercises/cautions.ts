@@ -78,7 +78,7 @@ export const exerciseCautions: readonly Caution[] = [
   ),
   caution(
     'slow-press',
-    'Build the press up slowly and let go slowly; never as hard as possible, and not into a red or swollen joint.',
+    'Build the press up slowly and let go slowly; never as hard as possible, and not into a hot or swollen joint.',
   ),
   caution(
     'neck-pressure',

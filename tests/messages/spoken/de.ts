@@ -16,6 +16,7 @@ export const spoken: Spoken = {
     2: '88b951a9d2cf72d1',
     3: '333f4822ab829e2a',
     4: 'a5937cd1336bdabc',
+    5: '4d8574842bb7843f',
   },
   acts: {
     'emergency care': /Notruf/,

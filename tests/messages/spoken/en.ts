@@ -25,6 +25,7 @@ export const spoken: Spoken = {
     2: 'ebaab18419f23041',
     3: '080d38fd303359f1',
     4: 'ebb716c527db7e99',
+    5: '43a5b4f96efd057b',
   },
   // English is what other languages are held against.
   acts: null,

@@ -61,7 +61,7 @@ const loopOf = ({ does, holds }: HandFigure, { fingers, thumb }: Parts): readonl
       ];
 };
 
-/** A finger of the other hand, put against what presses. */
+/** A finger of the other hand, put against the thumb or the index finger. */
 const otherHand = ([x, y]: Spot): readonly Stroke[] =>
   bar(
     [

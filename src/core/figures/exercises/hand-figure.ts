@@ -46,6 +46,6 @@ export interface HandFigure {
   readonly pictures: 1 | 2;
   readonly does: HandMove;
   readonly holds: HandHolds | 'nothing';
-  /** Where nothing moves: what presses. */
+  /** Where nothing moves: the part that does the work. */
   readonly presses?: 'thumb' | 'index' | 'tips' | 'grip' | 'palm' | 'back';
 }

@@ -12,7 +12,7 @@ const words: Readonly<Record<JointName, string>> = {
   'thumb-base':
     'Thumb base: keep the web open and the tip bent; pain on pinching that outlasts the session counts as an answer.',
   'finger-joint':
-    'Finger joints: no squeeze into a red or swollen joint; stiffer or thicker the next morning counts as an answer.',
+    'Finger joints: no squeeze into a hot or swollen joint; stiffer or thicker the next morning counts as an answer.',
   hip: 'Hip: groin pain that outlasts the set, or a limp afterwards, counts as an answer.',
   knee: 'Knee: swelling the next morning, locking or giving way counts as an answer; keep the range that is owned.',
   ankle: 'Ankle: balance support at hand; morning heel or tendon stiffness counts as an answer.',
