@@ -20,6 +20,10 @@ const oneChange = ({ variable, from, to }: TellableChange): Text => {
       });
     case 'load':
       return textOf('dose-changes', 'new-load', { from, to });
+    case 'hold':
+      return textOf('dose-changes', 'new-hold', { from, to });
+    case 'mark':
+      return textOf('dose-changes', 'new-mark', { from, to });
     case 'sets':
       return textOf('dose-changes', 'new-sets', { from, to });
     case 'repetitions':

@@ -1,4 +1,5 @@
 /** A dose in plain words, for the phone and for paper: the main figure, then what goes with it. */
+import { heldSeconds, markOf, prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { pages } from './en/pages.ts';
 import type { Args } from './sentence.ts';
@@ -16,7 +17,10 @@ export interface DoseSpeech {
 const count = ({ say }: DoseSpeech, low: number, high: number): string =>
   low === high ? say('dose.repetitions', { count: low }) : say('dose.repetitions-span', { low, high });
 
-/** "3 sets of 10 to 15 repetitions", "4 sets: 30, 15, 15 and 15 repetitions". */
+const holds = ({ say }: DoseSpeech, low: number, high: number, seconds: number): string =>
+  low === high ? say('dose.holds', { count: low, seconds }) : say('dose.holds-span', { low, high, seconds });
+
+/** "3 sets of 10 to 15 repetitions", "2 sets of 5 to 10 holds of 5 seconds", "4 sets: 30, 15, 15 and 15 repetitions". */
 export const doseTitle = (dose: Dose, speech: DoseSpeech): string => {
   const { sets } = dose;
   const [low, high] =
@@ -25,7 +29,16 @@ export const doseTitle = (dose: Dose, speech: DoseSpeech): string => {
       : [dose.repetitions.low, dose.repetitions.high];
   if (dose.method === 'occlusion' && low !== high)
     return speech.say('dose.scheme', { sets, scheme: speech.list(dose.scheme.map(String)) });
-  return speech.say('dose.sets', { sets, repetitions: count(speech, low, high) });
+  const seconds = heldSeconds(dose);
+  return seconds === null
+    ? speech.say('dose.sets', { sets, repetitions: count(speech, low, high) })
+    : speech.say('dose.sets-held', { sets, holds: holds(speech, low, high, seconds) });
+};
+
+/** Which piece of putty or which ring; nothing where none was named. */
+const markText = (dose: Dose, { say }: DoseSpeech): readonly string[] => {
+  const mark = markOf(dose);
+  return mark === null ? [] : [say('dose.mark', { mark })];
 };
 
 export const loadText = (dose: Dose, { say, weight }: DoseSpeech): string => {
@@ -53,7 +66,8 @@ export const restLines = (dose: Dose, { say }: DoseSpeech): readonly string[] =>
   dose.sets > 1 ? [say('dose.rest', { seconds: dose.restSeconds })] : [];
 
 export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => [
-  loadText(dose, speech),
+  ...(prescribedLoadKg(dose) > 0 || markOf(dose) === null ? [loadText(dose, speech)] : []),
+  ...markText(dose, speech),
   speech.say(`dose.${dose.side}`),
   ...cuffText(dose, speech),
   ...restLines(dose, speech),
@@ -61,7 +75,8 @@ export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => 
 
 /** What is wanted with the exercise in hand: a weight where there is one, one side where it is one, the cuff. */
 export const doseInHand = (dose: Dose, speech: DoseSpeech): readonly string[] => [
-  ...((dose.method === 'variation' ? dose.addedKg : dose.loadKg) > 0 ? [loadText(dose, speech)] : []),
+  ...(prescribedLoadKg(dose) > 0 ? [loadText(dose, speech)] : []),
+  ...markText(dose, speech),
   ...(dose.side === 'both' ? [] : [speech.say(`dose.${dose.side}`)]),
   ...cuffText(dose, speech),
 ];

@@ -19,6 +19,8 @@ const told = (dose: object) =>
   (['en', 'de'] as const).map((tag) => doseTitle(dose as unknown as Dose, speechIn(tag)));
 const counted = (sets: number, low: number, high: number) =>
   told({ method: 'low-load', sets, repetitions: { low, high } });
+const held = (sets: number, low: number, high: number, seconds: number) =>
+  told({ method: 'variation', sets, repetitions: { low, high }, hold: { seconds, mostSeconds: 10 } });
 const withCuff = (...scheme: readonly number[]) => told({ method: 'occlusion', sets: scheme.length, scheme });
 
 describe('a dose', () => {
@@ -27,6 +29,12 @@ describe('a dose', () => {
     [counted(4, 25, 25), '4 sets of 25 repetitions', '4 Sätze mit je 25 Wiederholungen'],
     [counted(1, 8, 8), '1 set of 8 repetitions', '1 Satz mit 8 Wiederholungen'],
     [counted(2, 1, 1), '2 sets of 1 repetition', '2 Sätze mit je 1 Wiederholung'],
+    [
+      held(2, 5, 10, 5),
+      '2 sets of 5 to 10 holds of 5 seconds',
+      '2 Sätze: je 5- bis 10-mal 5\u00a0Sekunden halten',
+    ],
+    [held(1, 1, 1, 7), '1 set of 1 hold of 7 seconds', '1 Satz: einmal 7\u00a0Sekunden halten'],
     [withCuff(30, 15, 15), '3 sets: 30, 15 and 15 repetitions', '3 Sätze: 30, 15 und 15 Wiederholungen'],
     [withCuff(15, 15), '2 sets of 15 repetitions', '2 Sätze mit je 15 Wiederholungen'],
     [withCuff(30), '1 set of 30 repetitions', '1 Satz mit 30 Wiederholungen'],

@@ -14,6 +14,8 @@ export interface HistoryDay {
     readonly exercises: readonly {
       readonly exerciseId: string;
       readonly title: Text;
+      /** What is counted are holds; absent = repetitions. */
+      readonly isHeld?: true;
       readonly sets: readonly { readonly repetitions: number | null; readonly loadKg: number | null }[];
     }[];
     readonly joints: readonly {

@@ -1,6 +1,7 @@
 /** The patient's own history, newest first. */
 
 import { z } from 'zod';
+import { isHeld } from '#core/prescribing/variation/held.ts';
 import type { SessionRecord } from '#core/record/record.ts';
 import { addDays, type Day, isDay } from '#core/time/day.ts';
 import { type Decision, decisionsOf } from '#data/decision/decisions.ts';
@@ -24,6 +25,7 @@ const exercisesOf = (session: SessionRecord, versions: readonly Prescription[]) 
     return {
       exerciseId,
       title: exerciseName(exerciseId),
+      ...(isHeld(exerciseId) ? { isHeld: true as const } : {}),
       sets: session.sets
         .filter((set) => set.prescriptionId === id)
         .map(({ repetitions, loadKg }) => ({ repetitions, loadKg })),

@@ -70,6 +70,16 @@ export const doseSettings = [
     why: 'A step inside a band of ten to fifteen repetitions that a person notices.',
   },
   {
+    id: 'hold-step-seconds',
+    title: 'Seconds a hold grows by in one step',
+    unit: 's',
+    whole: true,
+    min: 1,
+    max: 10,
+    default: 2,
+    why: 'Holds of a hand last 5 to 10 seconds by common practice; two seconds leave a step or two between. Such a step always waits for a signature.',
+  },
+  {
     id: 'most-sets',
     title: 'Most sets a step may reach',
     ...count,

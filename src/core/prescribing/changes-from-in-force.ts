@@ -2,7 +2,7 @@
  * Every difference of a dose from the one in force, a sentence each, and which of them ask more of a person beside
  * what repetitions, sets and load come to: effort, rest, sessions a week and the cuff.
  */
-import { changesBetween, shareOf } from '../decision/dose/volume.ts';
+import { changesBetween, heldSeconds, shareOf } from '../decision/dose/volume.ts';
 import { changeText, sameAgain } from './changes-in-words.ts';
 import type { Cuff, Dose, OcclusionDose } from './dose.ts';
 
@@ -75,11 +75,13 @@ export const changesFromInForce = (from: Dose, to: Dose): readonly DoseDifferenc
       [seconds(from.restSeconds), seconds(to.restSeconds)],
       to.restSeconds < from.restSeconds,
     ),
-    ...difference(
-      'One repetition',
-      [seconds(from.secondsPerRepetition), seconds(to.secondsPerRepetition)],
-      to.secondsPerRepetition > from.secondsPerRepetition,
-    ),
+    ...(heldSeconds(to) === null
+      ? difference(
+          'One repetition',
+          [seconds(from.secondsPerRepetition), seconds(to.secondsPerRepetition)],
+          to.secondsPerRepetition > from.secondsPerRepetition,
+        )
+      : []),
     ...difference(
       'Sessions a week',
       [String(from.sessionsPerWeek), String(to.sessionsPerWeek)],

@@ -21,6 +21,10 @@ export const changeText = ({ variable, from, to, percent }: DoseChange): string 
       return `Exercise: ${titleOf(from)} → ${titleOf(to)}${percent === 0 ? '' : percentText(percent)}.`;
     case 'load':
       return `Load: ${from} kg → ${to} kg${percentText(percent)}.`;
+    case 'hold':
+      return `Each hold: ${from} s → ${to} s${percentText(percent)}.`;
+    case 'mark':
+      return `Mark of the putty or ring: ${from} → ${to} (size of the step not known).`;
     case 'sets':
       return `Sets: ${from} → ${to}.`;
     case 'repetitions':

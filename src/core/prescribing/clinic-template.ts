@@ -18,7 +18,13 @@ export interface TemplateDose {
 }
 
 /** A load, a maximum and what somebody was shown belong to the person they were written for. */
-const ofThePerson: ReadonlySet<string> = new Set(['loadKg', 'addedKg', 'knownOneRepMaxKg', 'pulseShown']);
+const ofThePerson: ReadonlySet<string> = new Set([
+  'loadKg',
+  'addedKg',
+  'mark',
+  'knownOneRepMaxKg',
+  'pulseShown',
+]);
 const ownFields: ReadonlySet<string> = new Set(['exerciseId', 'side', 'limb']);
 
 export const templateDoseOf = (method: Method, request: RequestValues): TemplateDose => ({

@@ -1,5 +1,5 @@
 /** A dose as a clinician jots it down: "3 × 12–15, 4.5 kg"; of a step only what is new where that is enough. */
-import { changesBetween, prescribedLoadKg } from '../decision/dose/volume.ts';
+import { changesBetween, heldSeconds, markOf, prescribedLoadKg } from '../decision/dose/volume.ts';
 import { exerciseTitle } from '../exercises/catalogue.ts';
 import type { Dose } from './dose.ts';
 
@@ -8,16 +8,22 @@ const kilograms = (kg: number): string => `${Math.round(kg * 100) / 100} kg`;
 const repetitionsInShort = (dose: Dose): string => {
   if (dose.method === 'occlusion') return dose.scheme.join(' / ');
   const { low, high } = dose.repetitions;
-  return low === high ? `${low}` : `${low}–${high}`;
+  const count = low === high ? `${low}` : `${low}–${high}`;
+  const seconds = heldSeconds(dose);
+  return seconds === null ? count : `${count} × ${seconds} s`;
 };
 
-/** "3 × 23–25", or the scheme of work with a cuff. */
+/** "3 × 23–25", "3 × 5–10 × 5 s" of holds, or the scheme of work with a cuff. */
 export const setsInShort = (dose: Dose): string =>
   dose.method === 'occlusion' ? repetitionsInShort(dose) : `${dose.sets} × ${repetitionsInShort(dose)}`;
 
 /** The load where there is one to pick up. */
 export const doseInShort = (dose: Dose): string =>
-  [setsInShort(dose), ...(prescribedLoadKg(dose) > 0 ? [kilograms(prescribedLoadKg(dose))] : [])].join(', ');
+  [
+    setsInShort(dose),
+    ...(prescribedLoadKg(dose) > 0 ? [kilograms(prescribedLoadKg(dose))] : []),
+    ...(markOf(dose) === null ? [] : [`mark ${markOf(dose)}`]),
+  ].join(', ');
 
 /** Beside the dose before it: "× 13" where the repetitions alone are new. */
 export const stepInShort = (before: Dose | null, dose: Dose): string => {

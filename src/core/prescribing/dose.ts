@@ -13,9 +13,15 @@ interface DoseBase {
   readonly side: Side | 'both';
   readonly sets: number;
   readonly restSeconds: number;
-  /** One whole repetition, lowering and lifting. */
+  /** One whole repetition, lowering and lifting; of a hold the time to the next one. */
   readonly secondsPerRepetition: number;
   readonly sessionsPerWeek: number;
+}
+
+/** Each hold, and the longest that steps lead to. One not held to its end is not counted. */
+export interface Hold {
+  readonly seconds: number;
+  readonly mostSeconds: number;
 }
 
 export interface LowLoadDose extends DoseBase {
@@ -37,6 +43,10 @@ export interface VariationDose extends DoseBase {
   readonly effectiveLoadKg: number | null;
   /** Weight added by hand or cuff, kg. */
   readonly addedKg: number;
+  /** Of an exercise that is pressed and held: `repetitions` are holds. Left out = it moves. */
+  readonly hold?: Hold;
+  /** The number on the putty or ring, by the clinic’s own row from soft to firm; left out = none was named. */
+  readonly mark?: number;
 }
 
 export interface OcclusionDose extends DoseBase {

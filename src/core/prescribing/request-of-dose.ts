@@ -1,5 +1,6 @@
 /** A dose as the request that asks for it again, so that a form starts from what is in force. */
-import type { Cuff, Dose, OcclusionDose } from './dose.ts';
+import { heldSeconds } from '../decision/dose/volume.ts';
+import type { Cuff, Dose, OcclusionDose, VariationDose } from './dose.ts';
 import { occlusionSchemes } from './occlusion/schemes.ts';
 import { newestTest, type PrescribingContext } from './prescribing-context.ts';
 
@@ -27,6 +28,12 @@ const schemeOf = ({ scheme, inflation }: OcclusionDose): RequestValues => {
 const knownMaximum = (oneRepMaxKg: number | null): RequestValues =>
   oneRepMaxKg === null ? {} : { knownOneRepMaxKg: oneRepMaxKg };
 
+const variationValues = ({ addedKg, hold, mark }: VariationDose): RequestValues => ({
+  ...(addedKg > 0 ? { addedKg } : {}),
+  ...(hold ? { holdSeconds: hold.seconds, mostHoldSeconds: hold.mostSeconds } : {}),
+  ...(mark === undefined ? {} : { mark }),
+});
+
 const methodValues = (context: Pick<PrescribingContext, 'measurements'>, dose: Dose): RequestValues => {
   if (dose.method === 'occlusion') {
     const { limb, loadKg, oneRepMaxKg, cuff, supervised, pulseShown } = dose;
@@ -42,7 +49,7 @@ const methodValues = (context: Pick<PrescribingContext, 'measurements'>, dose: D
   }
   const { sets, repetitions, reserve } = dose;
   const work = { sets, repetitionsLow: repetitions.low, repetitionsHigh: repetitions.high, reserve };
-  if (dose.method === 'variation') return dose.addedKg > 0 ? { addedKg: dose.addedKg, ...work } : work;
+  if (dose.method === 'variation') return { ...variationValues(dose), ...work };
   // A test is read anew; a maximum somebody gave is given again.
   const isTested = newestTest(context, dose) !== undefined;
   return { loadKg: dose.loadKg, ...work, ...(isTested ? {} : knownMaximum(dose.oneRepMaxKg)) };
@@ -56,6 +63,6 @@ export const requestOfDose = (
   side: dose.side,
   ...methodValues(context, dose),
   restSeconds: dose.restSeconds,
-  secondsPerRepetition: dose.secondsPerRepetition,
+  ...(heldSeconds(dose) === null ? { secondsPerRepetition: dose.secondsPerRepetition } : {}),
   sessionsPerWeek: dose.sessionsPerWeek,
 });

@@ -1,4 +1,5 @@
 /** What else was signed with a dose, for paper and the page that is printed: no other page carries these words. */
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { DoseSpeech } from '../doses.ts';
 
@@ -16,14 +17,23 @@ const cuffDetails = (
   ...(dose.pulseShown ? [say('handout.do-no-pulse')] : []),
 ];
 
+const tempo = (dose: Dose, { say }: DoseSpeech): string => {
+  const seconds = heldSeconds(dose);
+  return seconds === null
+    ? say('handout.do-tempo', { seconds: dose.secondsPerRepetition })
+    : say('handout.do-hold', { seconds, between: dose.secondsPerRepetition - seconds });
+};
+
 /** What else was signed with a dose, a sentence each, for whoever reads it away from the phone's own counting. */
 export const doseDetails = (dose: Dose, speech: DoseSpeech): readonly string[] => [
   ...(dose.method === 'occlusion'
     ? cuffDetails(dose, speech)
     : [
         dose.reserve > 0
-          ? speech.say('handout.do-reserve', { count: dose.reserve })
-          : speech.say('handout.do-last'),
+          ? speech.say(`handout.do-${heldSeconds(dose) === null ? 'reserve' : 'hold-reserve'}`, {
+              count: dose.reserve,
+            })
+          : speech.say(heldSeconds(dose) === null ? 'handout.do-last' : 'handout.do-hold-last'),
       ]),
-  speech.say('handout.do-tempo', { seconds: dose.secondsPerRepetition }),
+  tempo(dose, speech),
 ];

@@ -1,4 +1,6 @@
 /** A dose as a clinician would say it, with its units. */
+
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Cuff, Dose, RepetitionBand } from '#core/prescribing/dose.ts';
 import { dayInWords, figure } from '#core/review/plain-words.ts';
@@ -45,12 +47,16 @@ const work = (dose: Dose): string => {
           ? say('no-effective-load')
           : say('effective-load', { load: figure(dose.effectiveLoadKg) });
       const added = dose.addedKg > 0 ? `, ${say('added', { load: figure(dose.addedKg) })}` : '';
-      return say('sets-in-reserve', {
+      const mark = dose.mark === undefined ? '' : `, ${say('mark', { mark: dose.mark })}`;
+      const values = {
         sets: dose.sets,
         repetitions: band(dose.repetitions),
         reserve: dose.reserve,
-        load: `${load}${added}`,
-      });
+        load: `${load}${added}${mark}`,
+      };
+      return dose.hold
+        ? say('holds-in-reserve', { ...values, seconds: dose.hold.seconds, most: dose.hold.mostSeconds })
+        : say('sets-in-reserve', values);
     }
     case 'occlusion':
       return [
@@ -65,7 +71,7 @@ const work = (dose: Dose): string => {
 };
 
 export const doseInWords = (dose: Dose): string =>
-  say('dose', {
+  say(heldSeconds(dose) === null ? 'dose' : 'dose-held', {
     dose: work(dose),
     rest: dose.restSeconds,
     repetition: figure(dose.secondsPerRepetition),

@@ -10,7 +10,7 @@ import { dayMilliseconds } from '#core/time/day.ts';
 import { milligrams } from '#core/units/units.ts';
 import { type EngineSettingValues, engineVersionOf } from '../settings.ts';
 import type { Candidate, CutWithheld, Ladder } from './proposal.ts';
-import { repetitionsAsked, shareOf } from './volume.ts';
+import { heldFor, repetitionsAsked, shareOf } from './volume.ts';
 
 /** Days in which a step up is still the likeliest cause of a bad answer. */
 const freshStepDays = 14;
@@ -69,6 +69,14 @@ const cutVolume = (dose: Dose, percent: number): Dose | null => {
   return { ...dose, repetitions: { low, high } };
 };
 
+/** A hold of a second or two is a repetition: shorter than this it does not get. */
+const leastHoldSeconds = 3;
+
+const shorterHold = (dose: Dose, by: number): Dose | null =>
+  dose.method === 'variation' && dose.hold && dose.hold.seconds - by >= leastHoldSeconds
+    ? heldFor(dose, dose.hold.seconds - by)
+    : null;
+
 /**
  * Where few repetitions leave no whole number inside the bounds of a cut: one step down, in whatever can
  * act at once. The easier variation comes last, because one never signed for must wait.
@@ -84,6 +92,8 @@ const oneStepDown = (dose: Dose, context: EaseContext): Dose | null => {
     if (lighter.length > 0) return { ...dose, loadKg: Math.max(...lighter) };
   }
   if (dose.method !== 'occlusion' && dose.sets > 1) return { ...dose, sets: dose.sets - 1 };
+  const shorter = shorterHold(dose, context.settings['hold-step-seconds']);
+  if (shorter) return shorter;
   const easier = dose.method === 'variation' ? context.ladder.easier(dose.exerciseId, dose.side) : null;
   if (dose.method !== 'variation' || !easier?.equipmentOwned || easier.side === null) return null;
   const { exerciseId, effectiveLoadKg } = easier;

@@ -1,8 +1,8 @@
 /**
  * A step that needs no further signature: repetitions alone, at the same load and sets, inside the band a
  * clinician signed. At most one level in some days, so that one too soon is not made and nobody is asked to sign
- * it. For some weeks after a cut that no flare explains it waits for a signature again. Load, sets, levels, cuff
- * schemes and pressure always wait. Since version 2.
+ * it. For some weeks after a cut that no flare explains it waits for a signature again. Load, sets, levels, longer
+ * holds, cuff schemes and pressure always wait. Since version 2.
  */
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
@@ -10,7 +10,7 @@ import { dayMilliseconds, dayNumber } from '#core/time/day.ts';
 import type { Moment } from '../facts/judged-session.ts';
 import { type EngineSettingValues, isOnSinceVersion2 } from '../settings.ts';
 import type { Candidate } from './proposal.ts';
-import { prescribedLoadKg } from './volume.ts';
+import { heldSeconds, markOf, prescribedLoadKg } from './volume.ts';
 
 export interface InBandContext {
   readonly present: Dose;
@@ -35,6 +35,8 @@ const isInBand = (dose: Dose, { present, signed }: InBandContext): boolean =>
   dose.side === present.side &&
   dose.sets === present.sets &&
   prescribedLoadKg(dose) === prescribedLoadKg(present) &&
+  heldSeconds(dose) === heldSeconds(present) &&
+  markOf(dose) === markOf(present) &&
   dose.repetitions.high <= signed.repetitions.high;
 
 /** A morning's answer comes earlier in the day than what was signed a week before, and clocks are put forward. */

@@ -1,6 +1,6 @@
 /**
  * One step up, by method, in one variable. Repetitions come first and need one session on target; load,
- * level and set need the larger step. A step in load or level starts the repetitions again at the foot of
+ * level, set and the seconds of a hold need the larger step. A step in load, level or seconds starts the repetitions again at the foot of
  * the signed band. Never onto a load the patient does not own; over 10 % only by name.
  */
 import type {
@@ -18,6 +18,7 @@ import type { Step } from '../answers.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import { forbidsHarderVariation, isOverCeiling, type LimitInForce, loadCeilingKg } from './limits.ts';
 import type { Candidate, Ladder } from './proposal.ts';
+import { heldFor } from './volume.ts';
 
 export interface StepContext {
   readonly largestStep: Step;
@@ -87,11 +88,22 @@ export const stepLowLoad = (dose: LowLoadDose, context: StepContext): Candidate 
   return step(heavier(next), ['over-ten-percent', 'repetitions-start-again']);
 };
 
+/** Once the holds are at the top of their band each is held longer, up to what was signed; null where it is. */
+const longerHold = (dose: VariationDose, context: StepContext): Candidate | null => {
+  if (!dose.hold || dose.hold.seconds >= dose.hold.mostSeconds) return null;
+  const seconds = Math.min(dose.hold.mostSeconds, dose.hold.seconds + context.settings['hold-step-seconds']);
+  const isOver = seconds * 100 > dose.hold.seconds * (100 + context.settings['load-step-percent']);
+  const longer = { ...heldFor(dose, seconds), repetitions: restart(dose.repetitions, context.signed) };
+  return step(longer, [...(isOver ? (['over-ten-percent'] as const) : []), 'repetitions-start-again']);
+};
+
 export const stepVariation = (dose: VariationDose, context: StepContext): Candidate => {
   const repetitions = moreRepetitions(dose.repetitions, context.signed, context.settings['repetition-step']);
   if (repetitions) return step({ ...dose, repetitions });
   if (context.largestStep === 'repetitions') return same(dose);
   if (forbidsHarderVariation(context.limits)) return same(dose, ['limit-stands-in-the-way']);
+  const longer = longerHold(dose, context);
+  if (longer) return longer;
   const next = context.ladder.harder(dose.exerciseId, dose.side);
   if (!next?.equipmentOwned) return same(dose, ['nothing-left-to-step']);
   if (next.side === null) return same(dose, ['side-to-choose']);

@@ -1,5 +1,5 @@
 /** How much a dose is: repetitions asked times the load moved, so that two doses can be compared. */
-import type { Dose } from '#core/prescribing/dose.ts';
+import type { Dose, VariationDose } from '#core/prescribing/dose.ts';
 
 /** A rise of load over so many percent is a large step and named as one: common practice, no source. */
 export const largeStepPercent = 10;
@@ -14,6 +14,21 @@ export const repetitionsAsked = (dose: Dose): number =>
 export const prescribedLoadKg = (dose: Dose): number =>
   dose.method === 'variation' ? dose.addedKg : dose.loadKg;
 
+/** How long each is held; null where the exercise moves. */
+export const heldSeconds = (dose: Dose): number | null =>
+  dose.method === 'variation' ? (dose.hold?.seconds ?? null) : null;
+
+/** Number on the putty or ring; null where none was named. */
+export const markOf = (dose: Dose): number | null =>
+  dose.method === 'variation' ? (dose.mark ?? null) : null;
+
+/** Seconds held over those of another; 1 where both move, null where one of them does. */
+const heldRatio = (dose: Dose, reference: Dose): number | null => {
+  const [seconds, of] = [heldSeconds(dose), heldSeconds(reference)];
+  if (seconds === null || of === null) return seconds === of ? 1 : null;
+  return of > 0 ? seconds / of : null;
+};
+
 /** Load moved, kg; null where no figure is known. */
 const loadMovedKg = (dose: Dose): number | null =>
   dose.method === 'variation'
@@ -24,12 +39,14 @@ const loadMovedKg = (dose: Dose): number | null =>
 
 /**
  * A dose as a share of another, 1 = as much. Null where it cannot be known: two exercises of which one
- * has no figure. The same exercise with the same added load compares by its repetitions.
+ * has no figure, two marks, or a hold beside a movement. The same exercise with the same added load compares by
+ * its repetitions; a hold counts by its seconds.
  */
 export const shareOf = (dose: Dose, reference: Dose): number | null => {
   const asked = repetitionsAsked(reference);
-  if (asked === 0) return null;
-  const repetitions = repetitionsAsked(dose) / asked;
+  const held = heldRatio(dose, reference);
+  if (asked === 0 || held === null || markOf(dose) !== markOf(reference)) return null;
+  const repetitions = (repetitionsAsked(dose) / asked) * held;
   const load = loadMovedKg(dose);
   const referenceLoad = loadMovedKg(reference);
   if (load !== null && referenceLoad !== null && referenceLoad > 0)
@@ -56,7 +73,7 @@ export const withShareOfFirst = <V extends OrderedDose>(
 };
 
 export interface DoseChange {
-  readonly variable: 'repetitions' | 'sets' | 'load' | 'rung';
+  readonly variable: 'repetitions' | 'sets' | 'load' | 'rung' | 'hold' | 'mark';
   readonly from: string | number;
   readonly to: string | number;
   readonly unit: string;
@@ -68,6 +85,28 @@ const percentChange = (from: number, to: number): number | null => (from > 0 ? (
 
 const repetitionsText = (dose: Dose): string =>
   dose.method === 'occlusion' ? dose.scheme.join(', ') : `${dose.repetitions.low}–${dose.repetitions.high}`;
+
+/** What is not told by repetitions, sets and load: from one that moves to a hold nothing can be compared. */
+const heldChanges = (from: Dose, to: Dose): readonly DoseChange[] => {
+  const [before, after] = [heldSeconds(from), heldSeconds(to)];
+  const [mark, next] = [markOf(from), markOf(to)];
+  return [
+    ...(before === after
+      ? []
+      : [
+          {
+            variable: 'hold',
+            from: before ?? 'none',
+            to: after ?? 'none',
+            unit: 's',
+            percent: before === null || after === null ? null : percentChange(before, after),
+          } as const,
+        ]),
+    ...(mark === next
+      ? []
+      : [{ variable: 'mark', from: mark ?? 'none', to: next ?? 'none', unit: '1', percent: null } as const]),
+  ];
+};
 
 const isSameWork = (from: Dose, to: Dose): boolean => repetitionsText(from) === repetitionsText(to);
 
@@ -85,6 +124,7 @@ export const changesBetween = (from: Dose, to: Dose): readonly DoseChange[] => {
     const percent = percentChange(loadFrom, loadTo);
     changes.push({ variable: 'load', from: loadFrom, to: loadTo, unit: 'kg', percent });
   }
+  changes.push(...heldChanges(from, to));
   if (from.sets !== to.sets) {
     const percent = percentChange(from.sets, to.sets);
     changes.push({ variable: 'sets', from: from.sets, to: to.sets, unit: '1', percent });
@@ -102,6 +142,16 @@ export const changesBetween = (from: Dose, to: Dose): readonly DoseChange[] => {
   }
   return changes;
 };
+
+/** The same dose held so long; what lies between two holds stays as it is. */
+export const heldFor = (dose: VariationDose, seconds: number): VariationDose =>
+  dose.hold
+    ? {
+        ...dose,
+        hold: { ...dose.hold, seconds },
+        secondsPerRepetition: dose.secondsPerRepetition - dose.hold.seconds + seconds,
+      }
+    : dose;
 
 const lowerBand = <D extends Exclude<Dose, { method: 'occlusion' }>>(dose: D, bound: Dose): D => {
   if (bound.method === 'occlusion') return dose;
@@ -129,7 +179,14 @@ const notAbove = (badDay: Dose, dose: Dose): Dose => {
     return { ...lowerBand(badDay, dose), loadKg: Math.min(badDay.loadKg, dose.loadKg) };
   }
   if (badDay.method === 'variation' && dose.method === 'variation') {
-    return { ...lowerBand(badDay, dose), addedKg: Math.min(badDay.addedKg, dose.addedKg) };
+    const lower = { ...lowerBand(badDay, dose), addedKg: Math.min(badDay.addedKg, dose.addedKg) };
+    const marked =
+      dose.mark === undefined || badDay.mark === undefined
+        ? lower
+        : { ...lower, mark: Math.min(badDay.mark, dose.mark) };
+    return dose.hold && badDay.hold
+      ? heldFor(marked, Math.min(badDay.hold.seconds, dose.hold.seconds))
+      : marked;
   }
   return badDay;
 };

@@ -2,11 +2,11 @@
  * The way back. After one clear evaluation the dose returns half-way toward one that was signed and
  * tolerated lately. It is named as a return and not as a step; being an increase it waits for a signature.
  */
-import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
+import type { Dose, OcclusionDose, VariationDose } from '#core/prescribing/dose.ts';
 import { milligrams } from '#core/units/units.ts';
 import { type EngineSettingValues, engineVersionOf } from '../settings.ts';
 import type { Candidate } from './proposal.ts';
-import { shareOf } from './volume.ts';
+import { heldFor, shareOf } from './volume.ts';
 
 export interface ToleratedDose {
   readonly dose: Dose;
@@ -73,6 +73,13 @@ const heavier = <D extends { readonly loadKg: number }>(
     : null;
 };
 
+/** Holds come back before their seconds; toward shorter ones there is no way back. */
+const halfWayHeld = (dose: VariationDose, target: VariationDose): Banded | null => {
+  const [seconds, wanted] = [dose.hold?.seconds ?? 0, target.hold?.seconds ?? 0];
+  if (wanted < seconds) return null;
+  return halfWayBanded(dose, target) ?? (wanted > seconds ? heldFor(dose, halfWay(seconds, wanted)) : null);
+};
+
 /** Half of the way in repetitions and sets; only when those are back does the load follow. */
 export const halfWayTo = (dose: Dose, target: Dose, ownedLoadsKg: readonly number[]): Dose | null => {
   if (dose.exerciseId !== target.exerciseId) return null;
@@ -83,7 +90,7 @@ export const halfWayTo = (dose: Dose, target: Dose, ownedLoadsKg: readonly numbe
     return halfWayBanded(dose, target) ?? heavier(dose, target, ownedLoadsKg);
   }
   if (dose.method === 'variation' && target.method === 'variation' && dose.addedKg === target.addedKg) {
-    return halfWayBanded(dose, target);
+    return halfWayHeld(dose, target);
   }
   return null;
 };

@@ -10,6 +10,11 @@ export interface VariationDoseInput {
   readonly tested?: TestedSet | undefined;
   /** In a backpack, a hand or a cuff; left out = none. */
   readonly addedKg?: number | undefined;
+  /** Of an exercise that is held: seconds of each hold, and the longest that steps lead to. */
+  readonly holdSeconds?: number | undefined;
+  readonly mostHoldSeconds?: number | undefined;
+  /** Number on the putty or ring. */
+  readonly mark?: number | undefined;
   readonly sets?: number | undefined;
   readonly repetitionsLow?: number | undefined;
   readonly repetitionsHigh?: number | undefined;

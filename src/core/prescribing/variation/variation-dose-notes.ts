@@ -77,7 +77,7 @@ export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
     stepNote(next, settings['variation-largest-step-percent'] ?? 0),
     { code: 'rung', text: level.remark },
   ];
-  if (dose.repetitions.high > 12) {
+  if (dose.repetitions.high > 12 && !dose.hold) {
     notes.push({
       code: 'reserve-uncertain-in-long-sets',
       text: 'In sets of more than 12 repetitions a reported reserve is a rough word, usually too low.',

@@ -12,6 +12,7 @@ import { easierStart, type StartFit, startFit } from '#core/exercises/ladder/sta
 import { answer, type Note, type Outcome, type Refusal, refuse } from '#core/outcome.ts';
 import { checkSettings, type SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
+import { heldParts, heldRefusals } from './held.ts';
 import { variationSettings } from './settings.ts';
 import { variationBadDay } from './variation-bad-day.ts';
 import type { VariationDoseInput } from './variation-dose-input.ts';
@@ -69,6 +70,7 @@ const doseOn = (start: OnSide, input: VariationDoseInput, settings: SettingValue
     sessionsPerWeek: input.sessionsPerWeek ?? setting('sessions-per-week'),
     effectiveLoadKg: null,
     addedKg: input.addedKg ?? 0,
+    ...heldParts({ ...input, exerciseId: start.exerciseId }, settings),
   };
 };
 
@@ -87,6 +89,7 @@ export const proposeVariationDose = (
     ...checkSettings(variationSettings, settings),
     ...exerciseRefusals(exerciseById(input.exerciseId), input.side),
     ...bandRefusals(requested),
+    ...heldRefusals(input, requested),
   ];
   if (refused.length > 0) return { ok: false, refused };
   const fit = startFit(input.tested, requested.repetitions, requested.reserve);

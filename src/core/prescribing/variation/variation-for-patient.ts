@@ -5,6 +5,7 @@ import type { VariationDose } from '../dose.ts';
 import type { VariationRequest } from '../dose-request.ts';
 import { type DosedOutcome, newestTest, type PrescribingContext } from '../prescribing-context.ts';
 import { addedLoadRefusals } from './added-load.ts';
+import { isHeld } from './held.ts';
 import { proposeVariationDose } from './variation-dose.ts';
 
 /** Body mass, stature and coefficients as last recorded; null while one of them is missing. */
@@ -32,7 +33,8 @@ export const dosedVariation = (
   }
   const refused = addedLoadRefusals(request, context.ownedLoadsKg);
   if (refused.length > 0) return { ok: false, refused };
-  const test = newestTest(context, request);
+  // Repetitions to failure say nothing of a hold.
+  const test = isHeld(request.exerciseId) ? undefined : newestTest(context, request);
   const tested = test && { repetitions: test.repetitions, reserve: 0 };
   const outcome = proposeVariationDose({ ...rest, person, tested }, context.settings);
   if (!outcome.ok) return outcome;

@@ -4,7 +4,7 @@ import type { NeighbouringLevel } from '#core/exercises/ladder/ladder.ts';
 import type { StartFit } from '#core/exercises/ladder/start-level.ts';
 import type { Setting } from '#core/exercises/setting.ts';
 import type { VariationSource } from '#core/sources/variation.ts';
-import type { VariationDose } from '../dose.ts';
+import type { Hold, VariationDose } from '../dose.ts';
 import type { VariationDoseInput } from './variation-dose-input.ts';
 
 export interface VariationWorkingLine {
@@ -65,21 +65,42 @@ const figureLines = ({ exercise, level, input }: WorkingContext): readonly Varia
 /** A figure the clinician gave is theirs; the rest is the clinic's choice. */
 const behind = (given: number | undefined): string => (given === undefined ? 'clinic-choice' : 'clinician');
 
+const holdLines = (
+  input: VariationDoseInput,
+  dose: VariationDose,
+  { seconds, mostSeconds }: Hold,
+): readonly VariationWorkingLine[] => [
+  { text: `Each held ${seconds} s, not counted if let go before.`, support: behind(input.holdSeconds) },
+  { text: `Steps lead to holds of ${mostSeconds} s.`, support: behind(input.mostHoldSeconds) },
+  { text: `Let go between two: ${dose.secondsPerRepetition - seconds} s.`, support: 'clinic-choice' },
+];
+
 const workLines = ({ input, dose }: WorkingContext): readonly VariationWorkingLine[] => [
   ...(input.addedKg === undefined
     ? []
     : [{ text: `Load added: ${input.addedKg} kg, typed for this patient.`, support: 'clinician' }]),
   { text: `Sets: ${dose.sets}.`, support: behind(input.sets) },
   {
-    text: `Repetitions: ${dose.repetitions.low} to ${dose.repetitions.high}.`,
+    text: `${dose.hold ? 'Holds' : 'Repetitions'}: ${dose.repetitions.low} to ${dose.repetitions.high}.`,
     support: behind(input.repetitionsLow ?? input.repetitionsHigh),
   },
-  { text: `Repetitions in reserve: ${dose.reserve}.`, support: behind(input.reserve) },
-  { text: `Rest: ${dose.restSeconds} s.`, support: behind(input.restSeconds) },
+  ...(dose.hold ? holdLines(input, dose, dose.hold) : []),
+  ...(dose.mark === undefined
+    ? []
+    : [{ text: `Mark ${dose.mark} of the clinic’s own row; its force is not known.`, support: 'clinician' }]),
   {
-    text: `One repetition: ${dose.secondsPerRepetition} s, lowering and lifting.`,
-    support: behind(input.secondsPerRepetition),
+    text: `${dose.hold ? 'Holds' : 'Repetitions'} in reserve: ${dose.reserve}.`,
+    support: behind(input.reserve),
   },
+  { text: `Rest: ${dose.restSeconds} s.`, support: behind(input.restSeconds) },
+  ...(dose.hold
+    ? []
+    : [
+        {
+          text: `One repetition: ${dose.secondsPerRepetition} s, lowering and lifting.`,
+          support: behind(input.secondsPerRepetition),
+        },
+      ]),
   { text: `Sessions a week: ${dose.sessionsPerWeek}.`, support: behind(input.sessionsPerWeek) },
 ];
 

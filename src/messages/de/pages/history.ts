@@ -56,6 +56,7 @@ export const words = {
   'history.flare': 'Schub',
   'history.fatigue': 'Müdigkeit',
   'history.other-joint': 'Anderes Gelenk schlechter als sonst',
+  'history.holds': 'So oft gehalten: {counts}',
   'history.repetitions': 'Wiederholungen: {counts}',
   'history.not-counted': 'nicht gezählt',
   'history.what-next': 'Was das für {joint:your-accusative} bedeutet',

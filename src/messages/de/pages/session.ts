@@ -18,6 +18,13 @@ export const words = {
   'set.caption': 'Satz {set} von {of}',
   'set.target': '{low}- bis {high}-mal',
   'set.target-same': { by: 'low', one: 'Einmal', other: '{low}-mal' },
+  'set.target-held': '{low}- bis {high}-mal {seconds} Sekunden halten',
+  'set.target-held-same': {
+    by: 'low',
+    one: 'Einmal {seconds} Sekunden halten',
+    other: '{low}-mal {seconds} Sekunden halten',
+  },
+  'set.count-sure-held': '{repetitions}-mal halten ist viel mehr als geplant. Stimmt das?',
   'set.effort-0': 'Machen Sie weiter, bis Ihnen keine gute Wiederholung mehr gelingt.',
   'set.effort': {
     by: 'reserve',
@@ -63,6 +70,11 @@ export const words = {
   'rest.or-more': 'oder mehr',
   'ear.set': 'Satz {set} von {of}. {low} bis {high} Mal. Machen Sie sich bereit.',
   'ear.set-same': 'Satz {set} von {of}. {low} Mal. Machen Sie sich bereit.',
+  'ear.hold': 'Halten.',
+  'ear.let-go': 'Locker lassen.',
+  'ear.set-held':
+    'Satz {set} von {of}. {low} bis {high} Mal {seconds} Sekunden halten. Machen Sie sich bereit.',
+  'ear.set-held-same': 'Satz {set} von {of}. {low} Mal {seconds} Sekunden halten. Machen Sie sich bereit.',
   'ear.start': 'Los.',
   'ear.press': 'Drücken Sie den großen Knopf.',
   'ear.rest-left': 'Noch {seconds} Sekunden Pause.',

@@ -53,6 +53,7 @@ export const words = {
   'history.flare': 'Flare',
   'history.fatigue': 'Tiredness',
   'history.other-joint': 'Another joint worse than usual',
+  'history.holds': 'Holds: {counts}',
   'history.repetitions': 'Repetitions: {counts}',
   'history.not-counted': 'not counted',
   'history.what-next': 'What this means for your {joint}',

@@ -44,6 +44,9 @@ export const words = {
   cuff: 'cuff {width} cm at {pressure} mmHg, {percent} % of {measured} mmHg measured {position} on {on}',
   'sets-with-load': '{sets} × {repetitions} repetitions with {load} kg, {reserve} in reserve',
   'sets-in-reserve': '{sets} × {repetitions} repetitions, {reserve} in reserve, {load}',
+  'holds-in-reserve':
+    '{sets} × {repetitions} holds of {seconds} s (steps to {most} s), {reserve} in reserve, {load}',
+  mark: 'mark {mark}',
   'effective-load': 'effective load {load} kg',
   'no-effective-load': 'effective load not computed',
   added: '{load} kg added',
@@ -55,6 +58,7 @@ export const words = {
   'at-home': 'at home',
   'pulse-checked': 'pulse beyond the cuff checked before, during and after',
   dose: '{dose}; rest {rest} s, {repetition} s a repetition, {sessions} a week',
+  'dose-held': '{dose}; rest {rest} s, {repetition} s from hold to hold, {sessions} a week',
   'today-at': 'today at {time}',
   'days-ago': '{days} days ago',
   'weeks-ago': '{weeks} weeks ago',

@@ -7,6 +7,7 @@ export const words = {
   'enter-the-repetitions':
     'Repetitions of each set, {exercise}: enter whole numbers of 0 to 500, separated by commas, such as 15, 14, 12.',
   'asked-none': 'Asked: none',
+  'holds-of-each-set': 'Holds of each set, held to their end',
   'repetitions-of-each-set': 'Repetitions of each set',
   'separate-sets-by-commas':
     'Separate sets by commas. Enter a dash for a set that was not counted. Leave it empty if the exercise was not done.',

@@ -46,6 +46,8 @@ export const words = {
   'step.exercise': '{from} → {to}',
   'step.load': '{from} → {to} kg',
   'step.kilograms': '{load} kg',
+  'step.hold': '{from} → {to} s a hold',
+  'step.mark': 'mark {from} → {to}',
   'step.sets': '{from} → {to} sets',
   'step.repetitions': '{from} → {to} repetitions',
   'step.new': '{title}: new',

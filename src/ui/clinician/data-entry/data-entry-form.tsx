@@ -1,6 +1,7 @@
 'use client';
 /** A session or a morning typed by the clinic from paper or from a call; marked so for everybody who reads it. */
 import { type FormEvent, useRef, useState } from 'react';
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { newsKinds } from '#core/record/entry-words.ts';
 import { stopReasons } from '#core/record/record.ts';
@@ -37,7 +38,7 @@ const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercis
       <legend className="field-legend">{exercise.title}</legend>
       <TextField
         {...boundField(props, `counts-${itemId}`)}
-        label={say('repetitions-of-each-set')}
+        label={say(heldSeconds(exercise.dose) === null ? 'repetitions-of-each-set' : 'holds-of-each-set')}
         hint={say('separate-sets-by-commas')}
         isOptional
       />

@@ -10,6 +10,7 @@ import {
 import type { Method } from '#core/prescribing/methods.ts';
 import { occlusionScheme, occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import { mayAddLoad } from '#core/prescribing/variation/added-load.ts';
+import { isHeld, markedThing } from '#core/prescribing/variation/held.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import type { Typed } from '../forms/typed.ts';
 
@@ -29,6 +30,17 @@ const isAskedForOcclusion = (name: string, typed: Typed): boolean => {
   return true;
 };
 
+const ofHold = new Set(['holdSeconds', 'mostHoldSeconds']);
+
+/** A hold has its seconds and no tempo; a mark is asked where something carries one. */
+const isAskedForVariation = (name: string, typed: Typed): boolean => {
+  const exerciseId = typed.exerciseId ?? '';
+  if (typed[name]) return true;
+  if (ofHold.has(name)) return isHeld(exerciseId);
+  if (name === 'secondsPerRepetition') return !isHeld(exerciseId);
+  return name !== 'mark' || markedThing(exerciseId) !== null;
+};
+
 /** What was typed stays in sight, so that nothing is sent or left out unseen. */
 const isLoadAsked = (typed: Typed): boolean => mayAddLoad(typed.exerciseId ?? '') || Boolean(typed.addedKg);
 
@@ -40,7 +52,8 @@ export const askedFields = (
     ({ name }) =>
       name !== 'method' &&
       (method !== 'occlusion' || isAskedForOcclusion(name, typed)) &&
-      (name !== 'addedKg' || isLoadAsked(typed)),
+      (name !== 'addedKg' || isLoadAsked(typed)) &&
+      (method !== 'variation' || isAskedForVariation(name, typed)),
   );
   // For occlusion what is left out is refused, so it is asked at once.
   const isUsual = (field: Field) =>

@@ -19,6 +19,10 @@ const changeInWords = ({ variable, from, to }: DoseChange): string => {
       return say('step.exercise', { from: exerciseTitle(String(from)), to: exerciseTitle(String(to)) });
     case 'load':
       return say('step.load', { from: inWords(from), to: inWords(to) });
+    case 'hold':
+      return say('step.hold', { from: inWords(from), to: inWords(to) });
+    case 'mark':
+      return say('step.mark', { from: inWords(from), to: inWords(to) });
     case 'sets':
       return say('step.sets', { from: inWords(from), to: inWords(to) });
     case 'repetitions':
@@ -38,7 +42,7 @@ export const stepInWords = (before: Dose | null, dose: Dose): string => {
 export const largeStepInWords = (before: Dose | null, dose: Dose): string | null => {
   if (before === null) return say('step.first');
   const sizes = changesBetween(before, dose)
-    .filter(({ variable }) => variable === 'load' || variable === 'rung')
+    .filter(({ variable }) => ['load', 'rung', 'hold', 'mark'].includes(variable))
     .map(({ percent }) => percent);
   if (sizes.includes(null)) return say('step.size-unknown');
   const largest = Math.max(0, ...sizes.map(Number));

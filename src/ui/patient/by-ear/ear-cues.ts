@@ -2,6 +2,7 @@
  * What is heard on a page of the session, and when: repetitions in the tempo of the dose, the last seconds of a
  * rest and its end, the end of the time with a cuff. A dose without a tempo is not counted, only begun.
  */
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import { t } from '#ui/language/words.ts';
 import { type ItemDraft, type SessionDraft, setOf, targetOf } from '../session/draft.ts';
 import { restEndsAt } from '../session/rest-end.ts';
@@ -34,7 +35,34 @@ const timeUpCues = (openedAt: number): readonly Cue[] =>
 const setTold = (item: ItemDraft, set: number): string => {
   const { low, high } = targetOf(item.dose, set);
   const of = item.dose.sets;
+  const seconds = heldSeconds(item.dose);
+  if (seconds !== null)
+    return low === high
+      ? t('ear.set-held-same', { set, of, low, seconds })
+      : t('ear.set-held', { set, of, low, high, seconds });
   return low === high ? t('ear.set-same', { set, of, low }) : t('ear.set', { set, of, low, high });
+};
+
+/** Of a hold its beginning and its end; the number is said when it is over, so that what is counted was held. */
+const heldCues = (
+  item: ItemDraft,
+  { set, from, seconds }: { readonly set: number; readonly from: number; readonly seconds: number },
+): readonly Cue[] => {
+  const begin = from + leadMs;
+  const { high } = targetOf(item.dose, set);
+  const starts = Array.from(
+    { length: high },
+    (_, done) => begin + done * item.dose.secondsPerRepetition * 1000,
+  );
+  const end = starts.at(-1)! + seconds * 1000;
+  return [
+    { at: from, text: setTold(item, set), isOfSet: true },
+    ...starts.flatMap((at, done): readonly Cue[] => [
+      { at, text: t('ear.hold'), isOfSet: true },
+      { at: at + seconds * 1000, text: `${done + 1}. ${t('ear.let-go')}`, isOfSet: true },
+    ]),
+    { at: end + pauseMs, text: t('ear.press'), isOfSet: true },
+  ];
 };
 
 const setCues = (item: ItemDraft, set: number, from: number): readonly Cue[] => {
@@ -46,6 +74,8 @@ const setCues = (item: ItemDraft, set: number, from: number): readonly Cue[] => 
     { at: begin, text: t('ear.start'), isOfSet: true },
   ];
   if (!(secondsPerRepetition > 0)) return begun;
+  const seconds = heldSeconds(item.dose);
+  if (seconds !== null) return heldCues(item, { set, from, seconds });
   const after = (repetitions: number) => begin + repetitions * secondsPerRepetition * 1000;
   return [
     ...begun,

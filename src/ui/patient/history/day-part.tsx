@@ -15,7 +15,10 @@ const setsText = (exercise: Done): string => {
   const loads = [...new Set(exercise.sets.map((set) => set.loadKg))].filter(
     (load): load is number => load !== null && load > 0,
   );
-  return [t('history.repetitions', { counts }), ...loads.map((kg) => weightText(kg))].join(' · ');
+  return [
+    t(exercise.isHeld ? 'history.holds' : 'history.repetitions', { counts }),
+    ...loads.map((kg) => weightText(kg)),
+  ].join(' · ');
 };
 
 const row = (key: PlainWordKey, joint: string, value: string): Definition => ({

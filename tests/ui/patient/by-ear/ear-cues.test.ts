@@ -7,7 +7,7 @@ import { dueCue, earCues, earKey } from '#ui/patient/by-ear/ear-cues.ts';
 import type { SessionDraft } from '#ui/patient/session/draft.ts';
 import '#ui/patient/words.ts';
 import { begin, eligibility, next, oneSet, play } from '../session-play.ts';
-import { cuffDose, exercise, today, weightDose } from '../views.ts';
+import { chairDose, cuffDose, exercise, today, weightDose } from '../views.ts';
 
 afterEach(() => setLanguage());
 
@@ -37,6 +37,28 @@ describe('a set', () => {
     ]);
     expect(said.slice(-2)).toEqual(['85: 20', '87: Press the large button.']);
     expect(heard(atFirstSet({ ...weightDose, secondsPerRepetition: 2.5 }))[2]).toBe('7.5: 1');
+  });
+
+  it('of holds says when each begins and ends, and its number only once it was held', () => {
+    const held: Dose = {
+      ...chairDose,
+      method: 'variation',
+      sets: 1,
+      repetitions: { low: 2, high: 2 },
+      reserve: 2,
+      effectiveLoadKg: null,
+      addedKg: 0,
+      hold: { seconds: 5, mostSeconds: 10 },
+      secondsPerRepetition: 8,
+    };
+    expect(heard(atFirstSet(held))).toEqual([
+      '0: Set 1 of 1. 2 holds of 5 seconds. Get ready.',
+      '5: Hold.',
+      '10: 1. Let go.',
+      '13: Hold.',
+      '18: 2. Let go.',
+      '20: Press the large button.',
+    ]);
   });
 
   it('of a dose without a tempo is told and begun, and not counted', () => {

@@ -18,7 +18,10 @@ const sets = (dose: TemplateDose): string | null => {
     numberAt(dose, name),
   );
   if (count === null || low === null || high === null) return null;
-  return say('dose.sets', { sets: String(count), repetitions: low === high ? `${low}` : `${low}–${high}` });
+  const band = low === high ? `${low}` : `${low}–${high}`;
+  const holdSeconds = numberAt(dose, 'holdSeconds');
+  const repetitions = holdSeconds === null ? band : `${band} × ${holdSeconds} s`;
+  return say('dose.sets', { sets: String(count), repetitions });
 };
 
 const said = (value: number | null, text: (value: number) => string): readonly string[] =>

@@ -1,6 +1,7 @@
 'use client';
 /** One set: do it, and say how many. "As planned" is one press after the work, any other number two. */
 import { useState } from 'react';
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -17,6 +18,11 @@ import { RestBand } from './rest-band.tsx';
 
 const targetText = (item: ItemDraft, set: number): string => {
   const { low, high } = targetOf(item.dose, set);
+  const seconds = heldSeconds(item.dose);
+  if (seconds !== null)
+    return low === high
+      ? t('set.target-held-same', { low, seconds })
+      : t('set.target-held', { low, high, seconds });
   return low === high ? t('set.target-same', { low }) : t('set.target', { low, high });
 };
 
@@ -139,7 +145,9 @@ const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
       ) : null}
       {typeof asks === 'number' ? (
         <ConfirmQuestion
-          question={t('set.count-sure', { repetitions: asks })}
+          question={t(heldSeconds(item.dose) === null ? 'set.count-sure' : 'set.count-sure-held', {
+            repetitions: asks,
+          })}
           yes={t('set.count-sure-yes', { repetitions: asks })}
           no={t('set.count-sure-no')}
           onYes={() => take(asks)}

@@ -1,0 +1,100 @@
+/** A dose of holds and one with a mark: what is filled in, what is refused, how it is said. */
+import { describe, expect, it } from 'vitest';
+import { exercises, exercisesInFamily } from '#core/exercises/catalogue.ts';
+import { changesFromInForce } from '#core/prescribing/changes-from-in-force.ts';
+import { doseInShort, setsInShort } from '#core/prescribing/dose-in-short.ts';
+import { requestOfDose } from '#core/prescribing/request-of-dose.ts';
+import { markedThing } from '#core/prescribing/variation/held.ts';
+import { variationSettings } from '#core/prescribing/variation/settings.ts';
+import { proposeVariationDose } from '#core/prescribing/variation/variation-dose.ts';
+import type { VariationDoseInput } from '#core/prescribing/variation/variation-dose-input.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
+
+const ask = (input: Omit<VariationDoseInput, 'person' | 'side'>) =>
+  proposeVariationDose(
+    { person: { sex: 'female', massKg: 65, statureCm: 162 }, side: 'left', ...input },
+    defaultsOf(variationSettings),
+  );
+const proposed = (input: Parameters<typeof ask>[0]) => {
+  const outcome = ask(input);
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.refused));
+  return outcome.result;
+};
+const refused = (input: Parameters<typeof ask>[0]) => {
+  const outcome = ask(input);
+  return outcome.ok ? [] : outcome.refused.map(({ field }) => field);
+};
+const thumb = { exerciseId: 'thumb-out-hold' } as const;
+const putty = { exerciseId: 'putty-squeeze' } as const;
+
+describe('a dose of holds', () => {
+  it('is filled from what the clinic chose for holds: 5 to 10 of 5 s, let go for 5 s, steps to 10 s', () => {
+    expect(proposed(thumb).dose).toMatchObject({
+      repetitions: { low: 5, high: 10 },
+      hold: { seconds: 5, mostSeconds: 10 },
+      secondsPerRepetition: 10,
+    });
+    expect(proposed(thumb).working.map(({ text }) => text)).toEqual(
+      expect.arrayContaining(['Holds: 5 to 10.', 'Each held 5 s, not counted if let go before.']),
+    );
+    expect(proposed(putty).dose).not.toHaveProperty('hold');
+  });
+
+  it('keeps what was typed, and a longer hold raises the longest with it', () => {
+    expect(proposed({ ...thumb, holdSeconds: 20 }).dose.hold).toEqual({ seconds: 20, mostSeconds: 20 });
+    expect(proposed({ ...thumb, holdSeconds: 4, mostHoldSeconds: 4 }).dose.hold).toEqual({
+      seconds: 4,
+      mostSeconds: 4,
+    });
+  });
+
+  it('has an easier session of the same holds, fewer', () => {
+    expect(proposed(thumb).badDay).toMatchObject({
+      sets: 1,
+      repetitions: { low: 5, high: 5 },
+      hold: { seconds: 5 },
+    });
+  });
+
+  it('refuses seconds without a hold, a tempo with one, and a longest that is shorter', () => {
+    expect(refused({ ...putty, holdSeconds: 5 })).toEqual(['input.holdSeconds']);
+    expect(refused({ ...thumb, secondsPerRepetition: 4 })).toEqual(['input.secondsPerRepetition']);
+    expect(refused({ ...thumb, holdSeconds: 6, mostHoldSeconds: 5 })).toEqual(['input.mostHoldSeconds']);
+    expect(refused({ ...thumb, holdSeconds: 6, mostHoldSeconds: 6 })).toEqual([]);
+  });
+
+  it('is jotted down with its seconds, and asked for again by them', () => {
+    const { dose } = proposed(thumb);
+    expect(setsInShort(dose)).toBe('3 × 5–10 × 5 s');
+    const again = requestOfDose({ measurements: [] }, dose);
+    expect(again).toMatchObject({ holdSeconds: 5, mostHoldSeconds: 10 });
+    expect(again).not.toHaveProperty('secondsPerRepetition');
+    const longer = proposed({ ...thumb, holdSeconds: 7 }).dose;
+    expect(changesFromInForce(dose, longer).map(({ text }) => text)).toEqual([
+      'Each hold: 5 s → 7 s (+40.0 %).',
+    ]);
+  });
+
+  it('no family mixes exercises that are held with others', () => {
+    const mixed = exercises.filter(({ family, isHeld }) =>
+      exercisesInFamily(family).some((one) => one.isHeld !== isHeld),
+    );
+    expect(mixed.map(({ id }) => id)).toEqual([]);
+  });
+});
+
+describe('a mark', () => {
+  it('goes with putty and rings alone, and is said without a force', () => {
+    expect(markedThing('putty-squeeze')).toBe('putty');
+    expect(markedThing('thumb-out-ring')).toBe('ring');
+    expect(markedThing('wrist-bend-up')).toBeNull();
+    const { dose, working } = proposed({ ...putty, mark: 2 });
+    expect(dose.mark).toBe(2);
+    expect(doseInShort(dose)).toBe('3 × 8–15, mark 2');
+    expect(working.map(({ text }) => text)).toContain(
+      'Mark 2 of the clinic’s own row; its force is not known.',
+    );
+    expect(requestOfDose({ measurements: [] }, dose)).toMatchObject({ mark: 2 });
+    expect(refused({ ...thumb, mark: 2 })).toEqual(['input.mark']);
+  });
+});
