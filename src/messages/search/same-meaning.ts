@@ -137,6 +137,7 @@ const german = {
   gehgeschwindigkeit: ['gait', 'walking'],
   gehtest: ['gait', 'walking', 'timed up'],
   handkraft: ['grip'],
+  handspanne: ['span'],
   liegestutz: ['push up'],
   messfehler: ['measurement error', 'detectable'],
   rudern: ['row'],

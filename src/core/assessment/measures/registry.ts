@@ -5,12 +5,14 @@ import { bodyFat } from './body-fat.ts';
 import { bodyMass } from './body-mass.ts';
 import { chairStand } from './chair-stand-30s.ts';
 import { grip } from './grip.ts';
+import { handSpan } from './hand-span.ts';
 import { isometricForce } from './isometric-force.ts';
 import { jointCounts } from './joint-counts.ts';
 import { limbCircumference } from './limb-circumference.ts';
 import { limbOcclusionPressure } from './limb-occlusion-pressure.ts';
 import type { AnyMeasure } from './measure.ts';
 import { patientChosenActivity } from './patient-chosen-activity.ts';
+import { pinch } from './pinch.ts';
 import { repetitionsToFailure } from './repetitions-to-failure.ts';
 import { stature } from './stature.ts';
 import { timedUpAndGo } from './timed-up-and-go.ts';
@@ -27,6 +29,8 @@ export const measures = [
   chairStand,
   timedUpAndGo,
   grip,
+  pinch,
+  handSpan,
   isometricForce,
   jointCounts,
   patientChosenActivity,

@@ -5,6 +5,8 @@
 
 const measures = {
   'Grip strength': 'Greifkraft',
+  'Pinch strength': 'Pinzettengriffkraft',
+  'Hand span': 'Handspanne',
   'Timed up and go': 'Timed-up-and-go-Test',
   'Isometric force': 'Isometrische Kraft',
   'Limb occlusion pressure': 'Verschlussdruck der Extremität',
