@@ -142,4 +142,10 @@ export const demoSignIns = [
     role: 'patient',
     story: 'phases after a new knee',
   },
+  {
+    email: 'patient-12@demo.invalid',
+    who: 'Morwenna Pellgrave',
+    role: 'patient',
+    story: 'hand osteoarthritis, by holds',
+  },
 ] as const satisfies readonly DemoSignIn[];

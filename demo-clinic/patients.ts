@@ -2,6 +2,7 @@
 import { beyondHerDumbbells } from './patients/beyond-her-dumbbells.ts';
 import { firstVisit } from './patients/first-visit.ts';
 import { flareThenHold } from './patients/flare-then-hold.ts';
+import { handByHolds } from './patients/hand-by-holds.ts';
 import { kidneyLock } from './patients/kidney-lock.ts';
 import { kneeInPhases } from './patients/knee-in-phases.ts';
 import { missedAnswers } from './patients/missed-answers.ts';
@@ -24,4 +25,5 @@ export const stories: readonly Story[] = [
   rheumatoidFlare,
   firstVisit,
   kneeInPhases,
+  handByHolds,
 ];

@@ -52,14 +52,18 @@ export const toldOf = async (store: Store, story: Story): Promise<Told> => {
 export const decisionsInForceAt = (told: Told, joint: string, instant: number): Decision | null =>
   told.decisions.filter((row) => row.joint === joint && row.evaluatedAt <= instant).at(-1) ?? null;
 
+const loadInWords = (kg: number): string => (kg < 1 ? `${kg * 1000} g` : `${kg} kg`);
+
 const inWords = (dose: Dose): string => {
   if (dose.method === 'occlusion') {
     const cuff = dose.cuff.kind === 'pneumatic' ? `${dose.cuff.pressureMmhg} mmHg` : 'wrap';
     return `${dose.scheme.join('/')}, ${dose.loadKg} kg, ${cuff}`;
   }
   const { low, high } = dose.repetitions;
-  const load = dose.method === 'low-load' ? `, ${dose.loadKg} kg` : '';
-  return `${dose.sets} × ${low}–${high}${load}`;
+  const band = `${dose.sets} × ${low}–${high}`;
+  if (dose.method === 'low-load') return `${band}, ${loadInWords(dose.loadKg)}`;
+  const held = dose.hold ? ` × ${dose.hold.seconds} s` : '';
+  return `${band}${held}${dose.mark === undefined ? '' : `, mark ${dose.mark}`}`;
 };
 
 const before = (at: number | null, instant: number): boolean => at !== null && at <= instant;
