@@ -1,6 +1,7 @@
 /** What a decision changes in a dose, as the patient reads it: the new dose before the old one. */
 import type { Today } from '#core/decision/answers.ts';
 import type { DoseChangeForPatient, TellableChange } from '#core/prescribing/dose-change-for-patient.ts';
+import { gramsOf, isInGrams } from '#core/units/units.ts';
 import { textOf } from './every-language.ts';
 import { exerciseName } from './exercises.ts';
 import { joined, type Text } from './text.ts';
@@ -19,7 +20,9 @@ const oneChange = ({ variable, from, to }: TellableChange): Text => {
         to: exerciseName(String(to)),
       });
     case 'load':
-      return textOf('dose-changes', 'new-load', { from, to });
+      return isInGrams(Number(from)) && isInGrams(Number(to))
+        ? textOf('dose-changes', 'new-load-grams', { from: gramsOf(Number(from)), to: gramsOf(Number(to)) })
+        : textOf('dose-changes', 'new-load', { from, to });
     case 'hold':
       return textOf('dose-changes', 'new-hold', { from, to });
     case 'mark':

@@ -2,6 +2,7 @@
 import type { DoseProposal, Naming } from '../decision/dose/proposal.ts';
 import type { DoseChange } from '../decision/dose/volume.ts';
 import { exerciseTitle } from '../exercises/catalogue.ts';
+import { massInWords } from '../review/plain-words.ts';
 
 const titleOf = (exerciseId: string | number): string => exerciseTitle(String(exerciseId));
 
@@ -20,7 +21,7 @@ export const changeText = ({ variable, from, to, percent }: DoseChange): string 
       // The moved mass is often the same on both; the size of such a step is said by the ladder.
       return `Exercise: ${titleOf(from)} → ${titleOf(to)}${percent === 0 ? '' : percentText(percent)}.`;
     case 'load':
-      return `Load: ${from} kg → ${to} kg${percentText(percent)}.`;
+      return `Load: ${massInWords(Number(from))} → ${massInWords(Number(to))}${percentText(percent)}.`;
     case 'hold':
       return `Each hold: ${from} s → ${to} s${percentText(percent)}.`;
     case 'mark':

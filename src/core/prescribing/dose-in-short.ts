@@ -1,9 +1,8 @@
 /** A dose as a clinician jots it down: "3 × 12–15, 4.5 kg"; of a step only what is new where that is enough. */
 import { changesBetween, heldSeconds, markOf, prescribedLoadKg } from '../decision/dose/volume.ts';
 import { exerciseTitle } from '../exercises/catalogue.ts';
+import { massInWords } from '../review/plain-words.ts';
 import type { Dose } from './dose.ts';
-
-const kilograms = (kg: number): string => `${Math.round(kg * 100) / 100} kg`;
 
 const repetitionsInShort = (dose: Dose): string => {
   if (dose.method === 'occlusion') return dose.scheme.join(' / ');
@@ -21,7 +20,7 @@ export const setsInShort = (dose: Dose): string =>
 export const doseInShort = (dose: Dose): string =>
   [
     setsInShort(dose),
-    ...(prescribedLoadKg(dose) > 0 ? [kilograms(prescribedLoadKg(dose))] : []),
+    ...(prescribedLoadKg(dose) > 0 ? [massInWords(prescribedLoadKg(dose))] : []),
     ...(markOf(dose) === null ? [] : [`mark ${markOf(dose)}`]),
   ].join(', ');
 

@@ -2,6 +2,7 @@
 import type { Joint } from '../exercises/joints.ts';
 import { moreThanUsual, type Swelling, type SwellingQuestion } from '../record/morning-questions.ts';
 import type { Day } from '../time/day.ts';
+import { gramsOf, isInGrams } from '../units/units.ts';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
@@ -16,6 +17,10 @@ export const jointInWords = (joint: Joint): string => joint.replaceAll('-', ' ')
 
 /** At most one decimal; never more precise than what was logged. */
 export const figure = (value: number): string => String(Math.round(value * 10) / 10);
+
+/** "250 g", "4.5 kg"; no more than ten grams are lost of it. */
+export const massInWords = (kg: number): string =>
+  isInGrams(kg) ? `${gramsOf(kg)} g` : `${Math.round(kg * 100) / 100} kg`;
 
 export const withUnit = (value: number, unit: string): string =>
   unit === '' ? figure(value) : `${figure(value)} ${unit}`;

@@ -44,3 +44,8 @@ export const poundsFromKilograms = (massKg: number): number => over(massKg, kilo
 export const milligrams = (massKg: number): number => Math.round(massKg * 1_000_000);
 
 export const kilogramsFromMilligrams = (massMg: number): number => massMg / 1_000_000;
+
+/** A weight under a kilogram is said in grams: 250 g, and never 0.25 kg rounded to a tenth. */
+export const isInGrams = (kg: number): boolean => kg > 0 && kg < 1;
+export const gramsOf = (kg: number): number => Math.round(kg * 1000);
+export const kilogramsFromGrams = (grams: number): number => grams / 1000;

@@ -1,5 +1,7 @@
 /** A dose on paper, where nobody has chosen a unit: weights are in kilograms. */
+
 import type { Dose } from '#core/prescribing/dose.ts';
+import { gramsOf, isInGrams } from '#core/units/units.ts';
 import { type DoseSpeech, doseLines, doseTitle } from '../doses.ts';
 import { everyLanguage } from '../every-language.ts';
 import { listed } from '../formats.ts';
@@ -8,7 +10,10 @@ import { pageWord } from '../page-words.ts';
 
 export const paperSpeech = (tag: LanguageTag): DoseSpeech => ({
   say: (key, ...values) => pageWord(tag, key, ...values),
-  weight: (kg) => pageWord(tag, 'weight.kg', { number: Number(kg.toFixed(2)) }),
+  weight: (kg) =>
+    isInGrams(kg)
+      ? pageWord(tag, 'weight.g', { number: gramsOf(kg) })
+      : pageWord(tag, 'weight.kg', { number: Number(kg.toFixed(2)) }),
   list: (parts) => listed(parts, everyLanguage[tag].locale),
 });
 

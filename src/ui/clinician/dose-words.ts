@@ -3,7 +3,7 @@
 import { heldSeconds } from '#core/decision/dose/volume.ts';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Cuff, Dose, RepetitionBand } from '#core/prescribing/dose.ts';
-import { dayInWords, figure } from '#core/review/plain-words.ts';
+import { dayInWords, figure, massInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/clinic.ts';
 
 const sideInWords = { left: 'left', right: 'right', both: say('both-sides') } as const;
@@ -38,7 +38,7 @@ const work = (dose: Dose): string => {
       return say('sets-with-load', {
         sets: dose.sets,
         repetitions: band(dose.repetitions),
-        load: figure(dose.loadKg),
+        load: massInWords(dose.loadKg),
         reserve: dose.reserve,
       });
     case 'variation': {
@@ -46,7 +46,7 @@ const work = (dose: Dose): string => {
         dose.effectiveLoadKg === null
           ? say('no-effective-load')
           : say('effective-load', { load: figure(dose.effectiveLoadKg) });
-      const added = dose.addedKg > 0 ? `, ${say('added', { load: figure(dose.addedKg) })}` : '';
+      const added = dose.addedKg > 0 ? `, ${say('added', { load: massInWords(dose.addedKg) })}` : '';
       const mark = dose.mark === undefined ? '' : `, ${say('mark', { mark: dose.mark })}`;
       const values = {
         sets: dose.sets,
@@ -60,7 +60,7 @@ const work = (dose: Dose): string => {
     }
     case 'occlusion':
       return [
-        say('scheme-with-load', { scheme: dose.scheme.join(' / '), load: figure(dose.loadKg) }),
+        say('scheme-with-load', { scheme: dose.scheme.join(' / '), load: massInWords(dose.loadKg) }),
         cuffInWords(dose.cuff),
         say(dose.inflation === 'continuous' ? 'cuff-stays-inflated' : 'cuff-deflated'),
         say('no-more-than', { minutes: figure(dose.capSeconds / 60) }),

@@ -1,5 +1,5 @@
 /** Weights in the unit of the person's choice. They are stored in kilograms; the conversion is exact. */
-import { kilogramsFromPounds, poundsFromKilograms } from '#core/units/units.ts';
+import { gramsOf, isInGrams, kilogramsFromPounds, poundsFromKilograms } from '#core/units/units.ts';
 import { t } from '#ui/language/words.ts';
 import { numberText } from './text-of-time.ts';
 
@@ -18,9 +18,14 @@ export const weightUnit = (): WeightUnit => unit;
 export const weightFigure = (loadKg: number): string =>
   String(Number((unit === 'kg' ? loadKg : poundsFromKilograms(loadKg)).toFixed(2)));
 
-/** "4 kg", "8.82 lb". */
+/** Small weights of the metric system; whoever thinks in pounds reads parts of one. */
+export const isWeighedInGrams = (loadKg: number): boolean => unit === 'kg' && isInGrams(loadKg);
+
+/** "4 kg", "250 g", "8.82 lb". */
 export const weightText = (loadKg: number): string =>
-  t(`weight.${unit}`, { number: numberText(Number(weightFigure(loadKg))) });
+  isWeighedInGrams(loadKg)
+    ? t('weight.g', { number: numberText(gramsOf(loadKg)) })
+    : t(`weight.${unit}`, { number: numberText(Number(weightFigure(loadKg))) });
 
 /** What was typed in the unit shown, in kilograms. */
 export const kilogramsOf = (typed: number): number => (unit === 'kg' ? typed : kilogramsFromPounds(typed));

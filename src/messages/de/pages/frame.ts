@@ -26,6 +26,7 @@ export const words = {
   'visit.title': 'Fragen vor Ihrem Termin',
   'consent.title': 'Ihre Zustimmungen',
   'history.title': 'Wie es ging',
+  'weight.g': '{number}\u00a0g',
   'weight.kg': '{number}\u00a0kg',
   'weight.lb': '{number}\u00a0lb',
   'length.second': { by: 'count', one: '{count}\u00a0Sekunde', other: '{count}\u00a0Sekunden' },

@@ -6,6 +6,7 @@ export const words = {
   'session.caption': 'Übung {number} von {of}',
   'item.load-other': 'Ein anderes Gewicht',
   'item.load-other-label': 'Ihr Gewicht',
+  'item.load-grams': 'Geben Sie das Gewicht in Gramm ein, zum Beispiel 250.',
   'item.load-number': 'Geben Sie das Gewicht als Zahl ein, zum Beispiel 2,5.',
   'item.load-range': 'Geben Sie ein Gewicht von 0 bis {weight} ein.',
   'item.load-sure': '{weight} ist mehr als geplant. Nehmen Sie wirklich so viel?',

@@ -17,6 +17,7 @@ export const doseChanges = {
     '{exercise}: {name} hat das neu festgelegt. Machen Sie es so, wie es auf dieser Seite steht.',
   'new-exercise': '{to} statt {from}',
   'new-load': '{to} kg statt {from} kg',
+  'new-load-grams': '{to} g statt {from} g',
   'new-hold': 'jedes Mal {to} statt {from} Sekunden halten',
   'new-mark': 'das Stück mit der Nummer {to} statt {from}',
   'new-sets': '{to} statt {from} Sätze',

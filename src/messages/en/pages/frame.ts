@@ -22,6 +22,7 @@ export const words = {
   'visit.title': 'Questions before your visit',
   'consent.title': 'Your consents',
   'history.title': 'How it went',
+  'weight.g': '{number} g',
   'weight.kg': '{number} kg',
   'weight.lb': '{number} lb',
   'length.second': { by: 'count', one: '{count} second', other: '{count} seconds' },

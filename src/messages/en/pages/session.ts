@@ -3,6 +3,7 @@ export const words = {
   'session.caption': 'Exercise {number} of {of}',
   'item.load-other': 'Other weight',
   'item.load-other-label': 'Your weight',
+  'item.load-grams': 'Enter the weight in grams, such as 250.',
   'item.load-number': 'Enter your weight as a number, such as 2.5.',
   'item.load-range': 'Enter a weight from 0 to {weight}.',
   'item.load-sure': '{weight} is more than planned. Is that the weight you are using?',

@@ -11,6 +11,7 @@ export const doseChanges = {
   'written-anew': '{exercise}: {name} has set this anew. Do it as it stands on this page.',
   'new-exercise': '{to} instead of {from}',
   'new-load': '{to} kg instead of {from} kg',
+  'new-load-grams': '{to} g instead of {from} g',
   'new-hold': 'hold each one {to} seconds instead of {from}',
   'new-mark': 'the piece marked {to} instead of {from}',
   'new-sets': '{to} sets instead of {from}',

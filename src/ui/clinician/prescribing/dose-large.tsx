@@ -2,9 +2,8 @@
 import { prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { setsInShort } from '#core/prescribing/dose-in-short.ts';
-import { figure } from '#core/review/plain-words.ts';
+import { figure, massInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
-import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
 import { doseInWords } from '../dose-words.ts';
 
 const restOf = (dose: Exclude<Dose, { method: 'occlusion' }>): string =>
@@ -22,7 +21,7 @@ export const DoseLarge = ({ dose }: { readonly dose: Dose }) => {
     <>
       <p className="dose-large">
         <span>{setsInShort(dose)}</span>
-        {loadKg > 0 ? <span>{sayPlain('kilograms', { number: String(loadKg) })}</span> : null}
+        {loadKg > 0 ? <span>{massInWords(loadKg)}</span> : null}
       </p>
       <p>{dose.method === 'low-load' ? restOf(dose) : doseInWords(dose)}</p>
     </>

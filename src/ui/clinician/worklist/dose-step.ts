@@ -4,7 +4,7 @@ import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import { changesFromInForce } from '#core/prescribing/changes-from-in-force.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { setsInShort } from '#core/prescribing/dose-in-short.ts';
-import { figure } from '#core/review/plain-words.ts';
+import { figure, massInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/worklist.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { daysApartInWords } from '../programme/days-apart-words.ts';
@@ -18,7 +18,7 @@ const changeInWords = ({ variable, from, to }: DoseChange): string => {
     case 'rung':
       return say('step.exercise', { from: exerciseTitle(String(from)), to: exerciseTitle(String(to)) });
     case 'load':
-      return say('step.load', { from: inWords(from), to: inWords(to) });
+      return say('step.load', { from: massInWords(Number(from)), to: massInWords(Number(to)) });
     case 'hold':
       return say('step.hold', { from: inWords(from), to: inWords(to) });
     case 'mark':
@@ -74,4 +74,4 @@ export const namedOfStep = (
 
 /** "3 × 25", for a button; of work with a cuff the weight, since its scheme is long. */
 export const shortDose = (dose: Dose): string =>
-  dose.method === 'occlusion' ? say('step.kilograms', { load: figure(dose.loadKg) }) : setsInShort(dose);
+  dose.method === 'occlusion' ? massInWords(dose.loadKg) : setsInShort(dose);

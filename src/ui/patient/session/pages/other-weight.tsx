@@ -1,13 +1,20 @@
 'use client';
 /** Another weight than the planned one. */
 import { useState } from 'react';
+import { gramsOf, kilogramsFromGrams } from '#core/units/units.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import { numberText } from '#ui/language/text-of-time.ts';
-import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/language/weight-text.ts';
+import {
+  isWeighedInGrams,
+  kilogramsOf,
+  weightFigure,
+  weightText,
+  weightUnit,
+} from '#ui/language/weight-text.ts';
 import { t } from '#ui/patient/words.ts';
 
 /** The record takes no more. */
@@ -16,10 +23,18 @@ const mostKg = 500;
 /** A tenth over the plan is where the clinic hears of it as well. */
 const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
 
-const loadProblem = (typed: string): Problem | null => {
+/** In the unit beside the field. */
+const typedKg = (read: number, isGrams: boolean): number =>
+  isGrams ? kilogramsFromGrams(read) : kilogramsOf(read);
+
+/** Nothing lighter is held: 0.25 or 2 was meant in kilograms. */
+const leastGrams = 10;
+
+const loadProblem = (typed: string, isGrams: boolean): Problem | null => {
   const read = readNumber(typed);
   if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('item.load-number') };
-  const loadKg = kilogramsOf(read);
+  if (isGrams && read > 0 && read < leastGrams) return { field: 'load-kg', text: t('item.load-grams') };
+  const loadKg = typedKg(read, isGrams);
   return loadKg < 0 || loadKg > mostKg
     ? { field: 'load-kg', text: t('item.load-range', { weight: weightText(mostKg) }) }
     : null;
@@ -36,16 +51,18 @@ interface OtherWeightProps {
 
 /** Typed, and asked about once where it is far over the plan. */
 export const OtherWeight = ({ plannedKg, given, takeText, onTake }: OtherWeightProps) => {
+  const isGrams = isWeighedInGrams(plannedKg);
+  const figureOf = (kg: number) => (isGrams ? gramsOf(kg) : Number(weightFigure(kg)));
   const [typed, setTyped] = useState(
-    given === null || given === plannedKg ? '' : numberText(Number(weightFigure(given))),
+    given === null || given === plannedKg ? '' : numberText(figureOf(given)),
   );
   const [sure, setSure] = useState<number | null>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
   const take = () => {
-    const found = loadProblem(typed);
+    const found = loadProblem(typed, isGrams);
     setProblem(found);
     if (found) return;
-    const loadKg = kilogramsOf(readNumber(typed) ?? 0);
+    const loadKg = typedKg(readNumber(typed) ?? 0, isGrams);
     if (isFarOver(loadKg, plannedKg) && loadKg !== given) setSure(loadKg);
     else onTake(loadKg);
   };
@@ -55,7 +72,7 @@ export const OtherWeight = ({ plannedKg, given, takeText, onTake }: OtherWeightP
       <NumberField
         name="load-kg"
         label={t('item.load-other-label')}
-        unit={weightUnit()}
+        unit={isGrams ? 'g' : weightUnit()}
         error={problem?.text}
         value={typed}
         onChange={(event) => setTyped(event.target.value)}
