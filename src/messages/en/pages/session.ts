@@ -19,7 +19,7 @@ export const words = {
   'set.target-held': '{low}–{high} holds of {seconds} seconds',
   'set.target-held-same': {
     by: 'low',
-    one: '1 hold of {seconds} seconds',
+    one: 'One hold of {seconds} seconds',
     other: '{low} holds of {seconds} seconds',
   },
   'set.count-sure-held': '{repetitions} holds are far more than planned. Is that right?',

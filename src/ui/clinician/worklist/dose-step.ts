@@ -13,12 +13,19 @@ import { daysApartInWords } from '../programme/days-apart-words.ts';
 const inWords = (value: string | number): string =>
   typeof value === 'number' ? figure(value) : value.replace(/^(\d+)–\1$/, '$1');
 
+/** The unit is said once where it is the same. */
+const loadsInWords = (fromKg: number, toKg: number) => {
+  const [from, to] = [massInWords(fromKg), massInWords(toKg)];
+  const [figureFrom, unitFrom] = from.split(' ');
+  return { from: to.endsWith(` ${unitFrom}`) ? figureFrom! : from, to };
+};
+
 const changeInWords = ({ variable, from, to }: DoseChange): string => {
   switch (variable) {
     case 'rung':
       return say('step.exercise', { from: exerciseTitle(String(from)), to: exerciseTitle(String(to)) });
     case 'load':
-      return say('step.load', { from: massInWords(Number(from)), to: massInWords(Number(to)) });
+      return say('step.load', loadsInWords(Number(from), Number(to)));
     case 'hold':
       return say('step.hold', { from: inWords(from), to: inWords(to) });
     case 'mark':

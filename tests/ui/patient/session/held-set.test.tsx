@@ -6,8 +6,8 @@ import { speak } from '#ui/language/speak.ts';
 import { setLanguage } from '#ui/language/words.ts';
 import { SetPage } from '#ui/patient/session/pages/set-page.tsx';
 import '#ui/patient/words.ts';
-import { begin } from './session-play.ts';
-import { chairDose, exercise, today } from './views.ts';
+import { begin } from '../session-play.ts';
+import { chairDose, exercise, today } from '../views.ts';
 
 afterEach(() => setLanguage());
 
@@ -43,7 +43,7 @@ const pageOf = (low: number, high: number): string => {
 describe('a set of holds', () => {
   it('is told as holds of so many seconds', () => {
     expect(pageOf(5, 10)).toContain('5–10 holds of 5 seconds');
-    expect(pageOf(1, 1)).toContain('1 hold of 5 seconds');
+    expect(pageOf(1, 1)).toContain('One hold of 5 seconds');
   });
 
   it('is told in German', async () => {

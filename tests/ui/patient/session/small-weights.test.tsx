@@ -10,7 +10,7 @@ import { paperSpeech } from '#messages/papers/paper-speech.ts';
 import { weighIn, weightText } from '#ui/language/weight-text.ts';
 import { OtherWeight } from '#ui/patient/session/pages/other-weight.tsx';
 import '#ui/patient/words.ts';
-import { weightDose } from './views.ts';
+import { weightDose } from '../views.ts';
 
 afterEach(() => weighIn('kg'));
 
