@@ -35,17 +35,12 @@ export const doseTitle = (dose: Dose, speech: DoseSpeech): string => {
     : speech.say('dose.sets-held', { sets, holds: holds(speech, low, high, seconds) });
 };
 
-/** Which piece of putty or which ring; nothing where none was named. */
-const markText = (dose: Dose, { say }: DoseSpeech): readonly string[] => {
-  const mark = markOf(dose);
-  return mark === null ? [] : [say('dose.mark', { mark })];
-};
-
+/** The weight, or which piece of putty or which ring; that there is none of either. */
 export const loadText = (dose: Dose, { say, weight }: DoseSpeech): string => {
-  if (dose.method === 'variation') {
-    return dose.addedKg > 0 ? say('dose.added', { weight: weight(dose.addedKg) }) : say('dose.no-load');
-  }
-  return dose.loadKg > 0 ? say('dose.load', { weight: weight(dose.loadKg) }) : say('dose.no-load');
+  const [loadKg, mark] = [prescribedLoadKg(dose), markOf(dose)];
+  if (loadKg > 0)
+    return say(dose.method === 'variation' ? 'dose.added' : 'dose.load', { weight: weight(loadKg) });
+  return mark === null ? say('dose.no-load') : say('dose.mark', { mark });
 };
 
 const cuffText = (dose: Dose, { say }: DoseSpeech): readonly string[] => {
@@ -66,8 +61,7 @@ export const restLines = (dose: Dose, { say }: DoseSpeech): readonly string[] =>
   dose.sets > 1 ? [say('dose.rest', { seconds: dose.restSeconds })] : [];
 
 export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => [
-  ...(prescribedLoadKg(dose) > 0 || markOf(dose) === null ? [loadText(dose, speech)] : []),
-  ...markText(dose, speech),
+  loadText(dose, speech),
   speech.say(`dose.${dose.side}`),
   ...cuffText(dose, speech),
   ...restLines(dose, speech),
@@ -75,8 +69,7 @@ export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => 
 
 /** What is wanted with the exercise in hand: a weight where there is one, one side where it is one, the cuff. */
 export const doseInHand = (dose: Dose, speech: DoseSpeech): readonly string[] => [
-  ...(prescribedLoadKg(dose) > 0 ? [loadText(dose, speech)] : []),
-  ...markText(dose, speech),
+  ...(prescribedLoadKg(dose) > 0 || markOf(dose) !== null ? [loadText(dose, speech)] : []),
   ...(dose.side === 'both' ? [] : [speech.say(`dose.${dose.side}`)]),
   ...cuffText(dose, speech),
 ];

@@ -1,7 +1,7 @@
 /** A dose says what is counted, and a list is said with its "and". */
 import { describe, expect, it } from 'vitest';
 import type { Dose } from '#core/prescribing/dose.ts';
-import { type DoseSpeech, doseTitle } from '#messages/doses.ts';
+import { type DoseSpeech, doseInHand, doseTitle, loadText } from '#messages/doses.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { listed } from '#messages/formats.ts';
 import type { LanguageTag } from '#messages/languages.ts';
@@ -39,4 +39,17 @@ describe('a dose', () => {
     [withCuff(15, 15), '2 sets of 15 repetitions', '2 Sätze mit je 15 Wiederholungen'],
     [withCuff(30), '1 set of 30 repetitions', '1 Satz mit 30 Wiederholungen'],
   ])('%j', (titles, en, de) => expect(titles).toEqual([en, de]));
+
+  it('names the piece of putty or the ring by its mark, wherever a weight would be named', () => {
+    const of = (mark: object) =>
+      ({ method: 'variation', addedKg: 0, side: 'both', ...mark }) as unknown as Dose;
+    const both = (told: (speech: DoseSpeech) => unknown) => [told(speechIn('en')), told(speechIn('de'))];
+    expect(both((speech) => loadText(of({ mark: 2 }), speech))).toEqual([
+      'putty or ring marked 2',
+      'Knete oder Ring mit der Nummer 2',
+    ]);
+    expect(both((speech) => loadText(of({}), speech))).toEqual(['no weight', 'ohne Gewicht']);
+    expect(both((speech) => doseInHand(of({ mark: 2 }), speech).length)).toEqual([1, 1]);
+    expect(both((speech) => doseInHand(of({}), speech).length)).toEqual([0, 0]);
+  });
 });

@@ -41,6 +41,18 @@ const isAskedForVariation = (name: string, typed: Typed): boolean => {
   return name !== 'mark' || markedThing(exerciseId) !== null;
 };
 
+const asHolds: Readonly<Record<string, string>> = {
+  repetitionsLow: say('fewest-holds'),
+  repetitionsHigh: say('most-holds'),
+  reserve: say('holds-in-reserve'),
+};
+
+/** Where an exercise is held, holds are counted. */
+const worded = (field: Field, typed: Typed): Field => {
+  const about = isHeld(typed.exerciseId ?? '') ? asHolds[field.name] : undefined;
+  return about === undefined ? field : { ...field, about };
+};
+
 /** What was typed stays in sight, so that nothing is sent or left out unseen. */
 const isLoadAsked = (typed: Typed): boolean => mayAddLoad(typed.exerciseId ?? '') || Boolean(typed.addedKg);
 
@@ -48,13 +60,15 @@ export const askedFields = (
   method: Method,
   typed: Typed,
 ): { readonly first: readonly Field[]; readonly usual: readonly Field[] } => {
-  const asked = fieldsOf[method].filter(
-    ({ name }) =>
-      name !== 'method' &&
-      (method !== 'occlusion' || isAskedForOcclusion(name, typed)) &&
-      (name !== 'addedKg' || isLoadAsked(typed)) &&
-      (method !== 'variation' || isAskedForVariation(name, typed)),
-  );
+  const asked = fieldsOf[method]
+    .map((field) => worded(field, typed))
+    .filter(
+      ({ name }) =>
+        name !== 'method' &&
+        (method !== 'occlusion' || isAskedForOcclusion(name, typed)) &&
+        (name !== 'addedKg' || isLoadAsked(typed)) &&
+        (method !== 'variation' || isAskedForVariation(name, typed)),
+    );
   // For occlusion what is left out is refused, so it is asked at once.
   const isUsual = (field: Field) =>
     field.optional === true && (method !== 'occlusion' || field.name === 'knownOneRepMaxKg');
