@@ -33,6 +33,7 @@ export const steadyProgress: Story = {
     ownedLoadsKg: loads(2, 5, 0.3),
     ownedEquipment: atHome('ankle weight', 'low firm chair'),
     formulaSex: 'female',
+    errorGroup: 'knee-osteoarthritis-mild',
   },
   days: 91,
   visits: [

@@ -7,6 +7,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { answerLine } from '#api/batch/answer-line.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
+import { personMeasured } from '#core/assessment/course/measured.ts';
 import { calculationById } from '#core/calculations/registry.ts';
 import type { Working } from '#core/calculations/working.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
@@ -158,8 +159,7 @@ describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
         <OutcomesScreen {...{ patient, course, doseDays, atHome, clock }} day={accessTo(store).day} />,
       ),
     );
-    const person = { sex: patient.profile?.formulaSex ?? null, birthDay: patient.birthDay };
-    for (const line of outcomeLines(course.measurements, course.effusions, person)) {
+    for (const line of outcomeLines(course.measurements, course.effusions, personMeasured(patient))) {
       const workings = [...line.norm.workings, ...line.change.workings];
       noted(workings);
       expectShown(workings, page);

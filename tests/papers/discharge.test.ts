@@ -56,6 +56,7 @@ const full: DocumentFacts = {
     notMeasured: ['Weight', 'Height'],
   },
   outcomes: outcomeLines([stands('2026-03-02', 9), stands('2026-04-28', 12)], [], {
+    errorGroup: 'knee-osteoarthritis-mild',
     sex: 'female',
     birthDay: '1958-06-01',
   }),

@@ -50,7 +50,7 @@ export const letter = (over: Partial<LetterPaper> = {}): LetterPaper => ({
       walked('2026-04-06', 10.9),
     ],
     [],
-    { sex: 'female', birthDay: '1958-08-14' },
+    { sex: 'female', birthDay: '1958-08-14', errorGroup: 'knee-osteoarthritis-mild' },
   ),
   exercises: [
     {

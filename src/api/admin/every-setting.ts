@@ -1,5 +1,6 @@
 /** Every number a clinic may set, checked and read as one list. */
 
+import { assessmentSettings } from '#core/assessment/settings.ts';
 import { dangerSettings } from '#core/danger/settings.ts';
 import { engineSettings } from '#core/decision/settings.ts';
 import { nutritionSettings } from '#core/nutrition/settings.ts';
@@ -34,6 +35,7 @@ const lists: readonly (readonly ClinicSetting[])[] = [
   dangerSettings,
   reviewSettings,
   recordKeepingSettings,
+  assessmentSettings,
 ];
 
 export const every: readonly ClinicSetting[] = [

@@ -128,7 +128,7 @@ const idsByGroup = {
   ],
   safety: ['screening-valid-days', 'blood-pressure-valid-days', 'hold-all-systolic', 'hold-all-diastolic'],
   week: ['same-muscle-rest-days', 'longest-session-minutes', 'exercise-change-seconds'],
-  tests: ['rest-before-test-hours', 'older-adult-years'],
+  tests: ['rest-before-test-hours', 'older-adult-years', 'knee-hip-score-licence'],
   nutrition: [
     'lean-protein-low',
     'lean-protein-high',

@@ -6,14 +6,8 @@
 
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
 import { type Joint, jointNameOf, sideOf } from '../exercises/joints.ts';
-import {
-  type Arc,
-  arcAs,
-  arcInWords,
-  type Movement,
-  movementsOf,
-  oppositeOf,
-} from '../exercises/movements.ts';
+import { movementRefusals } from '../exercises/movement-of-joint.ts';
+import { type Arc, arcAs, arcInWords, type Movement, oppositeOf } from '../exercises/movements.ts';
 import type { Refusal } from '../outcome.ts';
 import type { Limit } from '../record/limit.ts';
 
@@ -95,11 +89,8 @@ export const rangeRefusals = (
     const reason = 'Enter the movement and both angles, from and to; or leave all three out.';
     return [wrong(movement === null ? 'movement' : 'fromDegrees', reason)];
   }
-  const possible = movementsOf[jointNameOf(joint)];
-  if (!possible.includes(movement)) {
-    const names = possible.join(', ').replaceAll('-', ' ');
-    return [wrong('movement', `This joint has no such movement here; choose one of: ${names}.`)];
-  }
+  const refused = movementRefusals(joint, movement);
+  if (refused.length > 0) return refused;
   if (from > to) return [wrong('toDegrees', 'The range ends before it begins; check both angles.')];
   return from < 0 && oppositeOf(movement) === null
     ? [wrong('fromDegrees', 'This movement counts alike to both sides; start at 0 or more.')]

@@ -18,6 +18,7 @@ export const needsHandsOnTest: readonly HandsOnTest[] = [
   'ankle-brachial-index',
   'limb-circumference',
   'isometric-force',
+  'range-of-movement',
   'effusion-test',
   'home-check',
 ];

@@ -78,6 +78,7 @@ const [
   followedJoints,
   swellingNotAsked,
   asksFatigue,
+  errorGroup,
   ownedLoadsKg,
   ownedEquipment,
 ] = careProfileFields;
@@ -89,6 +90,7 @@ export const reasonFields = [
   followedJoints,
   swellingNotAsked,
   asksFatigue,
+  errorGroup,
 ] as const satisfies readonly Field[];
 
 /** What is at home; once asked the list is never empty, since an ordinary household is part of it. */

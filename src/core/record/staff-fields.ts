@@ -1,5 +1,6 @@
 /** Descriptors of what clinicians enter beside measurements: profiles, baselines, answers to decisions. */
 
+import { errorGroups } from '../assessment/change/error-group.ts';
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { decisions } from '../decision/answers.ts';
 import { joints, limbs, sides } from '../exercises/joints.ts';
@@ -33,6 +34,14 @@ export const careProfileFields = [
     of: { name: 'joint', kind: 'enum', values: joints },
   },
   { name: 'asksFatigue', kind: 'flag', optional: true, about: 'Ask each morning how tired the patient is' },
+  {
+    name: 'errorGroup',
+    kind: 'enum',
+    values: errorGroups,
+    optional: true,
+    nullable: true,
+    about: 'Whose error of measuring holds',
+  },
   {
     name: 'ownedLoadsKg',
     kind: 'list',

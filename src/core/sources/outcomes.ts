@@ -20,6 +20,37 @@ export const outcomeSources = {
     title: 'Measurement error of performance tests in early knee osteoarthritis',
     kind: 'study',
   },
+  'naylor-2014': {
+    authors: 'Naylor and others',
+    year: 2014,
+    title:
+      'Minimal detectable change for mobility and patient-reported tools in people with osteoarthritis awaiting arthroplasty',
+    container: 'BMC Musculoskelet Disord 15:235',
+    kind: 'study',
+  },
+  'gilbert-2021': {
+    authors: 'Gilbert, Song, Cella, Chang, Dunlop',
+    year: 2021,
+    title: 'What is an important difference in gait speed in adults with knee osteoarthritis?',
+    container: 'Arthritis Care Res 73(4):559-565',
+    identifier: '10.1002/acr.24159',
+    kind: 'study',
+  },
+  'tolk-2019': {
+    authors: 'Tolk, Janssen, Prinsen, Latijnhouwers and others',
+    year: 2019,
+    title:
+      'The OARSI core set of performance-based measures for knee osteoarthritis is reliable but not valid and responsive',
+    kind: 'study',
+  },
+  'pham-responder': {
+    authors: 'Pham, van der Heijde, Lassere and others',
+    year: 2003,
+    title:
+      'Outcome variables for osteoarthritis clinical trials: the OMERACT-OARSI set of responder criteria',
+    container: 'J Rheumatol 30(7):1648-1654',
+    kind: 'standard',
+  },
   'chair-stand-hip-2013': {
     authors: 'Study of hip osteoarthritis, PubMed 23812093',
     year: 2013,

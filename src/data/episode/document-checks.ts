@@ -1,6 +1,7 @@
 /** What was asked and measured up to a day, as the papers at the end of an episode name it. */
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
+import { personMeasured } from '#core/assessment/course/measured.ts';
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import type { DocumentChecks } from '#core/episode/documents/document-facts.ts';
 import { answerRemarks } from '#core/screening/answer-remarks.ts';
@@ -44,19 +45,22 @@ export const checksUpTo = async (access: Access, patient: Patient, to: Day): Pro
       const day = lastDay(kind);
       return day === undefined ? [] : [{ title, day }];
     }),
-    notMeasured: measurementForms.filter(({ kind }) => lastDay(kind) === undefined).map(({ title }) => title),
+    notMeasured: measurementForms
+      .filter(({ kind, isChosen }) => !isChosen && lastDay(kind) === undefined)
+      .map(({ title }) => title),
   };
 };
 
 /** The course of each thing measured, up to a day. */
 export const outcomesUpTo = async (
   access: Access,
-  { id, profile, birthDay }: Patient,
+  patient: Patient,
   to: Day,
 ): Promise<readonly OutcomeLine[]> => {
   const until = <R extends { readonly day: Day }>(rows: readonly R[]) => rows.filter(({ day }) => day <= to);
-  return outcomeLines(until(await measurementsOf(access, id)), until(await effusionsOf(access, id)), {
-    sex: profile?.formulaSex ?? null,
-    birthDay,
-  });
+  return outcomeLines(
+    until(await measurementsOf(access, patient.id)),
+    until(await effusionsOf(access, patient.id)),
+    personMeasured(patient),
+  );
 };

@@ -1,6 +1,7 @@
 /** Clinics, patients and their care profiles. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, sql } from 'drizzle-orm';
+import type { ErrorGroup } from '#core/assessment/change/error-group.ts';
 import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import type { ClinicNumbers } from '#core/episode/urgent-number.ts';
 import type { Joint } from '#core/exercises/joints.ts';
@@ -30,6 +31,8 @@ export interface CareProfile {
   readonly swellingNotAsked?: readonly Joint[] | undefined;
   /** Each morning asks how tired the patient is; left out, it stays as it was. */
   readonly asksFatigue?: boolean | undefined;
+  /** Whose error of measuring holds; null = nobody has said; left out, it stays as it was. */
+  readonly errorGroup?: ErrorGroup | null | undefined;
   readonly ownedLoadsKg: readonly number[];
   readonly ownedEquipment: readonly string[];
   readonly formulaSex: 'female' | 'male' | null;
@@ -47,6 +50,7 @@ export interface Patient {
         readonly version: number;
         readonly swellingNotAsked: readonly Joint[];
         readonly asksFatigue: boolean;
+        readonly errorGroup: ErrorGroup | null;
       })
     | null;
 }
@@ -107,6 +111,7 @@ export const patientOf = async (access: Access, patientId: string): Promise<Pati
       followedJoints: profile.followedJoints as readonly Joint[],
       swellingNotAsked: profile.swellingNotAsked as readonly Joint[],
       asksFatigue: profile.asksFatigue,
+      errorGroup: profile.errorGroup,
       ownedLoadsKg: profile.ownedLoadsKg,
       ownedEquipment: profile.ownedEquipment,
       formulaSex: profile.formulaSex,

@@ -14,6 +14,7 @@ export const saveProfile = (access: Access, patientId: string, profile: CareProf
         version: careProfile.version,
         swellingNotAsked: careProfile.swellingNotAsked,
         asksFatigue: careProfile.asksFatigue,
+        errorGroup: careProfile.errorGroup,
       })
       .from(careProfile)
       .where(and(eq(careProfile.clinicId, access.clinicId), eq(careProfile.patientId, patientId)))
@@ -23,7 +24,16 @@ export const saveProfile = (access: Access, patientId: string, profile: CareProf
     const id = randomUUID();
     const swellingNotAsked = profile.swellingNotAsked ?? last?.swellingNotAsked ?? [];
     const asksFatigue = profile.asksFatigue ?? last?.asksFatigue ?? false;
-    const row = { ...recordedFor(access, patientId), ...profile, id, version, swellingNotAsked, asksFatigue };
+    const errorGroup = profile.errorGroup === undefined ? (last?.errorGroup ?? null) : profile.errorGroup;
+    const row = {
+      ...recordedFor(access, patientId),
+      ...profile,
+      id,
+      version,
+      swellingNotAsked,
+      asksFatigue,
+      errorGroup,
+    };
     await tx.insert(careProfile).values(row);
     changed(access, patientId);
     await auditWrite(tx, access, 'care-profile', { subjectId: id, patientId, detail: { version } });

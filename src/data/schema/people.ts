@@ -1,5 +1,7 @@
 /** Clinics, the people who sign in, and patients. Every row knows its clinic. */
+
 import { sql } from 'drizzle-orm';
+import { errorGroups } from '#core/assessment/change/error-group.ts';
 import { clinicDetails } from '#core/clinic/clinic-details.ts';
 import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import { patientDetails, reasonsForVersion } from '#core/record/patient-details.ts';
@@ -158,6 +160,8 @@ export const careProfile = kit.appendOnly(
     swellingNotAsked: kit.json<readonly string[]>('swelling_not_asked'),
     /** Each morning asks how tired the patient is. */
     asksFatigue: kit.yes('asks_fatigue').default(false),
+    /** Whose error of measuring holds; null = nobody has said. */
+    errorGroup: kit.wordOrNull('error_group', errorGroups),
     ownedLoadsKg: kit.json<readonly number[]>('owned_loads_kg'),
     /** Things at home, in the catalogue's words. */
     ownedEquipment: kit.json<readonly string[]>('owned_equipment'),
@@ -168,6 +172,10 @@ export const careProfile = kit.appendOnly(
   },
   (t) => [
     kit.unique('care_profile_version').on(t.patientId, t.version),
+    kit.check(
+      'care_profile_error_group',
+      sql`${t.errorGroup} IS NULL OR ${t.errorGroup} IN (${words(errorGroups)})`,
+    ),
     kit.check(
       'care_profile_sex',
       sql`${t.formulaSex} IS NULL OR ${t.formulaSex} IN (${words(['female', 'male'])})`,

@@ -88,6 +88,11 @@ export const plainCalculationNames: Readonly<Record<string, string>> = {
   'chair-stand-hip-state': 'Enough stands from a chair to be content, with a worn hip',
   'gait-speed': 'Walking speed',
   'gait-speed-change': 'Whether walking has really become faster',
+  'gait-speed-difference-knee': 'Whether a sore knee walks faster by as much as matters',
+  'change-before-arthroplasty': 'Whether walking or pain has really changed while waiting for a new joint',
+  'detectable-change-from-reliability':
+    'From which change on a test is more than chance, from your own patients',
+  'osteoarthritis-responder': 'Whether pain, daily life and overall rating got better by enough',
   'five-times-sit-to-stand': 'Standing up from a chair five times',
   'pain-rating-change': 'Whether pain has really changed',
   'acceptable-symptom-state': 'Pain and function that people are content with',

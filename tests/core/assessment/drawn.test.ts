@@ -6,7 +6,11 @@ import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { effusions } from '#core/record/record.ts';
 
 const [early, late] = ['2026-01-05', '2026-03-30'];
-const woman: Person = { sex: 'female', birthDay: '1958-08-14' };
+const woman: Person = {
+  sex: 'female',
+  birthDay: '1958-08-14',
+  errorGroup: 'knee-osteoarthritis-mild',
+};
 
 const drawn = (rows: readonly Measurement[], person = woman, by = ['a', 'a']) =>
   outcomeLines(

@@ -7,7 +7,7 @@ import { screeningItems } from '#core/screening/items.ts';
 import { phrases } from '#messages/de/colleagues/phrases.ts';
 
 const by = { recordedBy: 'N D' };
-const person = { sex: 'female', birthDay: '1960-01-01' } as const;
+const person = { sex: 'female', birthDay: '1960-01-01', errorGroup: 'knee-osteoarthritis-mild' } as const;
 const lines = (rows: readonly object[]) => outcomeLines(rows as never, [], person);
 
 describe('terms in German', () => {
@@ -88,6 +88,45 @@ describe('measurements in German', () => {
       ['Greifkraft: links', '21,5 kg'],
       ['Krafttest: Knie strecken im Sitzen, rechts', '13 Wiederholungen mit 7,5 kg'],
       ['Umfang: Bein links, mid-thigh', '54,5 cm'],
+    ]);
+  });
+
+  it('further ones have movement, manner, steps, unit and rating in German', () => {
+    const day = '2026-02-03';
+    const moved = { joint: 'right-knee', movement: 'extension', manner: 'passive', degrees: -10 };
+    const rated = { joint: 'left-hip', pain: 5, difficulty: null, patientGlobal: 4 };
+    expect(
+      told([
+        { kind: 'pain-function-global', day, ...rated, ...by },
+        { kind: 'knee-hip-score', day, joint: 'left-hip', scale: 'function', score: 62.5, ...by },
+        { kind: 'range-of-movement', day, ...moved, ...by },
+        { kind: 'disease-activity-score', day, index: 'das28-esr', score: 3.1, ...by },
+        { kind: 'usual-pace-walk', day, distanceM: 20, seconds: 16, ...by },
+        { kind: 'fast-walk-40m', day, seconds: 32, ...by },
+        { kind: 'stair-climb', day, steps: 10, seconds: 14.5, ...by },
+        {
+          kind: 'isometric-force',
+          day,
+          site: 'Quadriceps',
+          side: 'left',
+          heldBy: 'by-belt',
+          force: 20,
+          forceUnit: 'kg',
+          ...by,
+        },
+      ]),
+    ).toEqual([
+      [
+        'Angaben (0 bis 10, 10 am schlechtesten): Hüfte links',
+        'Schmerz 5, Alltag nicht gefragt, insgesamt 4',
+      ],
+      ['KOOS- oder HOOS-Kurzwert (100 am besten): Hüfte links, Funktion', '62,5 von 100'],
+      ['Bewegungsumfang: Knie rechts, Extension passiv', '−10°'],
+      ['Mitgeteilter Aktivitätsindex: DAS28 mit BSG', '3,1, niedrig'],
+      ['Gehen in üblichem Tempo: 20 m', '20 m in 16 s (1,25 m/s)'],
+      ['Schnelles Gehen über 40 m', '32 s (1,25 m/s)'],
+      ['Treppe hinauf und hinab: 10 Stufen', '14,5 s, 10 Stufen'],
+      ['Isometrische Kraft: Quadriceps, links, gegen einen Gurt', '196 N (20 kg)'],
     ]);
   });
 

@@ -7,7 +7,8 @@ import { checked } from '#api/inputs/checked.ts';
 import { unknownItems } from '#api/inputs/screening-items.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
-import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
+import { type MeasurementForm, measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
+import { assessmentSettings } from '#core/assessment/settings.ts';
 import type { CorrectionSubject, StruckOutOnly } from '#core/corrections/correction.ts';
 import { limitConsistent, limitFields } from '#core/episode/care-fields.ts';
 import { eventConsistent, eventFields } from '#core/episode/event-fields.ts';
@@ -32,6 +33,7 @@ import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/assessment/baselines.ts';
 import { recordGoalStep } from '#data/assessment/goals.ts';
 import { measurementsOf, recordEffusion, recordMeasurement } from '#data/assessment/measurements.ts';
+import { settingValue } from '#data/clinic/clinic-settings.ts';
 import { addEvent } from '#data/episode/care-events.ts';
 import { homeFactsOf, recordObservedSession } from '#data/episode/home-eligibility.ts';
 import { addLimit } from '#data/episode/limits-and-pre-approvals.ts';
@@ -57,9 +59,24 @@ type Enter = (entering: Entering, value: unknown) => Promise<string>;
 const kindOf = (value: unknown): string =>
   typeof value === 'object' && value !== null && 'kind' in value ? String(value.kind) : '';
 
-const measurement: Enter = async ({ access, patient, confirmed, instead }, value) => {
+/** An entry that stands may be corrected; a new one needs the licence. */
+const requireLicence = async (
+  { access, instead }: Entering,
+  { needsLicence, title }: MeasurementForm,
+): Promise<void> => {
+  if (!needsLicence || instead) return;
+  if ((await settingValue(access, assessmentSettings, 'knee-hip-score-licence')) !== 1)
+    throw new Problem(
+      'refused',
+      `${title}: this clinic has not said that it holds a licence. An administrator can say so under Settings.`,
+    );
+};
+
+const measurement: Enter = async (entering, value) => {
+  const { access, patient, confirmed, instead } = entering;
   const form = measurementForm(kindOf(value));
   if (!form) throw new Problem('refused', 'Choose what was measured from the list.');
+  await requireLicence(entering, form);
   const row = checked(form.fields, value, (fields) =>
     measurementConsistent(fields as unknown as Measurement, access.day),
   ) as unknown as Measurement;

@@ -68,7 +68,10 @@ export const saveReason = async (
   sent: unknown,
   seen?: Seen,
 ): Promise<boolean> => {
-  const { followedJoints, swellingNotAsked, asksFatigue, ...reason } = checked(reasonFields, sent);
+  const { followedJoints, swellingNotAsked, asksFatigue, errorGroup, ...reason } = checked(
+    reasonFields,
+    sent,
+  );
   const before = await profileOf(access, patientId);
   const next = {
     ...(before ?? unasked),
@@ -76,6 +79,7 @@ export const saveReason = async (
     followedJoints: followedJoints as readonly Joint[],
     swellingNotAsked: (swellingNotAsked ?? before?.swellingNotAsked ?? []) as readonly Joint[],
     asksFatigue: asksFatigue ?? before?.asksFatigue ?? false,
+    errorGroup: errorGroup === undefined ? (before?.errorGroup ?? null) : errorGroup,
   };
   return saveBeside(access, patientId, before, next, seen);
 };

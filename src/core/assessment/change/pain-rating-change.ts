@@ -11,6 +11,10 @@ import { exceeds, judgeChange, judgedChangeFields } from './change-beyond-error.
 import { minimalDetectableChange } from './minimal-detectable-change.ts';
 
 const standardError = { 'knee-osteoarthritis': 0.48, 'low-back-pain': 1.02 } as const;
+
+export const painRatingError = (group: keyof typeof standardError): number =>
+  minimalDetectableChange(standardError[group]).mdc95;
+
 /** A fall counts from the figure on, in points or in percent of the earlier rating. */
 const important = {
   'slightly-better': { points: 1, percent: 15 },
@@ -52,7 +56,7 @@ export const painRatingChangeRow = calculation({
     },
   ],
   calculate: (input) => {
-    const error = minimalDetectableChange(standardError[input.group]).mdc95;
+    const error = painRatingError(input.group);
     const fall = input.before - input.after;
     return answer({
       ...judgeChange(input.before, input.after, error, 'lower'),

@@ -14,7 +14,7 @@ const linesOf = (
 ): readonly OutcomeLine[] => {
   const own = rows.filter((row) => row.kind === one.kind);
   if (!one.course) return [];
-  return 'lines' in one.course ? one.course.lines(own) : linesBySubject(one, one.course, own, person);
+  return 'lines' in one.course ? one.course.lines(own, person) : linesBySubject(one, one.course, own, person);
 };
 
 /** Rows stand oldest first. */

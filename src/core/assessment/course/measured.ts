@@ -1,4 +1,5 @@
 /** Measurements as the course of care reads them, and the lines of those that are told alike. */
+import type { ErrorGroup } from '../change/error-group.ts';
 import type { Figure, HowDrawn } from './drawn.ts';
 import { type Judgement, nothingToCompare, type OutcomeLine } from './judgement.ts';
 
@@ -7,7 +8,22 @@ export type Measured<M> = M & { readonly recordedBy: string };
 export interface Person {
   readonly sex: 'female' | 'male' | null;
   readonly birthDay: string;
+  /** Whose error of measuring holds; null = nobody has said. */
+  readonly errorGroup: ErrorGroup | null;
 }
+
+/** What the course of care asks of a person, from what is on record of a patient. */
+export const personMeasured = ({
+  profile,
+  birthDay,
+}: {
+  readonly birthDay: string;
+  readonly profile: { readonly formulaSex: Person['sex']; readonly errorGroup: ErrorGroup | null } | null;
+}): Person => ({
+  sex: profile?.formulaSex ?? null,
+  birthDay,
+  errorGroup: profile?.errorGroup ?? null,
+});
 
 export const sexNeeded = 'No cut-off: the sex used in formulas is not in the care profile.';
 export const people = { female: 'a woman', male: 'a man' } as const;
@@ -27,7 +43,7 @@ export interface CourseBySubject<R> {
   readonly reading?: (row: R) => string;
   /** The newest row against a norm or cut. */
   readonly norm: (row: Measured<R>, person: Person) => Judgement;
-  readonly change: (first: Measured<R>, last: Measured<R>) => OutcomeLine['change'];
+  readonly change: (first: Measured<R>, last: Measured<R>, person: Person) => OutcomeLine['change'];
   /** null = no figure comes of this row. */
   readonly drawnAt: (row: R) => Figure | null;
   /** By the first and the newest row, which are one where it was measured once. */
@@ -37,7 +53,7 @@ export interface CourseBySubject<R> {
 /** Lines of a measure whose rows are read together. */
 export interface CourseLines<R> {
   readonly area: Area;
-  readonly lines: (rows: readonly Measured<R>[]) => readonly OutcomeLine[];
+  readonly lines: (rows: readonly Measured<R>[], person: Person) => readonly OutcomeLine[];
 }
 
 interface Told<R> {
@@ -71,6 +87,6 @@ export const linesBySubject = <R extends { readonly day: string }>(
       ...course.drawn(own[0]!, own.at(-1)!, person),
     },
     norm: course.norm(own.at(-1)!, person),
-    change: own.length < 2 ? nothingToCompare : course.change(own[0]!, own.at(-1)!),
+    change: own.length < 2 ? nothingToCompare : course.change(own[0]!, own.at(-1)!, person),
   }));
 };

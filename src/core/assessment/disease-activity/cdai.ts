@@ -16,6 +16,8 @@ const bands: readonly UpperBand<ActivityBand>[] = [
   { band: 'moderate', upTo: 22, including: true },
 ];
 
+export const cdaiBand = (score: number): ActivityBand => bandOf(score, bands, 'high');
+
 export const cdaiRow = calculation({
   id: 'cdai',
   title: 'Clinical disease activity index',
@@ -35,7 +37,7 @@ export const cdaiRow = calculation({
     const score = clinicalSum(input);
     const atBound = Math.abs(score - 2.8) < 1e-9;
     return answer(
-      { score, band: bandOf(score, bands, 'high') },
+      { score, band: cdaiBand(score) },
       atBound
         ? [{ code: 'sources-disagree', text: 'Sources disagree whether 2.8 is remission; here it is.' }]
         : [],

@@ -16,6 +16,8 @@ const bands: readonly UpperBand<ActivityBand>[] = [
   { band: 'moderate', upTo: 12, including: true },
 ];
 
+export const rapid3Band = (score: number): ActivityBand => bandOf(score, bands, 'high');
+
 export const rapid3Row = calculation({
   id: 'rapid3',
   title: 'Index of three patient ratings',
@@ -43,7 +45,7 @@ export const rapid3Row = calculation({
     const score = input.function + input.pain + input.patientGlobal;
     const atBound = Math.abs(score - 3) < 1e-9;
     return answer(
-      { score, band: bandOf(score, bands, 'high') },
+      { score, band: rapid3Band(score) },
       atBound
         ? [{ code: 'sources-disagree', text: 'Sources disagree whether 3 is remission; here it is.' }]
         : [],

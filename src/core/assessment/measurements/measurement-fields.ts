@@ -8,6 +8,9 @@ export interface MeasurementForm {
   readonly kind: Measurement['kind'];
   readonly title: string;
   readonly fields: readonly Field[];
+  readonly needsLicence: boolean;
+  /** Nobody expects it of everyone. */
+  readonly isChosen: boolean;
   readonly usual: NonNullable<AnyMeasure['usual']>;
   readonly hints: NonNullable<AnyMeasure['hints']>;
 }
@@ -16,9 +19,11 @@ const day = { name: 'day', kind: 'day' } as const;
 
 /** Every row says first what it measures, and on which day. */
 export const measurementForms: readonly MeasurementForm[] = measures.map(
-  ({ kind, title, fields, usual = [], hints = {} }) => ({
+  ({ kind, title, fields, usual = [], hints = {}, needsLicence, isChosen }) => ({
     kind,
     title,
+    needsLicence: needsLicence === true,
+    isChosen: isChosen === true,
     fields: [{ name: 'kind', kind: 'enum', values: [kind] }, day, ...fields],
     usual,
     hints,

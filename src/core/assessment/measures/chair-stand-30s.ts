@@ -12,6 +12,8 @@ import { worked } from '#core/calculations/working.ts';
 import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import { ageYears } from '#core/time/day.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
+import { whoseError, withoutError } from '../change/error-group.ts';
+import { reliabilityWords } from '../change/test-reliability.ts';
 import type { HowDrawn } from '../course/drawn.ts';
 import {
   changeWords,
@@ -120,19 +122,25 @@ const norm = ({ day, stands }: Stood, { sex, birthDay }: Person): Judgement => {
 };
 
 /** The cut of the newest age holds for the picture. */
-const drawn = (_first: Stood, { day, stands }: Stood, { sex, birthDay }: Person): HowDrawn => {
+const drawn = (_first: Stood, { day, stands }: Stood, person: Person): HowDrawn => {
+  const { sex, birthDay, errorGroup } = person;
   const told = sex === null ? null : chairStandNorm({ sex, ageYears: ageYears(birthDay, day), stands });
   const cut = told?.ok
     ? { at: told.result.threshold, words: `under ${told.result.threshold}: below average` }
     : null;
-  return { unit: 'stands', error: minimalDetectableStands, cut, better: 'higher' };
+  const error = errorGroup === 'knee-osteoarthritis-mild' ? minimalDetectableStands : null;
+  return { unit: 'stands', error, cut, better: 'higher' };
 };
 
-const change = (first: Stood, last: Stood): OutcomeLine['change'] => {
+const change = (first: Stood, last: Stood, { errorGroup }: Person): OutcomeLine['change'] => {
+  if (errorGroup !== 'knee-osteoarthritis-mild') {
+    const more = errorGroup === 'knee-arthroplasty-awaited' ? reliabilityWords('chair-stand-30s') : '';
+    return withoutError(last.stands - first.stands, ' stands', errorGroup, more);
+  }
   const { working, outcome } = worked(chairStandChangeRow, { before: first.stands, after: last.stands });
   if (!outcome.ok) return nothingToCompare;
   return {
-    sentence: changeWords(outcome.result, ' stands'),
+    sentence: `${changeWords(outcome.result, ' stands')} ${whoseError(errorGroup, 'Gill 2022')}`,
     workings: [working],
     verdict: outcome.result.direction,
   };

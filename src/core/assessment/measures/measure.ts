@@ -31,6 +31,10 @@ export interface Measure<K extends string, F extends readonly Field[], R> {
   /** Kebab-case, stored with each row; fixed once published. */
   readonly kind: K;
   readonly title: string;
+  /** Its questions are somebody’s: it is offered only where the clinic says that it holds a licence. */
+  readonly needsLicence?: true;
+  /** Nobody expects it of everyone: papers do not list it among what was not measured. */
+  readonly isChosen?: true;
   readonly fields: F;
   readonly usual?: readonly UsualRange[];
   /** What to know while entering a field, by its name. */

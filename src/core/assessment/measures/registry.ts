@@ -13,8 +13,17 @@ import { limbOcclusionPressure } from './limb-occlusion-pressure.ts';
 import type { AnyMeasure } from './measure.ts';
 import { patientChosenActivity } from './patient-chosen-activity.ts';
 import { pinch } from './pinch.ts';
+import { rangeOfMovement } from './range-of-movement.ts';
 import { repetitionsToFailure } from './repetitions-to-failure.ts';
+import { diseaseActivityScore } from './scores/disease-activity-score.ts';
+import { kneeHipScore } from './scores/knee-hip-score.ts';
+import { painFunctionGlobal } from './scores/pain-function-global.ts';
 import { stature } from './stature.ts';
+import { fastWalk } from './timed-tests/fast-walk-40m.ts';
+import { fiveTimesSitToStand } from './timed-tests/five-times-sit-to-stand.ts';
+import { sixMinuteWalk } from './timed-tests/six-minute-walk.ts';
+import { stairClimb } from './timed-tests/stair-climb.ts';
+import { usualPaceWalk } from './timed-tests/usual-pace-walk.ts';
 import { timedUpAndGo } from './timed-up-and-go.ts';
 
 export const measures = [
@@ -27,12 +36,21 @@ export const measures = [
   ankleBrachialIndex,
   repetitionsToFailure,
   chairStand,
+  fiveTimesSitToStand,
   timedUpAndGo,
+  usualPaceWalk,
+  fastWalk,
+  sixMinuteWalk,
+  stairClimb,
   grip,
   pinch,
   handSpan,
   isometricForce,
+  rangeOfMovement,
   jointCounts,
+  diseaseActivityScore,
+  painFunctionGlobal,
+  kneeHipScore,
   patientChosenActivity,
 ] as const;
 

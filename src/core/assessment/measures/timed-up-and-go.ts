@@ -2,14 +2,21 @@
  * Timed up and go: 12 seconds or more as a fall-risk cut, 20 or more as severely low performance.
  *
  * The 12-second cut is from memory; published cuts range widely. A time under it does not rule out falls. A
- * change is held against its error, 1.10 s with the same rater and 1.14 s with another, from knee
- * osteoarthritis of radiographic grade 1 to 3.
+ * change is held against the error of the person’s own group: in knee osteoarthritis of radiographic grade 1 to
+ * 3 it is 1.10 s with the same rater and 1.14 s with another, before an arthroplasty over a third of the time.
  */
 import { calculation, units } from '#core/calculations/calculation.ts';
 import { worked } from '#core/calculations/working.ts';
 import { answer } from '#core/outcome.ts';
 import { figure } from '#core/review/plain-words.ts';
+import {
+  type AwaitedJoint,
+  changeBeforeArthroplastyRow,
+  errorBeforeArthroplasty,
+  percentBeforeArthroplasty,
+} from '../change/change-before-arthroplasty.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
+import { awaitedJoint, type ErrorGroup, whoseError, withoutError } from '../change/error-group.ts';
 import type { HowDrawn } from '../course/drawn.ts';
 import {
   changeWords,
@@ -18,7 +25,7 @@ import {
   type OutcomeLine,
   withoutNorm,
 } from '../course/judgement.ts';
-import type { Measured } from '../course/measured.ts';
+import type { Measured, Person } from '../course/measured.ts';
 import { number, usually } from './fields.ts';
 import { measure } from './measure.ts';
 
@@ -88,14 +95,20 @@ const norm = ({ seconds }: Walk): Judgement => {
 
 const raterOf = (first: Walk, last: Walk) => (first.recordedBy === last.recordedBy ? 'same' : 'other');
 
-const drawn = (first: Walk, last: Walk): HowDrawn => ({
+const errorOf = (first: Walk, last: Walk, group: ErrorGroup | null): number | null => {
+  const joint = awaitedJoint(group);
+  if (joint) return errorBeforeArthroplasty('timed-up-and-go', joint, first.seconds);
+  return group === 'knee-osteoarthritis-mild' ? minimalDetectableSeconds[raterOf(first, last)] : null;
+};
+
+const drawn = (first: Walk, last: Walk, { errorGroup }: Person): HowDrawn => ({
   unit: 's',
-  error: minimalDetectableSeconds[raterOf(first, last)],
+  error: errorOf(first, last, errorGroup),
   cut: { at: fallRiskFromSeconds, words: `fall-risk cut: ${fallRiskFromSeconds} s or more` },
   better: 'lower',
 });
 
-const change = (first: Walk, last: Walk): OutcomeLine['change'] => {
+const changeInMild = (first: Walk, last: Walk): OutcomeLine['change'] => {
   const rater = raterOf(first, last);
   const { working, outcome } = worked(timedUpAndGoChangeRow, {
     beforeSeconds: first.seconds,
@@ -104,11 +117,42 @@ const change = (first: Walk, last: Walk): OutcomeLine['change'] => {
   });
   if (!outcome.ok) return nothingToCompare;
   const by = rater === 'same' ? 'Entered by the same clinician.' : 'Entered by two clinicians.';
+  const whose = whoseError('knee-osteoarthritis-mild', 'Alghadir 2015');
   return {
-    sentence: `${changeWords(outcome.result, ' s')} ${by}`,
+    sentence: `${changeWords(outcome.result, ' s')} ${by} ${whose}`,
     workings: [working],
     verdict: outcome.result.direction,
   };
+};
+
+const changeAwaiting = (
+  first: Walk,
+  last: Walk,
+  joint: AwaitedJoint,
+  group: ErrorGroup,
+): OutcomeLine['change'] => {
+  const [before, after] = [first.seconds, last.seconds];
+  const { working, outcome } = worked(changeBeforeArthroplastyRow, {
+    test: 'timed-up-and-go',
+    joint,
+    before,
+    after,
+  });
+  if (!outcome.ok) return nothingToCompare;
+  const whose = whoseError(group, `Naylor 2014, ${percentBeforeArthroplasty[joint]} % of the first time`);
+  return {
+    sentence: `${changeWords(outcome.result, ' s')} ${whose} In early knee osteoarthritis it is ${minimalDetectableSeconds.same} s.`,
+    workings: [working],
+    verdict: outcome.result.direction,
+  };
+};
+
+const change = (first: Walk, last: Walk, { errorGroup: group }: Person): OutcomeLine['change'] => {
+  const joint = awaitedJoint(group);
+  if (group && joint) return changeAwaiting(first, last, joint, group);
+  return group === 'knee-osteoarthritis-mild'
+    ? changeInMild(first, last)
+    : withoutError(last.seconds - first.seconds, ' s', group);
 };
 
 export const timedUpAndGo = measure({

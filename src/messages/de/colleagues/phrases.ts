@@ -1,25 +1,17 @@
 /** What the core says to colleagues, in German. What people typed stays as typed. */
-import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
-import { exercises as catalogue } from '#core/exercises/catalogue.ts';
-import type { Movement } from '#core/exercises/movements.ts';
 import { screeningItem } from '#core/screening/items.ts';
 import type { Day } from '#core/time/day.ts';
-import { exerciseName } from '../../exercises.ts';
 import type { ColleaguePhrases } from '../../papers/colleague-phrases.ts';
 import { forms } from '../forms.ts';
 import { decided } from './decided.ts';
 import { health } from './health.ts';
 import { words } from './letter.ts';
+import { change, figure, movementWords, reading, title, unit } from './measured.ts';
 import { trade } from './trade.ts';
 
 /** "2026-02-03" → "03.02.2026", as practices write it. */
 const day = (value: Day): string => value.split('-').toReversed().join('.');
-
-const figure = (value: number): string =>
-  String(Math.round(value * 10) / 10)
-    .replace('.', ',')
-    .replace('-', '−');
 
 /** "(from memory)" is said of our own source, not of the person. */
 const bare = (term: string): string => term.replace(' (from memory)', '');
@@ -45,67 +37,6 @@ const term = (said: string): string => {
   return trade[at] + remark(bare(said).slice(at.length));
 };
 
-const sideWords: Readonly<Record<string, string>> = { left: 'links', right: 'rechts', both: 'beidseits' };
-const limbWords: Readonly<Record<string, string>> = { arm: 'Arm', leg: 'Bein' };
-
-const partOf = (part: string): string => {
-  const limb = /^(left|right) (arm|leg)$/.exec(part);
-  if (limb) return `${limbWords[limb[2]!]} ${sideWords[limb[1]!]}`;
-  const joint = /^(left|right) [a-z]+$/.test(part) ? part.replace(' ', '-') : null;
-  return joint ? (forms.joint?.(joint, 'label') ?? part) : (sideWords[part] ?? part);
-};
-
-/** An exercise has commas in its name, so it is looked for whole. */
-const subjectIn = (subject: string): string => {
-  const [, name = subject, side] = /^(.+), (left|right|both)$/.exec(subject) ?? [];
-  const exercise = catalogue.find((one) => one.title === name);
-  if (!exercise) return subject.split(', ').map(partOf).join(', ');
-  return [exerciseName(exercise.id).de, ...(side ? [sideWords[side]] : [])].join(', ');
-};
-
-const title: ColleaguePhrases['title'] = (line) => {
-  const whole = trade[line.title];
-  if (whole) return whole;
-  const [, name = line.title, rest = ''] = /^([^:,]+)[:,] (.*)$/.exec(line.title) ?? [];
-  return `${trade[name] ?? name}${rest ? `: ${subjectIn(rest)}` : ''}`;
-};
-
-const units: Readonly<Record<string, string>> = { stands: 'Mal', points: 'Punkte' };
-
-const gradeWords: Readonly<Record<string, string>> = { zero: 'keiner', trace: 'Spur' };
-const bandWords: Readonly<Record<string, string>> = {
-  remission: 'Remission',
-  low: 'niedrig',
-  moderate: 'mittel',
-  high: 'hoch',
-};
-
-const withComma = (text: string): string => text.replace(/(\d)\.(\d)/g, '$1,$2');
-
-const readings: Readonly<Record<string, (text: string) => string>> = {
-  'patient-chosen-activity': (text) => text.replaceAll('(answered at home)', '(zu Hause beantwortet)'),
-  'chair-stand-30s': (text) => text.replace('stands', 'Mal'),
-  'repetitions-to-failure': (text) => withComma(text.replace('repetitions with', 'Wiederholungen mit')),
-  'joint-counts': (text) =>
-    text === 'not worked out'
-      ? 'nicht berechnet'
-      : withComma(text).replace(/[a-z]+$/, (band) => bandWords[band] ?? band),
-  effusion: (text) => gradeWords[text] ?? text,
-};
-
-const verdicts: Readonly<Record<OutcomeLine['change']['verdict'], string>> = {
-  better: 'über den Messfehler hinaus, besser',
-  worse: 'über den Messfehler hinaus, schlechter',
-  'within-error': 'innerhalb des Messfehlers, keine Veränderung genannt',
-  'not-judged': 'nicht beurteilt',
-};
-
-const change = ({ drawn, change: { verdict }, readings: all }: OutcomeLine): string => {
-  if (all.length < 2) return 'Einmal gemessen; für eine Veränderung braucht es eine zweite Messung.';
-  const error = drawn.error === null || drawn.grades ? '' : ` (Messfehler ${figure(drawn.error)})`;
-  return `Veränderung: ${verdicts[verdict]}${error}.`;
-};
-
 const limitWords: Readonly<Record<LimitInForce['kind'], string>> = {
   'weight-bearing': 'Belastung begrenzt',
   range: 'Bewegungsumfang begrenzt',
@@ -113,25 +44,6 @@ const limitWords: Readonly<Record<LimitInForce['kind'], string>> = {
   'no-impact': 'keine Stoßbelastung',
   methods: 'nicht jede Methode',
   none: 'keine Grenze',
-};
-
-const movementWords: Readonly<Record<Movement, string>> = {
-  flexion: 'Flexion',
-  extension: 'Extension',
-  abduction: 'Abduktion',
-  adduction: 'Adduktion',
-  'outward-rotation': 'Außenrotation',
-  'inward-rotation': 'Innenrotation',
-  dorsiflexion: 'Dorsalextension',
-  plantarflexion: 'Plantarflexion',
-  pronation: 'Pronation',
-  supination: 'Supination',
-  'radial-deviation': 'Radialabduktion',
-  'ulnar-deviation': 'Ulnarabduktion',
-  inversion: 'Inversion',
-  eversion: 'Eversion',
-  'side-bend': 'Seitneigung',
-  rotation: 'Rotation',
 };
 
 const bearingWords: Readonly<Record<NonNullable<LimitInForce['weightBearing']>, string>> = {
@@ -184,8 +96,8 @@ export const phrases: ColleaguePhrases = {
   day,
   figure,
   title,
-  unit: ({ drawn: { unit } }) => units[unit] ?? unit,
-  reading: ({ kind }, text) => (readings[kind] ?? withComma)(text),
+  unit,
+  reading,
   change,
   limit,
   reason,

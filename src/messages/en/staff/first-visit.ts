@@ -44,6 +44,8 @@ export const words = {
   'second-joint': 'Second joint to follow',
   'another-joint': 'Another joint to follow',
   'no-second-joint': 'None',
+  'error-group': 'Changes of tests are judged by the error of (optional)',
+  'error-group-empty': 'Not said: a change is shown and not judged',
   'asks-fatigue': 'Ask each morning how tired the patient is, 0 to 10 (optional)',
   'usual-of': '{joint-name}: on an ordinary day, as the patient says',
   'usual-pain-in-this-joint': 'Usual pain in this joint',

@@ -16,6 +16,8 @@ export const words = {
   'baseline.provisional': 'provisional, as told at the first visit',
   'baseline.due': 'Recent mornings are well below it: baseline due for review.',
   'not-given': 'Not given',
+  'error-group': 'Changes judged by the error of',
+  'error-group-none': 'No group named: a change is shown and not judged',
   'asks-fatigue': 'Tiredness asked each morning',
   inflammatory: 'Inflammatory arthritis',
   loads: 'Loads at home',

@@ -120,6 +120,7 @@ const reasonOnRecord = (page: FirstVisitPage): Typed => {
     'reason.diagnosis': profile.diagnosis,
     'reason.inflammatoryArthritis': profile.inflammatoryArthritis ? 'yes' : 'no',
     ...Object.fromEntries(jointFields.map((name, place) => [name, profile.followedJoints[place] ?? ''])),
+    ...(profile.errorGroup ? { 'reason.errorGroup': profile.errorGroup } : {}),
     ...(profile.asksFatigue ? { 'reason.asksFatigue': 'yes' } : {}),
     ...usualOnRecord(page),
   };
@@ -156,3 +157,8 @@ const onRecord: Readonly<Record<TypedStep, (page: FirstVisitPage) => Typed>> = {
 
 /** What is on record stands in the fields at first; a draft stands above it. */
 export const recordedIn = (step: TypedStep, page: FirstVisitPage): Typed => onRecord[step](page);
+
+/** The joints chosen, each once. */
+export const followedIn = (typed: Typed): readonly string[] => [
+  ...new Set(jointFields.flatMap((name) => typed[name] || [])),
+];

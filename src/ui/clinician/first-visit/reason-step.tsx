@@ -1,5 +1,6 @@
 'use client';
 /** Why the patient comes: the diagnosis, the joints that are followed with their usual values, and the goal. */
+import { errorGroups, errorGroupWords } from '#core/assessment/change/error-group.ts';
 import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
 import { type Joint, joints } from '#core/exercises/joints.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
@@ -12,9 +13,8 @@ import { readNumber } from '#ui/design-system/read-number.ts';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { capital } from '../capital.ts';
-import { jointFields, notAsked } from './first-visit-state.ts';
+import { followedIn, jointFields, notAsked } from './first-visit-state.ts';
 import { SavedStep, type StepProps, type TypedParts, useStep } from './step-frame.tsx';
-import { followedIn } from './visit-to-send.ts';
 
 const jointOptions = joints.map((value) => ({ value, label: optionInWords(value) }));
 
@@ -162,6 +162,13 @@ export const ReasonStep = (props: StepProps) => {
           onChoose={(value) => at.onType('reason.inflammatoryArthritis', value)}
         />
         <FollowedJoints {...parts} />
+        <SelectField
+          {...boundField(parts, 'reason.errorGroup')}
+          label={say('error-group')}
+          empty={say('error-group-empty')}
+          isOptional
+          options={errorGroups.map((value) => ({ value, label: capital(errorGroupWords[value]) }))}
+        />
         {at.typed['reason.inflammatoryArthritis'] === 'yes' || at.typed['reason.asksFatigue'] ? (
           <AsksFatigue {...parts} />
         ) : null}

@@ -8,7 +8,7 @@ import type { RefusedField } from '../forms/submit-problems.ts';
 import {
   answered,
   equipmentOf,
-  jointFields,
+  followedIn,
   listIn,
   noLoads,
   notAsked,
@@ -51,11 +51,6 @@ const usualFrom = (read: Reading, joint: string) => {
   return [{ joint, usualPain, acceptablePainLimit, usualStiffnessMinutes, usualSwelling }];
 };
 
-/** The joints chosen, each once. */
-export const followedIn = (typed: Typed): readonly string[] => [
-  ...new Set(jointFields.flatMap((name) => typed[name] || [])),
-];
-
 const reasonFrom = (typed: Typed): Sent => {
   const read = reading(typed);
   const reason = whole(read, () => ({
@@ -67,6 +62,7 @@ const reasonFrom = (typed: Typed): Sent => {
     swellingNotAsked: followedIn(typed).filter(
       (joint) => typed[`joints.${joint}.usualSwelling`] === notAsked,
     ),
+    errorGroup: typed['reason.errorGroup'] || null,
     ...(typed['reason.asksFatigue'] ? { asksFatigue: typed['reason.asksFatigue'] === 'yes' } : {}),
   }));
   const joints = followedIn(typed).map((joint) => whole(read, () => usualFrom(read, joint)) ?? []);

@@ -1,6 +1,9 @@
 /** Measurements: each kind with its newest values beside a small form, then everything as a list. */
 
-import type { MeasurementForm as Descriptor } from '#core/assessment/measurements/measurement-fields.ts';
+import {
+  type MeasurementForm as Descriptor,
+  measurementForm,
+} from '#core/assessment/measurements/measurement-fields.ts';
 import type { EffusionRecord } from '#core/record/record.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
@@ -108,7 +111,7 @@ export const MeasurementsScreen = (props: MeasurementsProps) => (
         key: row.id,
         cells: [
           dayInWords(row.day, props.day),
-          props.forms.find((form) => form.kind === row.kind)?.title ?? row.kind,
+          measurementForm(row.kind)?.title ?? row.kind,
           subjectOf(row),
           valueInWords(row),
         ],

@@ -1,6 +1,7 @@
 /** What care brought: each thing measured, drawn along one time with its error and norm; goals beside. */
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
+import { personMeasured } from '#core/assessment/course/measured.ts';
 import type { DoseDay } from '#core/review/dose-days.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
@@ -95,8 +96,7 @@ const Measures = ({ patient, doseDays, day, lines }: OutcomesProps & { lines: re
 
 export const OutcomesScreen = (props: OutcomesProps) => {
   const { patient, course, atHome, clock, day } = props;
-  const person = { sex: patient.profile?.formulaSex ?? null, birthDay: patient.birthDay };
-  const lines = outcomeLines(course.measurements, course.effusions, person);
+  const lines = outcomeLines(course.measurements, course.effusions, personMeasured(patient));
   return (
     <div className="stack-wide">
       <div className="work-answer outcomes">

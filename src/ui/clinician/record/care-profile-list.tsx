@@ -1,4 +1,5 @@
 /** The care profile in force, with the baseline of each joint that is followed. */
+import { errorGroupWords } from '#core/assessment/change/error-group.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
@@ -54,6 +55,11 @@ export const CareProfileList = ({
       key: 'inflammatory',
       name: say('inflammatory'),
       value: profile ? (profile.inflammatoryArthritis ? 'Yes' : 'No') : say('not-given'),
+    },
+    {
+      key: 'error-group',
+      name: say('error-group'),
+      value: profile?.errorGroup ? errorGroupWords[profile.errorGroup] : say('error-group-none'),
     },
     ...(profile?.asksFatigue ? [{ key: 'fatigue', name: say('asks-fatigue'), value: 'Yes' }] : []),
     {

@@ -1,5 +1,6 @@
 /** What was measured, first and last with its verdict, and the goals as they stand. */
 import { outcomeLines } from '#core/assessment/course/lines.ts';
+import { personMeasured } from '#core/assessment/course/measured.ts';
 import { goalStateWords } from '#core/episode/goals.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/record/summary.ts';
@@ -28,8 +29,7 @@ const OutcomeLine = ({ line, day }: { readonly line: Line; readonly day: Summary
 };
 
 export const OutcomesInShort = ({ patient, course, day }: SummaryProps) => {
-  const person = { sex: patient.profile?.formulaSex ?? null, birthDay: patient.birthDay };
-  const lines = outcomeLines(course.measurements, course.effusions, person);
+  const lines = outcomeLines(course.measurements, course.effusions, personMeasured(patient));
   return (
     <section className="stack-close">
       <div className="side-head">

@@ -7,7 +7,11 @@ import { careFacts } from '#tests/papers/care-facts.ts';
 const stands = (day: string, count: number) =>
   ({ kind: 'chair-stand-30s', day, stands: count, recordedBy: 'Tester' }) as const;
 const linesOf = (...rows: ReturnType<typeof stands>[]) => {
-  const outcomes = outcomeLines(rows, [], { sex: 'female', birthDay: '1958-06-01' });
+  const outcomes = outcomeLines(rows, [], {
+    sex: 'female',
+    birthDay: '1958-06-01',
+    errorGroup: 'knee-osteoarthritis-mild',
+  });
   return dischargeIn('en', { ...careFacts('Agreed'), outcomes }, '2026-05-02').parts[2]?.lines ?? [];
 };
 
