@@ -156,7 +156,10 @@ describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
     const clock = { zone: 'Europe/London', now: accessTo(store).now };
     const page = textOf(
       renderToStaticMarkup(
-        <OutcomesScreen {...{ patient, course, doseDays, atHome, clock }} day={accessTo(store).day} />,
+        <OutcomesScreen
+          {...{ patient, course, doseDays, retests: [], atHome, clock }}
+          day={accessTo(store).day}
+        />,
       ),
     );
     for (const line of outcomeLines(course.measurements, course.effusions, personMeasured(patient))) {

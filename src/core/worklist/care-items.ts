@@ -106,6 +106,7 @@ const remindedBy: readonly DueItem['kind'][] = [
   'missing-answers',
   'screening-due',
   'pressure-due',
+  'retest-due',
   'baseline-due',
   'phase-due',
   'limit-ended',

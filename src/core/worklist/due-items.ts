@@ -154,6 +154,16 @@ const reviewDay = ({ reviewOn }: PatientState): readonly DueItem[] =>
     untilAcknowledged: true,
   }));
 
+/** A measure is due until it is taken, or its plan is changed or stopped. */
+const retests = (state: PatientState): readonly DueItem[] =>
+  state.retests.flatMap(({ measure, title, on }) =>
+    overdue('retest-due', on, -1).map((item) => ({
+      ...item,
+      key: `retest-due ${measure}`,
+      facts: { ...item.facts, measure, title },
+    })),
+  );
+
 /** Every item of a patient, those included that will show only later. */
 export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   const all = [
@@ -170,6 +180,7 @@ export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[]
     ...overdue('screening-due', state.screenedOn, due.screeningDays),
     ...neverScreened(state),
     ...overdue('pressure-due', state.pressureMeasuredOn, due.pressureDays),
+    ...retests(state),
     ...baselines(state, due),
     ...careItems(state),
   ];

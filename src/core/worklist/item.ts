@@ -1,5 +1,6 @@
 /** What the worklist knows of a patient, and the items it may name. */
 
+import type { RetestDue } from '../assessment/retest-plan.ts';
 import type { WorklistReason } from '../decision/dose/proposal.ts';
 import type { EpisodeStatus } from '../episode/episode-status.ts';
 import type { Joint } from '../exercises/joints.ts';
@@ -33,6 +34,7 @@ export const worklistItemKinds = [
   'screening-due',
   'override-ended',
   'pressure-due',
+  'retest-due',
   'baseline-due',
 ] as const;
 export type WorklistItemKind = (typeof worklistItemKinds)[number];
@@ -99,6 +101,8 @@ export interface PatientState {
   readonly reportedNew: ReportedNews | null;
   /** When the newest message of the patient came to which nobody has written back since. */
   readonly messageSince: number | null;
+  /** Each measure that is to be taken again, with the day it is due. */
+  readonly retests: readonly Pick<RetestDue, 'measure' | 'title' | 'on'>[];
   /** Day of the next review as booked. */
   readonly reviewOn: Day | null;
   /** Day the patient last answered a morning; null = never. */

@@ -74,6 +74,7 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
       ? `Screening is ${days(item.facts.from, today)} old; repeat it.`
       : 'A dose is in force and no screening is on record; screen again.',
   'pressure-due': (item, today) => `The measured occlusion pressure is ${days(item.facts.from, today)} old.`,
+  'retest-due': ({ facts }) => `${facts.title}: to be measured again, due ${facts.from}.`,
   'danger-passed': (item) =>
     item.facts.coveringClinician
       ? `Urgent item${about(item)} not acknowledged in time; passed to ${item.facts.coveringClinician}.`

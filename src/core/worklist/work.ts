@@ -33,6 +33,7 @@ const workOfKind: Readonly<Record<WorklistItemKind, Work>> = {
   'screening-due': 'due',
   'override-ended': 'due',
   'pressure-due': 'due',
+  'retest-due': 'due',
   'baseline-due': 'due',
 };
 

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measureOf } from '#core/assessment/measures/registry.ts';
-import { asCorrected, inForce, readings } from '#core/corrections/correction.ts';
+import { asCorrected, type CorrectionIndex, inForce, readings } from '#core/corrections/correction.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Effusion } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
@@ -49,17 +49,23 @@ export const measurementsOnRecord = async (
   patientId: string,
 ): Promise<readonly RecordedMeasurement[]> => recordedFrom(await measurementRows(access, patientId));
 
-/** Oldest first, as corrected; with answers given at home that were struck out goes what was read from them. */
+/** As corrected; with answers given at home that were struck out goes what was read from them. */
+export const standing = <R extends { readonly id: string; readonly homeAnswersId: string | null }>(
+  rows: readonly R[],
+  index: CorrectionIndex,
+): readonly R[] =>
+  asCorrected(rows, index).filter(
+    ({ homeAnswersId }) => homeAnswersId === null || index.stateOf(homeAnswersId) === 'stands',
+  );
+
+/** Oldest first, as corrected. */
 export const measurementsOf = async (
   access: Access,
   patientId: string,
-): Promise<readonly RecordedMeasurement[]> => {
-  const index = await correctionIndexFor(access, patientId);
-  const rows = (await measurementRows(access, patientId)).filter(
-    ({ homeAnswersId }) => homeAnswersId === null || index.stateOf(homeAnswersId) === 'stands',
+): Promise<readonly RecordedMeasurement[]> =>
+  recordedFrom(
+    standing(await measurementRows(access, patientId), await correctionIndexFor(access, patientId)),
   );
-  return asCorrected(recordedFrom(rows), index);
-};
 
 /** What a dose may rest on: beside the measurements as corrected those whose correction waits, and every reading. */
 export const measurementsInForce = async (access: Access, patientId: string) => {

@@ -6,6 +6,7 @@ import { setByClinicianOn } from '#core/record/baseline-age.ts';
 import type { Baseline } from '#core/record/record.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
+import { retestsOf } from '../assessment/retest-plans.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
 import { reportedNewsOf } from '../entries/reported-news.ts';
@@ -97,6 +98,7 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     conflictSince: facts?.conflictSince ?? null,
     clockDoubtfulSince: firstOf(facts?.doubtfulSession, facts?.doubtfulMorning),
     messageSince: unansweredSince(facts?.wroteAt, facts?.answeredBackAt),
+    retests: await retestsOf(access, patientId),
     reviewOn: facts?.reviewOn ?? null,
     reportedNew: await reportedNewsOf(access, patientId),
     baselines: newestBaselines(await baselinesOf(access, patientId)),

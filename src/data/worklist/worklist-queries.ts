@@ -1,5 +1,6 @@
 /** What the worklist looks at beside the plan. */
 import { stripFrom } from '#core/worklist/strip.ts';
+import { retestRows } from '../assessment/retest-plans.ts';
 import { newestCoveringClinician } from '../clinic/covering-clinicians.ts';
 import type { Asked } from '../database/read-together.ts';
 import { morningRows } from '../entries/logs.ts';
@@ -15,6 +16,7 @@ export const worklistQueries: readonly Asked[] = [
   ...[
     singleFacts,
     newestProposalRows,
+    retestRows,
     newestReported,
     newestOtherJoint,
     newestPreVisitRow,

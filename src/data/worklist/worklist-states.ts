@@ -8,6 +8,7 @@ import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
+import { retestsOfClinic } from '../assessment/retest-plans.ts';
 import { correctionIndexOfClinic } from '../corrections/correction-index.ts';
 import { reportedNewsOfAll } from '../entries/reported-news.ts';
 import { baselinesFrom } from '../patients/baselines.ts';
@@ -132,6 +133,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const { baselines, mornings, conflicts } = await newestOf(access);
   const screened = await lastAskedOfClinic(access);
   const index = await correctionIndexOfClinic(access);
+  const retests = await retestsOfClinic(access, index);
   const doubts = await doubtful(access);
   const told = await reportedNewsOfAll(access);
   const { written, writtenBack, booked } = await correspondenceOf(access);
@@ -148,6 +150,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
         conflictSince: conflicts.get(id) ?? null,
         clockDoubtfulSince: doubts.get(id) ?? null,
         messageSince: unansweredSince(written.get(id), writtenBack.get(id)),
+        retests: retests(id),
         reviewOn: booked.get(id) ?? null,
         reportedNew: told.get(id) ?? null,
         lastMorning: mornings.get(id) ?? null,

@@ -96,6 +96,7 @@ const itemStatuses: Readonly<Record<string, Status>> = {
   'review-day': { word: say('review-booked'), shape: 'waiting', tone: 'accent' },
   'routine-contact': { word: say('review-due'), shape: 'note', tone: 'plain' },
   'screening-due': { word: say('screening-due'), shape: 'note', tone: 'plain' },
+  'retest-due': { word: say('retest-due'), shape: 'note', tone: 'plain' },
   'pressure-due': { word: say('cuff-pressure-due'), shape: 'note', tone: 'plain' },
   'baseline-due': { word: say('baseline-due'), shape: 'note', tone: 'plain' },
 };

@@ -26,6 +26,7 @@ const stateWith = (plan: Plan): PatientState => ({
   reportedNew: null,
   messageSince: null,
   reviewOn: null,
+  retests: [],
   lastMorning: null,
   startedOn: null,
   screenedOn: null,

@@ -191,6 +191,7 @@ describe('the record is append-only', () => {
       'questionnaire_retirement',
       'questionnaire_version',
       'record_file',
+      'retest_plan',
       'review_booking',
       'screening',
       'session_joint',

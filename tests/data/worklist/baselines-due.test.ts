@@ -22,6 +22,7 @@ const showsFrom = (baselines: readonly Baseline[]) => {
     reportedNew: null,
     messageSince: null,
     reviewOn: null,
+    retests: [],
     lastMorning: null,
     startedOn: null,
     screenedOn: null,

@@ -1,9 +1,13 @@
 /** What was measured over the course of care, and the goals set with the patient. */
 import { z } from 'zod';
+import { Problem } from '#api/errors.ts';
+import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
+import { retestConsistent, retestFields, retestStopFields } from '#core/assessment/retest-plan.ts';
 import { goalsFrom } from '#core/episode/goals.ts';
 import { goalStepsOf } from '#data/assessment/goals.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
+import { planRetest, retestsOf, stopRetest } from '#data/assessment/retest-plans.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { effusionsOf } from '#data/patients/effusions.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
@@ -22,6 +26,28 @@ export const outcomesRouter = router({
 
   /** Days on which doses were signed: read where they are drawn. */
   doseDays: recordProcedure.query(({ ctx: { access, patient } }) => doseDaysOf(access, patient.id)),
+
+  /** What is to be measured again and when; those stopped or done once are left out. */
+  retests: recordProcedure.query(({ ctx: { access, patient } }) => retestsOf(access, patient.id)),
+
+  /** Plans a measure to be taken again; what was planned of it before is replaced. */
+  planRetest: recordProcedure
+    .input(z.object({ retest: z.unknown() }))
+    .mutation(({ ctx: { access, patient }, input }) =>
+      planRetest(
+        access,
+        patient.id,
+        checked(retestFields, input.retest, (row) => retestConsistent(row, access.day)),
+      ),
+    ),
+
+  stopRetest: recordProcedure
+    .input(z.object({ measure: z.string().min(1).max(64), stop: z.unknown() }))
+    .mutation(async ({ ctx: { access, patient }, input }) => {
+      const { reason } = checked(retestStopFields, input.stop);
+      if (!(await stopRetest(access, patient.id, input.measure, reason)))
+        throw new Problem('not-found', 'No re-test of this is planned, or no longer. Reload the page.');
+    }),
 
   /** Sets a goal, or says how it stands. */
   setGoal: recordProcedure

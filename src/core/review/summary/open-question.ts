@@ -30,6 +30,7 @@ export interface OpenWanted {
 const ahead = [
   'screening-due',
   'pressure-due',
+  'retest-due',
   'baseline-due',
   'phase-due',
   'limit-ended',

@@ -106,6 +106,7 @@ const about = (joint: Joint | null): string => (joint ? ` for the ${jointInWords
 const comingWords: Readonly<Record<ComingKind, (joint: Joint | null) => string>> = {
   'screening-due': () => 'Screening is due again',
   'pressure-due': () => 'Occlusion pressure is to be measured again',
+  'retest-due': () => 'A re-test is due',
   'baseline-due': (joint) => `The baseline${about(joint)} is due again`,
   'phase-due': (joint) => `A phase${about(joint)} is due`,
   'limit-ended': (joint) => `A limit${about(joint)} is to be looked at`,

@@ -97,6 +97,7 @@ export const words = {
   'review-booked': 'Review booked',
   'review-due': 'Review due',
   'screening-due': 'Screening due',
+  'retest-due': 'Re-test due',
   'cuff-pressure-due': 'Cuff pressure due',
   'baseline-due': 'Baseline due',
   'not-answered': 'not answered',

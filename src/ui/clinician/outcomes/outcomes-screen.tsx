@@ -2,6 +2,7 @@
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
 import { personMeasured } from '#core/assessment/course/measured.ts';
+import type { RetestDue } from '#core/assessment/retest-plan.ts';
 import type { DoseDay } from '#core/review/dose-days.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
@@ -14,12 +15,14 @@ import { Goals } from './goals.tsx';
 import { HomeQuestions, type HomeQuestionsProps } from './home-questions.tsx';
 import type { Span } from './line-scale.ts';
 import { MeasureRow } from './measure-row.tsx';
+import { Retests } from './retests.tsx';
 import { TimeAxis } from './time-axis.tsx';
 
 export interface OutcomesProps {
   readonly patient: Patient;
   readonly course: CourseAnswer;
   readonly doseDays: readonly DoseDay[];
+  readonly retests: readonly RetestDue[];
   readonly atHome: HomeQuestionsProps['atHome'];
   readonly clock: ClinicClock;
   readonly day: Day;
@@ -95,7 +98,7 @@ const Measures = ({ patient, doseDays, day, lines }: OutcomesProps & { lines: re
 };
 
 export const OutcomesScreen = (props: OutcomesProps) => {
-  const { patient, course, atHome, clock, day } = props;
+  const { patient, course, retests, atHome, clock, day } = props;
   const lines = outcomeLines(course.measurements, course.effusions, personMeasured(patient));
   return (
     <div className="stack-wide">
@@ -112,6 +115,7 @@ export const OutcomesScreen = (props: OutcomesProps) => {
         )}
         <Goals patientId={patient.id} goals={course.goals} clock={clock} day={day} />
       </div>
+      <Retests patientId={patient.id} retests={retests} day={day} />
       <HomeQuestions patientId={patient.id} atHome={atHome} clock={clock} day={day} />
     </div>
   );

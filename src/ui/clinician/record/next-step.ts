@@ -42,6 +42,7 @@ const ofItem: Readonly<Record<WorklistItemKind, Said>> = {
   'screening-due': 'screen-again',
   'override-ended': 'override-ended',
   'pressure-due': 'measure-pressure',
+  'retest-due': 'retest',
   'baseline-due': 'baseline-due',
 };
 

@@ -6,9 +6,9 @@ import type { WorklistItem, WorklistLine } from '../answers.ts';
 /** Settled by a contact, or by resuming; a pause of the engine is answered beside its decision. */
 const contactKinds: readonly WorklistItem['kind'][] = ['red-flag', 'same-day-contact', 'resume-due'];
 
-type Place = Pick<WorklistItem, 'kind' | 'decisionId' | 'joint'>;
+type Place = Pick<WorklistItem, 'kind' | 'decisionId' | 'joint'> & Partial<Pick<WorklistItem, 'facts'>>;
 
-export const hrefOf = (patientId: string, { kind, decisionId, joint }: Place): string => {
+export const hrefOf = (patientId: string, { kind, decisionId, joint, facts }: Place): string => {
   const record = `/patients/${patientId}`;
   if (contactKinds.includes(kind)) return `${record}/warning-signs`;
   if (kind === 'dose-stopped') return `${record}/prescriptions`;
@@ -18,6 +18,7 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint }: Place): s
   if (kind === 'message') return `${record}/review#messages`;
   if (kind === 'review-day') return `${record}/review#next-review`;
   if (kind === 'phase-due') return `${record}/care/protocol`;
+  if (kind === 'retest-due') return `${record}/measurements?kind=${facts?.measure ?? ''}`;
   if (kind === 'screening-due') return `${record}/screening`;
   if (kind === 'pressure-due') return `${record}/measurements?kind=limb-occlusion-pressure`;
   return kind === 'danger-passed' ? `${record}/warning-signs` : `${record}/review`;
@@ -53,6 +54,7 @@ const labels: Partial<Record<WorklistItem['kind'], string>> = {
   'phase-due': say('go.phase'),
   'screening-due': say('go.screen'),
   'pressure-due': say('go.measure'),
+  'retest-due': say('go.measure'),
   'dose-stopped': say('go.stopped'),
 };
 

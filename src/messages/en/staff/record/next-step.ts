@@ -31,6 +31,7 @@ export const words = {
   'record-return': 'Record the return',
   'override-ended': 'Look at the override that ended',
   'measure-pressure': 'Measure the cuff pressure anew',
+  retest: 'Measure again what is due',
   'baseline-due': 'Set the baseline anew',
   sign: 'Sign the waiting dose',
 } as const;

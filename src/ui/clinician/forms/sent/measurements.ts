@@ -2,6 +2,7 @@
 import { wordsName } from '#api/inputs/posted-form.ts';
 import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
 import { homeQuestionsFields } from '#core/assessment/questionnaires/home-questions.ts';
+import { retestFields, retestStopFields } from '#core/assessment/retest-plan.ts';
 import { goalFields } from '#core/episode/goals.ts';
 import { effusionFields } from '#core/record/staff-fields.ts';
 import { ofPatient, patientForm, type SentForm } from './sent-form.ts';
@@ -36,6 +37,31 @@ export const askAtHome = patientForm({
   send: ({ clinician }, { about, value: ask }) =>
     clinician.homeQuestions.ask.mutate({ patientId: ofPatient(about), ask }),
 });
+
+export const planRetest: SentForm = {
+  name: 'retest-plan',
+  about: ['patientId', 'of'],
+  prefix: (about) => `retest-${about.of}-`,
+  fields: () => retestFields,
+  page: (about) => `/patients/${ofPatient(about)}/outcomes`,
+  taken: 'Saved.',
+  send: ({ clinician }, { about, value }) =>
+    clinician.outcomes.planRetest.mutate({
+      patientId: ofPatient(about),
+      retest: { everyDays: null, ...value },
+    }),
+};
+
+export const stopRetest: SentForm = {
+  name: 'retest-stop',
+  about: ['patientId', 'of'],
+  prefix: (about) => `retest-stop-${about.of}-`,
+  fields: () => retestStopFields,
+  page: (about) => `/patients/${ofPatient(about)}/outcomes`,
+  taken: 'Stopped.',
+  send: ({ clinician }, { about, value: stop }) =>
+    clinician.outcomes.stopRetest.mutate({ patientId: ofPatient(about), measure: about.of ?? '', stop }),
+};
 
 const goalFieldsWithout = (left: string) => goalFields.filter((field) => field.name !== left);
 const ofKnownGoal = goalFieldsWithout('goal');

@@ -3,7 +3,15 @@ import { beginVisit, careForms, changeEpisode, openEpisode } from './care.ts';
 import { followUpPause, pause, recordContact, reportSign, resumePause } from './danger.ts';
 import { recordDistance } from './distance.ts';
 import { beginLetter, changeLetter, signLetter, voidLetter, writeSummary } from './letters.ts';
-import { askAtHome, goalState, newGoal, recordEffusion, recordMeasurement } from './measurements.ts';
+import {
+  askAtHome,
+  goalState,
+  newGoal,
+  planRetest,
+  recordEffusion,
+  recordMeasurement,
+  stopRetest,
+} from './measurements.ts';
 import { showAdvice, signNote } from './notes.ts';
 import { approveStepsAhead, endPrescription } from './prescriptions.ts';
 import { beginProtocol, confirmPhase, endProtocol, writePhase } from './protocol.ts';
@@ -35,6 +43,7 @@ export const sentForms: readonly SentForm[] = [
   openEpisode,
   overrideDecision,
   pause,
+  planRetest,
   recordContact,
   recordDistance,
   recordEffusion,
@@ -48,6 +57,7 @@ export const sentForms: readonly SentForm[] = [
   showAdvice,
   signLetter,
   signNote,
+  stopRetest,
   undoMerge,
   voidLetter,
   withdrawTemplate,

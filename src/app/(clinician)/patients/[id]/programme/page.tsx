@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { RetestsThisWeek } from '#ui/clinician/outcomes/retests.tsx';
 import { PlannerScreen } from '#ui/clinician/programme/planner-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 import { FramedRecord } from '../../../framed-record.tsx';
@@ -7,7 +8,7 @@ export const metadata: Metadata = { title: 'Programme' };
 
 const ProgrammePage = async ({ params }: { readonly params: RecordParams }) => {
   const at = await recordPage(params);
-  const { clinician, patient } = at;
+  const { clinician, patient, day } = at;
   const patientId = patient.id;
   return (
     <FramedRecord at={at} section="/programme">
@@ -16,6 +17,11 @@ const ProgrammePage = async ({ params }: { readonly params: RecordParams }) => {
         prescriptions={await clinician.prescriptions.list({ patientId })}
         programme={await clinician.prescriptions.programme({ patientId })}
         values={await clinician.prescriptions.planning({ patientId })}
+      />
+      <RetestsThisWeek
+        patientId={patientId}
+        retests={await clinician.outcomes.retests({ patientId })}
+        day={day}
       />
     </FramedRecord>
   );
