@@ -175,6 +175,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.handover.get': ofRecord,
   'clinician.handover.ownPause': ofRecord,
   'clinician.outcomes.retests': ofRecord,
+  'clinician.outcomes.cuffPressures': ofRecord,
   'clinician.outcomes.planRetest': ofRecord,
   'clinician.outcomes.stopRetest': ofRecord,
   'clinician.homeQuestions.ask': ofRecord,

@@ -157,7 +157,7 @@ describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
     const page = textOf(
       renderToStaticMarkup(
         <OutcomesScreen
-          {...{ patient, course, doseDays, retests: [], atHome, clock }}
+          {...{ patient, course, doseDays, retests: [], cuffs: [], atHome, clock }}
           day={accessTo(store).day}
         />,
       ),

@@ -5,9 +5,11 @@ import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { retestConsistent, retestFields, retestStopFields } from '#core/assessment/retest-plan.ts';
 import { goalsFrom } from '#core/episode/goals.ts';
+import { remeasurePlan } from '#core/prescribing/occlusion/pressure/remeasure-plan.ts';
 import { goalStepsOf } from '#data/assessment/goals.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
 import { planRetest, retestsOf, stopRetest } from '#data/assessment/retest-plans.ts';
+import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { effusionsOf } from '#data/patients/effusions.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
@@ -29,6 +31,11 @@ export const outcomesRouter = router({
 
   /** What is to be measured again and when; those stopped or done once are left out. */
   retests: recordProcedure.query(({ ctx: { access, patient } }) => retestsOf(access, patient.id)),
+
+  /** When each measured cuff pressure is to be measured again. */
+  cuffPressures: recordProcedure.query(async ({ ctx: { access, patient } }) =>
+    remeasurePlan(await measurementsOf(access, patient.id), access.day, await settingsOf(access)),
+  ),
 
   /** Plans a measure to be taken again; what was planned of it before is replaced. */
   planRetest: recordProcedure

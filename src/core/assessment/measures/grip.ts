@@ -69,5 +69,13 @@ export const grip = measure({
     change: (first, last) =>
       unjudged(last.forceKg - first.forceKg, ' kg', 'No error of measuring grip is on file.'),
   },
+  sides: {
+    subject: () => '',
+    side: (row) => row.side,
+    figure: (row) => row.forceKg,
+    unit: ' kg',
+    isRatio: true,
+    error: null,
+  },
   calculations: [gripStrengthRow],
 });

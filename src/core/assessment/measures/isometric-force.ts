@@ -83,4 +83,12 @@ export const isometricForce = measure({
         'The error of measuring force is not known for sore joints.',
       ),
   },
+  sides: {
+    subject: (row) => `${row.site}, ${heldWords[row.heldBy]}`,
+    side: (row) => row.side,
+    figure: newtons,
+    unit: ' N',
+    isRatio: true,
+    error: null,
+  },
 });

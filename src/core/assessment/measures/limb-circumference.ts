@@ -101,5 +101,13 @@ export const limbCircumference = measure({
     drawnAt: (row) => row.circumferenceCm,
     drawn: () => ({ unit: 'cm', error: minimalDetectableCm, cut: null, better: null }),
   },
+  sides: {
+    subject: (row) => `${row.limb}, ${row.site}`,
+    side: (row) => row.side,
+    figure: (row) => row.circumferenceCm,
+    unit: ' cm',
+    isRatio: false,
+    error: { figure: minimalDetectableCm, words: 'from memory; a tape cannot tell muscle from swelling' },
+  },
   calculations: [girthChangeRow],
 });

@@ -11,6 +11,7 @@ import type { Field, InputOf } from '#core/calculations/describe.ts';
 import type { Refusal } from '#core/outcome.ts';
 import type { Day } from '#core/time/day.ts';
 import type { CourseBySubject, CourseLines } from '../course/measured.ts';
+import type { SidesOf } from '../course/sides-of.ts';
 
 type Flat<T> = { readonly [N in keyof T]: T[N] };
 
@@ -58,6 +59,8 @@ export interface Measure<K extends string, F extends readonly Field[], R> {
   readonly inWords: (row: R) => string;
   /** What is said of it over the course of care; rows oldest first. Left out = nothing. */
   readonly course?: CourseBySubject<R> | CourseLines<R>;
+  /** How its two sides are compared; left out = they are not. */
+  readonly sides?: SidesOf<R>;
   /** Calculations of this measure alone. */
   readonly calculations?: readonly AnyCalculation[];
 }

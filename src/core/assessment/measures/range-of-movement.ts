@@ -4,7 +4,7 @@
  * Under 0 a movement ends short of neutral: extension of −10 is 10 short of straight. No error fits the people
  * treated here: what is published for the knee is of torn ligaments, and 2 to 10 degrees by instrument and rater.
  */
-import { joints, sideOf } from '#core/exercises/joints.ts';
+import { jointNameOf, joints, sideOf } from '#core/exercises/joints.ts';
 import { movementRefusals } from '#core/exercises/movement-of-joint.ts';
 import { movements } from '#core/exercises/movements.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
@@ -58,5 +58,13 @@ export const rangeOfMovement = measure({
         '°',
         'The error of measuring range is not known for these joints.',
       ),
+  },
+  sides: {
+    subject: (row) => `${jointNameOf(row.joint).replace('-', ' ')}, ${inPlainWords(row)}`,
+    side: (row) => sideOf(row.joint),
+    figure: (row) => row.degrees,
+    unit: '°',
+    isRatio: false,
+    error: null,
   },
 });

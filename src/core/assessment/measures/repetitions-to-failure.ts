@@ -74,4 +74,15 @@ export const repetitionsToFailure = measure({
     // The range is what the equations disagree by; the error from day to day is not on file.
     drawn: () => ({ unit: 'kg', error: null, cut: null, better: 'higher' }),
   },
+  sides: {
+    subject: (row) => exerciseTitle(row.exerciseId),
+    side: (row) => (row.side === 'both' ? null : row.side),
+    figure: (row) => {
+      const range = rangeOf(row);
+      return range && { low: range.low, high: range.high };
+    },
+    unit: ' kg',
+    isRatio: true,
+    error: null,
+  },
 });

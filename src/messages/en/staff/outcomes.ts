@@ -43,6 +43,20 @@ export const words = {
   'retest.stop': 'Stop it',
   'retest.every-hint': '14 to 365 days; leave empty for once. Measured up to 7 days early counts.',
   'retest.week': 'Measure again this week',
+  'sides.title': 'Side to side',
+  'sides.on': '{value} ({date})',
+  'sides.difference': 'Difference',
+  'sides.differ': 'The sides differ.',
+  'sides.within-error': 'No difference called.',
+  'sides.not-judged': 'Not judged.',
+  'sides.note':
+    'The newest measurement of each side. Which side is the sound one, and how much is enough, the clinician says.',
+  'cuffs.title': 'Cuff pressures to measure again',
+  'cuffs.of': '{where}, cuff {width} cm, {position}',
+  'cuffs.usable': 'may be used to {date}',
+  'cuffs.again': 'measure again before it is used',
+  'cuffs.note':
+    'The age is a clinic setting. A pressure falls due earlier where resting systolic pressure or the girth of the limb has moved by as much as the clinic has set.',
   'home.title': 'Asked at home',
   'home.note':
     'The patient answers on the phone when the questions are due. No sum is made of the answers, and nothing of them reaches the decision rules, a dose or the plan. Nobody is asked on a break, after the end of care, or while everything is paused, a pause was decided, a warning sign is open or a call is due today.',

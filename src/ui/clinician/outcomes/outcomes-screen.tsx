@@ -3,6 +3,7 @@ import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
 import { personMeasured } from '#core/assessment/course/measured.ts';
 import type { RetestDue } from '#core/assessment/retest-plan.ts';
+import type { CuffDue } from '#core/prescribing/occlusion/pressure/remeasure-plan.ts';
 import type { DoseDay } from '#core/review/dose-days.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
@@ -11,11 +12,13 @@ import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { CourseAnswer, Patient } from '../answers.ts';
 import type { ClinicClock } from '../when.ts';
+import { CuffPressures } from './cuff-pressures.tsx';
 import { Goals } from './goals.tsx';
 import { HomeQuestions, type HomeQuestionsProps } from './home-questions.tsx';
 import type { Span } from './line-scale.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { Retests } from './retests.tsx';
+import { SideToSide } from './side-to-side.tsx';
 import { TimeAxis } from './time-axis.tsx';
 
 export interface OutcomesProps {
@@ -23,6 +26,7 @@ export interface OutcomesProps {
   readonly course: CourseAnswer;
   readonly doseDays: readonly DoseDay[];
   readonly retests: readonly RetestDue[];
+  readonly cuffs: readonly CuffDue[];
   readonly atHome: HomeQuestionsProps['atHome'];
   readonly clock: ClinicClock;
   readonly day: Day;
@@ -98,7 +102,7 @@ const Measures = ({ patient, doseDays, day, lines }: OutcomesProps & { lines: re
 };
 
 export const OutcomesScreen = (props: OutcomesProps) => {
-  const { patient, course, retests, atHome, clock, day } = props;
+  const { patient, course, retests, cuffs, atHome, clock, day } = props;
   const lines = outcomeLines(course.measurements, course.effusions, personMeasured(patient));
   return (
     <div className="stack-wide">
@@ -115,7 +119,9 @@ export const OutcomesScreen = (props: OutcomesProps) => {
         )}
         <Goals patientId={patient.id} goals={course.goals} clock={clock} day={day} />
       </div>
+      <SideToSide measurements={course.measurements} day={day} />
       <Retests patientId={patient.id} retests={retests} day={day} />
+      <CuffPressures patientId={patient.id} cuffs={cuffs} day={day} />
       <HomeQuestions patientId={patient.id} atHome={atHome} clock={clock} day={day} />
     </div>
   );

@@ -16,6 +16,7 @@ const OutcomesPage = async ({ params }: { readonly params: RecordParams }) => {
         course={await clinician.outcomes.get({ patientId: patient.id })}
         doseDays={await clinician.outcomes.doseDays({ patientId: patient.id })}
         retests={await clinician.outcomes.retests({ patientId: patient.id })}
+        cuffs={await clinician.outcomes.cuffPressures({ patientId: patient.id })}
         atHome={await clinician.homeQuestions.get({ patientId: patient.id })}
         clock={clock}
         day={day}

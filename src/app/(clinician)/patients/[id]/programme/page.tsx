@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { CuffPressures } from '#ui/clinician/outcomes/cuff-pressures.tsx';
 import { RetestsThisWeek } from '#ui/clinician/outcomes/retests.tsx';
 import { PlannerScreen } from '#ui/clinician/programme/planner-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
@@ -21,6 +22,11 @@ const ProgrammePage = async ({ params }: { readonly params: RecordParams }) => {
       <RetestsThisWeek
         patientId={patientId}
         retests={await clinician.outcomes.retests({ patientId })}
+        day={day}
+      />
+      <CuffPressures
+        patientId={patientId}
+        cuffs={await clinician.outcomes.cuffPressures({ patientId })}
         day={day}
       />
     </FramedRecord>
