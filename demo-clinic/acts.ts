@@ -1,4 +1,5 @@
 /** Short forms for what a clinician does, so that a story reads like a note. */
+
 import type { CourseForm } from '#core/episode/care-event.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { GoalState } from '#core/episode/goals.ts';
@@ -9,6 +10,7 @@ import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
 import { type ScreeningItemId, screeningItems } from '#core/screening/items.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { weekdayNames } from './diary.ts';
+import type { RetestAct } from './retest-act.ts';
 import type { Act, Taken } from './story.ts';
 
 type Told = Partial<Record<ScreeningItemId, Omit<ScreeningItemAnswer, 'item'>>>;
@@ -130,6 +132,12 @@ export const writes = (contact: NoteContact, parts: Partial<Record<NotePart, str
   ...parts,
 });
 export const books = (days: number, time: string): Act => ({ does: 'book-review', days, time });
+export const plansRetest = (measure: RetestAct['measure'], inDays: number, everyDays: number): Act => ({
+  does: 'plan-retest',
+  measure,
+  inDays,
+  everyDays,
+});
 export const asksAtHome = (what: 'activities' | 'own-questions', everyDays: number): Act => ({
   does: 'ask-at-home',
   what,

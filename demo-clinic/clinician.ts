@@ -22,6 +22,7 @@ import { recordClearance, recordScreening } from '#data/screening/screenings.ts'
 import { asksAtHome } from './at-home.ts';
 import { consentsTo, lookAtCuff } from './cuff.ts';
 import { followsPhases, isOfPhases } from './phases.ts';
+import { plansRetest } from './retest-act.ts';
 import type { Act } from './story.ts';
 
 type Did<D extends Act['does']> = Extract<Act, { does: D }>;
@@ -189,6 +190,8 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
       return lookAtCuff(access, patientId, act);
     case 'ask-at-home':
       return asksAtHome(access, patientId, act);
+    case 'plan-retest':
+      return void (await plansRetest(access, patientId, act));
     case 'note-event':
       await notesEvent(access, patientId, act);
   }

@@ -21,6 +21,7 @@ import type { CareProfile } from '#data/patients/people.ts';
 import type { LetterFacts } from './letter-facts.ts';
 import type { NotedEvent } from './noted-event.ts';
 import type { PhaseAct } from './phase-act.ts';
+import type { RetestAct } from './retest-act.ts';
 
 /** A measurement without its day: the day is that of the visit. */
 type WithoutDay<M> = M extends unknown ? Omit<M, 'day'> : never;
@@ -86,6 +87,7 @@ export type Act =
       readonly everyDays: number;
     }
   | PhaseAct
+  | RetestAct
   | NotedEvent;
 
 export interface Visit {

@@ -6,6 +6,7 @@ import {
   consentGiven,
   measures,
   plans,
+  plansRetest,
   prescribes,
   pressure,
   screens,
@@ -40,6 +41,7 @@ export const kneeInPhases: Story = {
     ownedLoadsKg: loads(1, 4, 0.5),
     ownedEquipment: atHome('ankle weight', 'high firm seat'),
     formulaSex: 'female',
+    errorGroup: 'none-of-these',
   },
   days: 42,
   visits: [
@@ -51,6 +53,27 @@ export const kneeInPhases: Story = {
         'artificial-joint-or-metalwork': { answer: 'yes', limbs: [{ limb: 'leg', side: 'right' }] },
       }),
       measures(...body(74, 165), pressure(126, 78)),
+      measures(
+        {
+          kind: 'range-of-movement',
+          joint: 'left-knee',
+          movement: 'flexion',
+          manner: 'active',
+          degrees: 128,
+        },
+        {
+          kind: 'range-of-movement',
+          joint: 'right-knee',
+          movement: 'flexion',
+          manner: 'active',
+          degrees: 72,
+        },
+        { kind: 'limb-circumference', limb: 'leg', side: 'left', site: 'mid-thigh', circumferenceCm: 49 },
+        { kind: 'limb-circumference', limb: 'leg', side: 'right', site: 'mid-thigh', circumferenceCm: 51.5 },
+        { kind: 'timed-up-and-go', seconds: 21.4 },
+      ),
+      plansRetest('range-of-movement', 14, 21),
+      plansRetest('timed-up-and-go', 46, 42),
       beginsProtocol('knee', {
         joint: 'right-knee',
         procedure: 'Knee replacement',
@@ -103,6 +126,22 @@ export const kneeInPhases: Story = {
     on(14, setsBaseline('right-knee', 3, 20, 'Fourteen mornings, 2 to 3.')),
     on(
       28,
+      measures(
+        {
+          kind: 'range-of-movement',
+          joint: 'left-knee',
+          movement: 'flexion',
+          manner: 'active',
+          degrees: 128,
+        },
+        {
+          kind: 'range-of-movement',
+          joint: 'right-knee',
+          movement: 'flexion',
+          manner: 'active',
+          degrees: 95,
+        },
+      ),
       confirmsPhase('knee', 2, 'Walks without a stick indoors, wound closed, bends to 95 degrees.'),
       prescribes('chair', standingUp),
       plans({ knee: 'Mon Wed Fri', chair: 'Mon Wed Fri' }),
