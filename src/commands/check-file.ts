@@ -6,6 +6,7 @@
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { triggerFindings, triggerFindingsInFile } from '#data/audit/verify-triggers.ts';
+import { encryptedWith } from '#data/backup/encrypted-file.ts';
 import { manifestFileOf, otherKeys, readManifest } from '#data/backup/manifest.ts';
 import { differencesFrom } from '#data/backup/restore-backup.ts';
 import { findingsInFile } from '#data/database/file-check.mjs';
@@ -14,13 +15,18 @@ import { openToOthers } from '#server/file-modes.ts';
 import { keyProblems, keysForRestored } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
+import { withUnpacked } from './unpacked.ts';
 
-const usage = 'Usage: [DATABASE_FILE=…] npm run check-file [-- --file FILE]';
+const usage = 'Usage: [DATABASE_FILE=…] npm run check-file [-- --file FILE [--key FILE]]';
 
-const fileIn = (args: readonly string[], own: string): string => {
+const askedIn = (
+  args: readonly string[],
+  own: string,
+): { readonly file: string; readonly key: string | null } => {
   try {
-    const { file = own } = parseArgs({ args: [...args], options: { file: { type: 'string' } } }).values;
-    if (existsSync(file)) return file;
+    const options = { file: { type: 'string' }, key: { type: 'string' } } as const;
+    const { file = own, key = null } = parseArgs({ args: [...args], options }).values;
+    if (existsSync(file)) return { file, key };
     throw new CannotGoOn(`The file ${file} does not exist.`, 2);
   } catch (error) {
     throw error instanceof CannotGoOn ? error : new CannotGoOn(usage, 2);
@@ -33,7 +39,7 @@ const tell = (about: string, findings: readonly string[]): number => {
 };
 
 /** A backup is compared byte by byte and never opened for writing, which would change it. */
-const backupFindings = (file: string, settings: ReturnType<typeof readEnvironment>): readonly string[] => {
+const partsFindings = (file: string, settings: ReturnType<typeof readEnvironment>): readonly string[] => {
   const { audit, fingerprints } = keysForRestored(settings.DATABASE_FILE, settings);
   const read = readManifest(file, audit);
   if ('problem' in read) return [read.problem];
@@ -41,6 +47,17 @@ const backupFindings = (file: string, settings: ReturnType<typeof readEnvironmen
   const triggers = differences.length > 0 ? [] : triggerFindingsInFile(file);
   return [...otherKeys(read.manifest, fingerprints), ...differences, ...triggers];
 };
+
+const backupFindings = (
+  file: string,
+  key: string | null,
+  settings: ReturnType<typeof readEnvironment>,
+): Promise<readonly string[]> => {
+  const named = { beside: settings.DATABASE_FILE, keyFile: key ?? settings.BACKUP_KEY_FILE };
+  return withUnpacked(file, named, async (parts) => partsFindings(parts, settings));
+};
+
+const isBackup = (file: string): boolean => existsSync(manifestFileOf(file)) || encryptedWith(file) !== null;
 
 /** Of a file in use; what is damaged is not opened. */
 const ownFindings = (file: string, settings: ReturnType<typeof readEnvironment>): number => {
@@ -57,12 +74,12 @@ const ownFindings = (file: string, settings: ReturnType<typeof readEnvironment>)
 
 export const run = async (args: readonly string[]): Promise<number> => {
   const settings = readEnvironment();
-  const file = fileIn(args, settings.DATABASE_FILE);
+  const { file, key } = askedIn(args, settings.DATABASE_FILE);
   const open = openToOthers(file).map((place) => `others may read or write ${place}`);
   const findings =
     tell('rights', open) +
-    (existsSync(manifestFileOf(file))
-      ? tell('backup', backupFindings(file, settings))
+    (isBackup(file)
+      ? tell('backup', await backupFindings(file, key, settings))
       : ownFindings(file, settings));
   console.log(findings === 0 ? `${file} is whole` : `${file}: ${findings} findings`);
   return findings > 0 ? 1 : 0;

@@ -19,6 +19,7 @@ import { addressesIn } from './server/forwarded.mjs';
  * @property {{ host: string, port: number } | null} METRICS_ADDRESS
  * @property {string | null} ENCRYPTION_KEY_FILE
  * @property {string | null} AUDIT_KEY_FILE
+ * @property {string | null} BACKUP_KEY_FILE
  * @property {string | null} CLINIC_NOW
  */
 
@@ -95,6 +96,7 @@ const settings = [
   ['METRICS_ADDRESS', null, localAddress],
   ['ENCRYPTION_KEY_FILE', null, readableFile],
   ['AUDIT_KEY_FILE', null, readableFile],
+  ['BACKUP_KEY_FILE', null, readableFile],
   ['CLINIC_NOW', null, instant],
 ];
 

@@ -20,15 +20,23 @@ import { openStore } from '#data/open-store.ts';
 import { keysForRestored } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
+import { withUnpacked } from './unpacked.ts';
 import { verifyHistory } from './verify-audit.ts';
 
-const usage = 'Usage: npm run restore -- --from BACKUP --to FILE';
+const usage = 'Usage: npm run restore -- --from BACKUP --to FILE [--key FILE]';
 
-const askedIn = (args: readonly string[]): { readonly from: string; readonly to: string } => {
+interface Asked {
+  readonly from: string;
+  readonly to: string;
+  /** Of an encrypted backup, where it is another than BACKUP_KEY_FILE names. */
+  readonly key: string | null;
+}
+
+const askedIn = (args: readonly string[]): Asked => {
   try {
-    const options = { from: { type: 'string' }, to: { type: 'string' } } as const;
-    const { from, to } = parseArgs({ args: [...args], options }).values;
-    if (from && to) return { from: path.resolve(from), to: path.resolve(to) };
+    const options = { from: { type: 'string' }, to: { type: 'string' }, key: { type: 'string' } } as const;
+    const { from, to, key = null } = parseArgs({ args: [...args], options }).values;
+    if (from && to) return { from: path.resolve(from), to: path.resolve(to), key };
   } catch {
     // Said below, as for what is missing.
   }
@@ -66,14 +74,11 @@ const told = ({ rows, bytes, madeAt, chains }: Manifest): string => {
   return `${bytes} bytes, ${total} rows in ${Object.keys(rows).length} tables and the ends of ${chains.length} audit chains are those of the backup of ${madeAt}`;
 };
 
-export const run = async (args: readonly string[]): Promise<number> => {
-  const { from, to } = askedIn(args);
-  requireFresh(from, to);
-  const { audit, fingerprints } = keysForRestored(to, readEnvironment());
+const restored = async (from: string, to: string, settings: ReturnType<typeof readEnvironment>) => {
+  const { audit, fingerprints } = keysForRestored(to, settings);
   const read = readManifest(from, audit);
   if ('problem' in read) throw new CannotGoOn(`Nothing was restored: ${read.problem}`);
   const { manifest } = read;
-  mkdirSync(path.dirname(to), { recursive: true, mode: 0o700 });
   copyBackup(from, to);
   try {
     requireEqual(otherKeys(manifest, fingerprints));
@@ -83,6 +88,17 @@ export const run = async (args: readonly string[]): Promise<number> => {
   } finally {
     removeUnproven(to);
   }
+  return manifest;
+};
+
+export const run = async (args: readonly string[]): Promise<number> => {
+  const { from, to, key } = askedIn(args);
+  requireFresh(from, to);
+  const settings = readEnvironment();
+  keysForRestored(to, settings);
+  mkdirSync(path.dirname(to), { recursive: true, mode: 0o700 });
+  const named = { beside: to, keyFile: key ?? settings.BACKUP_KEY_FILE };
+  const manifest = await withUnpacked(from, named, (backup) => restored(backup, to, settings));
   console.log(told(manifest));
   console.log(`restored ${to}`);
   return 0;

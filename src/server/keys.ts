@@ -10,7 +10,7 @@ import { fingerprintsIn, isPopulated, noteFingerprints } from '#data/database/ke
 import type { Store } from '#data/database/store.ts';
 
 /** The key in a file. */
-const keyFrom = (file: string): Uint8Array => {
+export const keyFrom = (file: string): Uint8Array => {
   const text = readFileSync(file, 'utf8').trim();
   if (!/^[0-9a-f]{64}$/.test(text)) {
     throw new CannotGoOn(
@@ -20,10 +20,13 @@ const keyFrom = (file: string): Uint8Array => {
   return Buffer.from(text, 'hex');
 };
 
-const makeKey = (file: string): void => {
+/** Never over a key that is there. */
+export const writeKey = (file: string, key: Uint8Array): void => {
   mkdirSync(path.dirname(file), { recursive: true, mode: 0o700 });
-  writeFileSync(file, randomBytes(32).toString('hex'), { mode: 0o600, flag: 'wx' });
+  writeFileSync(file, Buffer.from(key).toString('hex'), { mode: 0o600, flag: 'wx' });
 };
+
+const makeKey = (file: string): void => writeKey(file, randomBytes(32));
 
 export interface Keys {
   readonly audit: Uint8Array;
@@ -33,7 +36,7 @@ export interface Keys {
   readonly phoneEntries: Uint8Array;
 }
 
-interface KeyFile {
+export interface KeyFile {
   readonly name: 'audit' | 'encryption';
   readonly setting: 'AUDIT_KEY_FILE' | 'ENCRYPTION_KEY_FILE';
   readonly file: string;
@@ -46,7 +49,7 @@ export type NamedKeyFiles = Readonly<Record<KeyFile['setting'], string | null>>;
 const beside = (databaseFile: string, name: KeyFile['name']): string =>
   path.join(`${databaseFile}.keys`, `${name}.key`);
 
-const keyFiles = (databaseFile: string, named: NamedKeyFiles): readonly KeyFile[] => [
+export const keyFiles = (databaseFile: string, named: NamedKeyFiles): readonly KeyFile[] => [
   {
     name: 'audit',
     setting: 'AUDIT_KEY_FILE',
@@ -61,7 +64,7 @@ const keyFiles = (databaseFile: string, named: NamedKeyFiles): readonly KeyFile[
   },
 ];
 
-const fingerprintOf = (name: string, key: Uint8Array): string =>
+export const fingerprintOf = (name: string, key: Uint8Array): string =>
   createHmac('sha256', key).update(`fingerprint of the ${name} key`).digest('hex').slice(0, 32);
 
 const wayOut = ({ setting, without }: KeyFile): string =>

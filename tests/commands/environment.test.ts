@@ -26,6 +26,7 @@ describe('settings from the environment', () => {
       METRICS_ADDRESS: null,
       ENCRYPTION_KEY_FILE: null,
       AUDIT_KEY_FILE: null,
+      BACKUP_KEY_FILE: null,
       CLINIC_NOW: null,
     });
   });

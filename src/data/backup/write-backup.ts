@@ -23,6 +23,7 @@ import { archiveFolderOf } from '../audit/audit-archive.ts';
 import { headsFileOf } from '../audit/audit-heads.ts';
 import { findingsInFile } from '../database/file-check.mjs';
 import type { Store } from '../database/store.ts';
+import { encryptedWith, encryptFiles } from './encrypted-file.ts';
 import { contentsOf, manifestFileOf, sealedManifest, sha256Of } from './manifest.ts';
 
 /** What a backup is called until it is whole. */
@@ -46,14 +47,21 @@ export const finish = (target: string): void => {
   renameSync(written, target);
 };
 
+/** "2026-03-02T09-00-00-000Z": sorts by time, and is a file name everywhere. */
+const timeShape = '\\d{4}-\\d\\d-\\d\\dT\\d\\d-\\d\\d-\\d\\d-\\d{3}Z';
+
+/** Whether a name is one that a backup gives itself, with what may follow; somebody else's file is none of ours. */
+const isOwnName = (file: string, name: string, end: string): boolean =>
+  file.startsWith(`${name}-`) && new RegExp(`^${timeShape}${end}$`).test(file.slice(name.length + 1));
+
 /** What an earlier one that was ended half-way has left. */
-const removeUnfinished = (folder: string): void => {
-  for (const name of readdirSync(folder)) {
-    if (name.includes(unfinished)) rmSync(path.join(folder, name), { recursive: true });
+const removeUnfinished = (folder: string, name: string): void => {
+  for (const one of readdirSync(folder)) {
+    if (isOwnName(one, name, '\\.(sqlite(\\.[a-z.-]+)?|encrypted|parts)\\.unfinished(-journal)?'))
+      rmSync(path.join(folder, one), { recursive: true });
   }
 };
 
-/** "2026-03-02T09-00-00-000Z": sorts by time, and is a file name everywhere. */
 const timeInName = (at: number): string => new Date(at).toISOString().replace(/[:.]/g, '-');
 
 const copyPages = (store: Store, copy: string): void => {
@@ -87,7 +95,7 @@ export const writeBackup = (
   { folder, name, at }: BackupPlace,
 ): string => {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  removeUnfinished(folder);
+  removeUnfinished(folder, name);
   const target = path.join(folder, `${name}-${timeInName(at)}.sqlite`);
   const copy = `${target}${unfinished}`;
   // Heads first and moved rows last: a head must not be newer than the copy, and no moved row be in neither.
@@ -111,23 +119,68 @@ export const writeBackup = (
   return target;
 };
 
+const partsOfBackup = (backup: string): readonly string[] => [
+  backup,
+  manifestFileOf(backup),
+  headsFileOf(backup),
+  archiveFolderOf(backup),
+];
+
+/** Names of all files a backup consists of, below its folder. */
+const filesOf = (backup: string): readonly string[] =>
+  partsOfBackup(backup)
+    .filter((part) => existsSync(part))
+    .flatMap((part) =>
+      statSync(part).isDirectory() ? readdirSync(part).map((one) => path.join(part, one)) : [part],
+    )
+    .map((part) => path.relative(path.dirname(backup), part));
+
+/**
+ * The same as one file, encrypted under a key of its own. The parts are made beside the database, where they stand
+ * in the clear as it does; nothing but the encrypted file is ever written to the folder.
+ */
+export const writeEncryptedBackup = (
+  store: Store,
+  { auditKey, backupKey }: { readonly auditKey: Uint8Array; readonly backupKey: Uint8Array },
+  { folder, name, at }: BackupPlace,
+): string => {
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  removeUnfinished(folder, name);
+  const here = path.dirname(store.file);
+  const ownName = `${path.basename(store.file)}-backup`;
+  removeUnfinished(here, ownName);
+  const parts = path.join(here, `${ownName}-${timeInName(at)}.parts${unfinished}`);
+  const target = path.join(folder, `${name}-${timeInName(at)}.encrypted`);
+  try {
+    const backup = writeBackup(store, auditKey, { folder: parts, name, at });
+    encryptFiles(parts, filesOf(backup), `${target}${unfinished}`, backupKey);
+    finish(target);
+    sync(folder);
+    return target;
+  } finally {
+    rmSync(parts, { recursive: true, force: true });
+  }
+};
+
 /** Whether there is anything to back up in a file. */
 export const isWritten = (file: string): boolean => existsSync(file) && statSync(file).size > 0;
 
-/** Backups of one name in a folder, oldest first. */
+const isFinished = (file: string): boolean =>
+  file.endsWith('.encrypted') ? encryptedWith(file) !== null : existsSync(manifestFileOf(file));
+
+/** Backups of one name in a folder, oldest first: what is called so and is one. */
 export const backupsIn = (folder: string, name: string): readonly string[] =>
   readdirSync(folder)
-    .filter((one) => one.startsWith(`${name}-`) && one.endsWith('.sqlite'))
+    .filter((one) => isOwnName(one, name, '\\.(sqlite|encrypted)'))
     .sort()
-    .map((one) => path.join(folder, one));
+    .map((one) => path.join(folder, one))
+    .filter(isFinished);
 
 /** Takes away the oldest until `keep` are left; the file first, so that what remains of one is never taken for it. */
 export const keepNewest = (folder: string, name: string, keep: number): readonly string[] => {
   const all = backupsIn(folder, name);
   const old = all.slice(0, Math.max(0, all.length - keep));
-  for (const one of old) {
-    for (const part of [one, manifestFileOf(one), headsFileOf(one), archiveFolderOf(one)])
-      rmSync(part, { recursive: true, force: true });
-  }
+  for (const one of old)
+    for (const part of partsOfBackup(one)) rmSync(part, { recursive: true, force: true });
   return old;
 };

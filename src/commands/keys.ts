@@ -1,0 +1,97 @@
+/**
+ * The keys of a file on paper, and back: prints the page that is kept sealed elsewhere, takes a key typed from it,
+ * and makes a key for backups. Never writes over a key that is there.
+ */
+import { randomBytes } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { text } from 'node:stream/consumers';
+import { parseArgs } from 'node:util';
+import { openStore } from '#data/open-store.ts';
+import { type KeyName, type KeyOnPage, keyFromTyped, keyNames, keyPage } from '#server/key-page.ts';
+import { keyFiles, keyFrom, keyProblems, writeKey } from '#server/keys.ts';
+import { readEnvironment } from './environment.mjs';
+import { CannotGoOn } from './say.mjs';
+
+const usage =
+  'Usage: [DATABASE_FILE=…] npm run keys -- --page | --make-backup-key FILE | --type-back audit|encryption|backup --to FILE';
+
+interface Asked {
+  readonly page: boolean;
+  readonly make: string | null;
+  readonly typed: { readonly name: KeyName; readonly to: string } | null;
+}
+
+const askedIn = (args: readonly string[]): Asked => {
+  try {
+    const options = {
+      page: { type: 'boolean' },
+      'make-backup-key': { type: 'string' },
+      'type-back': { type: 'string' },
+      to: { type: 'string' },
+    } as const;
+    const values = parseArgs({ args: [...args], options }).values;
+    const { page = false, 'make-backup-key': make = null, to = null } = values;
+    const name = keyNames.find((one) => one === values['type-back']);
+    const typed = name && to ? { name, to } : null;
+    const isWhole = (values['type-back'] === undefined && to === null) || typed !== null;
+    if (isWhole && [page, make !== null, typed !== null].filter(Boolean).length === 1)
+      return { page, make, typed };
+  } catch {
+    // Said below, as for what is missing.
+  }
+  throw new CannotGoOn(usage, 2);
+};
+
+const requireFree = (file: string): void => {
+  if (existsSync(file))
+    throw new CannotGoOn(`${file} is there already. Name a file that is not there yet.`, 2);
+};
+
+/** Only keys that open the file are worth a page. */
+const requireOwnKeys = (settings: ReturnType<typeof readEnvironment>): void => {
+  const file = settings.DATABASE_FILE;
+  if (!existsSync(file)) throw new CannotGoOn(`The database file ${file} does not exist.`, 2);
+  const store = openStore(file);
+  try {
+    const problems = keyProblems(store, settings);
+    if (problems.length > 0) throw new CannotGoOn(problems.join('\n'));
+  } finally {
+    store.close();
+  }
+};
+
+const page = (): number => {
+  const settings = readEnvironment();
+  requireOwnKeys(settings);
+  const { DATABASE_FILE: file, BACKUP_KEY_FILE: backup } = settings;
+  const keys: KeyOnPage[] = keyFiles(file, settings).map((one) => ({ ...one, key: keyFrom(one.file) }));
+  if (backup) {
+    keys.push({ name: 'backup', without: 'no encrypted backup can be opened', key: keyFrom(backup) });
+  }
+  console.log(keyPage(keys, file, new Date().toISOString().slice(0, 10)));
+  return 0;
+};
+
+const typeBack = async (name: KeyName, to: string, typing: () => Promise<string>): Promise<number> => {
+  requireFree(to);
+  const read = keyFromTyped(name, await typing());
+  if (!read.ok) throw new CannotGoOn(`Nothing was written. ${read.problems.join(' ')} Type the lines again.`);
+  writeKey(to, read.key);
+  console.log(`wrote the ${name} key to ${to}`);
+  return 0;
+};
+
+const typedHere = (): Promise<string> => {
+  console.log('Type the four lines of the key with their numbers, then end with Ctrl+D:');
+  return text(process.stdin);
+};
+
+export const run = async (args: readonly string[], typing = typedHere): Promise<number> => {
+  const asked = askedIn(args);
+  if (asked.typed) return typeBack(asked.typed.name, asked.typed.to, typing);
+  if (asked.make === null) return page();
+  requireFree(asked.make);
+  writeKey(asked.make, randomBytes(32));
+  console.log(`made a backup key in ${asked.make}. Print it now: npm run keys -- --page`);
+  return 0;
+};
