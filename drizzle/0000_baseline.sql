@@ -1286,6 +1286,7 @@ CREATE TABLE `care_profile` (
 	`followed_joints` text NOT NULL,
 	`swelling_not_asked` text NOT NULL,
 	`asks_fatigue` integer DEFAULT false NOT NULL,
+	`error_group` text,
 	`owned_loads_kg` text NOT NULL,
 	`owned_equipment` text NOT NULL,
 	`formula_sex` text,
@@ -1293,6 +1294,7 @@ CREATE TABLE `care_profile` (
 	`recorded_by` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "care_profile_error_group" CHECK("care_profile"."error_group" IS NULL OR "care_profile"."error_group" IN ('knee-osteoarthritis-mild', 'knee-arthroplasty-awaited', 'hip-arthroplasty-awaited', 'none-of-these')),
 	CONSTRAINT "care_profile_sex" CHECK("care_profile"."formula_sex" IS NULL OR "care_profile"."formula_sex" IN ('female', 'male'))
 );
 --> statement-breakpoint
@@ -1588,6 +1590,30 @@ CREATE TABLE `patient_site` (
 );
 --> statement-breakpoint
 CREATE INDEX `patient_site_by_patient` ON `patient_site` (`clinic_id`,`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `retest_plan` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`version` integer NOT NULL,
+	`measure` text NOT NULL,
+	`set_on` text NOT NULL,
+	`due_on` text,
+	`every_days` integer,
+	`reason` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "retest_plan_measure" CHECK("retest_plan"."measure" IN ('body-mass', 'stature', 'body-fat', 'blood-pressure', 'limb-circumference', 'ankle-brachial-index', 'repetitions-to-failure', 'chair-stand-30s', 'five-times-sit-to-stand', 'timed-up-and-go', 'usual-pace-walk', 'fast-walk-40m', 'six-minute-walk', 'stair-climb', 'grip', 'pinch', 'hand-span', 'isometric-force', 'range-of-movement', 'joint-counts', 'disease-activity-score', 'pain-function-global', 'knee-hip-score', 'patient-chosen-activity')),
+	CONSTRAINT "retest_plan_set" CHECK("retest_plan"."set_on" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "retest_plan_due" CHECK("retest_plan"."due_on" IS NULL OR "retest_plan"."due_on" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "retest_plan_every" CHECK("retest_plan"."every_days" IS NULL OR "retest_plan"."every_days" BETWEEN 14 AND 365),
+	CONSTRAINT "retest_plan_stopped" CHECK(("retest_plan"."due_on" IS NULL) = ("retest_plan"."reason" IS NOT NULL))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `retest_plan_version` ON `retest_plan` (`patient_id`,`version`);--> statement-breakpoint
+CREATE INDEX `retest_plan_by_patient` ON `retest_plan` (`clinic_id`,`patient_id`,`version`);--> statement-breakpoint
 CREATE TABLE `review_booking` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1673,7 +1699,7 @@ CREATE TABLE `worklist_item` (
 	PRIMARY KEY(`clinic_id`, `patient_id`, `key`),
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "worklist_item_kind" CHECK("worklist_item"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'dose-stopped', 'floor-reached', 'entry-conflict', 'ease-back', 'resume-due', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'reported-new', 'event-review', 'pre-visit-answers', 'phase-due', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'baseline-due'))
+	CONSTRAINT "worklist_item_kind" CHECK("worklist_item"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'dose-stopped', 'floor-reached', 'entry-conflict', 'ease-back', 'resume-due', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'reported-new', 'event-review', 'pre-visit-answers', 'phase-due', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'retest-due', 'baseline-due'))
 );
 --> statement-breakpoint
 CREATE INDEX `worklist_item_by_danger` ON `worklist_item` (`clinic_id`,`rank`,`since`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`);--> statement-breakpoint
@@ -2096,6 +2122,12 @@ CREATE TRIGGER record_file_no_delete BEFORE DELETE ON record_file BEGIN SELECT R
 CREATE TRIGGER record_file_no_replace BEFORE INSERT ON record_file WHEN EXISTS (SELECT 1 FROM record_file WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER record_file_no_update BEFORE UPDATE ON record_file BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER retest_plan_no_delete BEFORE DELETE ON retest_plan BEGIN SELECT RAISE(ABORT, 'retest_plan is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER retest_plan_no_replace BEFORE INSERT ON retest_plan WHEN EXISTS (SELECT 1 FROM retest_plan WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'retest_plan is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER retest_plan_no_update BEFORE UPDATE ON retest_plan BEGIN SELECT RAISE(ABORT, 'retest_plan is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER review_booking_no_delete BEFORE DELETE ON review_booking BEGIN SELECT RAISE(ABORT, 'review_booking is append-only'); END;
 --> statement-breakpoint

@@ -26,6 +26,13 @@ interface Shown {
 const standingUp =
   'Stand up from a chair that stands against a wall and sit down again, once, with somebody beside; arms as needed';
 
+const ofHand: Shown = {
+  camera: 'Both hands flat on a table in good light, a hand’s breadth from the camera; back, then palm',
+  move: 'Make a fist, spread the fingers, thumb to each fingertip',
+  task: 'Button a shirt or pick up a coin',
+  bears: false,
+};
+
 const shown: Readonly<Record<JointName, Shown>> = {
   shoulder: {
     camera: 'Both shoulders bare, camera at chest height two metres off; from the front, then from behind',
@@ -45,12 +52,9 @@ const shown: Readonly<Record<JointName, Shown>> = {
     task: 'Wring out a cloth or open a jar that has been opened before',
     bears: false,
   },
-  hand: {
-    camera: 'Both hands flat on a table in good light, a hand’s breadth from the camera; back, then palm',
-    move: 'Make a fist, spread the fingers, thumb to each fingertip',
-    task: 'Button a shirt or pick up a coin',
-    bears: false,
-  },
+  'thumb-base': ofHand,
+  'finger-joint': ofHand,
+  hand: ofHand,
   hip: {
     camera: 'Whole body from the side, camera at hip height three metres off',
     move: 'Standing at a support: knee towards the chest, leg to the side, leg backwards',
