@@ -138,6 +138,7 @@ export const plansRetest = (measure: RetestAct['measure'], inDays: number, every
   inDays,
   everyDays,
 });
+export const keepsAsTemplate = (name: string): Act => ({ does: 'keep-as-template', name });
 export const asksAtHome = (what: 'activities' | 'own-questions', everyDays: number): Act => ({
   does: 'ask-at-home',
   what,

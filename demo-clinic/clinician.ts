@@ -24,6 +24,7 @@ import { consentsTo, lookAtCuff } from './cuff.ts';
 import { followsPhases, isOfPhases } from './phases.ts';
 import { plansRetest } from './retest-act.ts';
 import type { Act } from './story.ts';
+import { keepsAsTemplate } from './template-act.ts';
 
 type Did<D extends Act['does']> = Extract<Act, { does: D }>;
 
@@ -181,8 +182,7 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
       await signPreApproval(access, patientId, itemIdOf(patientId, act.item), act.steps, act.days);
       return;
     case 'test-effusion':
-      await recordEffusion(access, patientId, act.joint, act.grade);
-      return;
+      return void (await recordEffusion(access, patientId, act.joint, act.grade));
     case 'agree':
       return consentsTo(access, patientId, act);
     case 'watch':
@@ -192,6 +192,8 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
       return asksAtHome(access, patientId, act);
     case 'plan-retest':
       return void (await plansRetest(access, patientId, act));
+    case 'keep-as-template':
+      return keepsAsTemplate(access, patientId, act);
     case 'note-event':
       await notesEvent(access, patientId, act);
   }

@@ -22,6 +22,7 @@ import type { LetterFacts } from './letter-facts.ts';
 import type { NotedEvent } from './noted-event.ts';
 import type { PhaseAct } from './phase-act.ts';
 import type { RetestAct } from './retest-act.ts';
+import type { TemplateAct } from './template-act.ts';
 
 /** A measurement without its day: the day is that of the visit. */
 type WithoutDay<M> = M extends unknown ? Omit<M, 'day'> : never;
@@ -80,7 +81,6 @@ export type Act =
   | { readonly does: 'watch'; readonly limb: Limb; readonly side: Side }
   /** What the patient can do with a cuff alone: both hands release it, feeling is intact, the phone may stop. */
   | { readonly does: 'check-alone'; readonly limb: Limb; readonly side: Side }
-  /** From that day on: the activities on record, or the clinic’s own questions. */
   | {
       readonly does: 'ask-at-home';
       readonly what: 'activities' | 'own-questions';
@@ -88,6 +88,7 @@ export type Act =
     }
   | PhaseAct
   | RetestAct
+  | TemplateAct
   | NotedEvent;
 
 export interface Visit {
