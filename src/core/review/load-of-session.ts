@@ -3,6 +3,7 @@
  * given makes the figure unknown: a sum over what was given would read as less work done.
  */
 import { exertionFromReserve } from '../assessment/strength/reserve-scale.ts';
+import { heldSeconds } from '../decision/dose/volume.ts';
 import { wasEasier } from '../decision/facts/item-work.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import { restrictionSeconds } from '../prescribing/occlusion/restriction-time.ts';
@@ -11,7 +12,16 @@ import type { Day } from '../time/day.ts';
 import { doseDone, firstDoseOf } from './dose/dose-done.ts';
 import { shareInWords, withUnit } from './plain-words.ts';
 
-const loadMeasures = ['dose', 'load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'] as const;
+const loadMeasures = [
+  'dose',
+  'load',
+  'volume',
+  'repetitions',
+  'held',
+  'sets',
+  'effort',
+  'restriction',
+] as const;
 export type LoadMeasure = (typeof loadMeasures)[number];
 
 interface MeasureTitle {
@@ -34,6 +44,7 @@ export const measureTitles: Readonly<Record<LoadMeasure, MeasureTitle>> = {
   load: { title: 'Load', unit: 'kg' },
   volume: { title: 'Load × repetitions', unit: 'kg' },
   repetitions: { title: 'Repetitions', unit: '' },
+  held: { title: 'Time held', unit: 's' },
   sets: { title: 'Sets', unit: '' },
   effort: { title: 'Effort of the hardest set, 0 to 10', unit: '' },
   restriction: { title: 'Time under restriction', unit: 'min' },
@@ -55,6 +66,7 @@ export const measuresOf = (dose: Dose): readonly LoadMeasure[] => {
     case 'low-load':
       return ['dose', 'load', 'volume', 'repetitions', 'sets', 'effort'];
     case 'variation':
+      if (dose.hold) return ['dose', 'held', 'sets', 'effort'];
       return dose.effectiveLoadKg === null
         ? ['dose', 'repetitions', 'sets', 'effort']
         : ['dose', 'load', 'repetitions', 'sets', 'effort'];
@@ -110,6 +122,12 @@ const minutesRestricted = (sets: readonly SetRecord[], dose: Dose | null): numbe
   return restrictedSeconds / 60;
 };
 
+/** Only holds that were held to their end are counted, so each lasted what was asked. */
+const secondsHeld = ({ repetitions }: SetRecord, dose: Dose | null): number | null => {
+  const seconds = dose && heldSeconds(dose);
+  return repetitions === null || seconds === null ? null : repetitions * seconds;
+};
+
 /** From the repetitions left in reserve; a reserve the scale has no effort for leaves it unknown. */
 const effortOf = ({ reserve }: SetRecord): number | null => {
   const outcome = reserve === null ? null : exertionFromReserve({ reserve });
@@ -145,6 +163,8 @@ const figureOf = (
       );
     case 'repetitions':
       return sumKnown(sets.map((set) => set.repetitions));
+    case 'held':
+      return sumKnown(sets.map((set, place) => secondsHeld(set, doses[place] ?? null)));
     case 'sets':
       return sets.filter((set) => set.repetitions !== 0).length;
     case 'effort':
