@@ -1,4 +1,5 @@
 /** Holds are steps of the dose as repetitions are, and count by their seconds. Figures worked by hand. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type EaseContext, easeBack } from '#core/decision/dose/ease-back.ts';
 import { type StepContext, stepVariation } from '#core/decision/dose/steps.ts';
@@ -6,6 +7,7 @@ import { changesBetween, easierSession, shareOf } from '#core/decision/dose/volu
 import { halfWayTo } from '#core/decision/dose/way-back.ts';
 import { engineDefaults } from '#core/decision/settings.ts';
 import type { VariationDose } from '#core/prescribing/dose.ts';
+import { holdsIn } from '#tests/support/holds.ts';
 import { daysAgo, propose, variation } from '../propose.ts';
 import { version } from '../small-record.ts';
 
@@ -157,5 +159,33 @@ describe('the way down and back', () => {
     const easier = { ...held(5, 5, 9), mark: 3 };
     const dose = { ...held(5, 10, 5), mark: 2 };
     expect(easierSession(easier, dose, dose, false)).toMatchObject({ hold: { seconds: 5 }, mark: 2 });
+  });
+
+  const anyHeld = fc
+    .record({
+      sets: fc.integer({ min: 1, max: 5 }),
+      low: fc.integer({ min: 1, max: 20 }),
+      over: fc.integer({ min: 0, max: 10 }),
+      seconds: fc.integer({ min: 2, max: 45 }),
+    })
+    .map(({ sets, low, over, seconds }) => ({ ...held(low, low + over, seconds, seconds + 10), sets }));
+
+  it('never asks more after a cut, whatever is held', () => {
+    holdsIn(2000, anyHeld, (dose) => {
+      const after = cut(dose);
+      expect(shareOf(after, dose)! <= 1).toBe(true);
+      expect(after.method === 'variation' && after.hold!.seconds <= dose.hold!.seconds).toBe(true);
+    });
+  });
+
+  it('never goes over the dose it returns to, in holds or in seconds', () => {
+    holdsIn(2000, anyHeld, anyHeld, (dose, target) => {
+      const back = halfWayTo(dose, target, []);
+      if (back?.method !== 'variation') return;
+      expect(back.hold!.seconds).toBeLessThanOrEqual(Math.max(dose.hold!.seconds, target.hold!.seconds));
+      expect(back.repetitions.low).toBeLessThanOrEqual(
+        Math.max(dose.repetitions.low, target.repetitions.low),
+      );
+    });
   });
 });
