@@ -138,6 +138,7 @@ const german = {
   gehtest: ['gait', 'walking', 'timed up'],
   handkraft: ['grip'],
   handspanne: ['span'],
+  isometrisch: ['isometric', 'hold'],
   liegestutz: ['push up'],
   messfehler: ['measurement error', 'detectable'],
   rudern: ['row'],
@@ -148,6 +149,7 @@ const german = {
 /** What colleagues call it among themselves, or on another page. */
 const alsoCalled = {
   bfr: ['occlusion', 'restriction'],
+  isometric: ['hold'],
   bmi: ['body mass index'],
   bp: ['blood pressure', 'systolic'],
   cuff: ['occlusion'],
