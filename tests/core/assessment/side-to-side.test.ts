@@ -14,7 +14,7 @@ const push = (side: 'left' | 'right', force: number, over: object = {}) =>
     site: 'knee extensors',
     side,
     heldBy: 'by-belt',
-    forceUnit: 'N',
+    forceUnit: 'newtons',
     force,
     ...over,
   }) as Measurement;
@@ -55,7 +55,7 @@ describe('force', () => {
   });
 
   it('typed in kilograms is compared in newtons', () => {
-    expect(told(push('left', 196.133), push('right', 20, { forceUnit: 'kg' }))!.sentence).toMatch(
+    expect(told(push('left', 196.133), push('right', 20, { forceUnit: 'kilograms' }))!.sentence).toMatch(
       /^Right less left: 0 N\./,
     );
   });

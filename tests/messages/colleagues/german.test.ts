@@ -111,7 +111,7 @@ describe('measurements in German', () => {
           side: 'left',
           heldBy: 'by-belt',
           force: 20,
-          forceUnit: 'kg',
+          forceUnit: 'kilograms',
           ...by,
         },
       ]),

@@ -13,7 +13,7 @@ import { unjudged, withoutNorm } from '../course/judgement.ts';
 import { number, side, word } from './fields.ts';
 import { measure } from './measure.ts';
 
-const units = ['N', 'kg'] as const;
+const units = ['newtons', 'kilograms'] as const;
 const heldBy = ['by-hand', 'by-belt'] as const;
 
 interface Pushed {
@@ -22,7 +22,7 @@ interface Pushed {
 }
 
 export const newtons = ({ force, forceUnit }: Pushed): number =>
-  forceUnit === 'kg' ? times(force, newtonsPerKilogramForce) : force;
+  forceUnit === 'kilograms' ? times(force, newtonsPerKilogramForce) : force;
 
 const unusualBelowN = 10;
 const unusualAboveN = 1200;
@@ -33,7 +33,7 @@ const heldWords = { 'by-hand': 'held by hand', 'by-belt': 'against a belt' } as 
 
 const inNewtons = (row: Pushed): string => {
   const shown = `${Math.round(newtons(row))} N`;
-  return row.forceUnit === 'kg' ? `${shown} (${figure(row.force)} kg)` : `${figure(row.force)} N`;
+  return row.forceUnit === 'kilograms' ? `${shown} (${figure(row.force)} kg)` : `${figure(row.force)} N`;
 };
 
 export const isometricForce = measure({

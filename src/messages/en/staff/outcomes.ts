@@ -27,6 +27,13 @@ export const words = {
   'better.lower': 'lower is better',
   'measures-note':
     'The latest reading beside the first. A difference counts as a change only when it exceeds the measurement error. This does not show what caused it.',
+  'group.named': 'Changes are judged by the error of {group}.',
+  'group.no-fit':
+    'No group on file fits this person: where the error depends on the group, no change is judged.',
+  'group.none':
+    'Nobody has named a group whose error holds: where it depends on the group, no change is judged.',
+  'group.change': 'Change the group',
+  'group.name': 'Name the group',
   'retest.title': 'Re-test plan',
   'retest.none': 'No re-test is planned.',
   'retest.due': 'Due since {date}',
@@ -44,8 +51,8 @@ export const words = {
   'retest.every-hint': '14 to 365 days; leave empty for once. Measured up to 7 days early counts.',
   'retest.week': 'Measure again this week',
   'sides.title': 'Side to side',
-  'sides.on': '{value} ({date})',
-  'sides.difference': 'Difference',
+  'sides.left': 'Left {value} ({date})',
+  'sides.right': 'Right {value} ({date})',
   'sides.differ': 'The sides differ.',
   'sides.within-error': 'No difference called.',
   'sides.not-judged': 'Not judged.',

@@ -1,4 +1,5 @@
 /** What care brought: each thing measured, drawn along one time with its error and norm; goals beside. */
+import { errorGroupWords } from '#core/assessment/change/error-group.ts';
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
 import { personMeasured } from '#core/assessment/course/measured.ts';
@@ -66,6 +67,23 @@ const Readings = ({
   </Disclosure>
 );
 
+/** Whose error of measuring holds, and where that is said. */
+const WhoseError = ({ patient: { id, profile } }: Pick<OutcomesProps, 'patient'>) => {
+  const group = profile?.errorGroup ?? null;
+  return (
+    <p className="soft">
+      {group === 'none-of-these'
+        ? say('group.no-fit')
+        : group
+          ? say('group.named', { group: errorGroupWords[group] })
+          : say('group.none')}{' '}
+      <a className="screen-only" href={`/patients/${id}/care/first-visit?step=reason`}>
+        {say(group ? 'group.change' : 'group.name')}
+      </a>
+    </p>
+  );
+};
+
 const firstDay = (lines: readonly OutcomeLine[], doseDays: readonly DoseDay[], day: Day): Day =>
   [
     ...lines.flatMap(({ readings }) => readings.map((one) => one.day)),
@@ -80,6 +98,7 @@ const Measures = ({ patient, doseDays, day, lines }: OutcomesProps & { lines: re
         <h2>Outcomes</h2>
         <p className="soft">{say('picture.key')}</p>
       </div>
+      <WhoseError patient={patient} />
       <div className="measure measure-axis">
         <span />
         <TimeAxis span={span} doses={doseDays} day={day} />

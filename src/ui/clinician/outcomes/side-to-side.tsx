@@ -3,7 +3,6 @@ import { type SideLine, sideLines } from '#core/assessment/course/side-to-side.t
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/outcomes.ts';
-import { DataTable } from '#ui/design-system/data-table.tsx';
 import type { CourseAnswer } from '../answers.ts';
 
 interface Props {
@@ -17,34 +16,27 @@ const verdicts = {
   'not-judged': say('sides.not-judged'),
 } as const satisfies Record<SideLine['verdict'], string>;
 
+/** Nothing where no thing was measured on both sides. */
 export const SideToSide = ({ measurements, day }: Props) => {
   const lines = sideLines(measurements);
-  const cell = ({ text, day: on }: SideLine['left']) =>
-    say('sides.on', { value: text, date: dayInWords(on, day) });
   return lines.length === 0 ? null : (
     <section className="stack-close">
       <h2>{say('sides.title')}</h2>
-      <DataTable
-        caption={say('sides.title')}
-        hidesCaption
-        columns={[
-          { key: 'what', title: 'Measures' },
-          { key: 'left', title: 'Left' },
-          { key: 'right', title: 'Right' },
-          { key: 'difference', title: say('sides.difference') },
-        ]}
-        rows={lines.map((line) => ({
-          key: line.key,
-          cells: [
-            line.title,
-            cell(line.left),
-            cell(line.right),
-            <>
-              <strong>{verdicts[line.verdict]}</strong> {line.sentence}
-            </>,
-          ],
-        }))}
-      />
+      <ul className="plain-list lined">
+        {lines.map(({ key, title, left, right, verdict, sentence }) => (
+          <li key={key} className="keep-together">
+            <h3>{title}</h3>
+            <p>
+              {say('sides.left', { value: left.text, date: dayInWords(left.day, day) })}
+              {' · '}
+              {say('sides.right', { value: right.text, date: dayInWords(right.day, day) })}
+            </p>
+            <p>
+              <strong>{verdicts[verdict]}</strong> {sentence}
+            </p>
+          </li>
+        ))}
+      </ul>
       <p className="soft">{say('sides.note')}</p>
     </section>
   );

@@ -83,7 +83,7 @@ describe('range of movement', () => {
 });
 
 describe('isometric force', () => {
-  const push = (force: number, forceUnit: 'N' | 'kg') =>
+  const push = (force: number, forceUnit: 'newtons' | 'kilograms') =>
     ({
       kind: 'isometric-force',
       day: early,
@@ -95,18 +95,20 @@ describe('isometric force', () => {
     }) as const;
 
   it('typed in kilograms is kept as typed and compared in newtons (standard gravity 9.80665)', () => {
-    expect(newtons(push(20, 'kg'))).toBeCloseTo(196.133, 9);
-    expect(measureOf('isometric-force').inWords(push(20, 'kg'))).toBe('196 N (20 kg), held by hand');
+    expect(newtons(push(20, 'kilograms'))).toBeCloseTo(196.133, 9);
+    expect(measureOf('isometric-force').inWords(push(20, 'kilograms'))).toBe('196 N (20 kg), held by hand');
   });
 
   it('asks where the unit looks wrong, and refuses what no instrument shows', () => {
     const asks = (row: Measurement) => measureOf('isometric-force').asks?.(row) ?? [];
     expect(
-      [asks(push(9.9, 'N')), asks(push(10, 'N')), asks(push(1200, 'N'))].map((all) => all.length),
+      [asks(push(9.9, 'newtons')), asks(push(10, 'newtons')), asks(push(1200, 'newtons'))].map(
+        (all) => all.length,
+      ),
     ).toEqual([1, 0, 0]);
-    expect(asks(push(1201, 'N'))).toHaveLength(1);
-    expect(refused(push(306, 'kg'))).toEqual(['input.force']);
-    expect(refused(push(305, 'kg'))).toEqual([]);
+    expect(asks(push(1201, 'newtons'))).toHaveLength(1);
+    expect(refused(push(306, 'kilograms'))).toEqual(['input.force']);
+    expect(refused(push(305, 'kilograms'))).toEqual([]);
   });
 });
 

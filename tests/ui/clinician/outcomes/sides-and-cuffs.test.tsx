@@ -18,7 +18,7 @@ const grip = (side: 'left' | 'right', forceKg: number) => ({
   answeredAtHome: false,
 });
 
-it('both sides stand in one row with what may be said of their difference', () => {
+it('both sides stand in one line with what may be said of their difference', () => {
   const html = renderToStaticMarkup(
     <SideToSide measurements={[grip('left', 20), grip('right', 15)]} day={day} />,
   );
@@ -26,7 +26,7 @@ it('both sides stand in one row with what may be said of their difference', () =
   expect(html).toContain('Right is 75 % of left. The error of measuring is not known');
 });
 
-it('one side alone has no table', () => {
+it('one side alone has no line', () => {
   expect(renderToStaticMarkup(<SideToSide measurements={[grip('left', 20)]} day={day} />)).toBe('');
 });
 

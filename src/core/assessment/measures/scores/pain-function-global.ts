@@ -127,7 +127,10 @@ export const painFunctionGlobal = measure({
     },
     whole('patientGlobal', '{score}', 0, 10, 'Overall: 0 very well … 10 very poorly'),
   ],
-  hints: { pain: 'On average over the last week.' },
+  hints: {
+    pain: 'On average over the last week.',
+    difficulty: 'Leave empty where it was not asked.',
+  },
   sameBy: ['joint'],
   subject: (row) => jointInWords(row.joint),
   figure: (row) => row.pain,
