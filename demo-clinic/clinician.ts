@@ -116,13 +116,14 @@ const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promis
 const talk = async (
   access: Access,
   patientId: string,
-  act: Did<'message'> | Did<'set-goal'> | Did<'book-review'> | Did<'write'>,
+  act: Did<'message' | 'set-goal' | 'book-review' | 'plan-retest' | 'write'>,
 ): Promise<void> => {
   if (act.does === 'write') {
     const { does: _does, ...note } = act;
     const unsaid = { subjective: null, objective: null, assessment: null, plan: null, text: null };
     await recordNote(access, patientId, { ...unsaid, ...note, day: access.day });
   } else if (act.does === 'message') await sendMessage(access, patientId, act.text);
+  else if (act.does === 'plan-retest') await plansRetest(access, patientId, act);
   else if (act.does === 'set-goal') {
     const { goal, state } = act;
     await recordGoalStep(access, patientId, { goal, state, byDay: null, note: null });
@@ -176,6 +177,7 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
     case 'message':
     case 'set-goal':
     case 'book-review':
+    case 'plan-retest':
     case 'write':
       return talk(access, patientId, act);
     case 'pre-approve':
@@ -190,8 +192,6 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
       return lookAtCuff(access, patientId, act);
     case 'ask-at-home':
       return asksAtHome(access, patientId, act);
-    case 'plan-retest':
-      return void (await plansRetest(access, patientId, act));
     case 'keep-as-template':
       return keepsAsTemplate(access, patientId, act);
     case 'note-event':
