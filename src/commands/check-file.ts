@@ -13,9 +13,9 @@ import { findingsInFile } from '#data/database/file-check.mjs';
 import { openStore } from '#data/open-store.ts';
 import { openToOthers } from '#server/file-modes.ts';
 import { keyProblems, keysForRestored } from '#server/keys.ts';
+import { withUnpacked } from './backups/unpacked.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
-import { withUnpacked } from './unpacked.ts';
 
 const usage = 'Usage: [DATABASE_FILE=…] npm run check-file [-- --file FILE [--key FILE]]';
 

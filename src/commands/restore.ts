@@ -18,9 +18,9 @@ import {
 } from '#data/backup/restore-backup.ts';
 import { openStore } from '#data/open-store.ts';
 import { keysForRestored } from '#server/keys.ts';
+import { withUnpacked } from './backups/unpacked.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
-import { withUnpacked } from './unpacked.ts';
 import { verifyHistory } from './verify-audit.ts';
 
 const usage = 'Usage: npm run restore -- --from BACKUP --to FILE [--key FILE]';

@@ -64,7 +64,7 @@ export const keyFiles = (databaseFile: string, named: NamedKeyFiles): readonly K
   },
 ];
 
-export const fingerprintOf = (name: string, key: Uint8Array): string =>
+const fingerprintOf = (name: string, key: Uint8Array): string =>
   createHmac('sha256', key).update(`fingerprint of the ${name} key`).digest('hex').slice(0, 32);
 
 const wayOut = ({ setting, without }: KeyFile): string =>

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { encryptedWith } from '#data/backup/encrypted-file.ts';
 import { decryptFiles, Unopened } from '#data/backup/open-encrypted.ts';
 import { keyFrom } from '#server/keys.ts';
-import { CannotGoOn } from './say.mjs';
+import { CannotGoOn } from '../say.mjs';
 
 const wayOut: Readonly<Record<string, string>> = {
   key: 'Name the file of the key it was made with by --key, or type that key back from its printed page: npm run keys -- --type-back backup --to FILE',
