@@ -9,6 +9,7 @@ const idsByGroup = {
     'staff-two-factor',
     'invitation-days',
     'audit-retention-years',
+    'record-retention-years',
   ],
   phone: [
     'ask-two-hours',

@@ -55,4 +55,14 @@ export const recordKeepingSettings: readonly ClinicSetting[] = [
     default: 8,
     why: 'As long as many clinics keep the record itself. Older lines are no longer shown, and whoever runs the server can move them out of the database (archive-audit); nothing moves by itself.',
   },
+  {
+    id: 'record-retention-years',
+    title: 'Years for which a record is kept after care has ended',
+    unit: 'a',
+    min: 1,
+    max: 50,
+    whole: true,
+    default: 10,
+    why: 'What the law of the place asks for stands above this; ten years are common practice, no source. Nothing is erased by itself: whoever runs the server is shown which records are due (erase-person), and the clinic decides.',
+  },
 ];

@@ -28,8 +28,12 @@ type Spoken = Pick<AuditRow, 'clinicId' | 'sequence' | 'detail'>;
 /** Digest to the audit row that holds it, for each table. */
 type Known = Map<string, Map<string, Spoken>>;
 
-const takeIn = (known: Known, row: Spoken): void => {
-  const written = (row.detail as { readonly written?: WrittenRows }).written ?? {};
+const takeIn = (known: Known, gone: WrittenRows[], row: Spoken): void => {
+  const { written = {}, erased } = row.detail as {
+    readonly written?: WrittenRows;
+    readonly erased?: WrittenRows;
+  };
+  if (erased) gone.push(erased);
   for (const [table, digests] of Object.entries(written)) {
     const ofTable = known.get(table) ?? new Map<string, Spoken>();
     for (const digest of digestsIn(String(digests))) ofTable.set(digest, row);
@@ -37,7 +41,14 @@ const takeIn = (known: Known, row: Spoken): void => {
   }
 };
 
-const takeStored = async (known: Known, store: Store): Promise<void> => {
+/** Digests of rows as they were before a person was erased: no such row may be there any more. */
+const leaveOut = (known: Known, gone: readonly WrittenRows[]): void => {
+  for (const erased of gone)
+    for (const [table, digests] of Object.entries(erased))
+      for (const digest of digestsIn(String(digests))) known.get(table)?.delete(digest);
+};
+
+const takeStored = async (known: Known, gone: WrittenRows[], store: Store): Promise<void> => {
   for (let place = 0; ; ) {
     const page = await store.read
       .select({
@@ -50,20 +61,25 @@ const takeStored = async (known: Known, store: Store): Promise<void> => {
       .where(sql`rowid > ${place} AND instr(${audit.detail}, '"written"') > 0`)
       .orderBy(asc(sql`rowid`))
       .limit(pageSize);
-    for (const { place: _, ...row } of page) takeIn(known, row);
+    for (const { place: _, ...row } of page) takeIn(known, gone, row);
     if (page.length < pageSize) return;
     place = page.at(-1)!.place;
   }
 };
 
 /** Answers whether all archived rows were at hand. */
-const takeArchived = async (known: Known, store: Store, clinicIds: readonly string[]): Promise<boolean> => {
+const takeArchived = async (
+  known: Known,
+  gone: WrittenRows[],
+  store: Store,
+  clinicIds: readonly string[],
+): Promise<boolean> => {
   let isWhole = true;
   for (const clinicId of clinicIds) {
     for (const segment of await segmentsOf(store, clinicId)) {
       const rows = archivedRows(store.file, segment);
       if (!rows) isWhole = false;
-      for (const row of rows ?? []) takeIn(known, row);
+      for (const row of rows ?? []) takeIn(known, gone, row);
     }
   }
   return isWhole;
@@ -138,8 +154,10 @@ export const verifyRows = async (
   clinicIds: readonly string[],
 ): Promise<RowsVerdict> => {
   const known: Known = new Map();
-  await takeStored(known, store);
-  const isWhole = await takeArchived(known, store, clinicIds);
+  const gone: WrittenRows[] = [];
+  await takeStored(known, gone, store);
+  const isWhole = await takeArchived(known, gone, store, clinicIds);
+  leaveOut(known, gone);
   const counts = tablesHere(store).map((table) => compareTable(store, key, table, known, isWhole));
   const sum = (field: 'rows' | 'wrong' | 'unknown') =>
     counts.reduce((total, count) => total + count[field], 0);

@@ -22,6 +22,8 @@ const durability = {
   foreign_keys: 1,
   /** REPLACE then fires the triggers against deletion, where it would take a row away without a word. */
   recursive_triggers: 1,
+  /** What is deleted is overwritten where it stood. */
+  secure_delete: 1,
   busy_timeout: 5000,
 } as const;
 
@@ -36,6 +38,7 @@ export const connect = (file: string): Connection => {
   client.pragma('synchronous = FULL');
   client.pragma('foreign_keys = ON');
   client.pragma('recursive_triggers = ON');
+  client.pragma('secure_delete = ON');
   client.pragma(`busy_timeout = ${durability.busy_timeout}`);
   client.pragma('cache_size = -32768');
   // What a savepoint may have to undo is held in memory; over 64 kB it would go to a file of its own.

@@ -119,6 +119,16 @@ export const patientOf = async (access: Access, patientId: string): Promise<Pati
   };
 };
 
+/** Everybody of the clinic, by id; who was erased is nobody any more. */
+export const peopleOf = (access: Access): Promise<readonly { readonly id: string }[]> =>
+  Promise.resolve(
+    access.store.read
+      .select({ id: patientIdentity.patientId })
+      .from(patientIdentity)
+      .where(eq(patientIdentity.clinicId, access.clinicId))
+      .orderBy(asc(patientIdentity.patientId)),
+  );
+
 export interface PatientLine {
   readonly id: string;
   readonly givenName: string;

@@ -2,6 +2,7 @@
  * The worklist, kept on write: whoever writes something that may change it says so, and just before
  * the transaction commits the patient's items, or all of the clinic's, are worked out again.
  */
+
 import { and, asc, eq } from 'drizzle-orm';
 import { engineSettings } from '#core/decision/settings.ts';
 import { occlusionSettings } from '#core/prescribing/occlusion/settings.ts';
@@ -17,8 +18,9 @@ import type { Db } from '../database/connection.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { readTogether, togetherOf } from '../database/read-together.ts';
+import { peopleOf } from '../patients/people.ts';
 import { planQueries } from '../plan/plan-queries.ts';
-import { patient, worklistItem, worklistItemAction, worklistStrip } from '../schema/schema.ts';
+import { worklistItem, worklistItemAction, worklistStrip } from '../schema/schema.ts';
 import { itemsOfPatient } from './items-of-patient.ts';
 import { patientStateOf } from './patient-state.ts';
 import { keepStandingWith, keptStanding, standAnew } from './standings.ts';
@@ -178,10 +180,7 @@ export const rebuildWorklist = (access: Access): Promise<number> =>
     await tx.delete(worklistItem).where(eq(worklistItem.clinicId, access.clinicId));
     for (let from = 0; from < rows.length; from += 200)
       await tx.insert(worklistItem).values(rows.slice(from, from + 200));
-    const people = await tx
-      .select({ id: patient.id })
-      .from(patient)
-      .where(eq(patient.clinicId, access.clinicId));
+    const people = await peopleOf(access);
     for (const { id } of people) await keepStrip(tx, access, id);
     await standAnew(
       tx,

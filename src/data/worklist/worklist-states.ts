@@ -3,7 +3,8 @@
  * as everywhere; the facts beside it come in a fixed number of queries.
  * Written apart on purpose: rebuilding by this way and keeping by the other must agree.
  */
-import { and, asc, eq, sql } from 'drizzle-orm';
+
+import { and, eq, sql } from 'drizzle-orm';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import type { Plan } from '#core/plan/plan.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
@@ -12,9 +13,9 @@ import { retestsOfClinic } from '../assessment/retest-plans.ts';
 import { correctionIndexOfClinic } from '../corrections/correction-index.ts';
 import { reportedNewsOfAll } from '../entries/reported-news.ts';
 import { baselinesFrom } from '../patients/baselines.ts';
-import { patientOf } from '../patients/people.ts';
+import { patientOf, peopleOf } from '../patients/people.ts';
 import { planOf } from '../plan/plan-of.ts';
-import { clinic, decisionResponse, morning, patient, proposal, trainingSession } from '../schema/schema.ts';
+import { clinic, decisionResponse, morning, proposal, trainingSession } from '../schema/schema.ts';
 import { careStatesOf } from './care-state.ts';
 import { lastAskedOfClinic } from './last-asked.ts';
 import { type Answered, newestBaselines } from './patient-state.ts';
@@ -122,11 +123,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const { read } = access.store;
   const mine = access.clinicId;
   const [own] = await read.select({ zone: clinic.zone }).from(clinic).where(eq(clinic.id, mine));
-  const people = await read
-    .select({ id: patient.id })
-    .from(patient)
-    .where(eq(patient.clinicId, mine))
-    .orderBy(asc(patient.id));
+  const people = await peopleOf(access);
   const answered = await answeredOf(access);
   const proposals = byPatient(await proposalRows(access));
   const prescriptions = byPatient(await prescriptionRows(access));

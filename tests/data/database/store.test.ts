@@ -1,4 +1,5 @@
 import { executionAsyncResource } from 'node:async_hooks';
+import { readFileSync } from 'node:fs';
 import { eq } from 'drizzle-orm';
 import { afterEach, describe, expect, it } from 'vitest';
 import { migrateStore } from '#data/database/migrate.ts';
@@ -26,7 +27,22 @@ describe('durability', () => {
       foreignKeys: pragma(client, 'foreign_keys'),
       recursiveTriggers: pragma(client, 'recursive_triggers'),
       busyTimeout: pragma(client, 'busy_timeout'),
-    }).toEqual({ journal: 'wal', synchronous: 2, foreignKeys: 1, recursiveTriggers: 1, busyTimeout: 5000 });
+      secureDelete: pragma(client, 'secure_delete'),
+    }).toEqual({
+      ...{ journal: 'wal', synchronous: 2, foreignKeys: 1, recursiveTriggers: 1 },
+      ...{ busyTimeout: 5000, secureDelete: 1 },
+    });
+  });
+
+  it('overwrites what is deleted where it stood', async () => {
+    store = freshStore();
+    const { client } = store.writer;
+    client.exec("CREATE TABLE note (text TEXT); INSERT INTO note VALUES ('Zqxmark')");
+    client.pragma('wal_checkpoint(TRUNCATE)');
+    expect(readFileSync(store.file).includes('Zqxmark')).toBe(true);
+    client.exec('DELETE FROM note');
+    client.pragma('wal_checkpoint(TRUNCATE)');
+    expect(readFileSync(store.file).includes('Zqxmark')).toBe(false);
   });
 
   it('saves sessions sent by 100 phones at once: each is there once, none fails', async () => {
