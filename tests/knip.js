@@ -17,6 +17,8 @@ export default {
     'src/commands/team/*.ts!',
     'src/commands/{run,demo,build,serve}.mjs!',
     'src/commands/team/test.mjs!',
+    // Started as a process of its own, to compare with.
+    'src/commands/team/crowd/without-turns.mjs!',
     // A thread of its own, begun by its path.
     'src/papers/typesetting/engine.mjs!',
     // Fetched by the tag of the language.

@@ -44,9 +44,10 @@ const roomForPages = ['--max-semi-space-size=64'];
  * Starts the server. `env` is what it sees beside this process's own environment.
  * @param {import('./environment.mjs').Settings} settings
  * @param {Record<string, string>} [env]
+ * @param {string} [program]
  */
-export const startServer = (settings, env = {}) => {
-  const child = spawn(process.execPath, [...roomForPages, inRoot('src', 'commands', 'serve.mjs')], {
+export const startServer = (settings, env = {}, program = inRoot('src', 'commands', 'serve.mjs')) => {
+  const child = spawn(process.execPath, [...roomForPages, program], {
     cwd: root,
     env: {
       ...process.env,

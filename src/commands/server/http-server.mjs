@@ -6,6 +6,7 @@ import { createServer } from 'node:http';
 import { dataHeaders, fixedHeaders } from '#server/http/fixed-headers.mjs';
 import { root } from '../paths.mjs';
 import { CannotGoOn } from '../say.mjs';
+import { inTurn } from './admission.mjs';
 import { addressesIn, networkOfPeer } from './forwarded.mjs';
 
 /** A browser has sent its headers long before, and a phone on a poor line its entry. */
@@ -35,8 +36,10 @@ const refuseMethod = (response) => {
 /**
  * @param {(request: import('node:http').IncomingMessage, response: import('node:http').ServerResponse) => void} pages
  * @param {import('node:net').BlockList} trusted
+ * @param {typeof inTurn} turns who is let in when
  */
-export const bounded = (pages, trusted) => {
+export const bounded = (pages, trusted, turns = inTurn) => {
+  const answer = turns(pages);
   const server = createServer(limits, (request, response) => {
     const { headers, method = '', socket } = request;
     if (!methods.includes(method)) return refuseMethod(response);
@@ -45,7 +48,7 @@ export const bounded = (pages, trusted) => {
       socket.remoteAddress ?? '',
       headers['x-forwarded-for'],
     );
-    pages(request, response);
+    answer(request, response);
   });
   server.maxConnections = mostConnections;
   return server;
@@ -90,15 +93,16 @@ const countsServer = ({ host, port }) =>
  * Starts the pages on what was built, in this process. The start hook of the pages ends the process with the
  * reason when the file, its keys or its schema are not as they must be.
  * @param {import('../environment.mjs').Settings} settings
+ * @param {typeof inTurn} turns
  */
-export const startPages = async (settings) => {
+export const startPages = async (settings, turns = inTurn) => {
   process.chdir(root);
   const { default: next } = await import('next');
   const host = settings.HOST.replace(/^\[|\]$/g, '');
   const app = next({ dev: false, dir: root, hostname: host, port: settings.PORT });
   await app.prepare();
   const pages = app.getRequestHandler();
-  const server = bounded(pages, addressesIn(settings.TRUSTED_PROXY));
+  const server = bounded(pages, addressesIn(settings.TRUSTED_PROXY), turns);
   const servers = [await listening(server, { host, port: settings.PORT })];
   if (settings.METRICS_ADDRESS) servers.push(await countsServer(settings.METRICS_ADDRESS));
   return {

@@ -56,7 +56,11 @@ export const entriesHandler = (at: Runtime, request: Request): Promise<Response>
     if (wrong) return wrong;
     const wait = askedTooOften(context.person?.sessionId ?? null, networkOf(request.headers));
     // The phone keeps the entry and sends it again by itself.
-    if (wait > 0) return refusal(429, 'too-often', 'Too many at once. The entry is kept on this phone.');
+    if (wait > 0) {
+      return refusal(429, 'too-often', 'Too many at once. The entry is kept on this phone.', {
+        'Retry-After': String(wait),
+      });
+    }
     const plain = opened(at, context.person, body.value);
     if (!plain) return refusal(400, 'unreadable', unread);
     try {

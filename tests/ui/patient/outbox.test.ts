@@ -11,6 +11,7 @@ import {
   type Saved,
   waiting,
 } from '#ui/patient/outbox/outbox.ts';
+import { sendEntry } from '#ui/patient/outbox/send-entry.ts';
 
 const saved = (id: string, savedAt: number, isUrgent = false): Saved => ({
   entryId: id,
@@ -83,7 +84,7 @@ const world = () => {
       });
     },
     /** `reached`: the clinic stored it and the answer was lost on the way back. */
-    lose: (reached: boolean) => {
+    lose: (reached: boolean, comeAgainAfterMs?: number) => {
       if (!flying) return;
       const { entryId } = flying;
       flying = null;
@@ -91,7 +92,8 @@ const world = () => {
         if (!server.has(entryId)) order.push(entryId);
         server.set(entryId, (server.get(entryId) ?? 0) + 1);
       }
-      step({ type: 'failed', entryId, why: 'trouble', now });
+      const told = comeAgainAfterMs === undefined ? {} : { comeAgainAt: now + comeAgainAfterMs };
+      step({ type: 'failed', entryId, why: 'trouble', now, ...told });
     },
   };
 };
@@ -213,6 +215,41 @@ describe('answers saved on the phone', () => {
     expect(at.isFlying()).toBe(false);
     at.wait(1);
     expect(at.isFlying()).toBe(true);
+  });
+
+  it('come again when a clinic with too much to do says so, not before, and as often as it takes', () => {
+    const at = world();
+    at.save('a', false);
+    for (let times = 0; times < 6; times += 1) {
+      at.lose(false, 7_000);
+      at.wait(6_999);
+      expect(at.isFlying()).toBe(false);
+      at.wait(1);
+    }
+    // None of it counts as a failure.
+    at.lose(false);
+    at.wait(5_000);
+    expect(at.isFlying()).toBe(true);
+    at.save('b', true);
+    at.lose(false, 60_000);
+    at.wait(15_000);
+    expect(at.isFlying()).toBe(true);
+  });
+
+  it.each([
+    ['7', 8_000],
+    ['0', 1_000],
+    ['999', 1_000_000],
+    ['1000', undefined],
+    ['Wed, 21 Oct 2015 07:28:00 GMT', undefined],
+    [null, undefined],
+  ])('are told when to come again by %s', async (said, comeAgainAt) => {
+    const post = async () => new Response('', { status: 503, headers: said ? { 'retry-after': said } : {} });
+    const event = await sendEntry(saved('a', 1), () => 1_000, post);
+    expect(event).toEqual({
+      ...{ type: 'failed', entryId: 'a', why: 'trouble', now: 1_000 },
+      ...(comeAgainAt === undefined ? {} : { comeAgainAt }),
+    });
   });
 
   it('stay on the phone when the sign-in has run out, and go when asked again', () => {

@@ -28,7 +28,8 @@ export interface OwnServer {
   readonly remove: () => Promise<void>;
 }
 
-export const ownServer = async (): Promise<OwnServer> => {
+/** `program`: another start than the product's own, for comparing. */
+export const ownServer = async (program?: string): Promise<OwnServer> => {
   const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-phone-'));
   const file = path.join(folder, 'clinic.sqlite');
   const settings = readEnvironment({
@@ -49,7 +50,7 @@ export const ownServer = async (): Promise<OwnServer> => {
     address,
     file,
     start: async () => {
-      running ??= startServer(settings);
+      running ??= startServer(settings, {}, program);
       await untilReady(running, address);
     },
     stop,

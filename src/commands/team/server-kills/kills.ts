@@ -3,46 +3,14 @@
  * exactly once, and its history to hold.
  */
 import { setTimeout as wait } from 'node:timers/promises';
-import { entryFormat } from '#core/record/entries.ts';
 import { demoNow } from '#demo/clinic.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
 import { run as verifyAudit } from '../../verify-audit.ts';
 import { type OwnServer, ownServer } from '../phone-sequences/own-server.ts';
 import { read, storedTwice } from '../phone-sequences/stored.ts';
+import { people, post, type Saver, sessionOf, signedIn } from './savers.ts';
 
-const people = Array.from({ length: 8 }, (_, n) => `patient-${n + 1}`);
 const saversEach = 3;
-const passphrase = 'demo-clinic-demo';
-
-interface Saver {
-  readonly address: string;
-  readonly cookie: string;
-}
-
-const post = (address: string, path: string, body: unknown, cookie = ''): Promise<Response> =>
-  fetch(`${address}${path}`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', origin: address, cookie },
-    body: JSON.stringify(body),
-    signal: AbortSignal.timeout(20_000),
-  });
-
-const signedIn = async (address: string, who: string): Promise<Saver> => {
-  const sent = { email: `${who}@demo.invalid`, password: passphrase };
-  const answer = await post(address, '/api/auth/sign-in/email', sent);
-  if (!answer.ok) throw new Error(`${who} could not sign in: ${answer.status}`);
-  const cookie = answer.headers
-    .getSetCookie()
-    .map((line) => line.split(';')[0])
-    .join('; ');
-  return { address, cookie };
-};
-
-const sessionOf = (entryId: string, now: number) => ({
-  ...{ format: entryFormat, entryId, zone: 'Europe/Lisbon', day: new Date(now).toISOString().slice(0, 10) },
-  ...{ sentAt: now, beganAt: now - 20 * 60_000, endedAt: now - 60_000, kind: 'full' },
-  ...{ redFlags: [], extraPainRelief: false, didExtra: false, stoppedByFlag: false, sets: [], joints: [] },
-});
 
 interface Load {
   readonly acknowledged: string[];

@@ -1,7 +1,6 @@
 /**
  * What waits on this phone to reach the clinic. Pure: events in, the next state and effects out.
- * An entry leaves the waiting line only by the server's answer; sending it twice is harmless, since
- * its id was made here and the server keeps one record of it.
+ * An entry leaves the line only by the server's answer; sent twice, it is kept once, by the id made here.
  */
 import type { LeftOfJoint } from '#core/decision/left-of-today.ts';
 import type { Encrypted } from '../phone/encrypt-entry.ts';
@@ -33,13 +32,12 @@ export interface Saved {
 
 export interface Outbox {
   readonly entries: readonly Saved[];
-  /** The one entry on its way, or null. */
   readonly sendingId: string | null;
   readonly isOnline: boolean;
   readonly isSignedOut: boolean;
   /** Nothing is sent before this instant, after a failure. */
   readonly waitsUntil: number;
-  /** Failures in a row; each makes the wait longer. */
+  /** Failures in a row, each making the wait longer; where the clinic says when, nothing has failed. */
   readonly failures: number;
 }
 
@@ -59,9 +57,10 @@ export type OutboxEvent =
   | {
       readonly type: 'failed';
       readonly entryId: string;
-      /** No answer or a fault of the server; signed out; or refused for what it says. */
+      /** No answer, a fault, or too much to do and when to come again; signed out; or refused for what it says. */
       readonly why: 'trouble' | 'signed-out' | 'refused';
       readonly now: number;
+      readonly comeAgainAt?: number;
     };
 
 export type Effect =
@@ -161,10 +160,11 @@ const afterFailure = (state: Outbox, event: Extract<OutboxEvent, { type: 'failed
     const aside: Saved = { ...saved, status: 'aside' };
     return sendNext(replaced(state, aside), event.now, [{ type: 'keep', saved: aside }]);
   }
-  const wait = waits[Math.min(state.failures, waits.length - 1)]!;
+  const until = event.comeAgainAt ?? event.now + waits[Math.min(state.failures, waits.length - 1)]!;
   const isUrgent = waiting(state).some((one) => one.isUrgent);
-  const waitsUntil = event.now + (isUrgent ? Math.min(wait, urgentWait) : wait);
-  return sendNext({ ...state, waitsUntil, failures: state.failures + 1 }, event.now);
+  const waitsUntil = isUrgent ? Math.min(until, event.now + urgentWait) : until;
+  const failures = state.failures + (event.comeAgainAt === undefined ? 1 : 0);
+  return sendNext({ ...state, waitsUntil, failures }, event.now);
 };
 
 const withSaved = (state: Outbox, saved: Saved): Outbox =>

@@ -3,16 +3,28 @@ import type { Answer, OutboxEvent, Saved } from './outbox.ts';
 
 const answers: readonly string[] = ['stored', 'known', 'conflict', 'no-session', 'unknown-prescription'];
 
-const failed = (saved: Saved, why: 'trouble' | 'signed-out' | 'refused', now: number): OutboxEvent => ({
+const failed = (
+  saved: Saved,
+  why: 'trouble' | 'signed-out' | 'refused',
+  now: number,
+  comeAgainAt?: number,
+): OutboxEvent => ({
   type: 'failed',
   entryId: saved.entryId,
   why,
   now,
+  ...(comeAgainAt === undefined ? {} : { comeAgainAt }),
 });
 
 /** 401 and 403: nobody, or somebody else, is signed in here. 400: the entry itself was not taken. */
 const whyOf = (status: number) =>
   status === 401 || status === 403 ? 'signed-out' : status === 400 ? 'refused' : 'trouble';
+
+/** When a clinic with too much to do asks to be asked again; undefined when it says nothing of it, or nonsense. */
+const comeAgainAt = (headers: Headers, now: number): number | undefined => {
+  const said = headers.get('retry-after') ?? '';
+  return /^\d{1,3}$/.test(said) ? now + Number(said) * 1000 : undefined;
+};
 
 /** A connection that says nothing for so long is given up: what comes behind it may be a warning sign. */
 const patienceMs = 20_000;
@@ -34,7 +46,10 @@ export const sendEntry = async (
       signal: AbortSignal.timeout?.(patienceMs) ?? null,
       body: JSON.stringify(bodyOf(saved, Math.round(clock()))),
     });
-    if (!response.ok) return failed(saved, whyOf(response.status), clock());
+    if (!response.ok) {
+      const now = clock();
+      return failed(saved, whyOf(response.status), now, comeAgainAt(response.headers, now));
+    }
     const body = (await response.json()) as { stored?: string; clockDoubtful?: boolean };
     if (!body.stored || !answers.includes(body.stored)) return failed(saved, 'trouble', clock());
     return {
