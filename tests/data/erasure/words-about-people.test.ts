@@ -26,6 +26,7 @@ const keptTexts: Readonly<Record<string, string>> = {
   signed_day: 'a day',
   recorded_on: 'a day',
   set_on: 'a day',
+  due_on: 'a day',
   tightened_from: 'a day',
   time: 'a time of day',
   role: 'of the clinician who signs, printed with the name',
