@@ -86,6 +86,28 @@ const dose = (over: object = {}): Dose =>
     ...over,
   }) as Dose;
 
+describe('what else a row says', () => {
+  const review = (joint: string, over: Partial<WorklistItem> = {}) =>
+    itemOf('routine-contact', {
+      key: `review ${joint}`,
+      joint,
+      sentence: `A review is due for the ${joint.replaceAll('-', ' ')} (W1: easing).`,
+      ...over,
+    });
+  const said = (...others: readonly WorklistItem[]) =>
+    benchRow(lineOf(sign, { others }), clock, today).others.map(({ sentence }) => sentence);
+
+  it('is said once of several joints, and apart where anything but the joint differs', () => {
+    expect(said(review('left-wrist'), review('right-knee'), review('left-knee'))).toEqual([
+      'A review is due for the left wrist, right knee and left knee (W1: easing).',
+    ]);
+    const older = review('right-knee', { since: clock.now - 86_400_000 });
+    const taken = review('left-hip', { acknowledgedBy: 'Nuala Derravane' });
+    expect(said(review('left-wrist'), older, taken)).toHaveLength(3);
+    expect(said(itemOf('message'), itemOf('message'))).toHaveLength(2);
+  });
+});
+
 describe('the one action of a row', () => {
   it('is for danger a contact about every open sign and call of the patient, or a place, and nothing else', () => {
     const call = itemOf('same-day-contact', { decisionId: 'd1' });

@@ -1,5 +1,7 @@
 /** A row of the worklist in words, made on the server: the browser is sent no rules, exercises or clocks. */
-import { jointInWords } from '#core/review/plain-words.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { mostFollowedJoints } from '#core/record/followed-joints.ts';
+import { jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { dangers } from '#core/worklist/item.ts';
 import { say } from '#messages/en/staff/worklist.ts';
@@ -52,6 +54,9 @@ const handledInWords = ({ acknowledgedBy, assignedName }: WorklistItem): string 
     .filter(Boolean)
     .join(', ');
 
+/** Stands in a sentence for its joint while sentences are compared. */
+const theJoint = '\u{fffc}';
+
 const itemOf = (item: WorklistItem, clock: ClinicClock): RowItem => ({
   key: item.key,
   ...itemStatusOf(item.kind),
@@ -59,6 +64,24 @@ const itemOf = (item: WorklistItem, clock: ClinicClock): RowItem => ({
   ago: agoInWords(item.since, clock),
   handled: handledInWords(item),
 });
+
+/** Where one thing is said of several joints, it is said once, with the joints in one list. */
+const saidOnce = (items: readonly WorklistItem[], clock: ClinicClock): readonly RowItem[] => {
+  const groups = new Map<string, { readonly item: RowItem; readonly joints: string[] }>();
+  for (const one of items) {
+    const item = itemOf(one, clock);
+    const joint = one.joint === null ? '' : jointInWords(one.joint as Joint);
+    const open = joint === '' ? item.sentence : item.sentence.replace(joint, theJoint);
+    const like = [one.kind, open, item.ago, item.handled].join(' ');
+    const known = groups.get(like);
+    if (known && joint !== '') known.joints.push(joint);
+    else groups.set(known ? one.key : like, { item: { ...item, sentence: open }, joints: [joint] });
+  }
+  return [...groups.values()].map(({ item, joints }) => ({
+    ...item,
+    sentence: item.sentence.replace(theJoint, listed(joints, mostFollowedJoints)),
+  }));
+};
 
 /** First what there is to do: the sign, the dose, the message, or the figures; under it what else is known. */
 const factOf = ({ item, figures, message }: WorklistLine, doses: readonly RowDose[]) => {
@@ -88,7 +111,7 @@ export const benchRow = (line: WorklistLine, clock: ClinicClock, day: Day): Benc
     ...factOf(line, doses),
     phone: line.phone,
     item: { key: item.key, ago: agoInWords(item.since, clock), handled: handledInWords(item) },
-    others: others.map((one) => itemOf(one, clock)),
+    others: saidOnce(others, clock),
     canSnooze: !dangers.includes(item.kind),
     primary: primaryOf(line),
     doses,
