@@ -74,9 +74,14 @@ describe('an appointment at a distance', () => {
     };
     await staff().care.addLimit({ ...of(), limit });
     await expect(record(visitId, { taskBy: 'seen', taskFound: 'Stands up freely.' })).rejects.toThrow(
-      /taskBy/,
+      /not known here/,
     );
-    await record(visitId);
+    const { taskBy: _by, taskFound: _found, ...rest } = findings;
+    await staff().distance.record({ ...of(), visitId, joint: 'right-knee', findings: rest });
+    expect((await staff().distance.guide(of())).found.at(-1)).toMatchObject({
+      by: 'not-done',
+      found: 'Weight-bearing is limited by Dr Vance.',
+    });
   });
 
   it('is kept to the appointment of today by the one who holds it', async () => {

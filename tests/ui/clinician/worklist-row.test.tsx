@@ -95,7 +95,7 @@ describe('what else a row says', () => {
       ...over,
     });
   const said = (...others: readonly WorklistItem[]) =>
-    benchRow(lineOf(sign, { others }), clock, today).others.map(({ sentence }) => sentence);
+    benchRow(lineOf(sign, { others: [...others] }), clock, today).others.map(({ sentence }) => sentence);
 
   it('is said once of several joints, and apart where anything but the joint differs', () => {
     expect(said(review('left-wrist'), review('right-knee'), review('left-knee'))).toEqual([

@@ -57,7 +57,11 @@ export const distanceRouter = router({
         );
       const joint: Joint = input.joint;
       const steps = guideFor(joint, visit.place, await limitsNow(ctx));
-      const row = checked(fieldsOfGuide(steps), input.findings, guideRefusals);
-      return recordDistanceFindings(ctx.access, ctx.patient.id, visit.id, joint, findingsFrom(row));
+      const row = checked(
+        fieldsOfGuide(steps.filter(({ locked }) => locked === null)),
+        input.findings,
+        guideRefusals,
+      );
+      return recordDistanceFindings(ctx.access, ctx.patient.id, visit.id, joint, findingsFrom(row, steps));
     }),
 });

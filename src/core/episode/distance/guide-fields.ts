@@ -10,7 +10,7 @@ const titles: Readonly<Record<GuidePart, string>> = {
   task: 'Task',
 };
 
-/** Ways are narrowed by the line and by limits when it is entered. */
+/** Of what a limit leaves out nothing is asked; ways are narrowed by the line. */
 export const fieldsOfGuide = (steps: readonly Pick<GuideStep, 'part' | 'ways'>[]): readonly Field[] =>
   steps.flatMap(({ part, ways }): readonly Field[] => [
     { name: `${part}By`, kind: 'enum', values: ways, about: titles[part] },
@@ -18,7 +18,7 @@ export const fieldsOfGuide = (steps: readonly Pick<GuideStep, 'part' | 'ways'>[]
       name: `${part}Found`,
       kind: 'text',
       minLength: 1,
-      maxLength: 300,
+      maxLength: 200,
       nullable: true,
       about: `${titles[part]}: what you found, or why not done`,
     },
@@ -32,17 +32,21 @@ export interface Finding {
 
 type Entered = Readonly<Record<string, unknown>>;
 
-export const findingsFrom = (row: Entered): readonly Finding[] =>
-  partsOfGuide.map((part) => ({
+export const findingsFrom = (
+  row: Entered,
+  steps: readonly Pick<GuideStep, 'part' | 'locked'>[],
+): readonly Finding[] =>
+  steps.map(({ part, locked }) => ({
     part,
-    by: row[`${part}By`] as JudgedBy,
-    found: (row[`${part}Found`] as string | null | undefined) ?? null,
+    by: locked ? 'not-done' : (row[`${part}By`] as JudgedBy),
+    found: locked ?? (row[`${part}Found`] as string | null | undefined) ?? null,
   }));
 
 /** What was judged says what was found; a blank would read as "nothing wrong". */
 export const guideRefusals = (row: Entered): readonly Refusal[] =>
-  findingsFrom(row)
-    .filter(({ by, found }) => by !== 'not-done' && found === null)
+  partsOfGuide
+    .map((part) => ({ part, by: row[`${part}By`], found: row[`${part}Found`] ?? null }))
+    .filter(({ by, found }) => by !== undefined && by !== 'not-done' && found === null)
     .map(({ part }) => ({
       field: `input.${part}Found`,
       code: 'missing',

@@ -98,7 +98,7 @@ export interface GuideStep {
   /** What the camera must show; null where nothing is to be seen by this line. */
   readonly camera: string | null;
   readonly ask: string;
-  /** Why it is left out; null = it may be asked for. */
+  /** Why it is left out, and kept as not done; null = it may be asked for. */
   readonly locked: string | null;
   readonly ways: readonly JudgedBy[];
 }
@@ -128,8 +128,8 @@ const lockOf = (
 };
 
 /** How a part may be judged by this line. */
-export const waysBy = (place: string, isLocked: boolean): readonly JudgedBy[] =>
-  isLocked ? ['not-done'] : judgedBy.filter((way) => place === 'video' || way !== 'seen');
+export const waysBy = (place: string): readonly JudgedBy[] =>
+  judgedBy.filter((way) => place === 'video' || way !== 'seen');
 
 /** What is done of a joint by this line, in order. */
 export const guideFor = (
@@ -147,7 +147,7 @@ export const guideFor = (
       camera: isSeen ? of.camera : null,
       ask: asks(of, place)[part],
       locked,
-      ways: waysBy(place, locked !== null),
+      ways: waysBy(place),
     };
   });
 };

@@ -18,13 +18,19 @@ interface GuideProps {
   readonly found: Found;
 }
 
+type Steps = Now['joints'][number]['steps'];
+
 /** What is asked stands at the field that keeps the answer. */
-const hintsOf = (steps: Now['joints'][number]['steps']) =>
-  Object.fromEntries(
-    steps.map(({ part, ask, locked }) => [
-      `${part}By`,
-      locked ? say('locked', { reason: locked }) : say('ask', { text: ask }),
-    ]),
+const hintsOf = (steps: Steps) => Object.fromEntries(steps.map(({ part, ask }) => [`${part}By`, `${ask}.`]));
+
+/** What a limit leaves out is said, and kept as not done. */
+const LeftOut = ({ steps }: { readonly steps: Steps }) =>
+  steps.map(({ part, locked }) =>
+    locked === null ? null : (
+      <p key={part}>
+        <strong>{say(`by-${part}`)}</strong>: {say('locked', { reason: locked })}
+      </p>
+    ),
   );
 
 const typedOf = (found: Found) =>
@@ -43,6 +49,7 @@ const OneJoint = ({ patientId, now, found, at }: GuideProps & { readonly at: Now
   return (
     <Disclosure summary={jointInWords(joint)} isOpen={kept.length === 0}>
       {camera ? <p>{say('camera', { text: camera })}</p> : null}
+      <LeftOut steps={steps} />
       <DistanceForm
         about={{ patientId, visitId: now.visitId, joint, place: now.place, locked: listText(locked) }}
         start={typedOf(kept)}

@@ -159,13 +159,11 @@ const One = (props: OneProps) => {
   const { protocol, day } = props;
   return (
     <section className="stack-close">
-      <h2>
-        {say('head', { procedure: protocol.procedure, 'joint-name': jointInWords(protocol.joint) })}{' '}
+      <h2>{say('head', { procedure: protocol.procedure, 'joint-name': jointInWords(protocol.joint) })}</h2>
+      <p className="soft small">
         <StatusTag shape={protocol.hasEnded ? 'done' : 'waiting'} tone={protocol.due ? 'care' : 'plain'}>
           {stateOf(protocol)}
-        </StatusTag>
-      </h2>
-      <p className="soft small">
+        </StatusTag>{' '}
         {say('set', { date: dayInWords(protocol.on, day), name: protocol.author })}
       </p>
       {protocol.letter ? (

@@ -51,7 +51,7 @@ describe('the guide of an appointment at a distance', () => {
     expect(lockedIn('left-knee', limit({}))).toEqual([]);
     expect(lockedIn('right-knee', limit({ kind: 'load-limit', limitKg: 3 }))).toEqual([]);
     const [, , move] = guideFor('right-knee', 'video', [limit({})]);
-    expect(move).toMatchObject({ locked: 'The range is limited by Dr Vance.', ways: ['not-done'] });
+    expect(move).toMatchObject({ locked: 'The range is limited by Dr Vance.' });
   });
 
   it('takes no part as judged without what was found, and any part as not done', () => {
@@ -59,10 +59,26 @@ describe('the guide of an appointment at a distance', () => {
     expect(guideRefusals({ ...row, taskBy: 'not-done' }).map(({ field }) => field)).toEqual([
       'input.lookFound',
     ]);
-    expect(findingsFrom({ ...row, taskBy: 'not-done' })[3]).toEqual({
+    const free = partsOfGuide.map((part) => ({ part, locked: null }));
+    expect(findingsFrom({ ...row, taskBy: 'not-done' }, free)[3]).toEqual({
       part: 'task',
       by: 'not-done',
       found: null,
     });
+  });
+
+  it('keeps what a limit leaves out as not done, with the limit, whatever was sent', () => {
+    const steps = guideFor('right-knee', 'video', [limit({})]);
+    const sent = {
+      lookBy: 'not-done',
+      pressBy: 'not-done',
+      moveBy: 'seen',
+      moveFound: 'Free.',
+      taskBy: 'seen',
+    };
+    expect(findingsFrom(sent, steps).slice(2)).toEqual([
+      { part: 'move', by: 'not-done', found: 'The range is limited by Dr Vance.' },
+      { part: 'task', by: 'not-done', found: 'The range is limited by Dr Vance.' },
+    ]);
   });
 });

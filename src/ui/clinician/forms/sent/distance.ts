@@ -12,7 +12,9 @@ export const recordDistance: SentForm = {
   prefix: ({ joint }) => `distance-${joint}-`,
   fields: ({ place = '', locked }) =>
     fieldsOfGuide(
-      partsOfGuide.map((part) => ({ part, ways: waysBy(place, listFrom(locked).includes(part)) })),
+      partsOfGuide
+        .filter((part) => !listFrom(locked).includes(part))
+        .map((part) => ({ part, ways: waysBy(place) })),
     ),
   page: (about) => `/patients/${ofPatient(about)}/care/appointments`,
   taken: say('kept'),
