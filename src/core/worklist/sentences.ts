@@ -1,5 +1,6 @@
 /** An item in one plain sentence, as of a day. */
 import { aboutEvent } from '../episode/event-words.ts';
+import { dayInWords } from '../review/plain-words.ts';
 import { type Day, daysBetween } from '../time/day.ts';
 import type { DueItem } from './item.ts';
 
@@ -14,6 +15,9 @@ const days = (from: string | number | undefined, today: Day): string => {
   const count = typeof from === 'string' ? daysBetween(from, today) : 0;
   return count === 1 ? '1 day' : `${count} days`;
 };
+
+const on = (day: string | number | undefined, today: Day): string =>
+  typeof day === 'string' ? dayInWords(day, today) : '';
 
 const aboutExercise: Readonly<Record<string, string>> = {
   'two-ease-backs': 'was eased back twice in a row',
@@ -58,8 +62,8 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
   pause: (item) => `Paused for the ${joint(item)}; only a clinician can resume it${because(item)}.`,
   'same-day-contact': (item) => `Needs a call today about the ${joint(item)}${because(item)}.`,
   'ease-back': (item) => `Eased back for the ${joint(item)}${because(item)}.`,
-  'override-ended': (item) =>
-    `The override for the ${joint(item)} ended on ${item.facts.until}; the engine’s decision is in force again${because(item)}.`,
+  'override-ended': (item, today) =>
+    `The override for the ${joint(item)} ended on ${on(item.facts.until, today)}; the engine’s decision is in force again${because(item)}.`,
   'eased-twice': exerciseSentence,
   'floor-reached': exerciseSentence,
   'routine-contact': (item) =>
@@ -74,31 +78,32 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
       ? `Screening is ${days(item.facts.from, today)} old; repeat it.`
       : 'A dose is in force and no screening is on record; screen again.',
   'pressure-due': (item, today) => `The measured occlusion pressure is ${days(item.facts.from, today)} old.`,
-  'retest-due': ({ facts }) => `${facts.title}: to be measured again, due ${facts.from}.`,
+  'retest-due': ({ facts }, today) => `${facts.title}: to be measured again, due ${on(facts.from, today)}.`,
   'danger-passed': (item) =>
     item.facts.coveringClinician
       ? `Urgent item${about(item)} not acknowledged in time; passed to ${item.facts.coveringClinician}.`
       : `Urgent item${about(item)} not acknowledged in time; no covering clinician is named.`,
-  'event-review': ({ facts }) =>
-    `${(aboutEvent as Readonly<Record<string, string>>)[String(facts.event)] ?? 'Something happened'} on ${facts.day}; ${
+  'event-review': ({ facts }, today) =>
+    `${(aboutEvent as Readonly<Record<string, string>>)[String(facts.event)] ?? 'Something happened'} on ${on(facts.day, today)}; ${
       facts.toAsk === undefined
         ? 'screening has not been repeated'
         : `${facts.toAsk} screening ${facts.toAsk === 1 ? 'question is' : 'questions are'} to be asked again`
     }.`,
   message: () => 'Sent a message; nobody has replied.',
-  'review-day': (item) => `The review booked for ${item.facts.from} is due.`,
+  'review-day': (item, today) => `The review booked for ${on(item.facts.from, today)} is due.`,
   'reported-new': (item) =>
     `Reported before a session: ${[item.facts.news, item.facts.otherJoint ? 'another joint is worse' : '']
       .filter((text) => text !== '')
       .join('; ')}. Cuff work was left out that day; screening has not been repeated.`,
   'pre-visit-answers': () => 'Answered the pre-visit questions; nobody has confirmed them.',
-  'phase-due': (item) =>
+  'phase-due': (item, today) =>
     item.facts.name === undefined
       ? `A protocol for the ${joint(item)} has no phase written; until one is, it bounds nothing.`
-      : `Phase ${item.facts.place} (${item.facts.name}) for the ${joint(item)} was planned from ${item.facts.from}; until a clinician confirms it, what held before goes on.`,
-  'limit-ended': (item) =>
-    `The limit for the ${joint(item)} (${item.facts.limit}, ${item.facts.author}) ended on ${item.facts.to}; it still applies until reviewed.`,
-  'break-over': (item) => `Expected back from a break on ${item.facts.from}; no return is recorded.`,
+      : `Phase ${item.facts.place} (${item.facts.name}) for the ${joint(item)} was planned from ${on(item.facts.from, today)}; until a clinician confirms it, what held before goes on.`,
+  'limit-ended': (item, today) =>
+    `The limit for the ${joint(item)} (${item.facts.limit}, ${item.facts.author}) ended on ${on(item.facts.to, today)}; it still applies until reviewed.`,
+  'break-over': (item, today) =>
+    `Expected back from a break on ${on(item.facts.from, today)}; no return is recorded.`,
   'baseline-due': (item, today) =>
     `The baseline for the ${joint(item)} was set ${days(item.facts.from, today)} ago.`,
 };

@@ -162,7 +162,7 @@ describe('a booked review', () => {
     expect([await kinds(at(2)), await kinds(at(3))]).toEqual([[], ['review-day']]);
     const [line] = (await worklistPage(at(3), all)).lines;
     expect(sentenceOf(line!.worklistItems[0] as never, at(3).day)).toBe(
-      'The review booked for 2026-03-05 is due.',
+      'The review booked for 5 Mar is due.',
     );
   });
 
