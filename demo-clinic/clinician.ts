@@ -156,8 +156,7 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
       return measure(access, patientId, act);
     case 'clear': {
       const { does: _does, ...clearance } = act;
-      await recordClearance(access, patientId, clearance);
-      return;
+      return void (await recordClearance(access, patientId, clearance));
     }
     case 'prescribe':
       return prescribe(access, patientId, act);

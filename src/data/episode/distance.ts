@@ -6,7 +6,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
-import { distanceFinding } from '../schema/distance.ts';
+import { distanceFinding } from '../schema/notes.ts';
 import { writtenNow } from './episodes.ts';
 
 const findingRows = patientQuery((db) =>
@@ -55,10 +55,13 @@ export const recordDistanceFindings = (
   findings: readonly Finding[],
 ): Promise<void> =>
   access.store.write(async (tx) => {
-    for (const finding of findings)
-      await tx
-        .insert(distanceFinding)
-        .values({ ...writtenNow(access, patientId), visitId, joint, ...finding });
+    // What is entered anew stands, also where the clock was put back or both were entered at one instant.
+    const known = (await findingRows(access, patientId)).map(({ recordedAt }) => recordedAt + 1);
+    const recordedAt = Math.max(access.now, ...known);
+    for (const finding of findings) {
+      const now = writtenNow(access, patientId);
+      await tx.insert(distanceFinding).values({ ...now, recordedAt, visitId, joint, ...finding });
+    }
     await auditWrite(tx, access, 'distance-findings', {
       subjectId: visitId,
       patientId,

@@ -6,7 +6,6 @@ export * from './clinical.ts';
 export * from './corrections.ts';
 export * from './danger.ts';
 export * from './decisions.ts';
-export * from './distance.ts';
 export * from './letters.ts';
 export * from './logs.ts';
 export * from './notes.ts';

@@ -12,29 +12,34 @@ import { VisitForm } from './visit-form.tsx';
 
 const none = say('not-given');
 
-export const AppointmentsScreen = (props: {
+interface AppointmentsProps {
   readonly patientId: string;
   readonly answer: VisitsAnswer;
   readonly distance: DistanceAnswer;
   readonly clock: ClinicClock;
-}) => {
+}
+
+const LockedToday = ({ now }: Pick<VisitsAnswer, 'now'>) =>
+  now && isRemote(now.place) ? (
+    <Notice tone="care" title={say('your-appointment-today', { place: now.place })}>
+      <p>
+        {say('locked-until-you-meet', {
+          tests: listed(
+            needsHandsOnTest.map((kind) => kind.replace(/-/g, ' ')),
+            10,
+          ),
+          phone: now.callBackPhone ?? '',
+          whereabouts: now.whereabouts ?? '',
+        })}
+      </p>
+    </Notice>
+  ) : null;
+
+export const AppointmentsScreen = (props: AppointmentsProps) => {
   const { now, visits } = props.answer;
   return (
     <div className="stack-wide">
-      {now && isRemote(now.place) ? (
-        <Notice tone="care" title={say('your-appointment-today', { place: now.place })}>
-          <p>
-            {say('locked-until-you-meet', {
-              tests: listed(
-                needsHandsOnTest.map((kind) => kind.replace(/-/g, ' ')),
-                10,
-              ),
-              phone: now.callBackPhone ?? '',
-              whereabouts: now.whereabouts ?? '',
-            })}
-          </p>
-        </Notice>
-      ) : null}
+      <LockedToday now={now} />
       {props.distance.now ? (
         <DistanceGuide patientId={props.patientId} now={props.distance.now} found={props.distance.found} />
       ) : null}
