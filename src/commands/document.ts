@@ -1,8 +1,10 @@
 /**
- * Makes one paper as a file: the same that the clinic's desk and the phone give. For whoever runs the server;
- * that it was made stands in the audit as an opening of the record.
+ * Makes one paper as a file: the same that the clinic's desk and the phone give; with `--everybody` the plan of each
+ * person who has one, for hours without the server. For whoever runs the server; that it was made stands in the
+ * audit as an opening of the record.
  */
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { dischargePaperFor, selfManagementPaperFor } from '#api/papers/end-of-care-papers.ts';
 import { flareNotePaperFor } from '#api/papers/flare-note-paper.ts';
@@ -13,7 +15,7 @@ import { recordPaperFor } from '#api/papers/record-paper.ts';
 import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { clinicIds, clinicOf, type Patient, patientOf } from '#data/patients/people.ts';
+import { clinicIds, clinicOf, type Patient, patientOf, peopleOf } from '#data/patients/people.ts';
 import { languages } from '#messages/languages.ts';
 import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
 import { handoverSheet } from '#papers/handover/handover-sheet.ts';
@@ -31,10 +33,12 @@ import { CannotGoOn, say } from './say.mjs';
 
 const tags = languages.map(({ tag }) => tag);
 
-const usage = `Usage: DATABASE_FILE=… npm run --silent document -- --patient ID --kind ${paperKinds.join('|')} --paper ${paperSizes.join('|')} --language ${tags.join('|')} [--large] [--weeks N] --out FILE`;
+const usage = `Usage: DATABASE_FILE=… npm run --silent document -- --patient ID --kind ${paperKinds.join('|')} --paper ${paperSizes.join('|')} --language ${tags.join('|')} [--large] [--weeks N] --out FILE
+or, the plans of all on paper: … -- --everybody --paper … --language … [--large] [--weeks N] --out FOLDER`;
 
 interface Asked extends Omit<Look, 'printedOn'> {
-  readonly patientId: string;
+  /** Null asks for everybody. */
+  readonly patientId: string | null;
   readonly kind: PaperKind;
   readonly weeks: number;
   readonly out: string;
@@ -61,7 +65,8 @@ const valuesIn = (args: readonly string[]) => {
   const text = { type: 'string' } as const;
   const options = { patient: text, kind: text, paper: text, language: text, weeks: text, out: text };
   try {
-    return parseArgs({ args: [...args], options: { ...options, large: { type: 'boolean' } } }).values;
+    const flag = { type: 'boolean' } as const;
+    return parseArgs({ args: [...args], options: { ...options, large: flag, everybody: flag } }).values;
   } catch {
     throw new CannotGoOn(usage, 2);
   }
@@ -69,10 +74,11 @@ const valuesIn = (args: readonly string[]) => {
 
 const askedIn = (args: readonly string[]): Asked => {
   const given = valuesIn(args);
-  const kind = oneOf('kind', paperKinds, given.kind);
+  const isAll = given.everybody === true;
+  if (isAll && (given.patient ?? given.kind)) throw new CannotGoOn(usage, 2);
   return {
-    kind,
-    patientId: needed('patient', given.patient),
+    kind: isAll ? 'plan' : oneOf('kind', paperKinds, given.kind),
+    patientId: isAll ? null : needed('patient', given.patient),
     paper: oneOf('paper', paperSizes, given.paper),
     language: oneOf('language', tags, given.language),
     isLarge: given.large === true,
@@ -83,16 +89,27 @@ const askedIn = (args: readonly string[]): Asked => {
 
 const who = { actorId: 'document', actorName: 'Command: document' };
 
+const accesses = async (at: Runtime): Promise<readonly Access[]> => {
+  const now = at.clock.now();
+  const ids = await clinicIds(at.store);
+  const clinics = await Promise.all(ids.map((id) => clinicOf(at.store, id)));
+  return clinics.flatMap((clinic) =>
+    clinic
+      ? [
+          {
+            ...{ store: at.store, auditKey: at.keys.audit, clinicId: clinic.id, ...who, now },
+            day: dayAt(now, clinic.zone),
+          },
+        ]
+      : [],
+  );
+};
+
 const foundIn = async (
   at: Runtime,
   patientId: string,
 ): Promise<{ readonly access: Access; readonly patient: Patient }> => {
-  const now = at.clock.now();
-  for (const clinicId of await clinicIds(at.store)) {
-    const clinic = await clinicOf(at.store, clinicId);
-    if (!clinic) continue;
-    const day = dayAt(now, clinic.zone);
-    const access = { store: at.store, auditKey: at.keys.audit, clinicId, ...who, now, day };
+  for (const access of await accesses(at)) {
     const patient = await patientOf(access, patientId);
     if (patient) return { access, patient };
   }
@@ -117,24 +134,60 @@ const make: Readonly<
     printSheet(handoverSheet(await handoverPaperFor(access, patient), look), look),
 };
 
+const lookOf = ({ paper, language, isLarge }: Asked, { day }: Access): Look => ({
+  ...{ paper, language, isLarge, printedOn: day },
+});
+
+const makeOne = async (at: Runtime, patientId: string, asked: Asked): Promise<void> => {
+  const { access, patient } = await foundIn(at, patientId);
+  const made = await make[asked.kind](access, patient, lookOf(asked, access), asked);
+  noteRead(access, { subject: `document.${asked.kind}`, patientId: patient.id });
+  await flushReads(at.store);
+  writeFileSync(asked.out, made.pdf);
+  if (made.unprintable.length > 0)
+    say(`characters that cannot be printed stand as a mark: ${made.unprintable.join(', ')}`);
+  console.log(`${asked.out} ${made.pages} ${made.pages === 1 ? 'page' : 'pages'}`);
+};
+
+/** A plan each, and a list by which somebody is found: the files are named by numbers and not by people. */
+const makeAll = async (at: Runtime, asked: Asked): Promise<void> => {
+  const list: string[] = [];
+  for (const access of await accesses(at)) {
+    for (const { id } of await peopleOf(access)) {
+      const patient = await patientOf(access, id);
+      const plan = patient && (await planPaperFor(access, patient, asked.weeks));
+      if (!plan || plan.exercises.length === 0) continue;
+      const made = await printPlan(plan, lookOf(asked, access));
+      noteRead(access, { subject: 'document.plan', patientId: id });
+      const name = `${String(list.length + 1).padStart(4, '0')}.pdf`;
+      writeFileSync(path.join(asked.out, name), made.pdf);
+      list.push(`${patient.familyName}, ${patient.givenName}, born ${patient.birthDay}: ${name}`);
+    }
+  }
+  await flushReads(at.store);
+  writeFileSync(path.join(asked.out, 'people.txt'), `${list.sort().join('\n')}\n`);
+  console.log(`${asked.out} ${list.length} ${list.length === 1 ? 'plan' : 'plans'}`);
+};
+
+/** Only into a folder of its own: an older plan beside a newer one would be taken for it. */
+const makeFolder = (folder: string): void => {
+  if (existsSync(folder)) {
+    throw new CannotGoOn(`${folder} is there already. Name a folder that is not there yet.`, 2);
+  }
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+};
+
 export const run = async (args: readonly string[]): Promise<number> => {
   const asked = askedIn(args);
   const settings = readEnvironment();
   if (!existsSync(settings.DATABASE_FILE))
     throw new CannotGoOn(`The database file ${settings.DATABASE_FILE} does not exist.`, 2);
+  if (asked.patientId === null) makeFolder(asked.out);
   const at = openRuntime(settings);
   try {
     if (isDemoFile(at.store)) await catchUp(at);
-    const { access, patient } = await foundIn(at, asked.patientId);
-    const { paper, language, isLarge, kind } = asked;
-    const look = { paper, language, isLarge, printedOn: access.day };
-    const made = await make[kind](access, patient, look, asked);
-    noteRead(access, { subject: `document.${kind}`, patientId: patient.id });
-    await flushReads(at.store);
-    writeFileSync(asked.out, made.pdf);
-    if (made.unprintable.length > 0)
-      say(`characters that cannot be printed stand as a mark: ${made.unprintable.join(', ')}`);
-    console.log(`${asked.out} ${made.pages} ${made.pages === 1 ? 'page' : 'pages'}`);
+    if (asked.patientId === null) await makeAll(at, asked);
+    else await makeOne(at, asked.patientId, asked);
     return 0;
   } finally {
     at.store.close();

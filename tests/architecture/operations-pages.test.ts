@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { allFiles, textOf } from './repository.ts';
 
 const pages = [
+  'src/operations/data-protection.md',
+  'src/operations/disk-encryption.md',
   'src/operations/findings.md',
   'src/operations/hazards.md',
   'src/operations/security-verification.md',

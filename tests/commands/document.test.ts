@@ -1,5 +1,5 @@
 /** The demo clinic as a file, and a paper of it by command: the demo's today, no DEMO=1, the same bytes. */
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
@@ -166,5 +166,37 @@ describe('a decision explained by command', () => {
       problem: expect.stringContaining('no decision no-such'),
     });
     expect(await asked()).toMatchObject({ code: 2, problem: expect.stringContaining('Usage') });
+  });
+});
+
+describe('the plans of all, for hours without the server', () => {
+  const args = (to: string) => ['--everybody', '--paper', 'a4', '--language', 'en', '--out', to];
+
+  it('are one each for whoever has one, found by a list, for the owner alone', async () => {
+    const to = out('everybody');
+    expect(await runHere(document, args(to), { DATABASE_FILE: file })).toMatchObject({ code: 0 });
+    const list = readFileSync(path.join(to, 'people.txt'), 'utf8').trim().split('\n');
+    expect(readdirSync(to)).toHaveLength(list.length + 1);
+    expect(list.length).toBeGreaterThan(5);
+    const [, name = ''] =
+      /^Tarrowby, Maeve, born \d{4}-\d\d-\d\d: (\d{4}\.pdf)$/m.exec(list.join('\n')) ?? [];
+    const { text } = await readPdf(readFileSync(path.join(to, name)));
+    expect(text[0]).toContain('Maeve Tarrowby');
+    // Her first visit has been recorded and nothing is signed yet.
+    expect(list.join('\n')).not.toContain(stories.find(({ id }) => id === 'first-visit')!.person.familyName);
+    expect(statSync(to).mode & 0o077).toBe(0);
+  });
+
+  it('are never put beside older ones, and are asked for without a person', async () => {
+    const to = out('there');
+    mkdirSync(to);
+    expect(await runHere(document, args(to), { DATABASE_FILE: file })).toMatchObject({
+      code: 2,
+      problem: expect.stringContaining('is there already'),
+    });
+    const both = await runHere(document, [...args(out('x')), '--patient', 'steady-progress'], {
+      DATABASE_FILE: file,
+    });
+    expect(both).toMatchObject({ code: 2, problem: expect.stringContaining('Usage') });
   });
 });
