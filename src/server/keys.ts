@@ -3,7 +3,7 @@
  * an empty file and for no other: a file that holds records is opened with the keys it was made with, or not.
  */
 import { createHmac, randomBytes } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { CannotGoOn } from '#commands/say.mjs';
 import { fingerprintsIn, isPopulated, noteFingerprints } from '#data/database/key-fingerprints.ts';
@@ -34,6 +34,8 @@ export interface Keys {
   readonly signIn: string;
   /** From which each clinic's key pair for entries of phones is made. */
   readonly phoneEntries: Uint8Array;
+  /** The same of earlier encryption keys: a phone may still hold what it encrypted before the change. */
+  readonly earlierPhoneEntries: readonly Uint8Array[];
 }
 
 export interface KeyFile {
@@ -64,7 +66,7 @@ export const keyFiles = (databaseFile: string, named: NamedKeyFiles): readonly K
   },
 ];
 
-const fingerprintOf = (name: string, key: Uint8Array): string =>
+export const fingerprintOf = (name: string, key: Uint8Array): string =>
   createHmac('sha256', key).update(`fingerprint of the ${name} key`).digest('hex').slice(0, 32);
 
 const wayOut = ({ setting, without }: KeyFile): string =>
@@ -115,19 +117,48 @@ export const keysForRestored = (databaseFile: string, named: NamedKeyFiles) => {
   };
 };
 
+// One file, several uses: each use gets a key of its own, derived under its name.
+export const signInKey = (encryption: Uint8Array): string =>
+  createHmac('sha256', encryption).update('sign-in cookies').digest('hex');
+const phoneEntriesSecret = (encryption: Uint8Array): Uint8Array =>
+  createHmac('sha256', encryption).update('phone entries').digest();
+
+const earlierName = (file: string, count: number): string =>
+  path.join(path.dirname(file), `${path.basename(file, '.key')}.earlier-${count}.key`);
+
+/** Files of the keys before this one, newest first. */
+const earlierOf = (file: string): readonly string[] => {
+  const all: string[] = [];
+  while (existsSync(earlierName(file, all.length + 1))) all.push(earlierName(file, all.length + 1));
+  return all.reverse();
+};
+
+/** Where the next key stands until the file has been written anew with it. */
+export const nextKeyFile = (file: string): string => `${file}.next`;
+
+/** Gives the next key its place, and the one before another name, once the file says that it is the file's own. */
+export const finishChange = (store: Store, { name, file }: KeyFile): void => {
+  const next = nextKeyFile(file);
+  if (!existsSync(next) || fingerprintsIn(store).get(name) !== fingerprintOf(name, keyFrom(next))) return;
+  if (existsSync(file)) renameSync(file, earlierName(file, earlierOf(file).length + 1));
+  renameSync(next, file);
+};
+
 /** The keys of a file, beside it unless named. Throws the reason when it holds records and they are not its own. */
 export const keysFor = (store: Store, named: NamedKeyFiles): Keys => {
   const files = keyFiles(store.file, named);
   if (isPopulated(store)) {
+    finishChange(store, files[1]!);
     const problems = problemsOf(store, files);
     if (problems.length > 0) throw new CannotGoOn(problems.join('\n'));
   }
   for (const { file } of files) if (!existsSync(file)) makeKey(file);
   const [audit, encryption] = files.map(({ file }) => keyFrom(file)) as [Uint8Array, Uint8Array];
-  // One file, several uses: each use gets a key of its own, derived under its name.
-  const signIn = createHmac('sha256', encryption).update('sign-in cookies').digest('hex');
-  const phoneEntries = createHmac('sha256', encryption).update('phone entries').digest();
-  return { audit, signIn, phoneEntries };
+  const earlier = earlierOf(files[1]!.file).map(keyFrom);
+  return {
+    ...{ audit, signIn: signInKey(encryption), phoneEntries: phoneEntriesSecret(encryption) },
+    earlierPhoneEntries: earlier.map(phoneEntriesSecret),
+  };
 };
 
 /** Notes in the file which keys it is made with; once its schema is there, and before anything else is written. */

@@ -5,14 +5,12 @@
 import { createDecipheriv, createECDH, createHmac, hkdfSync } from 'node:crypto';
 import type { Keys } from './keys.ts';
 
-const pairOf = (keys: Keys, clinicId: string) => {
+const pairOf = (secret: Uint8Array, clinicId: string) => {
   const pair = createECDH('prime256v1');
   // Out of range happens once in 2^32 tries; the next number is then as good.
   for (let count = 0; ; count++) {
     try {
-      pair.setPrivateKey(
-        createHmac('sha256', keys.phoneEntries).update(`clinic ${clinicId} ${count}`).digest(),
-      );
+      pair.setPrivateKey(createHmac('sha256', secret).update(`clinic ${clinicId} ${count}`).digest());
       return pair;
     } catch (error) {
       if (count > 8) throw error;
@@ -22,7 +20,7 @@ const pairOf = (keys: Keys, clinicId: string) => {
 
 /** What phones seal to; base64 of the uncompressed point. */
 export const phoneEntriesKey = (keys: Keys, clinicId: string): string =>
-  pairOf(keys, clinicId).getPublicKey('base64');
+  pairOf(keys.phoneEntries, clinicId).getPublicKey('base64');
 
 export interface EncryptedBody {
   readonly kind: unknown;
@@ -49,16 +47,15 @@ export const isEncrypted = (body: unknown): body is EncryptedBody => {
 
 const tagLength = 16;
 
-/** The entry inside, with the time of sending from outside; null when it was not encrypted to this clinic for this patient. */
-export const decrypted = (
-  keys: Keys,
+const openedBy = (
+  secret: Uint8Array,
   clinicId: string,
   patientId: string,
   { kind, entryId, sentAt, encrypted }: EncryptedBody,
 ): { readonly kind: unknown; readonly entry: unknown } | null => {
   try {
     const bound = `loadgate entry 1 ${patientId} ${entryId}`;
-    const shared = pairOf(keys, clinicId).computeSecret(Buffer.from(encrypted.key, 'base64'));
+    const shared = pairOf(secret, clinicId).computeSecret(Buffer.from(encrypted.key, 'base64'));
     const key = Buffer.from(hkdfSync('sha256', shared, Buffer.alloc(32), bound, 32));
     const bytes = Buffer.from(encrypted.data, 'base64');
     const cipher = createDecipheriv('aes-256-gcm', key, Buffer.from(encrypted.iv, 'base64'), {
@@ -72,4 +69,16 @@ export const decrypted = (
   } catch {
     return null;
   }
+};
+
+/**
+ * The entry inside, with the time of sending from outside; null when it was not encrypted to this clinic for this
+ * patient, by this key or one before it.
+ */
+export const decrypted = (keys: Keys, clinicId: string, patientId: string, body: EncryptedBody) => {
+  for (const secret of [keys.phoneEntries, ...keys.earlierPhoneEntries]) {
+    const opened = openedBy(secret, clinicId, patientId, body);
+    if (opened) return opened;
+  }
+  return null;
 };
