@@ -120,7 +120,7 @@ const erase = async (at: Runtime, asked: Asked): Promise<number> => {
   console.log(`erased ${ids.join(', ')}: words were taken out of ${rows} rows`);
   for (const one of backupsBeside(at.store.file)) console.log(`still holds them: ${one}`);
   console.log(
-    'Backups made before today hold them until they are destroyed, and so does every paper and file that was handed on.',
+    'Backups made before today hold them until they are destroyed, and so does every paper and file that was handed on. Note the id and the day apart: when such a backup is restored, erase again.',
   );
   return 0;
 };
