@@ -29,6 +29,8 @@ const oneChange = ({ variable, from, to }: TellableChange): Text => {
       return textOf('dose-changes', 'new-mark', { from, to });
     case 'sets':
       return textOf('dose-changes', 'new-sets', { from, to });
+    case 'holds':
+      return textOf('dose-changes', 'new-holds', { from: bandText(from), to: bandText(to) });
     case 'repetitions':
       return textOf('dose-changes', 'new-repetitions', { from: bandText(from), to: bandText(to) });
   }

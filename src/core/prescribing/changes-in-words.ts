@@ -28,6 +28,8 @@ export const changeText = ({ variable, from, to, percent }: DoseChange): string 
       return `Mark of the putty or ring: ${from} → ${to} (size of the step not known).`;
     case 'sets':
       return `Sets: ${from} → ${to}.`;
+    case 'holds':
+      return `Holds: ${bandText(from)} → ${bandText(to)}.`;
     case 'repetitions':
       return `Repetitions: ${bandText(from)} → ${bandText(to)}.`;
   }

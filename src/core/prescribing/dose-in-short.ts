@@ -29,7 +29,7 @@ export const stepInShort = (before: Dose | null, dose: Dose): string => {
   if (before === null) return doseInShort(dose);
   const changed = changesBetween(before, dose).map(({ variable }) => variable);
   if (changed.includes('rung')) return `${exerciseTitle(dose.exerciseId)}, ${doseInShort(dose)}`;
-  const isRepetitionsAlone = changed.length === 1 && changed[0] === 'repetitions';
+  const isRepetitionsAlone = changed.length === 1 && (changed[0] === 'repetitions' || changed[0] === 'holds');
   return isRepetitionsAlone && dose.method !== 'occlusion'
     ? `× ${repetitionsInShort(dose)}`
     : doseInShort(dose);

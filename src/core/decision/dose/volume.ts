@@ -73,7 +73,7 @@ export const withShareOfFirst = <V extends OrderedDose>(
 };
 
 export interface DoseChange {
-  readonly variable: 'repetitions' | 'sets' | 'load' | 'rung' | 'hold' | 'mark';
+  readonly variable: 'repetitions' | 'holds' | 'sets' | 'load' | 'rung' | 'hold' | 'mark';
   readonly from: string | number;
   readonly to: string | number;
   readonly unit: string;
@@ -133,7 +133,7 @@ export const changesBetween = (from: Dose, to: Dose): readonly DoseChange[] => {
     const percent = percentChange(repetitionsAsked(from), repetitionsAsked(to));
     const unit = '{rep}';
     changes.push({
-      variable: 'repetitions',
+      variable: heldSeconds(to) === null ? 'repetitions' : 'holds',
       from: repetitionsText(from),
       to: repetitionsText(to),
       unit,

@@ -21,5 +21,6 @@ export const doseChanges = {
   'new-hold': 'jedes Mal {to} statt {from} Sekunden halten',
   'new-mark': 'das Stück mit der Nummer {to} statt {from}',
   'new-sets': '{to} statt {from} Sätze',
+  'new-holds': '{to}-mal statt {from}-mal halten',
   'new-repetitions': '{to} statt {from} Wiederholungen',
 } as const satisfies Same<typeof english>;

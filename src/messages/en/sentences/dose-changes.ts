@@ -15,5 +15,6 @@ export const doseChanges = {
   'new-hold': 'hold each one {to} seconds instead of {from}',
   'new-mark': 'the piece marked {to} instead of {from}',
   'new-sets': '{to} sets instead of {from}',
+  'new-holds': '{to} holds instead of {from}',
   'new-repetitions': '{to} repetitions instead of {from}',
 } as const;

@@ -48,6 +48,7 @@ export const words = {
   'step.hold': '{from} → {to} s a hold',
   'step.mark': 'mark {from} → {to}',
   'step.sets': '{from} → {to} sets',
+  'step.holds': '{from} → {to} holds',
   'step.repetitions': '{from} → {to} repetitions',
   'step.new': '{title}: new',
   'step.rewritten': '{title}: written anew',

@@ -32,6 +32,8 @@ const changeInWords = ({ variable, from, to }: DoseChange): string => {
       return say('step.mark', { from: inWords(from), to: inWords(to) });
     case 'sets':
       return say('step.sets', { from: inWords(from), to: inWords(to) });
+    case 'holds':
+      return say('step.holds', { from: inWords(from), to: inWords(to) });
     case 'repetitions':
       return say('step.repetitions', { from: inWords(from), to: inWords(to) });
   }

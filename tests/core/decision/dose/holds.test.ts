@@ -53,7 +53,7 @@ describe('the share of a dose of holds', () => {
   it('names seconds and marks that changed', () => {
     expect(changesBetween(held(10, 10, 5), held(5, 10, 7)).map(({ variable }) => variable)).toEqual([
       'hold',
-      'repetitions',
+      'holds',
     ]);
     expect(changesBetween(held(5, 5, 5), held(5, 5, 7))[0]).toMatchObject({
       from: 5,

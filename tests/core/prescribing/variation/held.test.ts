@@ -70,6 +70,8 @@ describe('a dose of holds', () => {
     expect(again).toMatchObject({ holdSeconds: 5, mostHoldSeconds: 10 });
     expect(again).not.toHaveProperty('secondsPerRepetition');
     const longer = proposed({ ...thumb, holdSeconds: 7 }).dose;
+    const more = { ...dose, repetitions: { low: 7, high: 10 } };
+    expect(changesFromInForce(dose, more).map(({ text }) => text)).toEqual(['Holds: 5–10 → 7–10.']);
     expect(changesFromInForce(dose, longer).map(({ text }) => text)).toEqual([
       'Each hold: 5 s → 7 s (+40.0 %).',
     ]);
