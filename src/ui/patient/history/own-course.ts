@@ -44,7 +44,8 @@ const done = (days: readonly HistoryDay[]) =>
   );
 
 const workOf = (days: readonly HistoryDay[]): OwnCourse['work'] => {
-  const all = done(days);
+  // Holds start again when each gets longer: a line of their number would fall while the work grows.
+  const all = done(days).filter(({ exercise }) => !exercise.isHeld);
   const counts = new Map<string, number>();
   for (const { exercise } of all) counts.set(exercise.exerciseId, (counts.get(exercise.exerciseId) ?? 0) + 1);
   const loaded = new Set(

@@ -6,6 +6,7 @@ import { asTyped } from '#messages/text.ts';
 import { speak } from '#ui/language/speak.ts';
 import { setLanguage } from '#ui/language/words.ts';
 import { HistoryPage } from '#ui/patient/history/history-page.tsx';
+import { ownCourse } from '#ui/patient/history/own-course.ts';
 import { answeredMorning } from '../views.ts';
 
 afterEach(() => setLanguage());
@@ -91,6 +92,19 @@ describe('a week on the page', () => {
 
   it('says what was counted in a set, and that a count was lost', () => {
     expect(page(on('2026-03-02', [], 1))).toContain('Repetitions: 15, not counted');
+  });
+
+  it('says holds as holds, and draws no line of their number, which starts again as each gets longer', () => {
+    const [session] = on('2026-03-02', [], 1).sessions;
+    const exercise = {
+      exerciseId: 'thumb-out-hold',
+      title: asTyped('Thumb'),
+      isHeld: true as const,
+      sets: [6, 5].map((repetitions) => ({ repetitions, loadKg: 0 })),
+    };
+    const day = { ...on('2026-03-02', []), sessions: [{ ...session!, exercises: [exercise] }] };
+    expect(page(day)).toContain('Holds: 6, 5');
+    expect(ownCourse({ today: '2026-03-08', days: [day], earlierThan: null })?.work).toBeNull();
   });
 
   it('is said in German as it is said aloud', async () => {
