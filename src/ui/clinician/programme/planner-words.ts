@@ -1,4 +1,5 @@
 /** The week and its conflicts in sentences, for the clinician. */
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import { type Conflict, cuffDaysPerWeek } from '#core/prescribing/programme/week-plan.ts';
@@ -27,7 +28,9 @@ export const workInWords = (dose: Dose): string => {
   const sets = say('sets', { count: dose.sets });
   if (dose.method === 'occlusion') return say('occlusion', { sets, scheme: dose.scheme.join(', ') });
   const { low, high } = dose.repetitions;
-  const band = low === high ? `${low}` : say('band', { low, high });
+  const count = low === high ? `${low}` : say('band', { low, high });
+  const seconds = heldSeconds(dose);
+  const band = seconds === null ? count : `${count} × ${seconds} s`;
   return dose.method === 'low-load' ? say('low-load', { sets, band }) : say('variation', { sets, band });
 };
 
