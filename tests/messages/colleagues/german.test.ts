@@ -59,6 +59,8 @@ describe('measurements in German', () => {
     expect(
       told([
         { kind: 'grip', day, side: 'left', forceKg: 21.5, ...by },
+        { kind: 'pinch', day, pinch: 'key', side: 'right', forceKg: 4.5, ...by },
+        { kind: 'hand-span', day, side: 'left', spanMm: 186, ...by },
         { kind: 'chair-stand-30s', day, stands: 9, ...by },
         { kind: 'timed-up-and-go', day, seconds: 11.8, ...by },
         {
@@ -86,6 +88,8 @@ describe('measurements in German', () => {
       ['Aufstehen vom Stuhl in 30 Sekunden', '9 Mal'],
       ['Timed-up-and-go-Test', '11,8 s'],
       ['Greifkraft: links', '21,5 kg'],
+      ['Pinch-Kraft: Schlüsselgriff, rechts', '4,5 kg'],
+      ['Handspanne: links', '186 mm'],
       ['Krafttest: Knie strecken im Sitzen, rechts', '13 Wiederholungen mit 7,5 kg'],
       ['Umfang: Bein links, mid-thigh', '54,5 cm'],
     ]);
@@ -134,6 +138,10 @@ describe('measurements in German', () => {
     const effusions = [{ joint: 'left-knee', day: '2026-02-03', grade: 'zero' }];
     const [line] = outcomeLines([], effusions as never, person);
     expect([phrases.title(line!), phrases.reading(line!, 'zero')]).toEqual(['Erguss: Knie links', 'keiner']);
+    const thumb = [{ joint: 'left-thumb-base', day: '2026-02-03', grade: 'zero' }];
+    expect(phrases.title(outcomeLines([], thumb as never, person)[0]!)).toBe(
+      'Erguss: Daumensattelgelenk links',
+    );
     expect(phrases.reading({ kind: 'joint-counts' }, '12.5, moderate')).toBe('12,5, mittel');
   });
 });

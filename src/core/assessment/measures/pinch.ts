@@ -27,6 +27,7 @@ export const pinch = measure({
     area: 'function',
     subject: (row) => `${row.pinch}, ${row.side}`,
     title: (subject) => `Pinch strength, ${subject}`,
+    reading: (row) => `${figure(row.forceKg)} kg`,
     norm: () =>
       withoutNorm(
         'No norm is on file; compare with the other hand. A sore thumb base lowers pinch by itself.',

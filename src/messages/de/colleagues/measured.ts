@@ -37,6 +37,8 @@ const limbWords: Readonly<Record<string, string>> = { arm: 'Arm', leg: 'Bein' };
 const subjectWords: Readonly<Record<string, string>> = {
   'held by hand': 'von Hand gehalten',
   'against a belt': 'gegen einen Gurt',
+  tip: 'Spitzgriff',
+  key: 'Schlüsselgriff',
   pain: 'Schmerz',
   function: 'Funktion',
   'DAS28 with ESR': 'DAS28 mit BSG',
@@ -53,7 +55,9 @@ const partOf = (part: string): string => {
   }
   const steps = /^(\d+) steps$/.exec(part);
   if (steps) return `${steps[1]} Stufen`;
-  const joint = /^(left|right) [a-z]+$/.test(part) ? part.replace(' ', '-') : null;
+  const joint = /^(left|right) ([a-z]+|thumb base|finger joint)$/.test(part)
+    ? part.replaceAll(' ', '-')
+    : null;
   return joint ? (forms.joint?.(joint, 'label') ?? part) : (sideWords[part] ?? subjectWords[part] ?? part);
 };
 

@@ -5,7 +5,7 @@
 
 const measures = {
   'Grip strength': 'Greifkraft',
-  'Pinch strength': 'Pinzettengriffkraft',
+  'Pinch strength': 'Pinch-Kraft',
   'Hand span': 'Handspanne',
   'Timed up and go': 'Timed-up-and-go-Test',
   'Isometric force': 'Isometrische Kraft',
