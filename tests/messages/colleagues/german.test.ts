@@ -134,6 +134,18 @@ describe('measurements in German', () => {
     ]);
   });
 
+  it('a change names whose error it was held against', () => {
+    const walk = (day: string, seconds: number) => ({ kind: 'timed-up-and-go', day, seconds, ...by });
+    const rows = [walk('2026-01-05', 20), walk('2026-03-30', 16)];
+    const said = (errorGroup: Parameters<typeof outcomeLines>[2]['errorGroup']) =>
+      phrases.change(outcomeLines(rows as never, [], { ...person, errorGroup })[0]!);
+    expect(said('knee-arthroplasty-awaited')).toBe(
+      'Veränderung: innerhalb des Messfehlers, keine Veränderung genannt (Messfehler 7,3 vor einer Knieendoprothese).',
+    );
+    expect(said('knee-osteoarthritis-mild')).toContain('(Messfehler 1,1 bei früher Kniearthrose');
+    expect(said(null)).toBe('Veränderung: nicht beurteilt.');
+  });
+
   it('say of an effusion its grade, and of an index its band', () => {
     const effusions = [{ joint: 'left-knee', day: '2026-02-03', grade: 'zero' }];
     const [line] = outcomeLines([], effusions as never, person);

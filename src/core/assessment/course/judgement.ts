@@ -5,7 +5,7 @@
 import type { Working } from '#core/calculations/working.ts';
 import type { Day } from '#core/time/day.ts';
 import type { JudgedChange } from '../change/change-beyond-error.ts';
-
+import type { ErrorGroup } from '../change/error-group.ts';
 import type { Drawn } from './drawn.ts';
 
 type Verdict = 'better' | 'worse' | 'within-error' | 'not-judged';
@@ -31,6 +31,8 @@ export interface OutcomeLine {
   readonly norm: Judgement;
   readonly change: Judgement & {
     readonly verdict: Verdict;
+    /** Whose error it was held against; left out = one that is of no group, or none. */
+    readonly errorGroup?: ErrorGroup;
     /** The same of each part, where it has parts. */
     readonly parts?: readonly string[];
   };

@@ -11,8 +11,8 @@ import type { Field, InputOf } from '#core/calculations/describe.ts';
 import { worked } from '#core/calculations/working.ts';
 import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import { ageYears } from '#core/time/day.ts';
+import { whoseError, withoutError } from '../change/against-error.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
-import { whoseError, withoutError } from '../change/error-group.ts';
 import { reliabilityWords } from '../change/test-reliability.ts';
 import type { HowDrawn } from '../course/drawn.ts';
 import {
@@ -143,6 +143,7 @@ const change = (first: Stood, last: Stood, { errorGroup }: Person): OutcomeLine[
     sentence: `${changeWords(outcome.result, ' stands')} ${whoseError(errorGroup, 'Gill 2022')}`,
     workings: [working],
     verdict: outcome.result.direction,
+    errorGroup,
   };
 };
 

@@ -9,6 +9,7 @@ import { calculation, units } from '#core/calculations/calculation.ts';
 import { worked } from '#core/calculations/working.ts';
 import { answer } from '#core/outcome.ts';
 import { figure } from '#core/review/plain-words.ts';
+import { whoseError, withoutError } from '../change/against-error.ts';
 import {
   type AwaitedJoint,
   changeBeforeArthroplastyRow,
@@ -16,7 +17,7 @@ import {
   percentBeforeArthroplasty,
 } from '../change/change-before-arthroplasty.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
-import { awaitedJoint, type ErrorGroup, whoseError, withoutError } from '../change/error-group.ts';
+import { awaitedJoint, type ErrorGroup } from '../change/error-group.ts';
 import type { HowDrawn } from '../course/drawn.ts';
 import {
   changeWords,
@@ -122,6 +123,7 @@ const changeInMild = (first: Walk, last: Walk): OutcomeLine['change'] => {
     sentence: `${changeWords(outcome.result, ' s')} ${by} ${whose}`,
     workings: [working],
     verdict: outcome.result.direction,
+    errorGroup: 'knee-osteoarthritis-mild',
   };
 };
 
@@ -144,6 +146,7 @@ const changeAwaiting = (
     sentence: `${changeWords(outcome.result, ' s')} ${whose} In early knee osteoarthritis it is ${minimalDetectableSeconds.same} s.`,
     workings: [working],
     verdict: outcome.result.direction,
+    errorGroup: group,
   };
 };
 

@@ -1,4 +1,5 @@
 /** What was measured, in German: its title, its readings and what may be said of a change. */
+import type { ErrorGroup } from '#core/assessment/change/error-group.ts';
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { exercises as catalogue } from '#core/exercises/catalogue.ts';
 import type { Movement } from '#core/exercises/movements.ts';
@@ -119,8 +120,18 @@ const verdicts: Readonly<Record<OutcomeLine['change']['verdict'], string>> = {
   'not-judged': 'nicht beurteilt',
 };
 
-export const change = ({ drawn, change: { verdict }, readings: all }: OutcomeLine): string => {
+const groupWords: Readonly<Record<ErrorGroup, string>> = {
+  'knee-osteoarthritis-mild': 'bei früher Kniearthrose, radiologisch Grad 1 bis 3',
+  'knee-arthroplasty-awaited': 'vor einer Knieendoprothese',
+  'hip-arthroplasty-awaited': 'vor einer Hüftendoprothese',
+  'none-of-these': 'keine dieser Gruppen',
+};
+
+export const change = ({ drawn, change: { verdict, errorGroup }, readings: all }: OutcomeLine): string => {
   if (all.length < 2) return 'Einmal gemessen; für eine Veränderung braucht es eine zweite Messung.';
-  const error = drawn.error === null || drawn.grades ? '' : ` (Messfehler ${figure(drawn.error)})`;
+  const error =
+    drawn.error === null || drawn.grades
+      ? ''
+      : ` (Messfehler ${[figure(drawn.error), errorGroup ? groupWords[errorGroup] : ''].filter(Boolean).join(' ')})`;
   return `Veränderung: ${verdicts[verdict]}${error}.`;
 };

@@ -5,7 +5,7 @@
  * The errors on file, 20.2 and 21.6 points before an arthroplasty, are of the long pain scales and are not used.
  */
 import { figure, jointInWords } from '#core/review/plain-words.ts';
-import { withoutError } from '../../change/error-group.ts';
+import { withoutError } from '../../change/against-error.ts';
 import { withoutNorm } from '../../course/judgement.ts';
 import { number } from '../fields.ts';
 import { measure } from '../measure.ts';

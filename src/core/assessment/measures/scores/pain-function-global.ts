@@ -6,11 +6,12 @@ import { worked } from '#core/calculations/working.ts';
 import { type Joint, joints } from '#core/exercises/joints.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { whoseError, withoutError } from '../../change/against-error.ts';
 import {
   changeBeforeArthroplastyRow,
   errorBeforeArthroplasty,
 } from '../../change/change-before-arthroplasty.ts';
-import { awaitedJoint, type ErrorGroup, whoseError, withoutError } from '../../change/error-group.ts';
+import { awaitedJoint, type ErrorGroup } from '../../change/error-group.ts';
 import { painRatingChangeRow, painRatingError } from '../../change/pain-rating-change.ts';
 import { responderRow } from '../../change/responder.ts';
 import { changeWords, nothingToCompare, type OutcomeLine, withoutNorm } from '../../course/judgement.ts';
@@ -46,6 +47,7 @@ const painChange = (first: Rated, last: Rated, group: ErrorGroup | null): Outcom
     sentence: `${changeWords(outcome.result, ' points')} ${whoseError(group, joint ? 'Naylor 2014' : 'Alghadir 2018')}`,
     workings: [working],
     verdict: outcome.result.direction,
+    errorGroup: group,
   };
 };
 

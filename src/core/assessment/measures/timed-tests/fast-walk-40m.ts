@@ -1,6 +1,6 @@
 /** 40 metres as fast as the person can walk, four times ten, in seconds; told with the speed. */
 import { figure } from '#core/review/plain-words.ts';
-import { withoutError } from '../../change/error-group.ts';
+import { withoutError } from '../../change/against-error.ts';
 import { reliabilityWords } from '../../change/test-reliability.ts';
 import { withoutNorm } from '../../course/judgement.ts';
 import { number, usually } from '../fields.ts';

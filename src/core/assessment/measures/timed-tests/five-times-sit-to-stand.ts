@@ -1,7 +1,7 @@
 /** Five times sit-to-stand against its two cuts. Its error in sore joints is large and not on file. */
 import { worked } from '#core/calculations/working.ts';
 import { figure } from '#core/review/plain-words.ts';
-import { withoutError } from '../../change/error-group.ts';
+import { withoutError } from '../../change/against-error.ts';
 import { type Judgement, withoutNorm } from '../../course/judgement.ts';
 import { fiveTimesSitToStandRow } from '../../function-tests/five-times-sit-to-stand.ts';
 import { number, usually } from '../fields.ts';

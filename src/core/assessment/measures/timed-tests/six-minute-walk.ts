@@ -1,10 +1,11 @@
 /** How far a person walks in six minutes. Its error is known before an arthroplasty only. */
 import { worked } from '#core/calculations/working.ts';
+import { whoseError, withoutError } from '../../change/against-error.ts';
 import {
   changeBeforeArthroplastyRow,
   errorBeforeArthroplasty,
 } from '../../change/change-before-arthroplasty.ts';
-import { awaitedJoint, whoseError, withoutError } from '../../change/error-group.ts';
+import { awaitedJoint } from '../../change/error-group.ts';
 import { changeWords, nothingToCompare, type OutcomeLine, withoutNorm } from '../../course/judgement.ts';
 import type { Person } from '../../course/measured.ts';
 import { usually, whole } from '../fields.ts';
@@ -29,6 +30,7 @@ const change = (first: Walked, last: Walked, { errorGroup }: Person): OutcomeLin
     sentence: `${changeWords(outcome.result, ' m')} ${whoseError(errorGroup, 'Naylor 2014')}`,
     workings: [working],
     verdict: outcome.result.direction,
+    errorGroup,
   };
 };
 

@@ -1,6 +1,6 @@
 /** Up and down a flight of stairs, timed; comparable only on the same number of steps. */
 import { figure } from '#core/review/plain-words.ts';
-import { withoutError } from '../../change/error-group.ts';
+import { withoutError } from '../../change/against-error.ts';
 import { reliabilityWords } from '../../change/test-reliability.ts';
 import { withoutNorm } from '../../course/judgement.ts';
 import { number, usually, whole } from '../fields.ts';

@@ -1,7 +1,8 @@
 /** A walk at usual pace over a distance that is said, told as a speed against its cuts and what matters in a sore knee. */
 import { worked } from '#core/calculations/working.ts';
 import { figure } from '#core/review/plain-words.ts';
-import { type ErrorGroup, whyNoError } from '../../change/error-group.ts';
+import { whyNoError } from '../../change/against-error.ts';
+import type { ErrorGroup } from '../../change/error-group.ts';
 import { type Judgement, type OutcomeLine, withoutNorm } from '../../course/judgement.ts';
 import type { Person } from '../../course/measured.ts';
 import { gaitSpeedRow } from '../../function-tests/gait-speed.ts';
