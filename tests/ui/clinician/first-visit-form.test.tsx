@@ -127,6 +127,14 @@ describe('a step of the first visit', () => {
     });
   });
 
+  it('sends whose error of measuring holds, and that nobody’s does where the choice is emptied', () => {
+    const groupOf = (typed: object) =>
+      (visitFrom('reason', { ...reason, ...typed }, page).visit.reason as { errorGroup: unknown }).errorGroup;
+    expect(groupOf({ 'reason.errorGroup': 'hip-arthroplasty-awaited' })).toBe('hip-arthroplasty-awaited');
+    expect(groupOf({ 'reason.errorGroup': '' })).toBeNull();
+    expect(groupOf({})).toBeNull();
+  });
+
   it('has an ordinary household only once it was ticked, and no loads only once that was said', () => {
     const things = { 'home.ownedEquipment': 'household\nband' };
     expect(fieldsWrong('home', things, page)).toEqual(['home.ownedLoadsKg']);
