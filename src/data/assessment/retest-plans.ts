@@ -1,5 +1,5 @@
 /** When a measure is to be taken again: the newest row of each measure counts, and one without a day stops it. */
-import { asc, eq, inArray } from 'drizzle-orm';
+import { and, asc, eq, inArray } from 'drizzle-orm';
 import { type RetestDue, type RetestPlan, retestsDue } from '#core/assessment/retest-plan.ts';
 import type { CorrectionIndex } from '#core/corrections/correction.ts';
 import type { Access } from '../access.ts';
@@ -8,6 +8,7 @@ import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { writtenNow } from '../episode/episodes.ts';
 import { measurement, retestPlan } from '../schema/schema.ts';
+import { byPatient } from '../worklist/worklist-newest.ts';
 import { measurementsOf, standing } from './measurements.ts';
 
 export const retestRows = patientQuery((db) =>
@@ -33,13 +34,17 @@ export const retestsOfClinic = async (access: Access, index: CorrectionIndex) =>
   const rows = await read.select().from(retestPlan).where(mine).orderBy(asc(retestPlan.version));
   const planned = read.select({ patientId: retestPlan.patientId }).from(retestPlan).where(mine);
   const measured = standing(
-    await read.select().from(measurement).where(inArray(measurement.patientId, planned)),
+    await read
+      .select()
+      .from(measurement)
+      .where(and(eq(measurement.clinicId, access.clinicId), inArray(measurement.patientId, planned))),
     index,
   );
+  const [plansOf, rowsOf] = [byPatient(rows), byPatient(measured)];
   return (patientId: string): readonly RetestDue[] =>
     retestsDue(
-      newestByMeasure(rows.filter((row) => row.patientId === patientId)),
-      measured.filter((row) => row.patientId === patientId).map(({ value }) => value),
+      newestByMeasure(plansOf.get(patientId) ?? []),
+      (rowsOf.get(patientId) ?? []).map(({ value }) => value),
     );
 };
 

@@ -165,6 +165,23 @@ describe('signing in', () => {
 });
 
 describe('a form of the clinic', () => {
+  it('plans a measure to be taken again, and stops it', async () => {
+    const from = await signedIn();
+    const dueOn = new Date(Date.now() + 10 * 86_400_000).toISOString().slice(0, 10);
+    const about = { 'about.patientId': patientId };
+    const plan = { 'retest-new-measure': 'grip', 'retest-new-dueOn': dueOn, 'retest-new-everyDays': '' };
+    await postForm(at, from, 'retest-plan', { ...about, 'about.of': 'new', ...plan });
+    await postForm(at, from, 'retest-stop', {
+      ...about,
+      'about.of': 'grip',
+      'retest-stop-grip-reason': 'Moved away',
+    });
+    expect(rows('SELECT measure, due_on, every_days, reason FROM retest_plan ORDER BY version')).toEqual([
+      { measure: 'grip', due_on: dueOn, every_days: null, reason: null },
+      { measure: 'grip', due_on: null, every_days: null, reason: 'Moved away' },
+    ]);
+  });
+
   it('is taken by the same procedure, kept once and said once', async () => {
     const from = await signedIn();
     const answer = await postForm(
