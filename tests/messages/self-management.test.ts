@@ -97,6 +97,7 @@ const facts: fc.Arbitrary<DocumentFacts> = fc
     limits: [],
     checks: {} as DocumentFacts['checks'],
     outcomes: [],
+    sides: [],
   }));
 
 const linesOf = (document: CareDocument): readonly string[] => [

@@ -50,6 +50,7 @@ export const careFacts = (reason: string, signedName = 'Signer One'): DocumentFa
     limits: [],
     checks: { screening: null, measured: [], notMeasured: ['Body mass'] },
     outcomes: [],
+    sides: [],
     baselines: [],
   };
 };

@@ -1,6 +1,7 @@
 /** The summary of care in German: every line that can stand on it, and nothing of English but what was typed. */
 import { describe, expect, it } from 'vitest';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
+import { sideLines } from '#core/assessment/course/side-to-side.ts';
 import type { DocumentFacts } from '#core/episode/documents/document-facts.ts';
 import { dischargeSheet } from '#papers/end-of-care/end-of-care-sheets.ts';
 import { leftInEnglish } from '#tests/messages/german/left-in-english.ts';
@@ -60,6 +61,24 @@ const full: DocumentFacts = {
     sex: 'female',
     birthDay: '1958-06-01',
   }),
+  sides: sideLines([
+    ...(['left', 'right'] as const).map((side, place) => ({
+      kind: 'limb-circumference' as const,
+      day: '2026-04-28',
+      limb: 'leg' as const,
+      side,
+      site: 'Quadriceps',
+      circumferenceCm: 49 + place * 2.5,
+    })),
+    ...(['left', 'right'] as const).map((side, place) => ({
+      kind: 'range-of-movement' as const,
+      day: '2026-04-28',
+      joint: `${side}-knee` as const,
+      movement: 'flexion' as const,
+      manner: 'active' as const,
+      degrees: 128 - place * 33,
+    })),
+  ]),
 };
 
 const linesOf = (facts: DocumentFacts): readonly string[] => {
@@ -88,6 +107,8 @@ describe('the summary of care in German', () => {
       'Galt bei Behandlungsende. Die Übung ruhte.',
       'Beendet am 30.04.2026.',
       'Aufstehen vom Stuhl in 30 Sekunden: 9 Mal (02.03.2026), 12 Mal (28.04.2026). Veränderung: über den Messfehler hinaus, besser',
+      'Umfang der Extremität: Bein, Quadriceps: links 49 cm (28.04.2026), rechts 51,5 cm (28.04.2026). Die Seiten unterscheiden sich.',
+      'Bewegungsumfang: Knie, Flexion aktiv: links 128° (28.04.2026), rechts 95° (28.04.2026). Der Unterschied ist nicht beurteilt.',
       '14 Trainingseinheiten eingetragen, davon 3 als leichteres Training, 2 als Test.',
       '1 Tag war geplant; an 10 davon wurde kein Training eingetragen.',
       'An 41 Tagen wurde der Morgen eingetragen; an 19 von 60 Tagen der Behandlung fehlt er.',

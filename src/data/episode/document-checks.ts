@@ -2,6 +2,7 @@
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
 import { personMeasured } from '#core/assessment/course/measured.ts';
+import { type SideLine, sideLines } from '#core/assessment/course/side-to-side.ts';
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import type { DocumentChecks } from '#core/episode/documents/document-facts.ts';
 import { answerRemarks } from '#core/screening/answer-remarks.ts';
@@ -64,3 +65,7 @@ export const outcomesUpTo = async (
     personMeasured(patient),
   );
 };
+
+/** One limb against the other, as measured up to a day. */
+export const sidesUpTo = async (access: Access, patientId: string, to: Day): Promise<readonly SideLine[]> =>
+  sideLines((await measurementsOf(access, patientId)).filter(({ day }) => day <= to));

@@ -21,7 +21,7 @@ import { type Clinic, clinicOf, type Patient } from '../patients/people.ts';
 import { planOf } from '../plan/plan-of.ts';
 import { prescriptionsOf } from '../prescribing/prescriptions.ts';
 import { programmesOf } from '../prescribing/programmes.ts';
-import { checksUpTo, outcomesUpTo } from './document-checks.ts';
+import { checksUpTo, outcomesUpTo, sidesUpTo } from './document-checks.ts';
 import { itemsOf, lastSigned, type Period } from './document-items.ts';
 import { episodesOf } from './episodes.ts';
 import { limitsOfPerson } from './limits-of-person.ts';
@@ -99,6 +99,7 @@ const factsOf = async (
     limits: limitsInForce(await limitsOfPerson(access, patient.id), joints, dayNumber(to)),
     checks: await checksUpTo(access, patient, to),
     outcomes: await outcomesUpTo(access, patient, to),
+    sides: await sidesUpTo(access, patient.id, to),
     baselines: (await baselinesOf(access, patient.id)).filter(({ setOn }) => setOn <= to).toReversed(),
   };
 };

@@ -1,5 +1,6 @@
 /** What the core says to colleagues in English, as a language other than English has to say it. */
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import type { SideLine } from '#core/assessment/course/side-to-side.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import type { IneligibleMethod, OpenDanger } from '#core/episode/documents/handover.ts';
 import type { Swelling, SwellingQuestion } from '#core/record/morning-questions.ts';
@@ -14,6 +15,8 @@ export interface ColleaguePhrases {
   readonly reading: (line: Pick<OutcomeLine, 'kind'>, text: string) => string;
   /** What may be said of a change, in full. */
   readonly change: (line: OutcomeLine) => string;
+  /** One limb against the other: what may be said of the difference. */
+  readonly sideDifference: (line: Pick<SideLine, 'sentence' | 'verdict'>) => string;
   readonly limit: (limit: LimitInForce) => string;
   /** Why a method is not open. */
   readonly reason: (line: Pick<IneligibleMethod, 'code' | 'from' | 'text'>) => string;

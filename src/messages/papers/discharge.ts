@@ -60,6 +60,21 @@ const outcomeLines = ({ outcomes }: DocumentFacts, { tag }: DischargeSpeech): re
     : twice.map((line) => measuredLine(line, [line.readings[0]!, line.readings.at(-1)!], letter));
 };
 
+const sideLinesOf = (
+  { sides }: DocumentFacts,
+  { say, title, reading, day, sideDifference }: DischargeSpeech,
+) =>
+  sides.map((line) =>
+    say('side-line', {
+      title: title(line),
+      left: reading(line, line.left.text),
+      lefton: day(line.left.day),
+      right: reading(line, line.right.text),
+      righton: day(line.right.day),
+      said: sideDifference(line),
+    }),
+  );
+
 const logLines = ({ log }: DocumentFacts, { say, tag }: DischargeSpeech): readonly string[] => {
   const { sessions, easierSessions, testSessions, plannedDays, plannedDaysWithout, mornings } = log;
   const letter = letterSpeech(tag);
@@ -134,6 +149,7 @@ const partsOf = (
     personPart(facts, today, speech),
     part(say('work'), work, say('no-work')),
     { title: say('outcomes'), lines: outcomeLines(facts, speech) },
+    ...(facts.sides.length > 0 ? [{ title: say('sides'), lines: sideLinesOf(facts, speech) }] : []),
     { title: letterSpeech(tag).say('logs'), lines: logLines(facts, speech) },
     part(say('decisions'), told, say('no-decision')),
     part(say(`limits-${when}`), limits.map(speech.limit), say('no-limit')),

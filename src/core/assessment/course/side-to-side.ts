@@ -24,6 +24,7 @@ interface OneSide {
 
 export interface SideLine {
   readonly key: string;
+  readonly kind: Measurement['kind'];
   readonly title: string;
   readonly left: OneSide;
   readonly right: OneSide;
@@ -88,7 +89,10 @@ const compared = (left: Row, right: Row, how: SidesOf<Row>): Said => {
     : ofRanges(one, other);
 };
 
-const linesOf = ({ kind, title, sides, inWords }: AnyMeasure, rows: readonly Row[]): readonly SideLine[] => {
+const linesOf = (
+  { kind, title, sides, inWords, course }: AnyMeasure,
+  rows: readonly Row[],
+): readonly SideLine[] => {
   if (!sides) return [];
   const how: SidesOf<Row> = sides;
   const newest = new Map<string, Map<Side, Row>>();
@@ -98,15 +102,18 @@ const linesOf = ({ kind, title, sides, inWords }: AnyMeasure, rows: readonly Row
     const known = newest.get(how.subject(row)) ?? new Map<Side, Row>();
     newest.set(how.subject(row), known.set(side, row));
   }
+  // The subject stands in the title already.
+  const reading = (course && 'reading' in course ? course.reading : undefined) ?? inWords;
   const textOf = (row: Row): string => {
     const figure = how.figure(row);
-    return figure !== null && typeof figure !== 'number' ? spread(figure, how.unit) : inWords(row);
+    return figure !== null && typeof figure !== 'number' ? spread(figure, how.unit) : reading(row);
   };
   return [...newest].flatMap(([subject, of]) => {
     const [left, right] = [of.get('left'), of.get('right')];
     if (!left || !right) return [];
     return {
       key: `${kind} ${subject}`,
+      kind: left.kind,
       title: subject ? `${title}: ${subject}` : title,
       left: { day: left.day, text: textOf(left) },
       right: { day: right.day, text: textOf(right) },

@@ -4,6 +4,7 @@
  */
 
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import type { SideLine } from '#core/assessment/course/side-to-side.ts';
 import type { DecisionWord, Reason } from '#core/decision/answers.ts';
 import type { LimitInForce } from '#core/decision/dose/limits.ts';
 import type { Joint } from '#core/exercises/joints.ts';
@@ -103,6 +104,8 @@ export interface DocumentFacts {
   readonly checks: DocumentChecks;
   /** What was measured up to then, each with its course. */
   readonly outcomes: readonly OutcomeLine[];
+  /** The newest measurement of each side, where both were measured. */
+  readonly sides: readonly SideLine[];
   /** The last baseline values of each joint. */
   readonly baselines: readonly Baseline[];
 }

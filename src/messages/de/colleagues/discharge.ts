@@ -36,6 +36,8 @@ export const words = {
   'left-easier-only-ended': 'Davon blieb nur das leichtere Training.',
   'left-easier-only-today': 'Davon bleibt nur das leichtere Training.',
   outcomes: 'Messungen, erste und letzte',
+  sides: 'Seitenvergleich, jeweils die neueste Messung',
+  'side-line': '{title}: links {left} ({lefton}), rechts {right} ({righton}). {said}',
   logged: '{sessions} eingetragen',
   'easier-sessions': 'davon {count} als leichteres Training',
   'test-sessions': '{count} als Test',

@@ -1,8 +1,9 @@
 /** What was measured, in German: its title, its readings and what may be said of a change. */
 import type { ErrorGroup } from '#core/assessment/change/error-group.ts';
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import type { SideLine } from '#core/assessment/course/side-to-side.ts';
 import { exercises as catalogue } from '#core/exercises/catalogue.ts';
-import type { Movement } from '#core/exercises/movements.ts';
+import { type Movement, movementsOf } from '#core/exercises/movements.ts';
 import { exerciseName } from '../../exercises.ts';
 import type { ColleaguePhrases } from '../../papers/colleague-phrases.ts';
 import { forms } from '../forms.ts';
@@ -59,7 +60,10 @@ const partOf = (part: string): string => {
   const joint = /^(left|right) ([a-z]+|thumb base|finger joint)$/.test(part)
     ? part.replaceAll(' ', '-')
     : null;
-  return joint ? (forms.joint?.(joint, 'label') ?? part) : (sideWords[part] ?? subjectWords[part] ?? part);
+  if (part in movementsOf) return (forms.joint?.(`left-${part}`, 'label') ?? part).replace(/ links$/, '');
+  return joint
+    ? (forms.joint?.(joint, 'label') ?? part)
+    : (sideWords[part] ?? limbWords[part] ?? subjectWords[part] ?? part);
 };
 
 /** An exercise has commas in its name, so it is looked for whole. */
@@ -95,7 +99,8 @@ const withBand = (text: string): string =>
 const readings: Readonly<Record<string, (text: string) => string>> = {
   'patient-chosen-activity': (text) => text.replaceAll('(answered at home)', '(zu Hause beantwortet)'),
   'chair-stand-30s': (text) => text.replace('stands', 'Mal'),
-  'repetitions-to-failure': (text) => withComma(text.replace('repetitions with', 'Wiederholungen mit')),
+  'repetitions-to-failure': (text) =>
+    withComma(text.replace('repetitions with', 'Wiederholungen mit').replace(' to ', ' bis ')),
   'joint-counts': (text) => (text === 'not worked out' ? 'nicht berechnet' : withBand(text)),
   'disease-activity-score': (text) => withBand(text),
   'stair-climb': (text) => withComma(text.replace('steps', 'Stufen')),
@@ -119,6 +124,14 @@ const verdicts: Readonly<Record<OutcomeLine['change']['verdict'], string>> = {
   'within-error': 'innerhalb des Messfehlers, keine Veränderung genannt',
   'not-judged': 'nicht beurteilt',
 };
+
+const sideVerdicts: Readonly<Record<SideLine['verdict'], string>> = {
+  differ: 'Die Seiten unterscheiden sich.',
+  'within-error': 'Innerhalb des Fehlers, kein Unterschied genannt.',
+  'not-judged': 'Der Unterschied ist nicht beurteilt.',
+};
+
+export const sideDifference: ColleaguePhrases['sideDifference'] = ({ verdict }) => sideVerdicts[verdict];
 
 const groupWords: Readonly<Record<ErrorGroup, string>> = {
   'knee-osteoarthritis-mild': 'bei früher Kniearthrose, radiologisch Grad 1 bis 3',

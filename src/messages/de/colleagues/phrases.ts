@@ -7,7 +7,7 @@ import { forms } from '../forms.ts';
 import { decided } from './decided.ts';
 import { health } from './health.ts';
 import { words } from './letter.ts';
-import { change, figure, movementWords, reading, title, unit } from './measured.ts';
+import { change, figure, movementWords, reading, sideDifference, title, unit } from './measured.ts';
 import { trade } from './trade.ts';
 
 /** "2026-02-03" → "03.02.2026", as practices write it. */
@@ -99,6 +99,7 @@ export const phrases: ColleaguePhrases = {
   unit,
   reading,
   change,
+  sideDifference,
   limit,
   reason,
   remark,

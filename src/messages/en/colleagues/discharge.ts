@@ -33,6 +33,8 @@ export const words = {
   'left-easier-only-ended': 'Only the easier session was left of it.',
   'left-easier-only-today': 'Only the easier session is left of it.',
   outcomes: 'Outcomes, first and last',
+  sides: 'Side to side, newest of each',
+  'side-line': '{title}: left {left} ({lefton}), right {right} ({righton}). {said}',
   logged: '{sessions} logged',
   'easier-sessions': '{count} of them the easier session',
   'test-sessions': '{count} a test',

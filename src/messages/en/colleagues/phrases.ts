@@ -13,6 +13,7 @@ export const phrases: ColleaguePhrases = {
   unit: ({ drawn }) => drawn.unit,
   reading: (_line, text) => text,
   change: ({ change }) => change.sentence,
+  sideDifference: ({ sentence }) => sentence,
   limit: limitLine,
   reason: ({ text }) => text,
   swelling: swellingInWords,

@@ -65,6 +65,7 @@ const facts: DocumentFacts = {
   limits: [],
   checks: { screening: null, measured: [], notMeasured: ['Body mass'] },
   outcomes: [],
+  sides: [],
   baselines: [],
 };
 
