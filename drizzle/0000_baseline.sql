@@ -885,28 +885,6 @@ CREATE TABLE `proposal` (
 --> statement-breakpoint
 CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> statement-breakpoint
 CREATE INDEX `proposal_by_item` ON `proposal` (`item_id`,`made_at`);--> statement-breakpoint
-CREATE TABLE `distance_finding` (
-	`id` text PRIMARY KEY NOT NULL,
-	`clinic_id` text NOT NULL,
-	`patient_id` text NOT NULL,
-	`recorded_at` integer NOT NULL,
-	`recorded_by` text NOT NULL,
-	`by_name` text NOT NULL,
-	`visit_id` text NOT NULL,
-	`joint` text NOT NULL,
-	`part` text NOT NULL,
-	`judged_by` text NOT NULL,
-	`found` text,
-	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`visit_id`) REFERENCES `visit`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "distance_finding_part" CHECK("distance_finding"."part" IN ('look', 'press', 'move', 'task')),
-	CONSTRAINT "distance_finding_by" CHECK("distance_finding"."judged_by" IN ('seen', 'told', 'not-done')),
-	CONSTRAINT "distance_finding_says" CHECK("distance_finding"."judged_by" = 'not-done' OR "distance_finding"."found" IS NOT NULL)
-);
---> statement-breakpoint
-CREATE INDEX `distance_finding_by_patient` ON `distance_finding` (`patient_id`,`recorded_at`);--> statement-breakpoint
-CREATE INDEX `distance_finding_of` ON `distance_finding` (`visit_id`);--> statement-breakpoint
 CREATE TABLE `letter_draft` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1164,6 +1142,28 @@ CREATE TABLE `two_hours` (
 --> statement-breakpoint
 CREATE UNIQUE INDEX `two_hours_entry` ON `two_hours` (`patient_id`,`entry_id`);--> statement-breakpoint
 CREATE INDEX `two_hours_of_session` ON `two_hours` (`patient_id`,`session_id`,`clock_doubtful`,`joint`,`pain_0_10`,`arrived_at`);--> statement-breakpoint
+CREATE TABLE `distance_finding` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`visit_id` text NOT NULL,
+	`joint` text NOT NULL,
+	`part` text NOT NULL,
+	`judged_by` text NOT NULL,
+	`found` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`visit_id`) REFERENCES `visit`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "distance_finding_part" CHECK("distance_finding"."part" IN ('look', 'press', 'move', 'task')),
+	CONSTRAINT "distance_finding_by" CHECK("distance_finding"."judged_by" IN ('seen', 'told', 'not-done')),
+	CONSTRAINT "distance_finding_says" CHECK("distance_finding"."judged_by" = 'not-done' OR "distance_finding"."found" IS NOT NULL)
+);
+--> statement-breakpoint
+CREATE INDEX `distance_finding_by_patient` ON `distance_finding` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `distance_finding_of` ON `distance_finding` (`visit_id`);--> statement-breakpoint
 CREATE TABLE `visit_note` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
