@@ -10,6 +10,7 @@ const generalNotes: ReadonlySet<string> = new Set([
   'why-a-floor',
   'reserve-uncertain-in-long-sets',
   'evidence-limits',
+  'hand-evidence',
   'clinician-decides',
   'estimate-not-measurement',
 ]);

@@ -31,6 +31,22 @@ export const variationSources = {
     container: 'reprinted in Winter 2009, figure 4.1',
     kind: 'handbook',
   },
+  'magni-2017': {
+    authors: 'Magni and others',
+    year: 2017,
+    title: '[Resistance training for symptomatic hand osteoarthritis: systematic review and meta-analysis]',
+    container: 'Arthritis Research and Therapy 19',
+    identifier: '10.1186/s13075-017-1348-3',
+    kind: 'review',
+  },
+  'hennig-2015': {
+    authors: 'Hennig and others',
+    year: 2015,
+    title: '[Hand exercises in women with hand osteoarthritis: a randomised trial]',
+    container: 'Annals of the Rheumatic Diseases 74',
+    identifier: '10.1136/annrheumdis-2013-204808',
+    kind: 'trial',
+  },
   'ebben-2011': {
     authors: 'Ebben WP and others',
     year: 2011,

@@ -6,6 +6,7 @@ import type { StartFit } from '#core/exercises/ladder/start-level.ts';
 import type { Note } from '#core/outcome.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
+import { handEvidence } from './hand-evidence.ts';
 
 interface NoteContext {
   readonly dose: VariationDose;
@@ -86,6 +87,7 @@ export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
   if (badDay.exerciseId !== dose.exerciseId) {
     notes.push({ code: 'bad-day-rung', text: `On a bad day: “${exerciseTitle(badDay.exerciseId)}”.` });
   }
+  notes.push(...handEvidence(dose.exerciseId));
   notes.push({
     code: 'clinician-decides',
     text: 'Computed from body measures; the joint was not asked. A clinician checks and signs, by local rules.',

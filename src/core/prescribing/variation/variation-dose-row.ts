@@ -7,6 +7,7 @@ import { chairHeightCitations } from '#core/exercises/statics/chair-height.ts';
 import { leanBackRowCitations } from '#core/exercises/statics/lean-back-row.ts';
 import { pushUpMeasuredCitations } from '#core/exercises/statics/push-up-measured.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
+import { handEvidenceCitations } from './hand-evidence.ts';
 import { variationSettings } from './settings.ts';
 import { proposeVariationDose, variationExerciseIds } from './variation-dose.ts';
 
@@ -61,6 +62,7 @@ export const variationDoseRow = calculation({
     ...pushUpMeasuredCitations,
     ...chairHeightCitations,
     ...leanBackRowCitations,
+    ...handEvidenceCitations,
   ],
   calculate: ({ sex, massKg, statureM, ...input }) =>
     proposeVariationDose(

@@ -100,3 +100,18 @@ describe('a mark', () => {
     expect(refused({ ...thumb, mark: 2 })).toEqual(['input.mark']);
   });
 });
+
+describe('what is known of strength work for a hand', () => {
+  const codes = (exerciseId: string, side: 'left' | 'both' = 'left') => {
+    const outcome = ask({ exerciseId, ...(side === 'both' ? { side } : {}) } as Parameters<typeof ask>[0]);
+    return outcome.ok ? outcome.notes : [];
+  };
+
+  it('is told with every dose for a hand and with no other: grip 1.35 kg, −0.84 to 3.54 (Magni 2017)', () => {
+    const told = codes('thumb-out-hold').find(({ code }) => code === 'hand-evidence');
+    expect(told?.text).toContain('1.35 kg, −0.84 to 3.54');
+    expect(codes('putty-squeeze').map(({ code }) => code)).toContain('hand-evidence');
+    expect(codes('sit-to-stand-chair', 'both').map(({ code }) => code)).not.toContain('hand-evidence');
+    expect(codes('wrist-thumb-side-lift').map(({ code }) => code)).not.toContain('hand-evidence');
+  });
+});
