@@ -27,6 +27,7 @@ export const words = {
   'group.easier': 'Easier session',
   'group.low-load': 'Low load',
   'group.variations': 'Variations',
+  'group.holds': 'Holds without movement',
   'group.occlusion': 'Occlusion',
   'group.safety': 'Screening and blood pressure',
   'group.week': 'The patient’s week',
