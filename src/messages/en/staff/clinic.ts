@@ -12,6 +12,8 @@ export const words = {
   'low-load': 'Low load',
   'pulse-oximeter': 'Pulse oximeter',
   'elastic-wrap': 'Elastic wrap',
+  'das28-with-esr': 'DAS28 with ESR',
+  'das28-with-crp': 'DAS28 with CRP',
   'cuff-with-a-gauge': 'Cuff with a gauge',
   'ease-back': 'Ease back',
   'it-is-correct-save': 'It is correct; save it',
