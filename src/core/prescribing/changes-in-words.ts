@@ -45,6 +45,17 @@ const namingText: Readonly<Record<Naming, string>> = {
   'bound-by-limit': 'Kept within a limit that holds for a joint.',
 };
 
+/** Of a hold what grows is time, in the steps the clinic set; nothing of it is owned. */
+const ofHolds: Partial<Readonly<Record<Naming, string>>> = {
+  'over-ten-percent': 'This step is over 10 %; a hold grows by the step of seconds that the clinic set.',
+  'repetitions-start-again': 'The number of holds starts again at the bottom of the band.',
+};
+
+const namedIn = ({ changes, named }: DoseProposal): readonly string[] => {
+  const isHeld = changes.some(({ variable }) => variable === 'hold');
+  return named.map((name) => (isHeld ? ofHolds[name] : undefined) ?? namingText[name]);
+};
+
 const withheldText = {
   'cut-this-week': 'No second cut so soon after the last one.',
   'cut-this-flare': 'No second cut in one flare.',
@@ -61,7 +72,7 @@ export const sameAgain = 'The same dose again.';
 
 export const changesForClinician = (proposal: DoseProposal): readonly string[] => [
   ...proposal.changes.map(changeText),
-  ...proposal.named.map((name) => namingText[name]),
+  ...namedIn(proposal),
   ...(proposal.withheld ? [withheldText[proposal.withheld]] : []),
   ...(proposal.changes.length === 0 && proposal.kind !== 'stop' ? [sameAgain] : []),
   ...(proposal.kind === 'stop' ? ['No session until a clinician reopens it.'] : []),

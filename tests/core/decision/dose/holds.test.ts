@@ -2,10 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type EaseContext, easeBack } from '#core/decision/dose/ease-back.ts';
+import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { type StepContext, stepVariation } from '#core/decision/dose/steps.ts';
 import { changesBetween, easierSession, shareOf } from '#core/decision/dose/volume.ts';
 import { halfWayTo } from '#core/decision/dose/way-back.ts';
 import { engineDefaults } from '#core/decision/settings.ts';
+import { changesForClinician } from '#core/prescribing/changes-in-words.ts';
 import type { VariationDose } from '#core/prescribing/dose.ts';
 import { holdsIn } from '#tests/support/holds.ts';
 import { daysAgo, propose, variation } from '../propose.ts';
@@ -63,6 +65,23 @@ describe('the share of a dose of holds', () => {
     expect(changesBetween({ ...moving, mark: 1 }, { ...moving, mark: 2 })).toMatchObject([
       { variable: 'mark', from: 1, to: 2, percent: null },
     ]);
+  });
+});
+
+describe('what a proposal says of holds', () => {
+  const said = (changes: DoseProposal['changes']) =>
+    changesForClinician({
+      changes,
+      kind: 'step',
+      named: ['over-ten-percent', 'repetitions-start-again'],
+      withheld: null,
+    } as unknown as DoseProposal).join(' ');
+
+  it('speaks of seconds and holds, and of nothing that is owned', () => {
+    const longer = said(changesBetween(held(10, 10, 5), held(5, 10, 7)));
+    expect(longer).toMatch(/grows by the step of seconds/);
+    expect(longer).not.toMatch(/owned|Repetitions/);
+    expect(said(changesBetween(variation, { ...variation, addedKg: 9 }))).toMatch(/nothing smaller is owned/);
   });
 });
 
