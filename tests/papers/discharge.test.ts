@@ -116,7 +116,7 @@ describe('the summary of care in German', () => {
       'Closer entschied stattdessen „beibehalten“: Gesehen.',
       'keine Regel sprach dagegen. Closer hat sie angenommen.',
       'Last begrenzt auf 2,5 kg, ab 02.03.2026 bis 01.04.2026. Festgelegt von Dr. Frei.',
-      'Befragt am 02.03.2026. Nicht bekannt: Vaskulitis. Nicht gefragt: nichts.',
+      'Befragt am 02.03.2026. Antworten nicht bekannt: Vaskulitis. Fragen nicht gestellt: nichts.',
       'Mit Ja beantwortet: Nierenerkrankung (notiert: „Niere links“).',
       'Gemessen, jeweils zuletzt: Timed-up-and-go-Test 02.03.2026.',
       'Nie gemessen: Gewicht; Größe.',

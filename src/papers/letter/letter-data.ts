@@ -8,7 +8,7 @@ import type { LetterFrame } from './letter-frame.ts';
 import { outcomesIn } from './letter-outcomes.ts';
 import type { LetterPaper } from './letter-paper.ts';
 import { recordParts } from './letter-record.ts';
-import { askedIn, risksIn } from './letter-risks.ts';
+import { askedIn, asksSomething, risksIn } from './letter-risks.ts';
 import { summaryIn } from './letter-summary.ts';
 
 const goalsIn = ({ goals }: LetterPaper, { say }: LetterSpeech): readonly string[] =>
@@ -16,14 +16,37 @@ const goalsIn = ({ goals }: LetterPaper, { say }: LetterSpeech): readonly string
     ? [say('no-goals')]
     : goals.map(({ goal, state }) => say('goal', { goal, state: say(`goal-${state}`) }));
 
-const uncheckedIn = ({ checks: { screening } }: LetterPaper, speech: LetterSpeech): readonly string[] => [
-  screening === null
-    ? speech.say('not-screened')
+/** The heading says already that it was not checked. */
+const thingsIn = (sentence: string): string => {
+  const things = sentence.replace(/^[^:]+: /, '');
+  return things.charAt(0).toUpperCase() + things.slice(1);
+};
+
+/** What nobody examined for the present doses; it stands among their cautions as well. */
+const notExamined = ({ exercises }: LetterPaper, { caution }: LetterSpeech): readonly string[] => [
+  ...new Set(
+    exercises.flatMap(({ cautions }) =>
+      cautions.filter(({ patient }) => patient.key === 'not-checked').map((one) => thingsIn(caution(one))),
+    ),
+  ),
+];
+
+const screenedIn = ({ checks: { screening } }: LetterPaper, speech: LetterSpeech): string => {
+  if (screening === null) return speech.say('not-screened');
+  const { notKnown, notAsked } = screening;
+  const on = speech.day(screening.day);
+  return notKnown.length + notAsked.length === 0
+    ? speech.say('screened-all', { on })
     : speech.say('screened-on', {
-        on: speech.day(screening.day),
-        notknown: named(screening.notKnown, speech),
-        notasked: named(screening.notAsked, speech),
-      }),
+        on,
+        notknown: named(notKnown, speech),
+        notasked: named(notAsked, speech),
+      });
+};
+
+const uncheckedIn = (letter: LetterPaper, speech: LetterSpeech): readonly string[] => [
+  ...notExamined(letter, speech),
+  screenedIn(letter, speech),
 ];
 
 const beforeIn = (letter: LetterPaper, { own }: LetterFrame, speech: LetterSpeech) => {
@@ -110,6 +133,7 @@ export const letterWords = (
     reply: {
       title: say('reply'),
       boxes: [
+        ...(asksSomething(letter) ? [say('reply-answer')] : []),
         say('reply-medicine'),
         // Only where there is one to stop.
         ...(hasCuff(letter) ? [say('reply-cuff')] : []),

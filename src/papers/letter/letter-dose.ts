@@ -6,8 +6,12 @@ import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import type { LetterExercise, LetterPaper } from './letter-paper.ts';
 
 /** Without its rest and tempo, which stand in the record behind. */
-const inShort = (dose: Dose, { dose: speech }: LetterSpeech): string =>
-  [doseTitle(dose, speech), ...doseInHand(dose, speech)].join(', ');
+const inShort = (dose: Dose, { dose: speech, say }: LetterSpeech): string =>
+  [
+    doseTitle(dose, speech),
+    ...doseInHand(dose, speech),
+    say('times-a-week', { count: dose.sessionsPerWeek }),
+  ].join(', ');
 
 /** Who is there while a cuff is on; of what rests nothing is said. */
 const presenceIn = ({ now: { dose }, today }: LetterExercise, { say }: LetterSpeech): readonly string[] =>
@@ -23,7 +27,11 @@ const exerciseLine = (one: LetterExercise, speech: LetterSpeech): string => {
     ? say('dose-rests', { exercise })
     : today === 'bad-day'
       ? say('dose-easier', { exercise })
-      : say('dose-now', { exercise, on: day(now.signedOn), dose: inShort(now.dose, speech) });
+      : say(now.isWithinSigned ? 'dose-within' : 'dose-now', {
+          exercise,
+          on: day(now.signedOn),
+          dose: inShort(now.dose, speech),
+        });
   return [said, ...presenceIn(one, speech)].join(' ');
 };
 

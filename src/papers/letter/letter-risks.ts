@@ -25,6 +25,10 @@ const signLine = (
   return say(`sign-${urgencyOf(flags)}`, { on, what });
 };
 
+/** Else the letter is for information. */
+export const asksSomething = ({ closed, openSigns, overUsual }: LetterPaper): boolean =>
+  openSigns.length > 0 || overUsual.length > 0 || closed.some(({ clearedBy }) => clearedBy === 'physician');
+
 export const askedIn = (
   { closed, openSigns, overUsual }: LetterPaper,
   speech: LetterSpeech,
