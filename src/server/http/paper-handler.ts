@@ -1,12 +1,8 @@
 /** A paper as a file: asked for by an address, made from what the procedures give the person who asks. */
-import { TRPCError } from '@trpc/server';
-import { getHTTPStatusCodeFromError } from '@trpc/server/http';
 import { z } from 'zod';
-import { toldOf } from '#api/errors.ts';
 import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
 import { languages } from '#messages/languages.ts';
-import { refusalText } from '#messages/refusals.ts';
 import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
 import { handoverSheet } from '#papers/handover/handover-sheet.ts';
 import { type PaperKind, paperKinds } from '#papers/kinds.ts';
@@ -18,12 +14,8 @@ import { printSheet } from '#papers/sheet/print-sheet.ts';
 import type { SheetPaper } from '#papers/sheet/sheet-paper.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
 import type { Runtime } from '../runtime.ts';
-import { observeCalls } from '../telemetry/telemetry.ts';
-import { contextFor } from './context.ts';
-import { networkOf } from './network.ts';
-import { isCrossSite } from './origin.ts';
-import { askedTooOften } from './rate.ts';
-import { answered, refusal } from './requests.ts';
+import { fileHandler } from './file-handler.ts';
+import { refusal } from './requests.ts';
 import { inTurnOf } from './turns.ts';
 
 /** A paper costs the server as much as so many calls; a person needs a few in a minute. */
@@ -115,32 +107,23 @@ const askedIn = (kind: string, url: string): { readonly kind: PaperKind; readonl
   return { kind, how: read.data };
 };
 
-const refusedWith = (error: unknown): Response => {
-  if (!(error instanceof TRPCError)) throw error;
-  const { message, text } = toldOf(error);
-  return refusal(getHTTPStatusCodeFromError(error), 'refused', text ?? message);
-};
-
-export const paperHandler = (at: Runtime, request: Request, kind: string): Promise<Response> =>
-  answered('papers', async (requestId) => {
-    if (isCrossSite(request.headers)) return refusal(403, 'foreign-origin', refusalText('foreign-origin'));
-    const found = askedIn(kind, request.url);
-    if (!found) return refusal(404, 'not-found', refusalText('request-unread'));
-    const context = await contextFor(at, request.headers, observeCalls(requestId));
-    const { person, access } = context;
-    const wait = askedTooOften(person?.sessionId ?? null, networkOf(request.headers), Date.now(), callsOfOne);
-    if (wait > 0) return refusal(429, 'too-often', `Too many requests. Wait ${wait} seconds.`);
-    if (!person || !access) return refusal(401, 'signed-out', refusalText('signed-out'));
-    const { paper, language, large, weeks } = found.how;
-    if (!Number.isInteger(weeks) || weeks < 1 || weeks > mostWeeks)
-      return refusal(400, 'refused', `A plan made here is of 1 to ${mostWeeks} weeks.`);
-    const look: Look = { paper, language, isLarge: large === '1', printedOn: access.day };
-    try {
+export const paperHandler = (at: Runtime, request: Request, kind: string): Promise<Response> => {
+  const found = askedIn(kind, request.url);
+  return fileHandler(at, request, {
+    route: 'papers',
+    calls: callsOfOne,
+    isKnown: found !== null,
+    make: async (context, { person, access }) => {
+      const { paper, language, large, weeks } = found!.how;
+      if (!Number.isInteger(weeks) || weeks < 1 || weeks > mostWeeks)
+        return refusal(400, 'refused', `A plan made here is of 1 to ${mostWeeks} weeks.`);
+      const look: Look = { paper, language, isLarge: large === '1', printedOn: access.day };
       // One paper at a time, whoever asks, and a turn for everybody else between two of them.
       return fileOf(
-        await inTurnOf('papers')(() => made[found.kind](createCaller(context), person.role, look, found.how)),
+        await inTurnOf('papers')(() =>
+          made[found!.kind](createCaller(context), person.role, look, found!.how),
+        ),
       );
-    } catch (error) {
-      return refusedWith(error);
-    }
+    },
   });
+};
