@@ -25,6 +25,7 @@ import { preVisitsRouter } from './clinician/episode/pre-visits.ts';
 import { protocolsRouter } from './clinician/episode/protocols.ts';
 import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
+import { incidentsRouter } from './clinician/incidents/incidents.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
 import { nutritionRouter } from './clinician/nutrition.ts';
 import { homeQuestionsRouter } from './clinician/outcomes/home-questions.ts';
@@ -84,6 +85,7 @@ export const appRouter = router({
     papers: papersRouter,
     recordFile: recordFileRouter,
     danger: dangerRouter,
+    incidents: incidentsRouter,
     shortSigns: shortSignsRouter,
     drafts: draftsRouter,
     templates: templatesRouter,

@@ -89,6 +89,10 @@ const freshPerson: Row = {
   patientAnHourLater: 'fresh-sign-in',
 };
 
+/** Procedures of one place that answer alike. */
+const alike = (place: string, names: readonly string[], row: Row): Readonly<Record<string, Row>> =>
+  Object.fromEntries(names.map((name) => [`${place}.${name}`, row]));
+
 export const expected: Readonly<Record<string, Row>> = {
   'account.changePassphrase': ofPerson,
   'account.endEverywhere': ofPerson,
@@ -181,6 +185,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.homeQuestions.ask': ofRecord,
   'clinician.homeQuestions.end': ofRecord,
   'clinician.homeQuestions.get': ofRecord,
+  ...alike('clinician.incidents', ['list', 'file', 'record', 'correct', 'close', 'reopen'], ofStaff),
   'clinician.measurements.forms': ofRecord,
   'clinician.measurements.list': ofRecord,
   'clinician.measurements.record': ofRecord,
@@ -252,13 +257,8 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.team.emergencyAccesses': ofClinic,
   'clinician.team.set': ofRecord,
   'clinician.team.setSite': ofRecord,
-  'clinician.templates.list': ofClinic,
-  'clinician.templates.save': ofRecord,
-  'clinician.templates.rename': ofClinic,
-  'clinician.templates.withdraw': ofClinic,
-  'clinician.templates.bringBack': ofClinic,
-  'clinician.templates.proposed': ofRecord,
-  'clinician.templates.add': ofRecord,
+  ...alike('clinician.templates', ['list', 'rename', 'withdraw', 'bringBack'], ofClinic),
+  ...alike('clinician.templates', ['save', 'proposed', 'add'], ofRecord),
   'clinician.visits.begin': ofRecord,
   'clinician.visits.checkHome': ofRecord,
   'clinician.visits.firstVisit': ofRecord,

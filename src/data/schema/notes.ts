@@ -1,5 +1,10 @@
-/** What clinicians write of a contact with a patient. Append-only: what was wrong is marked so and stays. */
+/**
+ * What clinicians write of a contact with a patient, and what the clinic writes down as an incident. Append-only:
+ * what was wrong is marked so, or another entry stands in its place, and it stays.
+ */
 import { sql } from 'drizzle-orm';
+import type { AnySQLiteColumn } from 'drizzle-orm/sqlite-core';
+import { incidentKinds, incidentStates } from '#core/clinic/incident.ts';
 import { judgedBy, partsOfGuide } from '#core/episode/distance/guide.ts';
 import { noteContacts } from '#core/episode/visit-note.ts';
 import { episode, visit } from './care.ts';
@@ -56,5 +61,66 @@ export const distanceFinding = kit.appendOnly(
     kit.check('distance_finding_by', sql`${t.by} IN (${words(judgedBy)})`),
     // Judged without a finding would read as nothing wrong.
     kit.check('distance_finding_says', sql`${t.by} = 'not-done' OR ${t.found} IS NOT NULL`),
+  ],
+);
+
+/** What happened or nearly happened, about a patient or about nobody; each version a row. No rule reads it. */
+export const incident = kit.appendOnly(
+  'incident',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    /** null = no patient is named. */
+    patientId: kit.idOrNull('patient_id').references(() => patient.id),
+    /** The row of the first version; of that one its own. */
+    incidentId: kit.id('incident_id').references((): AnySQLiteColumn => incident.id),
+    version: kit.whole('version'),
+    day: kit.day('day'),
+    /** HH:MM; null = not known. */
+    time: kit.textOrNull('time'),
+    kind: kit.word('kind', incidentKinds),
+    happened: kit.text('happened'),
+    doneAtOnce: kit.textOrNull('done_at_once'),
+    wouldPrevent: kit.textOrNull('would_prevent'),
+    told: kit.textOrNull('told'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('incident_version').on(t.incidentId, t.version),
+    kit.index('incident_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.index('incident_by_patient').on(t.patientId).where(sql`${t.patientId} IS NOT NULL`),
+    kit.check('incident_kind', sql`${t.kind} IN (${words(incidentKinds)})`),
+    kit.check('incident_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.check('incident_time', sql`${t.time} IS NULL OR ${t.time} GLOB '[0-2][0-9]:[0-5][0-9]'`),
+    kit.check('incident_happened', sql`length(trim(${t.happened})) > 0`),
+    kit.check('incident_first', sql`${t.version} > 0 AND (${t.version} = 1) = (${t.incidentId} = ${t.id})`),
+  ],
+);
+
+/** Closed with a reason, or open again with one; the newest row counts. */
+export const incidentChange = kit.appendOnly(
+  'incident_change',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    /** As the incident named one when it was written. */
+    patientId: kit.idOrNull('patient_id').references(() => patient.id),
+    incidentId: kit.id('incident_id').references(() => incident.id),
+    /** Counted within the incident, so that two people do not close it at once. */
+    version: kit.whole('version'),
+    state: kit.word('state', incidentStates),
+    reason: kit.text('reason'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('incident_change_version').on(t.incidentId, t.version),
+    kit.index('incident_change_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.index('incident_change_by_patient').on(t.patientId).where(sql`${t.patientId} IS NOT NULL`),
+    kit.check('incident_change_state', sql`${t.state} IN (${words(incidentStates)})`),
+    kit.check('incident_change_reason', sql`length(trim(${t.reason})) > 0`),
   ],
 );

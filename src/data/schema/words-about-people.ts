@@ -32,6 +32,8 @@ export const wordsAboutPeople: Readonly<Record<string, WordsOfTable>> = {
   goal_step: { words: ['goal', 'note'] },
   home_answers: { json: { answers: ['answer'] } },
   home_check: reason,
+  incident: { words: ['happened', 'done_at_once', 'would_prevent', 'told'] },
+  incident_change: reason,
   letter_draft: {
     words: ['name', 'role', 'organisation', 'address', 'copies'],
     json: { own: 'every' },

@@ -177,6 +177,8 @@ describe('the record is append-only', () => {
       'home_check',
       'home_questions',
       'home_questions_end',
+      'incident',
+      'incident_change',
       'letter_draft',
       'letter_signature',
       'letter_void',
