@@ -37,6 +37,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(account)/administration/settings': 'staff',
   '(account)/emergency-access/[id]': 'clinician',
   '(account)/enrol': 'anybody',
+  '(account)/incidents': 'staff',
   '(account)/pin': 'anybody',
   '(clinician)/calculations': 'clinician',
   '(clinician)/calculations/[id]': 'clinician',
@@ -84,6 +85,7 @@ const pages: Readonly<Record<string, Who>> = {
 
 /** What decides at each route. */
 const routes: Readonly<Record<string, RegExp>> = {
+  '(account)/incidents/file': /incidentFileHandler\(/,
   'api/auth/[...all]': /signInHandler\(/,
   'api/entries': /entriesHandler\(/,
   'api/trpc/[trpc]': /trpcHandler\(/,

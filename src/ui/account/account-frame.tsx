@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { Role } from '#api/person.ts';
 import { say } from '#messages/en/staff/account.ts';
 import { say as clinic } from '#messages/en/staff/administration/clinic.ts';
+import { say as incidents } from '#messages/en/staff/administration/incidents.ts';
 import { say as settings } from '#messages/en/staff/administration/settings.ts';
 import { say as administration } from '#messages/en/staff/administration.ts';
 import { SignOut } from '#ui/account/sign-out.tsx';
@@ -26,6 +27,7 @@ const administered = [
   { href: '/administration/settings', text: settings('title') },
   { href: '/administration/care', text: clinic('page-title') },
 ];
+const ofStaff = [{ href: '/incidents', text: incidents('title') }];
 const frontDesk = [{ href: '/reception', text: 'Reception' }];
 const own = [{ href: '/account', text: say('own-sign-in') }];
 
@@ -34,6 +36,7 @@ export const AccountFrame = ({ person, current, children }: AccountFrameProps) =
     ...(person.role === 'clinician' ? clinical : []),
     ...(person.role === 'reception' ? frontDesk : []),
     ...(person.administers ? administered : []),
+    ...(person.role === 'clinician' || person.administers ? ofStaff : []),
     ...own,
   ];
   return (

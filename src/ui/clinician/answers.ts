@@ -35,6 +35,7 @@ export type ClinicTemplate = Answer<Staff['templates']['list']>[number];
 export type ProposedTemplate = NonNullable<Answer<Staff['templates']['proposed']>>;
 export type ProgrammeAnswer = Answer<Staff['prescriptions']['programme']>;
 export type ApprovedAhead = Answer<Staff['care']['list']>['preApprovals'][number];
+export type IncidentAnswer = Answer<Staff['incidents']['list']>[number];
 export type RulesTable = Answer<Staff['rules']['list']>;
 export type InventedPeople = Answer<Staff['inventedPeople']['get']>;
 export type TrialRow = InventedPeople['models'][number]['rows'][number];

@@ -6,6 +6,7 @@ import { exerciseTitle } from '#core/exercises/catalogue.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { say as sayIncident } from '#messages/en/staff/administration/incidents.ts';
 import { say } from '#messages/en/staff/danger.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
@@ -188,6 +189,7 @@ export const DangerScreen = (props: DangerProps) => (
       <Disclosure summary={say('pause')}>
         <PauseForm patientId={props.patientId} />
       </Disclosure>
+      <a href={`/incidents?patient=${props.patientId}`}>{sayIncident('from-record')}</a>
     </section>
     <p className="soft">{say('proposed')}</p>
   </div>

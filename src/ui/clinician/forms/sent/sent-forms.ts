@@ -2,6 +2,7 @@
 import { beginVisit, careForms, changeEpisode, openEpisode } from './care.ts';
 import { followUpPause, pause, recordContact, reportSign, resumePause } from './danger.ts';
 import { recordDistance } from './distance.ts';
+import { closeIncident, correctIncident, reopenIncident, writeIncident } from './incidents.ts';
 import { beginLetter, changeLetter, signLetter, voidLetter, writeSummary } from './letters.ts';
 import {
   askAtHome,
@@ -32,7 +33,9 @@ export const sentForms: readonly SentForm[] = [
   changeDetail,
   changeEpisode,
   changeLetter,
+  closeIncident,
   confirmPhase,
+  correctIncident,
   endPrescription,
   endProtocol,
   followUpPause,
@@ -49,6 +52,7 @@ export const sentForms: readonly SentForm[] = [
   recordEffusion,
   recordMeasurement,
   renameTemplate,
+  reopenIncident,
   reportSign,
   resumePause,
   saveTemplate,
@@ -61,6 +65,7 @@ export const sentForms: readonly SentForm[] = [
   undoMerge,
   voidLetter,
   withdrawTemplate,
+  writeIncident,
   writeMessage,
   writePhase,
   writeSummary,
