@@ -3,6 +3,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import type { Prescriptions, SummaryAnswer } from '#ui/clinician/answers.ts';
 import { CoursePicture } from '#ui/clinician/summary/course-picture.tsx';
+import { LimitsInShort } from '#ui/clinician/summary/person-section.tsx';
 import { PlanInForce } from '#ui/clinician/summary/plan-in-force.tsx';
 import type { SummaryProps } from '#ui/clinician/summary/summary-props.ts';
 
@@ -144,5 +145,46 @@ describe('the plan in a summary', () => {
 
   it('says so where nothing is in force', () => {
     expect(plan([], [])).toContain('No prescription is in force.');
+  });
+});
+
+describe('the limits in short', () => {
+  const limit = (id: string, over: object) => ({
+    id,
+    joint: 'right-knee',
+    kind: 'load-limit',
+    limitKg: 4,
+    from: '2026-03-01',
+    to: null,
+    author: 'A surgeon',
+    ...over,
+  });
+  const told = (...limits: readonly object[]) =>
+    renderToStaticMarkup(
+      <LimitsInShort
+        {...({
+          patient: { id: 'p', profile: null },
+          summary: { baselines: [] },
+          care: { limits },
+          day: '2026-04-20',
+        } as unknown as SummaryProps)}
+      />,
+    );
+
+  it('leave out what a later phase took the place of, from the day it did', () => {
+    const of = (liftedOn: string) =>
+      told(limit('1', { limitKg: 2, liftedOn }), limit('2', { ofPhase: true }));
+    expect(of('2026-04-20')).not.toContain('2 kg');
+    expect(of('2026-04-21')).toContain('2 kg');
+    expect(of('2026-04-20')).toContain('4 kg');
+  });
+
+  it('go on with one past its last day, and say that it still applies', () => {
+    expect(told(limit('1', { to: '2026-04-19' }))).toContain('ended 19 Apr; still applies until reviewed');
+    expect(told(limit('1', { to: '2026-04-20' }))).toContain('to 20 Apr');
+  });
+
+  it('name the day of one still to come', () => {
+    expect(told(limit('1', { from: '2026-04-21' }))).toContain('from 21 Apr, until lifted');
   });
 });

@@ -15,11 +15,11 @@ export interface LimitInForce extends Limit {
   readonly isExpired: boolean;
 }
 
-export const limitsInForce = (
-  limits: readonly Limit[],
+export const limitsInForce = <L extends Limit>(
+  limits: readonly L[],
   joints: readonly Joint[],
   day: number,
-): readonly LimitInForce[] => {
+): readonly (L & LimitInForce)[] => {
   const isLifted = (limit: Limit): boolean => !!limit.liftedOn && dayNumber(limit.liftedOn) <= day;
   const begun = limits.filter(
     (limit) => joints.includes(limit.joint) && dayNumber(limit.from) <= day && !isLifted(limit),

@@ -1,6 +1,9 @@
 /** Usual pain and limits as they hold; and, folded, who the person is and what is known for dosing. */
+import { limitsInForce } from '#core/decision/dose/limits.ts';
 import { boundInWords } from '#core/episode/limit-degrees.ts';
+import { joints as everyJoint } from '#core/exercises/joints.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/record/summary.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { addressOfStep } from '../first-visit/step-address.ts';
@@ -9,9 +12,26 @@ import { CareProfileList, usualInWords } from '../record/care-profile-list.tsx';
 import { PatientDetailsSection } from '../record/patient-details-section.tsx';
 import type { SummaryProps } from './summary-props.ts';
 
+type LimitOfCare = SummaryProps['care']['limits'][number];
+
+/** Those that bind today, past their last day as well, and those still to come; not what was lifted or followed. */
+const limitsToTell = (limits: readonly LimitOfCare[], day: Day) => [
+  ...limitsInForce(limits, everyJoint, dayNumber(day)),
+  ...limits
+    .filter(({ kind, from, liftedOn }) => kind !== 'none' && from > day && !liftedOn)
+    .map((limit) => ({ ...limit, isExpired: false })),
+];
+
+const daysOf = ({ from, to, isExpired }: ReturnType<typeof limitsToTell>[number], day: Day): string =>
+  [
+    ...(from > day ? [say('limits.from', { date: dayInWords(from, day) })] : []),
+    to === null
+      ? say('limits.open')
+      : say(isExpired ? 'limits.past' : 'limits.until', { date: dayInWords(to, day) }),
+  ].join(' ');
+
 export const LimitsInShort = ({ patient, summary, care, day }: SummaryProps) => {
   const joints = patient.profile?.followedJoints ?? [];
-  const limits = care.limits.filter(({ to }) => to === null || to >= day);
   return (
     <section className="stack-close">
       <div className="side-head">
@@ -28,16 +48,11 @@ export const LimitsInShort = ({ patient, summary, care, day }: SummaryProps) => 
             )}
           </li>
         ))}
-        {limits.map((limit) => (
+        {limitsToTell(care.limits, day).map((limit) => (
           <li key={limit.id}>
             <strong>{jointInWords(limit.joint)}</strong>: {optionInWords(limit.kind)}
             {limit.limitKg === null ? '' : say('limits.kg', { load: limit.limitKg })}
-            {boundInWords(limit)}{' '}
-            <span className="soft">
-              {limit.to === null
-                ? say('limits.open')
-                : say('limits.until', { date: dayInWords(limit.to, day) })}
-            </span>
+            {boundInWords(limit)} <span className="soft">{daysOf(limit, day)}</span>
           </li>
         ))}
       </ul>

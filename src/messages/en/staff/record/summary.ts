@@ -32,6 +32,8 @@ export const words = {
   limits: 'Limits and usual',
   'limits.kg': ', no more than {load} kg',
   'limits.until': 'to {date}',
+  'limits.past': 'ended {date}; still applies until reviewed',
+  'limits.from': 'from {date},',
   'limits.open': 'until lifted',
   person: 'Person and care profile',
   'change-reason': 'Put right why they come',
