@@ -29,7 +29,7 @@ const useTyped = ({ patientId, start, kept, of }: PrescribeFormProps) => {
     setDone(false);
     setTyped(next);
   };
-  return { typed, type, draft, setDone, isRestored: Object.keys(before).length > 0 };
+  return { typed, type, draft, setDone, isRestored: !isDone && Object.keys(before).length > 0 };
 };
 
 export const PrescribeForm = (props: PrescribeFormProps) => {
