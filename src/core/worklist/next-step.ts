@@ -16,6 +16,8 @@ interface NextItem {
   readonly kind: WorklistItemKind;
   readonly joint: Joint | null;
   readonly decisionId: string | null;
+  /** Of a re-test: what is to be measured. */
+  readonly measure?: string | undefined;
 }
 
 export type NextStep =
@@ -62,7 +64,13 @@ const restOfVisit = ({ firstVisit }: NextStepInput): NextStep | null =>
 export const nextStepOf = (input: NextStepInput): NextStep | null => {
   const [first] = input.items;
   const item: NextStep | null = first
-    ? { because: 'item', kind: first.kind, joint: first.joint, decisionId: first.decisionId }
+    ? {
+        because: 'item',
+        kind: first.kind,
+        joint: first.joint,
+        decisionId: first.decisionId,
+        measure: first.measure,
+      }
     : null;
   if (item && first && dangers.includes(first.kind)) return item;
   return input.isAway ? item : (setupOf(input) ?? item ?? restOfVisit(input));

@@ -77,6 +77,12 @@ describe('the next step', () => {
       });
   });
 
+  it('says of a re-test what is to be measured', () => {
+    expect(next({ items: [{ ...item('retest-due'), measure: 'timed-up-and-go' }] })).toMatchObject({
+      measure: 'timed-up-and-go',
+    });
+  });
+
   it('begins nothing new for somebody on a break or out of care, and still names what arrived', () => {
     expect(next({ isAway: true, isScreened: false, isPrescribed: false })).toBeNull();
     expect(next({ isAway: true, isScreened: false, items: [item('message')] })).toMatchObject({

@@ -131,6 +131,14 @@ describe('the bar of a record', () => {
     expect(head({})).toContain('Nothing on the worklist');
   });
 
+  it('leads from a re-test that is due to the form of that measure', () => {
+    const due = { because: 'item', kind: 'retest-due', joint: null, decisionId: null } as const;
+    expect(head({}, { next: { ...due, measure: 'grip' } })).toContain(
+      '<a href="/patients/shown/measurements?kind=grip">',
+    );
+    expect(head({}, { next: due })).toContain('<a href="/patients/shown/measurements">');
+  });
+
   it('marks the place one is in on each of its pages', () => {
     for (const { name, pages } of places)
       for (const { path } of pages)

@@ -67,7 +67,12 @@ export const patientBarOf = async (access: Access, patient: Patient) => {
     /** What waits today, most pressing first. */
     items: items.map((row) => shownItem(row, access.day)),
     next: nextStepOf({
-      items: items.map(({ kind, joint, decisionId }) => ({ kind, joint: joint as Joint | null, decisionId })),
+      items: items.map(({ kind, joint, decisionId, facts }) => ({
+        kind,
+        joint: joint as Joint | null,
+        decisionId,
+        ...(kind === 'retest-due' ? { measure: String(facts.measure) } : {}),
+      })),
       isAway: episodes.state === 'closed' || episodes.state === 'on-break',
       isScreened: screening !== null && !screening.isOver,
       isTreatmentAnswered: lastWord(consents, 'treatment') !== null,

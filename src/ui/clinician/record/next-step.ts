@@ -60,6 +60,9 @@ export const nextStepInWords = (
   const [key, href] =
     next.because === 'setup'
       ? [ofSetup[next.step][0], `/patients/${patientId}${ofSetup[next.step][1]}`]
-      : [ofItem[next.kind], hrefOf(patientId, next)];
+      : [
+          ofItem[next.kind],
+          hrefOf(patientId, { ...next, facts: next.measure ? { measure: next.measure } : {} }),
+        ];
   return { text: joint ? say('about', { what: say(key), 'joint-name': joint }) : say(key), href };
 };

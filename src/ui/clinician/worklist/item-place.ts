@@ -18,7 +18,7 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint, facts }: Pl
   if (kind === 'message') return `${record}/review#messages`;
   if (kind === 'review-day') return `${record}/review#next-review`;
   if (kind === 'phase-due') return `${record}/care/protocol`;
-  if (kind === 'retest-due') return `${record}/measurements?kind=${facts?.measure ?? ''}`;
+  if (kind === 'retest-due') return `${record}/measurements${facts?.measure ? `?kind=${facts.measure}` : ''}`;
   if (kind === 'screening-due') return `${record}/screening`;
   if (kind === 'pressure-due') return `${record}/measurements?kind=limb-occlusion-pressure`;
   return kind === 'danger-passed' ? `${record}/warning-signs` : `${record}/review`;
