@@ -45,15 +45,16 @@ const namingText: Readonly<Record<Naming, string>> = {
   'bound-by-limit': 'Kept within a limit that holds for a joint.',
 };
 
-/** Of a hold what grows is time, in the steps the clinic set; nothing of it is owned. */
-const ofHolds: Partial<Readonly<Record<Naming, string>>> = {
-  'over-ten-percent': 'This step is over 10 %; a hold grows by the step of seconds that the clinic set.',
-  'repetitions-start-again': 'The number of holds starts again at the bottom of the band.',
-};
+const isHeldIn = ({ changes }: DoseProposal): boolean =>
+  changes.some(({ variable }) => variable === 'hold' || variable === 'holds');
 
-const namedIn = ({ changes, named }: DoseProposal): readonly string[] => {
-  const isHeld = changes.some(({ variable }) => variable === 'hold');
-  return named.map((name) => (isHeld ? ofHolds[name] : undefined) ?? namingText[name]);
+/** Only a load is bound by what is at home; a hold is not counted in repetitions. */
+const namedText = (name: Naming, proposal: DoseProposal): string => {
+  if (name === 'over-ten-percent' && !proposal.changes.some(({ variable }) => variable === 'load'))
+    return 'This step is over 10 %.';
+  if (name === 'repetitions-start-again' && isHeldIn(proposal))
+    return 'Holds start again at the bottom of the band.';
+  return namingText[name];
 };
 
 const withheldText = {
@@ -72,7 +73,7 @@ export const sameAgain = 'The same dose again.';
 
 export const changesForClinician = (proposal: DoseProposal): readonly string[] => [
   ...proposal.changes.map(changeText),
-  ...namedIn(proposal),
+  ...proposal.named.map((name) => namedText(name, proposal)),
   ...(proposal.withheld ? [withheldText[proposal.withheld]] : []),
   ...(proposal.changes.length === 0 && proposal.kind !== 'stop' ? [sameAgain] : []),
   ...(proposal.kind === 'stop' ? ['No session until a clinician reopens it.'] : []),

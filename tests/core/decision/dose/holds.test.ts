@@ -2,7 +2,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type EaseContext, easeBack } from '#core/decision/dose/ease-back.ts';
-import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { type StepContext, stepVariation } from '#core/decision/dose/steps.ts';
 import { changesBetween, easierSession, shareOf } from '#core/decision/dose/volume.ts';
 import { halfWayTo } from '#core/decision/dose/way-back.ts';
@@ -68,23 +67,6 @@ describe('the share of a dose of holds', () => {
   });
 });
 
-describe('what a proposal says of holds', () => {
-  const said = (changes: DoseProposal['changes']) =>
-    changesForClinician({
-      changes,
-      kind: 'step',
-      named: ['over-ten-percent', 'repetitions-start-again'],
-      withheld: null,
-    } as unknown as DoseProposal).join(' ');
-
-  it('speaks of seconds and holds, and of nothing that is owned', () => {
-    const longer = said(changesBetween(held(10, 10, 5), held(5, 10, 7)));
-    expect(longer).toMatch(/grows by the step of seconds/);
-    expect(longer).not.toMatch(/owned|Repetitions/);
-    expect(said(changesBetween(variation, { ...variation, addedKg: 9 }))).toMatch(/nothing smaller is owned/);
-  });
-});
-
 describe('a step of holds', () => {
   it('adds holds up to the top of the band first, at the same seconds', () => {
     expect([5, 8, 9].map((low) => stepVariation(held(low, 10, 5), context()).dose)).toMatchObject(
@@ -114,6 +96,20 @@ describe('a step of holds', () => {
     expect(stepVariation(held(10, 10, 10, 20), context({ settings: byOne })).named).toEqual([
       'repetitions-start-again',
     ]);
+  });
+
+  it('says of a longer hold neither that it is owned nor that it is repeated', () => {
+    const named = ['over-ten-percent', 'repetitions-start-again'] as const;
+    const changes = [{ variable: 'hold', from: 7, to: 9, percent: 28.57 }] as const;
+    const told = (over: object) =>
+      changesForClinician({ ...propose({ decision: 'hold' }), withheld: null, named, ...over } as never);
+    expect(told({ changes })).toEqual([
+      'Each hold: 7 s → 9 s (+28.6 %).',
+      'This step is over 10 %.',
+      'Holds start again at the bottom of the band.',
+    ]);
+    const load = [{ variable: 'load', from: 4, to: 5, percent: 25 }] as const;
+    expect(told({ changes: load })).toContain('This step is over 10 %; nothing smaller is owned.');
   });
 
   it('goes no further than holds where only repetitions may rise', () => {
