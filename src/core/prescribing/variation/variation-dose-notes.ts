@@ -7,6 +7,7 @@ import type { Note } from '#core/outcome.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
 import { handEvidence } from './hand-evidence.ts';
+import { markedThing } from './held.ts';
 
 interface NoteContext {
   readonly dose: VariationDose;
@@ -71,9 +72,23 @@ const fitNotes = ({ fit, movedDown }: NoteContext): readonly Note[] => {
   }
 };
 
+/** No setting of the clinic fills a mark in, so that a dose without one names no piece. */
+const markNotes = ({ exerciseId, mark }: VariationDose): readonly Note[] => {
+  const thing = markedThing(exerciseId);
+  return thing === null || mark !== undefined
+    ? []
+    : [
+        {
+          code: 'mark-not-given',
+          text: `No mark of the ${thing} is given, so this dose does not say which ${thing} to use. Type its mark.`,
+        },
+      ];
+};
+
 export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
   const { dose, badDay, level, next, settings } = context;
   const notes: Note[] = [
+    ...markNotes(dose),
     ...fitNotes(context),
     stepNote(next, settings['variation-largest-step-percent'] ?? 0),
     { code: 'rung', text: level.remark },
@@ -90,7 +105,7 @@ export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
   notes.push(...handEvidence(dose.exerciseId));
   notes.push({
     code: 'clinician-decides',
-    text: 'Computed from body measures; the joint was not asked. A clinician checks and signs, by local rules.',
+    text: `${dose.effectiveLoadKg === null ? 'No load was computed' : 'Computed from body measures'}; the joint was not asked. A clinician checks and signs, by local rules.`,
   });
   return notes;
 };

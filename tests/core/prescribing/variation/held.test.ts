@@ -27,6 +27,25 @@ const refused = (input: Parameters<typeof ask>[0]) => {
 const thumb = { exerciseId: 'thumb-out-hold' } as const;
 const putty = { exerciseId: 'putty-squeeze' } as const;
 
+const notesOf = (input: Parameters<typeof ask>[0]) => {
+  const outcome = ask(input);
+  return outcome.ok ? outcome.notes : [];
+};
+
+describe('what is told with a dose whose load nobody knows', () => {
+  it('is that no mark was given, where the piece carries one', () => {
+    const codes = (input: Parameters<typeof ask>[0]) => notesOf(input).map(({ code }) => code);
+    expect(codes(putty)).toContain('mark-not-given');
+    expect(codes({ ...putty, mark: 1 })).not.toContain('mark-not-given');
+    expect(codes(thumb)).not.toContain('mark-not-given');
+  });
+
+  it('is never that it was computed', () => {
+    const told = notesOf(thumb).find(({ code }) => code === 'clinician-decides')?.text;
+    expect(told).toMatch(/^No load was computed; the joint was not asked\./);
+  });
+});
+
 describe('a dose of holds', () => {
   it('is filled from what the clinic chose for holds: 5 to 10 of 5 s, let go for 5 s, steps to 10 s', () => {
     expect(proposed(thumb).dose).toMatchObject({
