@@ -23,4 +23,13 @@ export const handSpan = measure({
     change: (first, last) =>
       unjudged(last.spanMm - first.spanMm, ' mm', 'No error of measuring a span is on file.'),
   },
+  sides: {
+    subject: () => '',
+    side: (row) => row.side,
+    figure: (row) => row.spanMm,
+    unit: ' mm',
+    // A share of the other span says nothing of how far the hand opens from closed.
+    isRatio: false,
+    error: null,
+  },
 });

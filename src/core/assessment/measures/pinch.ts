@@ -37,4 +37,12 @@ export const pinch = measure({
     change: (first, last) =>
       unjudged(last.forceKg - first.forceKg, ' kg', 'No error of measuring pinch is on file.'),
   },
+  sides: {
+    subject: (row) => row.pinch,
+    side: (row) => row.side,
+    figure: (row) => row.forceKg,
+    unit: ' kg',
+    isRatio: true,
+    error: null,
+  },
 });

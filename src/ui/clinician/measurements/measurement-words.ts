@@ -3,7 +3,13 @@ import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measureOf } from '#core/assessment/measures/registry.ts';
 import { say } from '#messages/en/staff/measurements.ts';
 
-export const measurementInWords = (row: Measurement): string => measureOf(row.kind).inWords(row);
+/** Its subject stands before it on every page, so that it is not said again. */
+export const measurementInWords = (row: Measurement): string => {
+  const { inWords, subject } = measureOf(row.kind);
+  const said = inWords(row);
+  const again = `${subject?.(row) ?? ''}, `;
+  return said.startsWith(again) ? said.slice(again.length) : said;
+};
 
 /** What was measured, beside the kind: the limb, the exercise, the activity. */
 export const subjectOf = (row: Measurement): string => {
