@@ -52,7 +52,7 @@ const notMeasured = (target: Target, screening: Screening | null, today: Day): D
     eligibility: contraindicates ? 'closed' : 'open-with-precautions',
     text: contraindicates
       ? 'No current resting blood pressure: measure it before using this method.'
-      : 'No current resting blood pressure: it was not checked.',
+      : 'No resting blood pressure on record is recent enough to count.',
     clearedBy: null,
     support: 'clinic',
     since: today,
