@@ -44,7 +44,7 @@ export const words = {
   'second-joint': 'Second joint to follow',
   'another-joint': 'Another joint to follow',
   'no-second-joint': 'None',
-  'error-group': 'Changes of tests are judged by the error of (optional)',
+  'error-group': 'Group whose measurement error holds',
   'error-group-empty': 'Not said: a change is shown and not judged',
   'asks-fatigue': 'Ask each morning how tired the patient is, 0 to 10 (optional)',
   'usual-of': '{joint-name}: on an ordinary day, as the patient says',
