@@ -27,7 +27,8 @@ export const RetestForm = ({ patientId, planned }: Planned) => {
             }
           : {}
       }
-      clearsTo={{}}
+      // What is changed stays as it was saved, so that it can be changed again.
+      {...(planned ? {} : { clearsTo: {} })}
       label={say('retest.save')}
       choices={{ measure: measureChoices.filter(({ value }) => !planned || value === planned.measure) }}
       hints={{ everyDays: say('retest.every-hint') }}
