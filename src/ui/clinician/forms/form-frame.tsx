@@ -20,6 +20,8 @@ interface Look extends Pick<FieldsProps, 'choices' | 'several' | 'hints'>, Begun
   readonly busyLabel?: string;
   /** Left out = the one thing to do on its page. */
   readonly tone?: ButtonProps['tone'];
+  /** The two answers to what is asked back, where it is not a figure that is asked about. */
+  readonly confirm?: { readonly yes: string; readonly no: string };
   /** Between the fields and the button. */
   readonly children?: ReactNode;
 }
@@ -37,11 +39,11 @@ export interface FormFrameProps extends Look {
   readonly taken: string;
 }
 
-const Unlikely = ({ submit }: { readonly submit: Submit }) => (
+const Unlikely = ({ submit, confirm }: { readonly submit: Submit } & Pick<Look, 'confirm'>) => (
   <ConfirmQuestion
     question={submit.questions.join(' ')}
-    yes={say('it-is-correct-save')}
-    no={say('change-it')}
+    yes={confirm?.yes ?? say('it-is-correct-save')}
+    no={confirm?.no ?? say('change-it')}
     sendsYes={confirmedName}
     onNo={submit.forget}
   />
@@ -67,7 +69,7 @@ const Inside = ({ at, props }: { readonly at: TypedForm; readonly props: FormFra
         <FreshSignIn onProved={() => void at.send(false)} onCancel={submit.forget} />
       ) : null}
       {submit.questions.length > 0 ? (
-        <Unlikely submit={submit} />
+        <Unlikely submit={submit} confirm={props.confirm} />
       ) : (
         <div className="row">
           <SendButton id={at.buttonId} tone={props.tone} aria-disabled={submit.isBusy || undefined}>

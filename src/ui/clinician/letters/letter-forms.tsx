@@ -113,6 +113,7 @@ export const SignLetter = ({ about, signer, role, registration }: SignProps) => 
       about={{ ...about }}
       start={{ role, registration }}
       label={say('sign-as', { name: signer })}
+      confirm={{ yes: say('sign-anyway'), no: say('sign-not') }}
       onTaken={() => router.refresh()}
     />
   );

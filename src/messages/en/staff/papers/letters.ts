@@ -24,6 +24,8 @@ export const words = {
     'The patient has not agreed that others who treat them are told. Ask before you sign this letter or hand it on.',
   'not-agreed-sign':
     'The patient has not agreed that others who treat them are told. Sign this letter all the same?',
+  'sign-anyway': 'Sign it all the same',
+  'sign-not': 'Do not sign it yet',
   'ask-first': 'Consents',
   back: 'All letters',
   'state-draft': 'Draft, not signed',
