@@ -47,7 +47,12 @@ const OneJoint = ({ patientId, now, found, at }: GuideProps & { readonly at: Now
   const locked = steps.filter((step) => step.locked !== null).map(({ part }) => part);
   const camera = steps[0]?.camera ?? null;
   return (
-    <Disclosure summary={jointInWords(joint)} isOpen={kept.length === 0}>
+    <Disclosure
+      summary={
+        kept.length === 0 ? jointInWords(joint) : say('joint-kept', { 'joint-name': jointInWords(joint) })
+      }
+      isOpen={kept.length === 0}
+    >
       {camera ? <p>{say('camera', { text: camera })}</p> : null}
       <LeftOut steps={steps} />
       <DistanceForm

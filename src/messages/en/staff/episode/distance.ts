@@ -10,6 +10,7 @@ export const words = {
   locked: 'left out. {reason} It is kept as not done.',
   keep: 'Keep what was found: {joint-name}',
   kept: 'Kept.',
+  'joint-kept': '{joint-name}: kept, open it to put it right',
   missing: 'Not judged at a distance, whatever was seen: {list}. Do it when you meet in person.',
   found: 'Found at a distance',
   when: 'When',
