@@ -106,6 +106,11 @@ describe('what else a row says', () => {
     expect(said(review('left-wrist'), older, taken)).toHaveLength(3);
     expect(said(itemOf('message'), itemOf('message'))).toHaveLength(2);
   });
+
+  it('does not say the word it stands behind twice', () => {
+    const eased = itemOf('ease-back', { joint: 'left-wrist', sentence: 'Eased back for the left wrist.' });
+    expect(said(eased)).toEqual(['for the left wrist.']);
+  });
 });
 
 describe('the one action of a row', () => {

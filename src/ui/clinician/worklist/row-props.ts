@@ -57,6 +57,10 @@ const handledInWords = ({ acknowledgedBy, assignedName }: WorklistItem): string 
 /** Stands in a sentence for its joint while sentences are compared. */
 const theJoint = '\u{fffc}';
 
+/** A sentence that begins with the word it stands behind goes on from it. */
+const goesOn = (word: string, sentence: string): string =>
+  sentence.startsWith(`${word} `) ? sentence.slice(word.length + 1) : sentence;
+
 const itemOf = (item: WorklistItem, clock: ClinicClock): RowItem => ({
   key: item.key,
   ...itemStatusOf(item.kind),
@@ -79,7 +83,7 @@ const saidOnce = (items: readonly WorklistItem[], clock: ClinicClock): readonly 
   }
   return [...groups.values()].map(({ item, joints }) => ({
     ...item,
-    sentence: item.sentence.replace(theJoint, listed(joints, mostFollowedJoints)),
+    sentence: goesOn(item.word, item.sentence.replace(theJoint, listed(joints, mostFollowedJoints))),
   }));
 };
 
