@@ -23,6 +23,7 @@ export const words = {
   'set-by': 'Set by',
   kg: '{load} kg',
   'until-lifted': 'until lifted',
+  lifted: 'until {end}; holds no longer',
   to: 'to {end}',
   'no-limit-is-recorded': 'No limit is recorded.',
   'none-named': 'none named',

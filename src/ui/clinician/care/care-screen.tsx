@@ -1,7 +1,6 @@
 /** Care around the dose: consents, home eligibility for a cuff, limits on a joint, what happened. */
 
 import { isTreatment } from '#core/episode/care-event.ts';
-import { boundInWords } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/care.ts';
@@ -13,6 +12,8 @@ import { optionInWords } from '../forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { CareForm, type CareFormName } from './care-forms.tsx';
 import { ConsentForm } from './consent-form.tsx';
+import { Limits } from './limits-on-a-joint.tsx';
+import { stillCounts } from './still-counts.ts';
 import { TreatmentSection } from './treatment-section.tsx';
 
 export interface CareProps {
@@ -117,32 +118,6 @@ const Add = (
       <CareForm name={props.name} patientId={props.patientId} day={props.day} />
     </Disclosure>
   </div>
-);
-
-/** An entry in error that counts beside the one in its place. */
-const stillCounts = (row: { readonly correctedPending?: true }): string =>
-  row.correctedPending ? ` ${say('entered-in-error')}` : '';
-
-const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
-  <DataTable
-    caption={say('limits-on-a-joint')}
-    columns={[
-      { key: 'joint', title: 'Joint' },
-      { key: 'kind', title: 'Limit' },
-      { key: 'days', title: 'Days' },
-      { key: 'author', title: say('set-by') },
-    ]}
-    rows={care.limits.map((limit) => ({
-      key: limit.id,
-      cells: [
-        optionInWords(limit.joint),
-        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${say('kg', { load: limit.limitKg })}`}${boundInWords(limit)}${stillCounts(limit)}`,
-        `${dayInWords(limit.from, day)} ${limit.to === null ? say('until-lifted') : say('to', { end: dayInWords(limit.to, day) })}`,
-        limit.author,
-      ],
-    }))}
-    empty={say('no-limit-is-recorded')}
-  />
 );
 
 const Events = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
