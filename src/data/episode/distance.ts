@@ -37,7 +37,9 @@ export const distanceFindingsOf = async (
   )) {
     const key = [visitId, joint, part].join(' ');
     const earlier = standing.get(key);
-    const before = earlier ? [...earlier.before, earlier.found ?? earlier.by] : [];
+    // All parts are sent together, so that most stay as they were.
+    const isAnew = earlier !== undefined && (earlier.by !== by || earlier.found !== found);
+    const before = [...(earlier?.before ?? []), ...(isAnew ? [earlier.found ?? earlier.by] : [])];
     standing.set(key, { visitId, joint: joint as Joint, part, by, found, byName, recordedAt, before });
   }
   // Parts of one joint are written together.

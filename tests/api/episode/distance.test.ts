@@ -49,7 +49,7 @@ describe('an appointment at a distance', () => {
       ['move', 'seen', 'Bends less than the left, 3 of 10.'],
       ['task', 'not-done', null],
     ]);
-    expect(found[0]?.before).toEqual(['No redness, right fuller than left.']);
+    expect(found.map(({ before }) => before)).toEqual([['No redness, right fuller than left.'], [], [], []]);
   });
 
   it('takes nothing as seen by telephone, nothing without a finding, and nothing half', async () => {
