@@ -10,13 +10,13 @@ interface ActProps {
   readonly templateId: string;
 }
 
-export const OfferedActs = ({ templateId }: ActProps) => {
+export const OfferedActs = ({ templateId, name }: ActProps & { readonly name: string }) => {
   const router = useRouter();
   const shared = { about: { templateId }, onTaken: router.refresh };
   return (
     <div className="folded screen-only">
       <Disclosure summary={say('rename')}>
-        <SentFrame {...shared} sent={renameTemplate} label={say('rename')} tone="plain" />
+        <SentFrame {...shared} sent={renameTemplate} start={{ name }} label={say('rename')} tone="plain" />
       </Disclosure>
       <Disclosure summary={say('withdraw.summary')}>
         <p>{say('withdraw.about')}</p>

@@ -44,7 +44,7 @@ const One = (props: OneProps) => {
       {template.withdrawn ? (
         <WithdrawnActs templateId={template.id} />
       ) : (
-        <OfferedActs templateId={template.id} />
+        <OfferedActs templateId={template.id} name={template.name} />
       )}
     </li>
   );
