@@ -16,7 +16,7 @@ export const words = {
     one: 'Schmerz am Morgen {joint:in}: {low}.',
     other: 'Schmerz am Morgen {joint:in}: jedes Mal {low}.',
   },
-  'history.sum-pain': 'Schmerz am Morgen {joint:in}: von {low} bis {high}.',
+  'history.sum-pain': 'Schmerz am Morgen {joint:in}: zwischen {low} und {high}.',
   'history.picture-load': 'Gewicht: {title}',
   'history.picture-repetitions': 'Wiederholungen insgesamt: {title}',
   'history.picture-pain': 'Schmerz am Morgen, 0 bis 10: {joint:label}',

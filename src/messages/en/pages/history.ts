@@ -13,7 +13,7 @@ export const words = {
     one: 'Pain in the morning in your {joint}: {low}.',
     other: 'Pain in the morning in your {joint}: {low} each time.',
   },
-  'history.sum-pain': 'Pain in the morning in your {joint}: from {low} to {high}.',
+  'history.sum-pain': 'Pain in the morning in your {joint}: between {low} and {high}.',
   'history.picture-load': 'Weight used: {title}',
   'history.picture-repetitions': 'Repetitions in all: {title}',
   'history.picture-pain': 'Pain in the morning, 0 to 10: {joint}',
