@@ -32,7 +32,8 @@ const leastGrams = 10;
 
 const loadProblem = (typed: string, isGrams: boolean): Problem | null => {
   const read = readNumber(typed);
-  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('item.load-number') };
+  if (read === null || Number.isNaN(read))
+    return { field: 'load-kg', text: t(isGrams ? 'item.load-grams' : 'item.load-number') };
   if (isGrams && read > 0 && read < leastGrams) return { field: 'load-kg', text: t('item.load-grams') };
   const loadKg = typedKg(read, isGrams);
   return loadKg < 0 || loadKg > mostKg
