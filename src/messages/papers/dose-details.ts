@@ -21,7 +21,7 @@ const tempo = (dose: Dose, { say }: DoseSpeech): string => {
   const seconds = heldSeconds(dose);
   return seconds === null
     ? say('handout.do-tempo', { seconds: dose.secondsPerRepetition })
-    : say('handout.do-hold', { seconds, between: dose.secondsPerRepetition - seconds });
+    : say('dose.hold', { seconds, between: dose.secondsPerRepetition - seconds });
 };
 
 /** What else was signed with a dose, a sentence each, for whoever reads it away from the phone's own counting. */
@@ -30,10 +30,10 @@ export const doseDetails = (dose: Dose, speech: DoseSpeech): readonly string[] =
     ? cuffDetails(dose, speech)
     : [
         dose.reserve > 0
-          ? speech.say(`handout.do-${heldSeconds(dose) === null ? 'reserve' : 'hold-reserve'}`, {
+          ? speech.say(heldSeconds(dose) === null ? 'handout.do-reserve' : 'dose.hold-reserve', {
               count: dose.reserve,
             })
-          : speech.say(heldSeconds(dose) === null ? 'handout.do-last' : 'handout.do-hold-last'),
+          : speech.say(heldSeconds(dose) === null ? 'handout.do-last' : 'dose.hold-last'),
       ]),
   tempo(dose, speech),
 ];

@@ -13,6 +13,14 @@ export const words = {
     other: '{count}-mal {seconds}\u00a0Sekunden halten',
   },
   'dose.holds-span': '{low}- bis {high}-mal {seconds}\u00a0Sekunden halten',
+  'dose.hold':
+    'Halten Sie jedes Mal {seconds}\u00a0Sekunden, dann lassen Sie {between}\u00a0Sekunden locker.',
+  'dose.hold-reserve': {
+    by: 'count',
+    one: 'Hören Sie auf, wenn Sie noch 1-mal gut halten könnten.',
+    other: 'Hören Sie auf, wenn Sie noch {count}-mal gut halten könnten.',
+  },
+  'dose.hold-last': 'Machen Sie weiter, bis Sie kein Halten mehr bis zum Ende schaffen würden.',
   'dose.mark': 'Knete oder Ring mit der Nummer {mark}',
   'dose.scheme': '{sets} Sätze: {scheme} Wiederholungen',
   'dose.load': 'mit {weight}',

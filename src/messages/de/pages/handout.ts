@@ -33,13 +33,6 @@ export const words = {
   },
   'handout.do-last': 'Machen Sie weiter, bis Sie keine Wiederholung mehr sauber schaffen würden.',
   'handout.do-tempo': '{seconds} Sekunden für jede Wiederholung.',
-  'handout.do-hold': 'Halten Sie jedes Mal {seconds} Sekunden, dann lassen Sie {between} Sekunden locker.',
-  'handout.do-hold-reserve': {
-    by: 'count',
-    one: 'Hören Sie auf, wenn Sie noch 1 Mal gut halten könnten.',
-    other: 'Hören Sie auf, wenn Sie noch {count} Mal gut halten könnten.',
-  },
-  'handout.do-hold-last': 'Machen Sie weiter, bis Sie kein Halten mehr bis zum Ende schaffen würden.',
   'handout.do-cuff-minutes': {
     by: 'minutes',
     one: 'Manschette höchstens {minutes} Minute anlegen, dann abnehmen.',

@@ -4,6 +4,7 @@ import type { Same } from '#messages/sentence.ts';
 /** Doing the exercises, in German. */
 export const words = {
   'session.caption': 'Übung {number} von {of}',
+  'session.caption-easier': 'Übung {number} von {of}, leichteres Training',
   'item.load-other': 'Ein anderes Gewicht',
   'item.load-other-label': 'Ihr Gewicht',
   'item.load-grams': 'Geben Sie das Gewicht in Gramm ein, zum Beispiel 250.',
@@ -33,6 +34,7 @@ export const words = {
     other: 'Hören Sie auf, solange Sie noch {reserve} Wiederholungen schaffen würden.',
   },
   'set.count': 'Wie viele haben Sie geschafft?',
+  'set.count-held': 'Wie oft haben Sie bis zum Ende gehalten?',
   'set.lost': 'Ich habe mich verzählt',
   'set.count-sure': '{repetitions} Wiederholungen sind viel mehr als geplant. Stimmt das?',
   'set.count-sure-yes': 'Ja, {repetitions}',
@@ -166,6 +168,7 @@ export const words = {
   'set.other-given': 'Andere Zahl (Sie sagten {repetitions})',
   'set.stop': 'Aufhören',
   'set.more-or-fewer': 'Weniger oder mehr',
+  'set.more': 'Mehr',
   'set.count-number': 'Geben Sie eine ganze Zahl von 0 bis {most} ein.',
   'cuff.seated-until': 'Bis {time} sitzen bleiben. Dann hinschauen',
   'cuff.seated-over': 'Die zwei Minuten sind um',

@@ -10,6 +10,13 @@ export const words = {
     other: '{count} holds of {seconds} seconds',
   },
   'dose.holds-span': '{low} to {high} holds of {seconds} seconds',
+  'dose.hold': 'Hold each one {seconds} seconds, then let go for {between} seconds.',
+  'dose.hold-reserve': {
+    by: 'count',
+    one: 'Stop when you could still do 1 more hold well.',
+    other: 'Stop when you could still do {count} more holds well.',
+  },
+  'dose.hold-last': 'Go on until you could not do another hold to its end.',
   'dose.mark': 'putty or ring marked {mark}',
   'dose.scheme': '{sets} sets: {scheme} repetitions',
   'dose.load': 'with {weight}',

@@ -28,13 +28,6 @@ export const words = {
   },
   'handout.do-last': 'Go on until you could not do another repetition well.',
   'handout.do-tempo': '{seconds} seconds for each repetition.',
-  'handout.do-hold': 'Hold each one {seconds} seconds, then let go for {between} seconds.',
-  'handout.do-hold-reserve': {
-    by: 'count',
-    one: 'Stop when you could still do 1 more hold well.',
-    other: 'Stop when you could still do {count} more holds well.',
-  },
-  'handout.do-hold-last': 'Go on until you could not do another hold to its end.',
   'handout.do-cuff-minutes': {
     by: 'minutes',
     one: 'Cuff on for at most {minutes} minute, then take it off.',

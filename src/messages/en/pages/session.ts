@@ -1,6 +1,7 @@
 /** Doing the exercises. */
 export const words = {
   'session.caption': 'Exercise {number} of {of}',
+  'session.caption-easier': 'Exercise {number} of {of}, easier session',
   'item.load-other': 'Other weight',
   'item.load-other-label': 'Your weight',
   'item.load-grams': 'Enter the weight in grams, such as 250.',
@@ -26,6 +27,7 @@ export const words = {
   'set.effort-0': 'Go on until you can do no more with good form.',
   'set.effort': 'Stop when you could do {reserve} more.',
   'set.count': 'How many did you do?',
+  'set.count-held': 'How many holds did you do to their end?',
   'set.lost': 'I lost count',
   'set.count-sure': '{repetitions} repetitions are far more than planned. Is that right?',
   'set.count-sure-yes': 'Yes, {repetitions}',
@@ -147,6 +149,7 @@ export const words = {
   'set.other-given': 'Another number (you said {repetitions})',
   'set.stop': 'Stop',
   'set.more-or-fewer': 'Fewer or more',
+  'set.more': 'More',
   'set.count-number': 'Enter a whole number from 0 to {most}.',
   'cuff.seated-until': 'Stay seated until {time}. Look then',
   'cuff.seated-over': 'The two minutes are over',

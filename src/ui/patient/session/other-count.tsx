@@ -12,8 +12,12 @@ const shown = 12;
 export interface OtherCountProps {
   /** The number planned; the numbers under it stand as buttons. */
   readonly high: number;
+  /** A hold counts when it was held to its end. */
+  readonly isHeld?: boolean;
   readonly onCount: (repetitions: number) => void;
   readonly onLost: () => void;
+  /** Back to the number planned, where the page of the set is still open under it. */
+  readonly onBack?: (() => void) | undefined;
 }
 
 const problemWith = (typed: string): string | null => {
@@ -23,9 +27,33 @@ const problemWith = (typed: string): string | null => {
     : t('set.count-number', { most: mostRepetitions });
 };
 
-export const OtherCount = ({ high, onCount, onLost }: OtherCountProps) => {
+interface QuietWaysProps extends Pick<OtherCountProps, 'high' | 'onLost' | 'onBack'> {
+  /** null once a number is typed. */
+  readonly onType: (() => void) | null;
+}
+
+const QuietWays = ({ high, onType, onLost, onBack }: QuietWaysProps) => (
+  <div className="actions-quiet">
+    {onType ? (
+      <Button tone="quiet" onClick={onType}>
+        {t(high > shown ? 'set.more-or-fewer' : 'set.more')}
+      </Button>
+    ) : null}
+    <Button tone="quiet" onClick={onLost}>
+      {t('set.lost')}
+    </Button>
+    {onBack ? (
+      <Button tone="quiet" onClick={onBack}>
+        {t('ask.back')}
+      </Button>
+    ) : null}
+  </div>
+);
+
+export const OtherCount = ({ high, isHeld = false, onCount, onLost, onBack }: OtherCountProps) => {
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
+  const question = t(isHeld ? 'set.count-held' : 'set.count');
   const numbers = Array.from({ length: Math.min(shown, high) }, (_, place) => high - 1 - place);
   const take = () => {
     const found = problemWith(typed ?? '');
@@ -33,8 +61,8 @@ export const OtherCount = ({ high, onCount, onLost }: OtherCountProps) => {
     if (found === null) onCount(Number(readNumber(typed ?? '')));
   };
   return (
-    <section className="stack-close" aria-labelledby="count-title">
-      <h2 id="count-title">{t('set.count')}</h2>
+    <section className="stack-close" aria-label={question}>
+      {typed === null ? <h2>{question}</h2> : null}
       {typed === null ? (
         <div className="counts">
           {numbers.map((count) => (
@@ -47,7 +75,7 @@ export const OtherCount = ({ high, onCount, onLost }: OtherCountProps) => {
         <>
           <NumberField
             name="count"
-            label={t('set.count')}
+            label={question}
             isWhole
             error={problem ?? undefined}
             value={typed}
@@ -58,16 +86,7 @@ export const OtherCount = ({ high, onCount, onLost }: OtherCountProps) => {
           </Button>
         </>
       )}
-      <div className="actions-quiet">
-        {typed === null ? (
-          <Button tone="quiet" onClick={() => setTyped('')}>
-            {t('set.more-or-fewer')}
-          </Button>
-        ) : null}
-        <Button tone="quiet" onClick={onLost}>
-          {t('set.lost')}
-        </Button>
-      </div>
+      <QuietWays onType={typed === null ? () => setTyped('') : null} {...{ high, onLost, onBack }} />
     </section>
   );
 };

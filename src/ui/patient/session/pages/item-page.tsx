@@ -128,9 +128,10 @@ export const ItemPage = ({ draft, item: index, send }: PageProps) => {
     send({ type: 'next' });
   };
   const number = draft.items.indexOf(item) + 1;
+  const caption = item.isEasierSession ? 'session.caption-easier' : 'session.caption';
   return (
     <div className="stack exercise-page">
-      <PageHeading caption={t('session.caption', { number, of: draft.items.length })}>
+      <PageHeading caption={t(caption, { number, of: draft.items.length })}>
         {translate(item.title)}
       </PageHeading>
       <Drawn dose={item.dose} />

@@ -30,7 +30,15 @@ const targetText = (item: ItemDraft, set: number): string => {
 const effortText = (item: ItemDraft): string | null => {
   if (item.dose.method === 'occlusion') return null;
   const { reserve } = item.dose;
+  if (heldSeconds(item.dose) !== null)
+    return reserve === 0 ? t('dose.hold-last') : t('dose.hold-reserve', { count: reserve });
   return reserve === 0 ? t('set.effort-0') : t('set.effort', { reserve });
+};
+
+/** How long each is held, and for how long it is let go before the next. */
+const holdText = ({ dose }: ItemDraft): string | null => {
+  const seconds = heldSeconds(dose);
+  return seconds === null ? null : t('dose.hold', { seconds, between: dose.secondsPerRepetition - seconds });
 };
 
 /** A count past this is asked about once: a slip of the thumb is likelier than twice the plan. */
@@ -104,11 +112,13 @@ const Ways = ({ item, set, onCount, onOther, onStop }: WaysProps) => {
 /** The movement drawn, how often, and how near to the end. */
 const Wanted = ({ item, set }: { readonly item: ItemDraft; readonly set: number }) => {
   const effort = effortText(item);
+  const hold = holdText(item);
   return (
     <>
       <Drawn dose={item.dose} />
       <div>
         <p className="set-target figure">{targetText(item, set)}</p>
+        {hold ? <p>{hold}</p> : null}
         {effort ? <p>{effort}</p> : null}
       </div>
     </>
@@ -139,8 +149,10 @@ const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
       {asks === 'other' ? (
         <OtherCount
           high={targetOf(item.dose, set).high}
+          isHeld={heldSeconds(item.dose) !== null}
           onCount={(count) => (isFarOver(item, set, count) ? setAsks(count) : take(count))}
           onLost={() => take(null)}
+          onBack={() => setAsks('planned')}
         />
       ) : null}
       {typeof asks === 'number' ? (

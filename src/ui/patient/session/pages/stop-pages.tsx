@@ -1,5 +1,6 @@
 'use client';
 /** Why a set fell short, how much the joint hurt, and whether to go on with the exercise. */
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import { stopReasons } from '#core/record/record.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { AnswerPage, WaysBack } from '#ui/patient/questions/answer-page.tsx';
@@ -24,7 +25,12 @@ export const StopCountPage = ({ draft, item: index, set, send }: PageProps) => {
       <PageHeading caption={translate(item.title)}>
         {t('set.caption', { set, of: item.dose.sets })}
       </PageHeading>
-      <OtherCount high={targetOf(item.dose, set).high} onCount={take} onLost={() => take(null)} />
+      <OtherCount
+        high={targetOf(item.dose, set).high}
+        isHeld={heldSeconds(item.dose) !== null}
+        onCount={take}
+        onLost={() => take(null)}
+      />
       <WaysBack />
     </div>
   );
