@@ -119,8 +119,7 @@ export const paths: readonly Path[] = [
       '1 hour',
       'A little more than usual',
       'Yes, all of these',
-      'No',
-      'No',
+      'No, neither',
       send,
     ],
     stored: {

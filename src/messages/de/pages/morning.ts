@@ -40,6 +40,10 @@ export const words = {
   'morning.relief': 'Haben Sie seit gestern ein zusätzliches Schmerzmittel genommen?',
   'morning.look-at-today':
     'Sehen Sie auf „Heute“ nach, bevor Sie üben: Dort steht, was sich durch Ihre Antworten ändert.',
+  'morning.either': 'Trifft heute etwas davon zu?',
+  'morning.either-none': 'Nein, keins von beidem',
+  'morning.either-both': 'Beides',
+  'morning.either-singly': 'Weiß ich nicht. Einzeln fragen',
   'morning.done': 'Ihre Morgenfragen sind beantwortet.',
   'two-hours.caption': 'Zwei Stunden danach',
   'two-hours.pain': 'Wie stark schmerzt {joint:your} jetzt?',

@@ -35,6 +35,10 @@ export const words = {
   'morning.all-of-these': 'Yes, all of these',
   'morning.not-alike': 'Not the same in each',
   'morning.relief': 'Have you taken extra pain relief since yesterday?',
+  'morning.either': 'Is one of these so today?',
+  'morning.either-none': 'No, neither',
+  'morning.either-both': 'Both',
+  'morning.either-singly': 'I don’t know. Ask me one by one',
   'morning.done': 'Morning check done.',
   'morning.look-at-today':
     'Look at today’s page before you do any exercise: it says what your answers change.',

@@ -40,6 +40,7 @@ export const withoutUsual = (draft: MorningDraft): MorningDraft => ({
   relief: null,
   fatigue: null,
   otherJointWorse: null,
+  ...(draft.either === undefined ? {} : { either: null }),
   alike: {},
   swollen: null,
   byJoint: Object.fromEntries(

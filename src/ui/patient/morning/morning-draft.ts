@@ -22,6 +22,9 @@ export type JointMorning = {
   readonly swellingQuestion?: SwellingQuestion;
 };
 
+/** What was pressed where another joint and extra pain relief are asked about at once. */
+export type Either = 'neither' | 'other-joint' | 'relief' | 'both' | 'singly';
+
 export interface MorningDraft {
   readonly shape: 1;
   readonly entryId: string;
@@ -50,6 +53,8 @@ export interface MorningDraft {
   readonly swollen?: readonly Joint[] | null;
   readonly fatigue?: Score | null;
   readonly otherJointWorse?: YesNo | null;
+  /** Another joint and extra pain relief: by one press, or each by itself, as in a draft of an earlier release. */
+  readonly either?: 'together' | 'singly' | null;
   /** Of several joints asked about at once: alike in all (true), or asked one by one; absent = not answered. */
   readonly alike?: Readonly<Partial<Record<QuestionId, boolean>>>;
   /** null: the short way has not been answered; false: each question is asked. */

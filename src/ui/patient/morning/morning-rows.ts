@@ -13,7 +13,7 @@ import {
   type MorningDraft,
   otherJointOffered,
 } from './morning-draft.ts';
-import { askedInFull, isAllUsual } from './morning-steps.ts';
+import { askedInFull, isAllUsual, morningSteps } from './morning-steps.ts';
 
 const minutesText = (minutes: Score | null): string =>
   minutes === null
@@ -54,6 +54,12 @@ const jointRows = (draft: MorningDraft, joint: Joint): readonly CheckRow[] =>
     value: answerText(question, jointMorning(draft, joint)),
   }));
 
+/** The page that asks about another joint, or about pain relief: one page for both, unless each was asked. */
+const onceStep = (draft: MorningDraft, step: 'other-joint' | 'relief'): string => {
+  const steps = morningSteps(draft);
+  return steps.includes('either') && !steps.includes(step) ? 'either' : step;
+};
+
 export const morningRows = (draft: MorningDraft): readonly CheckRow[] => [
   ...draft.joints.flatMap((joint) => jointRows(draft, joint)),
   ...(draft.asksUrine ? [{ step: 'urine', name: t('morning.urine'), value: yesNoText(draft.urine) }] : []),
@@ -69,14 +75,14 @@ export const morningRows = (draft: MorningDraft): readonly CheckRow[] => [
   ...(draft.asksOtherJoint
     ? [
         {
-          step: isAllUsual(draft) && otherJointOffered(draft) ? 'usual' : 'other-joint',
+          step: isAllUsual(draft) && otherJointOffered(draft) ? 'usual' : onceStep(draft, 'other-joint'),
           name: t('before.other-joint'),
           value: yesNoText(draft.otherJointWorse ?? null),
         },
       ]
     : []),
   {
-    step: isAllUsual(draft) ? 'usual' : 'relief',
+    step: isAllUsual(draft) ? 'usual' : onceStep(draft, 'relief'),
     key: 'relief',
     name: t('morning.relief'),
     value: yesNoText(draft.relief),

@@ -18,6 +18,7 @@ import { CareAdvice } from '../session/pages/end-pages.tsx';
 import '../asked-words.ts';
 import { t } from '../words.ts';
 import { AlikePage } from './alike-page.tsx';
+import { EitherPage } from './either-page.tsx';
 import { JointQuestionPage } from './joint-question-page.tsx';
 import { questionById } from './joint-questions.ts';
 import type { MorningEvent } from './morning.ts';
@@ -171,6 +172,7 @@ const pages: Readonly<Record<string, (props: Part) => ReactNode>> = {
   relief: ReliefPage,
   fatigue: FatiguePage,
   'other-joint': OtherJointPage,
+  either: EitherPage,
   confirm: ConfirmPage,
 };
 

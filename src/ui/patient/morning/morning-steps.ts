@@ -67,11 +67,20 @@ const jointSteps = (draft: MorningDraft): readonly string[] =>
         ...(areTwo(draft) ? ['flares'] : draft.joints.map((joint) => `flare:${joint}`)),
       ];
 
+/** Another joint and extra pain relief: on one page where both are asked about. */
+const eitherSteps = (draft: MorningDraft): readonly string[] => {
+  const singly = [
+    ...(draft.asksOtherJoint && !(isAllUsual(draft) && otherJointOffered(draft)) ? ['other-joint'] : []),
+    ...(isAllUsual(draft) ? [] : ['relief']),
+  ];
+  if (singly.length < 2 || draft.either === undefined) return singly;
+  return ['either', ...(draft.either === 'singly' ? singly : [])];
+};
+
 /** Asked once for all joints; what "as yesterday" has answered is left out. */
 const onceSteps = (draft: MorningDraft): readonly string[] => [
   ...(draft.asksFatigue && !(isAllUsual(draft) && fatigueOffered(draft) !== null) ? ['fatigue'] : []),
-  ...(draft.asksOtherJoint && !(isAllUsual(draft) && otherJointOffered(draft)) ? ['other-joint'] : []),
-  ...(isAllUsual(draft) ? [] : ['relief']),
+  ...eitherSteps(draft),
 ];
 
 const each = (draft: MorningDraft): readonly string[] => [
@@ -96,6 +105,8 @@ const isOpen = (draft: MorningDraft, name: string, joint: string): boolean => {
       return (draft.fatigue ?? null) === null;
     case 'other-joint':
       return (draft.otherJointWorse ?? null) === null;
+    case 'either':
+      return draft.either == null;
     case 'all':
       return draft.alike?.[joint as QuestionId] === undefined;
     case 'swollen':

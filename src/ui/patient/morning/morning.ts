@@ -5,7 +5,13 @@ import type { QuestionId } from '#core/record/morning-questions.ts';
 import type { Score, YesNo } from '../session/draft.ts';
 import { usualAnswers, usualOfJoint } from './joint-questions.ts';
 import { forward, withAnswer, withoutUsual } from './morning-answers.ts';
-import { fatigueOffered, type JointMorning, type MorningDraft, otherJointOffered } from './morning-draft.ts';
+import {
+  type Either,
+  fatigueOffered,
+  type JointMorning,
+  type MorningDraft,
+  otherJointOffered,
+} from './morning-draft.ts';
 import { isAllUsual, leftOpen, morningSteps, offered } from './morning-steps.ts';
 import { alike, flares, swollen } from './several-joints.ts';
 
@@ -19,6 +25,8 @@ export type MorningEvent =
   | { readonly type: 'alike'; readonly id: QuestionId; readonly answer: Partial<JointMorning> | 'singly' }
   | { readonly type: 'fatigue'; readonly fatigue: Score }
   | { readonly type: 'other-joint'; readonly isWorse: YesNo }
+  /** Another joint and extra pain relief at once. */
+  | { readonly type: 'either'; readonly answer: Either }
   | { readonly type: 'usual' | 'not-usual' }
   | { readonly type: 'tick'; readonly ticked: readonly string[] }
   /** An empty list is "none of these" and sends the answers; a flag is asked about once more. */
@@ -64,6 +72,7 @@ export const beginMorning = (
   swollen: null,
   fatigue: null,
   otherJointWorse: null,
+  either: null,
   alike: {},
 });
 
@@ -81,6 +90,24 @@ const asYesterday = (draft: MorningDraft): MorningDraft => {
     ...(draft.asksFatigue ? { fatigue: fatigueOffered(draft) } : {}),
   });
 };
+
+/** Said of both at once; whoever is not sure is asked each by itself. */
+const withEither = (draft: MorningDraft, answer: Either): MorningDraft =>
+  answer === 'singly'
+    ? {
+        ...draft,
+        either: 'singly',
+        step: 'other-joint',
+        isChanging: false,
+        otherJointWorse: null,
+        relief: null,
+      }
+    : forward({
+        ...draft,
+        either: 'together',
+        otherJointWorse: answer === 'other-joint' || answer === 'both',
+        relief: answer === 'relief' || answer === 'both',
+      });
 
 const toConfirm = (draft: MorningDraft, flags: readonly RedFlag[]): MorningDraft => ({
   ...draft,
@@ -131,6 +158,8 @@ const react = (draft: MorningDraft, event: MorningEvent): MorningDraft => {
       return forward({ ...draft, fatigue: event.fatigue });
     case 'other-joint':
       return forward({ ...draft, otherJointWorse: event.isWorse });
+    case 'either':
+      return withEither(draft, event.answer);
     case 'usual':
       return asYesterday(draft);
     case 'not-usual':

@@ -6,6 +6,7 @@ import '#ui/patient/asked-words.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { AsYesterday } from '#core/record/as-yesterday.ts';
 import { AlikePage } from '#ui/patient/morning/alike-page.tsx';
+import { EitherPage } from '#ui/patient/morning/either-page.tsx';
 import { questionById, usualStatements } from '#ui/patient/morning/joint-questions.ts';
 import { beginMorning, type MorningEvent, morningReducer } from '#ui/patient/morning/morning.ts';
 import type { MorningDraft } from '#ui/patient/morning/morning-draft.ts';
@@ -50,15 +51,13 @@ const scored = (...pains: readonly number[]): readonly MorningEvent[] =>
   ]);
 const noSigns: MorningEvent = { type: 'flags', flags: [], now: 9 };
 const usual: MorningEvent = { type: 'usual' };
-const relief: readonly MorningEvent[] = [{ type: 'relief', relief: false }, { type: 'next' }];
 
 const threeFlare = (over: Partial<MorningDraft> = {}) => play(begin(over), ...scored(6, 5, 7, 2, 2, 2));
 const answeredAlike: readonly MorningEvent[] = [
   { type: 'alike', id: 'stiffness', answer: { stiffnessMinutes: 60 } },
   { type: 'alike', id: 'swelling', answer: { swelling: 'slight' } },
   { type: 'alike', id: 'flare', answer: { flare: true } },
-  { type: 'other-joint', isWorse: false },
-  ...relief,
+  { type: 'either', answer: 'neither' },
   noSigns,
 ];
 
@@ -99,11 +98,11 @@ describe('six joints as usual', () => {
 });
 
 describe('three of six joints in a flare', () => {
-  it('are done in thirteen presses: what is quiet by one, each question of the others once', () => {
+  it('are done in twelve presses: what is quiet by one, each question of the others once', () => {
     const done = play(threeFlare(), usual, ...answeredAlike);
     expect(done.step).toBe('done');
     const entry = morningEntryOf(done, 10);
-    expect(entry.via).toBe('partly');
+    expect(entry).toMatchObject({ via: 'partly', otherJoint: 'not-worse', extraPainRelief: false });
     expect(
       entry.joints.map(({ stiffnessMinutes, swelling, flare }) => [stiffnessMinutes, swelling, flare]),
     ).toEqual([
@@ -149,7 +148,7 @@ describe('three of six joints in a flare', () => {
     const changed = play(
       threeFlare(),
       usual,
-      ...answeredAlike.slice(0, 5),
+      ...answeredAlike.slice(0, 4),
       { type: 'change', step: 'pain:left-knee' },
       { type: 'answer', joint: 'left-knee', answer: { pain: 7 } },
     );
@@ -171,6 +170,66 @@ describe('three of six joints in a flare', () => {
     const steps = morningRows(done).map(({ key, step }) => [key, step]);
     expect(steps).toContainEqual(['stiffness:left-hand', 'all:stiffness']);
     expect(steps).toContainEqual(['stiffness:left-knee', 'usual']);
+  });
+});
+
+describe('another joint and extra pain relief', () => {
+  const asked = () => play(threeFlare(), usual, ...answeredAlike.slice(0, 3));
+
+  it.each([
+    ['neither', 'not-worse', false],
+    ['other-joint', 'worse', false],
+    ['relief', 'not-worse', true],
+    ['both', 'worse', true],
+  ] as const)('%s is one press that answers both', (answer, otherJoint, extraPainRelief) => {
+    expect(asked().step).toBe('either');
+    const told = play(asked(), { type: 'either', answer });
+    expect(told.step).toBe('flags');
+    expect(morningEntryOf(told, 9)).toMatchObject({ otherJoint, extraPainRelief });
+    const rows = morningRows(told).filter(({ step }) => step === 'either');
+    expect(rows).toHaveLength(2);
+  });
+
+  it('not sure of one: each is asked by itself, and nothing of them is sent until it was', () => {
+    const singly = play(asked(), { type: 'either', answer: 'both' }, { type: 'change', step: 'either' });
+    const open = play(singly, { type: 'either', answer: 'singly' });
+    expect(open.step).toBe('other-joint');
+    expect(morningEntryOf(open, 9)).toMatchObject({ otherJoint: 'not-answered', extraPainRelief: null });
+    const half = play(open, { type: 'other-joint', isWorse: 'unknown' });
+    expect(half.step).toBe('relief');
+    expect(play(half, { type: 'go', step: 'flags' }, noSigns)).toMatchObject({
+      step: 'relief',
+      endedAt: null,
+    });
+  });
+
+  it('the page says each question in full, and the answer given before is marked', () => {
+    const told = play(asked(), { type: 'either', answer: 'relief' });
+    const page = renderToStaticMarkup(createElement(EitherPage, { draft: told, send: () => undefined }));
+    for (const text of [
+      'Is another joint worse than usual today?',
+      'Have you taken extra pain relief since yesterday?',
+      'It can hide pain',
+    ])
+      expect(page).toContain(text);
+    expect(page).toMatch(/value="relief"[^>]*>Extra pain relief<span class="answer-before">/);
+  });
+
+  it('a draft of an earlier release is asked each by itself, as it began', () => {
+    const { either: _, ...earlier } = threeFlare();
+    const draft = play(earlier, usual, ...answeredAlike.slice(0, 3));
+    expect(draft.step).toBe('other-joint');
+    expect(play(draft, { type: 'other-joint', isWorse: false }).step).toBe('relief');
+  });
+
+  it('a pain that turns out higher takes both answers back', () => {
+    const changed = play(
+      asked(),
+      { type: 'either', answer: 'neither' },
+      { type: 'change', step: 'pain:left-knee' },
+      { type: 'answer', joint: 'left-knee', answer: { pain: 7 } },
+    );
+    expect(changed).toMatchObject({ either: null, otherJointWorse: null, relief: null });
   });
 });
 
