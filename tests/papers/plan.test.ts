@@ -106,6 +106,13 @@ describe('the plan on paper', () => {
     },
   );
 
+  it('in large type that no size brings onto two pages is large, and longer', async () => {
+    const many = Array.from({ length: 9 }, () => exercise());
+    const { pages, sizePt } = await printed(plan({ exercises: many }), { isLarge: true });
+    expect(sizePt).toBe(16);
+    expect(pages).toBeGreaterThan(2);
+  });
+
   it('gives the same bytes twice, others on another day, and holds no instant of its making', async () => {
     const [first, again] = await Promise.all([printPlan(plan(), look), printPlan(plan(), look)]);
     expect(Buffer.from(first.pdf).equals(Buffer.from(again.pdf))).toBe(true);
