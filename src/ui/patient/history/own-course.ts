@@ -18,6 +18,7 @@ export interface OwnCourse {
     readonly of: 'load' | 'repetitions';
     readonly points: readonly Point[];
   } | null;
+  /** Two at most can be told apart in the picture: those that hurt most. */
   readonly mornings: readonly { readonly joint: Joint; readonly points: readonly Point[] }[];
 }
 
@@ -73,7 +74,11 @@ const morningsOf = (days: readonly HistoryDay[]): OwnCourse['mornings'] => {
       if (pain !== null) byJoint.set(joint, [...(byJoint.get(joint) ?? []), { day, value: pain }]);
     }
   }
-  return [...byJoint].slice(0, 2).map(([joint, points]) => ({ joint, points }));
+  const highest = (points: readonly Point[]): number => Math.max(...points.map(({ value }) => value));
+  return [...byJoint]
+    .map(([joint, points]) => ({ joint, points }))
+    .toSorted((one, other) => highest(other.points) - highest(one.points))
+    .slice(0, 2);
 };
 
 /** Six weeks, counted back from the newest day on the page. */

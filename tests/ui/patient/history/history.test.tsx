@@ -107,6 +107,24 @@ describe('a week on the page', () => {
     expect(ownCourse({ today: '2026-03-08', days: [day], earlierThan: null })?.work).toBeNull();
   });
 
+  it('draws of several joints the two that hurt most, and says a range as one', () => {
+    const hurting = [
+      ['left-hand', 1],
+      ['left-knee', 4],
+      ['right-wrist', 6],
+    ] as const;
+    const days = [
+      on(
+        '2026-03-03',
+        hurting.map(([joint, pain]) => ({ joint, pain })),
+      ),
+      on('2026-03-02', [{ joint: 'right-wrist', pain: 2 }]),
+    ];
+    const course = ownCourse({ today: '2026-03-08', days, earlierThan: null });
+    expect(course?.mornings.map(({ joint }) => joint)).toEqual(['right-wrist', 'left-knee']);
+    expect(page(...days)).toContain('Pain in the morning in your right wrist: between 2 and 6.');
+  });
+
   it('is said in German as it is said aloud', async () => {
     await speak('de');
     const text = page(on('2026-03-03', [{}], 2), on('2026-02-24', [{ pain: 4 }], 1));
