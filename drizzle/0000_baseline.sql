@@ -1164,6 +1164,56 @@ CREATE TABLE `distance_finding` (
 --> statement-breakpoint
 CREATE INDEX `distance_finding_by_patient` ON `distance_finding` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE INDEX `distance_finding_of` ON `distance_finding` (`visit_id`);--> statement-breakpoint
+CREATE TABLE `incident` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text,
+	`incident_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`day` text NOT NULL,
+	`time` text,
+	`kind` text NOT NULL,
+	`happened` text NOT NULL,
+	`done_at_once` text,
+	`would_prevent` text,
+	`told` text,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`incident_id`) REFERENCES `incident`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "incident_kind" CHECK("incident"."kind" IN ('harm', 'no-harm', 'near-miss', 'software-fault')),
+	CONSTRAINT "incident_day" CHECK("incident"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "incident_time" CHECK("incident"."time" IS NULL OR "incident"."time" GLOB '[0-2][0-9]:[0-5][0-9]'),
+	CONSTRAINT "incident_happened" CHECK(length(trim("incident"."happened")) > 0),
+	CONSTRAINT "incident_first" CHECK("incident"."version" > 0 AND ("incident"."version" = 1) = ("incident"."incident_id" = "incident"."id"))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `incident_version` ON `incident` (`incident_id`,`version`);--> statement-breakpoint
+CREATE INDEX `incident_by_clinic` ON `incident` (`clinic_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `incident_by_patient` ON `incident` (`patient_id`) WHERE "incident"."patient_id" IS NOT NULL;--> statement-breakpoint
+CREATE TABLE `incident_change` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text,
+	`incident_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`state` text NOT NULL,
+	`reason` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`incident_id`) REFERENCES `incident`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "incident_change_state" CHECK("incident_change"."state" IN ('closed', 'reopened')),
+	CONSTRAINT "incident_change_reason" CHECK(length(trim("incident_change"."reason")) > 0)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `incident_change_version` ON `incident_change` (`incident_id`,`version`);--> statement-breakpoint
+CREATE INDEX `incident_change_by_clinic` ON `incident_change` (`clinic_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `incident_change_by_patient` ON `incident_change` (`patient_id`) WHERE "incident_change"."patient_id" IS NOT NULL;--> statement-breakpoint
 CREATE TABLE `visit_note` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1944,6 +1994,18 @@ CREATE TRIGGER home_questions_no_delete BEFORE DELETE ON home_questions BEGIN SE
 CREATE TRIGGER home_questions_no_replace BEFORE INSERT ON home_questions WHEN EXISTS (SELECT 1 FROM home_questions WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_questions_no_update BEFORE UPDATE ON home_questions BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER incident_change_no_delete BEFORE DELETE ON incident_change BEGIN SELECT RAISE(ABORT, 'incident_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER incident_change_no_replace BEFORE INSERT ON incident_change WHEN EXISTS (SELECT 1 FROM incident_change WHERE (id = NEW.id) OR (incident_id = NEW.incident_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'incident_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER incident_change_no_update BEFORE UPDATE ON incident_change BEGIN SELECT RAISE(ABORT, 'incident_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER incident_no_delete BEFORE DELETE ON incident BEGIN SELECT RAISE(ABORT, 'incident is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER incident_no_replace BEFORE INSERT ON incident WHEN EXISTS (SELECT 1 FROM incident WHERE (id = NEW.id) OR (incident_id = NEW.incident_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'incident is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER incident_no_update BEFORE UPDATE ON incident BEGIN SELECT RAISE(ABORT, 'incident is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER letter_draft_no_delete BEFORE DELETE ON letter_draft BEGIN SELECT RAISE(ABORT, 'letter_draft is append-only'); END;
 --> statement-breakpoint
