@@ -27,6 +27,7 @@ const clinicianScreens = [
   '/account',
   '/account/codes',
   '/templates',
+  '/incidents',
   '/calculations',
   '/calculations?words=Blutdruck',
   '/calculations/one-rep-max',

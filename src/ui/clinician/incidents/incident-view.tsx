@@ -14,7 +14,7 @@ const parts = ['happened', 'doneAtOnce', 'wouldPrevent', 'told'] as const;
 const whenInWords = (when: string): string => {
   const { day, time } = dateTimeParts(when)!;
   const words = wholeDayText(day);
-  return time === null ? say('when.no-time', { day: words }) : say('when.time', { day: words, time });
+  return time === null ? say('when.no-time', { when: words }) : say('when.time', { when: words, time });
 };
 
 const headingOf = ({ kind, when }: IncidentEntryAnswer): string =>

@@ -40,7 +40,7 @@ const Incidents = ({ of, ...props }: IncidentsProps & { readonly of: (typeof lis
   return (
     <section className="stack" aria-labelledby={`incidents-${of}`}>
       <h2 id={`incidents-${of}`}>{say(of, { count: incidents.length })}</h2>
-      {incidents.length === 0 ? <p className="soft">{say(`${of}.none`)}</p> : null}
+      {incidents.length === 0 ? <p className="soft">{say(`none.${of}`)}</p> : null}
       <ul className="plain-list stack-wide">
         {incidents.map((incident) => (
           <IncidentItem
