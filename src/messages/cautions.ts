@@ -22,7 +22,7 @@ export const cautionText = (caution: PatientCaution): Text => {
       return textOf('limits', caution.kind, {
         joint: caution.joint,
         author: caution.author,
-        // Of partial weight-bearing alone, and there it is given.
+        // Only where a figure was set, and there it is given.
         kg: caution.kg ?? '',
       });
     default:

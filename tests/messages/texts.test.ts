@@ -37,6 +37,20 @@ describe('a caution', () => {
     );
   });
 
+  it('says the kilograms of a load limit that has a figure', () => {
+    const limit = {
+      key: 'limit',
+      kind: 'load-limit-kg',
+      joint: 'left-knee',
+      author: 'Dr. Ines Roth',
+    } as const;
+    const text = cautionText({ ...limit, kg: 2.5 });
+    expect(text.en).toBe(
+      'There is a limit for your left knee: a load of 2.5 kg at most. Keep to it as Dr. Ines Roth told you.',
+    );
+    expect(text.de).toContain('gilt eine Grenze: höchstens 2,5 kg Last.');
+  });
+
   it('has none of the words that stay with the clinician', () => {
     const areas = ['cautions', 'unchecked', 'limits', 'occlusion-checks'];
     const found = sentenceRows(everyLanguage.en).filter(

@@ -21,16 +21,21 @@ const kindWords: Readonly<Record<Limit['kind'], string>> = {
 };
 
 /** A limit as the patient is told it; null where there is nothing to tell. */
-export const limitTold = ({ kind, joint, author, weightBearing, bearKg }: Limit): PatientCaution | null => {
+export const limitTold = (limit: Limit): PatientCaution | null => {
+  const { kind, joint, author, weightBearing, bearKg, limitKg } = limit;
   if (kind === 'none' || kind === 'methods') return null;
-  const told = weightBearing ? (`bears-${weightBearing}` as const) : kind;
-  return { key: 'limit', kind: told, joint, author, ...(bearKg ? { kg: bearKg } : {}) };
+  const about = { key: 'limit', joint, author } as const;
+  if (weightBearing) return { ...about, kind: `bears-${weightBearing}`, ...(bearKg ? { kg: bearKg } : {}) };
+  return kind === 'load-limit' && limitKg !== null
+    ? { ...about, kind: 'load-limit-kg', kg: limitKg }
+    : { ...about, kind };
 };
 
 const limitInWords = (limit: LimitInForce, exercise: Exercise | undefined, side: WorkedSide): string => {
   const allowed = limit.kind === 'range' ? allowedArc(limit) : null;
   if (allowed && exercise) return degreesToJudge(limit, allowed, exercise, side);
-  const what = limit.weightBearing ? bearingInWords(limit) : `Limit on ${kindWords[limit.kind]}`;
+  const most = limit.kind === 'load-limit' && limit.limitKg !== null ? `, at most ${limit.limitKg} kg` : '';
+  const what = limit.weightBearing ? bearingInWords(limit) : `Limit on ${kindWords[limit.kind]}${most}`;
   return `${what}; the clinician judges that the exercise keeps within it`;
 };
 

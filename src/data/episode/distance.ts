@@ -39,7 +39,10 @@ export const distanceFindingsOf = async (
     const earlier = standing.get(key);
     // All parts are sent together, so that most stay as they were.
     const isAnew = earlier !== undefined && (earlier.by !== by || earlier.found !== found);
-    const before = [...(earlier?.before ?? []), ...(isAnew ? [earlier.found ?? earlier.by.replace('-', ' ')] : [])];
+    const before = [
+      ...(earlier?.before ?? []),
+      ...(isAnew ? [earlier.found ?? earlier.by.replace('-', ' ')] : []),
+    ];
     standing.set(key, { visitId, joint: joint as Joint, part, by, found, byName, recordedAt, before });
   }
   // Parts of one joint are written together.

@@ -17,6 +17,7 @@ export const spoken: Spoken = {
     3: '333f4822ab829e2a',
     4: 'a5937cd1336bdabc',
     5: '4d8574842bb7843f',
+    6: 'ca9c1cae3351e388',
   },
   acts: {
     'emergency care': /Notruf/,

@@ -26,6 +26,7 @@ export const spoken: Spoken = {
     3: '080d38fd303359f1',
     4: 'ebb716c527db7e99',
     5: '43a5b4f96efd057b',
+    6: 'bc7c5685ad2f7266',
   },
   // English is what other languages are held against.
   acts: null,

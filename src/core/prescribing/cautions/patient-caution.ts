@@ -6,6 +6,7 @@ import type { PlainCautionId, UncheckedThing } from './ids.ts';
 /** What a limit can bound. "none" lifts one and is never told; a method that is closed is not in her plan. */
 export type LimitedBy =
   | Exclude<Limit['kind'], 'none' | 'methods'>
+  | 'load-limit-kg'
   | `bears-${Exclude<WeightBearing, 'full'>}`;
 
 export interface BloodPressureNumbers {
@@ -26,6 +27,6 @@ export type PatientCaution =
       readonly joint: Joint;
       /** Name of whoever set it. */
       readonly author: string;
-      /** Of partial weight-bearing: the most the limb may take. */
+      /** Of partial weight-bearing the most the limb may take, of a load limit with a figure the most to handle. */
       readonly kg?: number;
     };

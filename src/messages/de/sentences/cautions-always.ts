@@ -32,6 +32,8 @@ export const limits = {
     'Für {joint:your-accusative} gilt eine Grenze: wie weit die Bewegung geht. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'load-limit':
     'Für {joint:your-accusative} gilt eine Grenze: wie schwer die Last ist. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+  'load-limit-kg':
+    'Für {joint:your-accusative} gilt eine Grenze: höchstens {kg} kg Last. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'no-impact':
     'Für {joint:your-accusative} gilt eine Grenze: Stöße. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'bears-none':

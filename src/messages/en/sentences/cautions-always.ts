@@ -29,6 +29,8 @@ export const limits = {
     'There is a limit for your {joint:label}: weight-bearing. Keep to it as {author} told you.',
   range: 'There is a limit for your {joint:label}: range of movement. Keep to it as {author} told you.',
   'load-limit': 'There is a limit for your {joint:label}: load. Keep to it as {author} told you.',
+  'load-limit-kg':
+    'There is a limit for your {joint:label}: a load of {kg} kg at most. Keep to it as {author} told you.',
   'no-impact': 'There is a limit for your {joint:label}: impact. Keep to it as {author} told you.',
   'bears-none': 'Put no weight through your {joint:label}, as {author} told you.',
   'bears-touch':
