@@ -16,6 +16,7 @@ import type { Refusal } from '../outcome.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { Method } from '../prescribing/methods.ts';
 import type { Limit } from '../record/limit.ts';
+import { dayInWords, jointInWords } from '../review/plain-words.ts';
 import { type Day, dayNumber } from '../time/day.ts';
 import { beyondDegrees } from './limit-degrees.ts';
 
@@ -28,15 +29,14 @@ const bearsWeight = (exercise: Exercise, joint: Joint): boolean => {
   return exercise.weightBearing.includes(legJoints.includes(name) ? 'legs' : 'arms');
 };
 
-const untilWords = (limit: LimitInForce): string =>
-  limit.isExpired
-    ? `its last day was ${limit.to}, and it still applies until it is reviewed`
-    : limit.to === null
-      ? 'until lifted'
-      : `until ${limit.to}`;
+const untilWords = ({ to, isExpired }: LimitInForce): string => {
+  if (to === null) return 'until lifted';
+  const day = dayInWords(to);
+  return isExpired ? `its last day was ${day}, and it still applies until it is reviewed` : `until ${day}`;
+};
 
 export const limitSentence = (limit: LimitInForce, what: string): string =>
-  `${what} (${limit.joint}, set by ${limit.author}, ${untilWords(limit)}).`;
+  `${what} (${jointInWords(limit.joint)}, set by ${limit.author}, ${untilWords(limit)}).`;
 
 /** Why an exercise may not be done at all under a limit; null where it may. No exercise listed lands or hops. */
 const contraindicatesExercise = (

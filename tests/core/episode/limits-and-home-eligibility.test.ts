@@ -47,7 +47,7 @@ describe('a load limit', () => {
 
   it('says of one past its last day that it is to be asked again', () => {
     const [refusal] = limitRefusals([limit({ to: '2026-03-19' })], { ...lowLoadDose, loadKg: 5 }, today);
-    expect(refusal?.reason).toMatch(/last day was 2026-03-19, and it still applies until it is reviewed/);
+    expect(refusal?.reason).toMatch(/last day was 19 Mar 2026, and it still applies until it is reviewed/);
   });
 
   it('the lowest of several binds', () => {
