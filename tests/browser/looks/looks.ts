@@ -50,31 +50,35 @@ export const looksTaken = (looks: readonly Look[], page: string): readonly Look[
   return [looks[place % looks.length]!];
 };
 
-/** "Stay seated" → "Stayöö seatedööö". */
-const longer = (text: string): string =>
-  text.replace(/\p{L}{3,}/gu, (word) => word + 'ö'.repeat(Math.ceil(word.length / 2)));
+interface Lengthened {
+  lengthened?: Map<Node, { readonly before: string; readonly long: string }>;
+}
 
-/** Every word of the page made half as long again, as in a language with long words; and put back. */
+/**
+ * Every word of the page made half as long again, as in a language with long words: "Stayöö seatedööö"; and put back
+ * where it still stands, since a page may change while it is looked at.
+ */
 const lengthen = async (page: Page): Promise<() => Promise<void>> => {
-  const textsOf = (change: readonly string[] | null) =>
-    page.evaluate((wanted) => {
-      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT, (node) =>
-        node.parentElement?.closest('script, style, svg') || !/\p{L}{2}/u.test(node.nodeValue ?? '')
-          ? NodeFilter.FILTER_REJECT
-          : NodeFilter.FILTER_ACCEPT,
-      );
-      const texts: string[] = [];
-      for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-        const place = texts.push(node.nodeValue ?? '') - 1;
-        if (wanted?.[place] !== undefined) node.nodeValue = wanted[place];
-      }
-      return texts;
-    }, change);
-  const before = await textsOf(null);
-  await textsOf(before.map(longer));
-  return async () => {
-    await textsOf(before);
-  };
+  await page.evaluate(() => {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT, (node) =>
+      node.parentElement?.closest('script, style, svg') || !/\p{L}{2}/u.test(node.nodeValue ?? '')
+        ? NodeFilter.FILTER_REJECT
+        : NodeFilter.FILTER_ACCEPT,
+    );
+    const kept: NonNullable<Lengthened['lengthened']> = new Map();
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const before = node.nodeValue ?? '';
+      const long = before.replace(/\p{L}{3,}/gu, (word) => word + 'ö'.repeat(Math.ceil(word.length / 2)));
+      kept.set(node, { before, long });
+      node.nodeValue = long;
+    }
+    (window as Lengthened).lengthened = kept;
+  });
+  return () =>
+    page.evaluate(() => {
+      for (const [node, { before, long }] of (window as Lengthened).lengthened ?? [])
+        if (node.nodeValue === long) node.nodeValue = before;
+    });
 };
 
 /** Shows the page that way while `look` is done, and as it was after it. */
