@@ -44,6 +44,8 @@ export default defineConfig({
     {
       name: 'with a setting changed',
       testMatch: settingsChanged,
+      // One after the other: what a change would have done is looked at anew when another was saved between.
+      workers: 1,
       dependencies: ['the longest first', 'all'],
     },
   ],
