@@ -35,7 +35,8 @@ const written = (value: number, locale: string): string => numberFormat(locale, 
 const isStart = (text: string, place: number): boolean =>
   place === 0 || /[.!?]\s$/.test(text.slice(0, place));
 
-const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** As a heading or a sentence begins. */
+export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /**
  * A sentence with its values. A value in a form of the language begins with a capital where the sentence

@@ -7,7 +7,7 @@ import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { distanceFinding } from '../schema/notes.ts';
-import { writtenNow } from './episodes.ts';
+import { writtenAfter } from './episodes.ts';
 
 const findingRows = patientQuery((db) =>
   db
@@ -60,12 +60,10 @@ export const recordDistanceFindings = (
   findings: readonly Finding[],
 ): Promise<void> =>
   access.store.write(async (tx) => {
-    // What is entered anew stands, also where the clock was put back or both were entered at one instant.
-    const known = (await findingRows(access, patientId)).map(({ recordedAt }) => recordedAt + 1);
-    const recordedAt = Math.max(access.now, ...known);
+    const before = (await findingRows(access, patientId)).map(({ recordedAt }) => recordedAt);
     for (const finding of findings) {
-      const now = writtenNow(access, patientId);
-      await tx.insert(distanceFinding).values({ ...now, recordedAt, visitId, joint, ...finding });
+      const now = writtenAfter(access, patientId, before);
+      await tx.insert(distanceFinding).values({ ...now, visitId, joint, ...finding });
     }
     await auditWrite(tx, access, 'distance-findings', {
       subjectId: visitId,

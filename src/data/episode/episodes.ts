@@ -114,6 +114,15 @@ export const writtenNow = (access: Access, patientId: string) => ({
   byName: access.actorName,
 });
 
+/**
+ * The same, later than whatever stands before it, also where the clock was put back meanwhile or two write at one
+ * instant: for rows of which the newest holds.
+ */
+export const writtenAfter = (access: Access, patientId: string, before: readonly number[]) => {
+  const now = writtenNow(access, patientId);
+  return { ...now, recordedAt: Math.max(now.recordedAt, ...before.map((at) => at + 1)) };
+};
+
 interface ChangeOf {
   readonly episodeId: string;
   readonly change: Omit<WantedChange, 'to'> & { readonly to: EpisodeState };

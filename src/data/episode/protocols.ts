@@ -9,7 +9,7 @@ import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { protocol, protocolPhase, protocolStep } from '../schema/protocols.ts';
-import { writtenNow } from './episodes.ts';
+import { writtenAfter, writtenNow } from './episodes.ts';
 
 export const protocolRows = patientQuery((db) =>
   db.select().from(protocol).where(ofPatient(protocol)).orderBy(asc(protocol.recordedAt), asc(protocol.id)),
@@ -110,15 +110,11 @@ export const beginProtocol = (access: Access, patientId: string, row: NewProtoco
     return now.id;
   });
 
-/**
- * Later than whatever was written of the protocol before, also where the clock was put back meanwhile or two write at
- * one instant: which phase holds is told by the order of its rows.
- */
-const writtenAfter = (access: Access, patientId: string, { phases, steps }: Protocol) => {
-  const now = writtenNow(access, patientId);
-  const known = [...phases.map(({ recordedAt }) => recordedAt), ...steps.map(({ at }) => at)];
-  return { ...now, recordedAt: Math.max(now.recordedAt, ...known.map((at) => at + 1)) };
-};
+/** Which phase holds is told by the order in which all of it was written. */
+const instantsOf = ({ phases, steps }: Protocol): readonly number[] => [
+  ...phases.map(({ recordedAt }) => recordedAt),
+  ...steps.map(({ at }) => at),
+];
 
 /** A first phase whose day has come begins with its writing: nothing is opened by it. */
 const beginsAtOnce = ({ steps }: Protocol, { place, from }: PhaseRow, access: Access): boolean =>
@@ -131,7 +127,7 @@ export const stepProtocol = (
   { place, seen }: Pick<PhaseStep, 'place' | 'seen'>,
 ): Promise<string> =>
   access.store.write(async (tx) => {
-    const now = writtenAfter(access, patientId, of);
+    const now = writtenAfter(access, patientId, instantsOf(of));
     await tx.insert(protocolStep).values({ ...now, protocolId: of.id, place, on: access.day, seen });
     changed(access, patientId);
     await auditWrite(tx, access, place === ended ? 'protocol-end' : 'protocol-step', {
@@ -144,7 +140,7 @@ export const stepProtocol = (
 
 export const writePhase = (access: Access, patientId: string, of: Protocol, row: PhaseRow): Promise<string> =>
   access.store.write(async (tx) => {
-    const now = writtenAfter(access, patientId, of);
+    const now = writtenAfter(access, patientId, instantsOf(of));
     await tx.insert(protocolPhase).values({
       ...now,
       protocolId: of.id,
@@ -173,7 +169,7 @@ export const rewritePhaseInForce = (
 ): Promise<string> =>
   access.store.write(async () => {
     const id = await writePhase(access, patientId, of, row);
-    const [written] = (await protocolsOf(access, patientId)).filter((one) => one.id === of.id);
+    const written = (await protocolsOf(access, patientId)).find((one) => one.id === of.id);
     if (written) await stepProtocol(access, patientId, written, { place: row.place, seen });
     return id;
   });

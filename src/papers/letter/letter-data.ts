@@ -3,12 +3,13 @@ import { linesIn } from '#core/episode/letters/letter.ts';
 import type { Day } from '#core/time/day.ts';
 import { named } from '#messages/papers/checked.ts';
 import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
+import { capitalised } from '#messages/translate.ts';
 import { doseIn } from './letter-dose.ts';
 import type { LetterFrame } from './letter-frame.ts';
 import { outcomesIn } from './letter-outcomes.ts';
 import type { LetterPaper } from './letter-paper.ts';
 import { recordParts } from './letter-record.ts';
-import { askedIn, asksSomething, risksIn } from './letter-risks.ts';
+import { asksOf, risksIn } from './letter-risks.ts';
 import { summaryIn } from './letter-summary.ts';
 
 const goalsIn = ({ goals }: LetterPaper, { say }: LetterSpeech): readonly string[] =>
@@ -17,10 +18,7 @@ const goalsIn = ({ goals }: LetterPaper, { say }: LetterSpeech): readonly string
     : goals.map(({ goal, state }) => say('goal', { goal, state: say(`goal-${state}`) }));
 
 /** The heading says already that it was not checked. */
-const thingsIn = (sentence: string): string => {
-  const things = sentence.replace(/^[^:]+: /, '');
-  return things.charAt(0).toUpperCase() + things.slice(1);
-};
+const thingsIn = (sentence: string): string => capitalised(sentence.replace(/^[^:]+: /, ''));
 
 /** What nobody examined for the present doses; it stands among their cautions as well. */
 const notExamined = ({ exercises }: LetterPaper, { caution }: LetterSpeech): readonly string[] => [
@@ -51,8 +49,9 @@ const uncheckedIn = (letter: LetterPaper, speech: LetterSpeech): readonly string
 
 const beforeIn = (letter: LetterPaper, { own }: LetterFrame, speech: LetterSpeech) => {
   const { say } = speech;
+  const asks = asksOf(letter, speech);
   return [
-    { title: say('asked'), lines: askedIn(letter, speech) },
+    { title: say('asked'), lines: asks.length > 0 ? asks : [say('nothing-asked')] },
     {
       title: say('diagnoses'),
       lines: letter.diagnoses.length > 0 ? letter.diagnoses : [say('not-recorded')],
@@ -133,7 +132,7 @@ export const letterWords = (
     reply: {
       title: say('reply'),
       boxes: [
-        ...(asksSomething(letter) ? [say('reply-answer')] : []),
+        ...(asksOf(letter, speech).length > 0 ? [say('reply-answer')] : []),
         say('reply-medicine'),
         // Only where there is one to stop.
         ...(hasCuff(letter) ? [say('reply-cuff')] : []),

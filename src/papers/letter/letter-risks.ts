@@ -25,16 +25,13 @@ const signLine = (
   return say(`sign-${urgencyOf(flags)}`, { on, what });
 };
 
-/** Else the letter is for information. */
-export const asksSomething = ({ closed, openSigns, overUsual }: LetterPaper): boolean =>
-  openSigns.length > 0 || overUsual.length > 0 || closed.some(({ clearedBy }) => clearedBy === 'physician');
-
-export const askedIn = (
+/** Empty where the letter is for information. */
+export const asksOf = (
   { closed, openSigns, overUsual }: LetterPaper,
   speech: LetterSpeech,
 ): readonly string[] => {
   const { say, joint: inWords } = speech;
-  const lines = [
+  return [
     ...openSigns.map((sign) => signLine(sign, speech)),
     ...closed
       .filter(({ clearedBy }) => clearedBy === 'physician')
@@ -43,7 +40,6 @@ export const askedIn = (
       say('over-usual', { where: inWords(joint), over, answered, top }),
     ),
   ];
-  return lines.length > 0 ? lines : [say('nothing-asked')];
 };
 
 const clearedLine = (

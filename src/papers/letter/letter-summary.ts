@@ -2,10 +2,9 @@
 import { isRest } from '#core/decision/left-of-today.ts';
 import { type OwnSentences, type SummaryPart, summaryParts } from '#core/episode/letters/letter.ts';
 import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
+import { capitalised } from '#messages/translate.ts';
 import { outcomeSentence } from './letter-outcomes.ts';
 import type { LetterPaper } from './letter-paper.ts';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const careIn = ({ since, exercises, log }: LetterPaper, { say, day }: LetterSpeech): string => {
   const methods = [...new Set(exercises.map(({ now }) => say(`method-${now.dose.method}`)))].join(', ');
@@ -46,7 +45,7 @@ const nowIn = ({ exercises, decisions }: LetterPaper, { say, joint: inWords, day
     ? say('all-rests')
     : decisions
         .map(({ joint, decision, setAnewOn }) => {
-          const where = capital(inWords(joint));
+          const where = capitalised(inWords(joint));
           return setAnewOn === null
             ? say(`decision-${decision}`, { where })
             : say('set-anew', { where, on: day(setAnewOn) });
