@@ -82,6 +82,21 @@ describe('what the answers about pain leave of today', () => {
     expect(begun.kind).toBe('full');
   });
 
+  it('goes back to what was planned when the patient thinks better of it, and never past what today left', () => {
+    const lighter = { type: 'lighter' } as const;
+    const back = { type: 'not-lighter' } as const;
+    expect(play(answered(2), lighter, back)).toEqual(answered(2));
+    const eased = play(answered(5), next);
+    expect(setsOf(play(eased, lighter))).toEqual([2, 2]);
+    expect(setsOf(play(eased, lighter, back))).toEqual([2, 3]);
+    const begun = play(answered(2), next, ...oneSet(0, 1, 15, 2_000_000), lighter, back);
+    expect(setsOf(begun)).toEqual([3, 3]);
+    expect(begun.kind).toBe('full');
+    const done = play(answered(2), lighter, next, ...oneSet(0, 1, 15, 2_000_000), back);
+    expect(setsOf(done)).toEqual([2, 3]);
+    expect(done.items[0]?.isEasierSession).toBe(true);
+  });
+
   it('is given back when the answer is corrected', () => {
     const corrected = play(
       answered(8),

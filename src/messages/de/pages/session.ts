@@ -16,6 +16,7 @@ export const words = {
   'item.load-sure-no': 'Nein, ändern',
   'item.start': 'Satz 1 beginnen',
   'item.skip': 'Auslassen',
+  'item.not-easier': 'Doch wie geplant',
   'item.finish': 'Hier beenden',
   'set.caption': 'Satz {set} von {of}',
   'set.target': '{low}- bis {high}-mal',

@@ -13,6 +13,7 @@ export const words = {
   'item.load-sure-no': 'No, change it',
   'item.start': 'Start set 1',
   'item.skip': 'Leave it out',
+  'item.not-easier': 'As planned after all',
   'item.finish': 'Finish here',
   'set.caption': 'Set {set} of {of}',
   'set.target': '{low}–{high} times',

@@ -41,6 +41,11 @@ interface Restriction {
 export type LimbAnswer = SignAnswer | 'unknown' | 'not-shown';
 export type LimbAnswers = Readonly<Partial<Record<LimbSign, LimbAnswer>>>;
 
+interface Planned {
+  readonly dose: Dose;
+  readonly isEasierSession: boolean;
+}
+
 export interface ItemDraft {
   readonly itemId: string;
   readonly prescriptionId: string;
@@ -56,7 +61,9 @@ export interface ItemDraft {
   /** Not done often yet: how to do it is shown open. */
   readonly isNew?: boolean;
   /** What the session began with, before the answers of today were known. */
-  readonly planned: { readonly dose: Dose; readonly isEasierSession: boolean };
+  readonly planned: Planned;
+  /** What that was before the patient asked for the easier session; absent where nobody did. */
+  readonly beforeLighter?: Planned;
   /** Not done today: because of today's answers, or because the patient said so. */
   readonly leftOut: 'offer' | 'patient' | null;
   readonly loadKg: number | null;

@@ -38,6 +38,8 @@ export type SessionEvent =
   | { readonly type: 'load'; readonly item: number; readonly loadKg: number }
   /** The lighter dose signed for days like this, for all that has not been begun. */
   | { readonly type: 'lighter' }
+  /** Not lighter after all: what "lighter" changed and nobody has begun since. */
+  | { readonly type: 'not-lighter' }
   | { readonly type: 'leave-out'; readonly item: number }
   | { readonly type: 'finish-here' }
   /** null: the count was lost. */

@@ -69,7 +69,11 @@ interface LeavingProps extends Pick<PageProps, 'send'> {
 const Leaving = ({ item, index, send, canFinish }: LeavingProps) =>
   item.sets.length > 0 || isCuffOn(item) ? null : (
     <div className="actions-quiet">
-      {item.isEasierSession ? null : (
+      {item.beforeLighter ? (
+        <Button tone="quiet" onClick={() => send({ type: 'not-lighter' })}>
+          {t('item.not-easier')}
+        </Button>
+      ) : item.isEasierSession ? null : (
         <Button tone="quiet" onClick={() => send({ type: 'lighter' })}>
           {t('today.easier')}
         </Button>
