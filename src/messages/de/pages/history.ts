@@ -33,6 +33,7 @@ export const words = {
   },
   'history.week-pain': 'Schmerz am Morgen: {low} bis {high}.',
   'history.week-pain-same': 'Schmerz am Morgen: {low}.',
+  'history.as-of': 'Stand: {day}.',
   'history.none': 'Es ist noch nichts eingetragen. Es beginnt mit Ihrem ersten Training.',
   'history.session': 'Training',
   'history.easier-session': 'Leichteres Training',

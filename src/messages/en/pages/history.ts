@@ -30,6 +30,7 @@ export const words = {
   },
   'history.week-pain': 'Pain in the morning: {low} to {high}.',
   'history.week-pain-same': 'Pain in the morning: {low}.',
+  'history.as-of': 'As it stood on {day}.',
   'history.none': 'Nothing has been recorded yet. It starts with your first session.',
   'history.session': 'Session',
   'history.easier-session': 'Easier session',

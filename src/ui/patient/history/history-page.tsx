@@ -81,6 +81,8 @@ const Weeks = ({ days }: Pick<HistoryView, 'days'>) => (
 export const HistoryPage = ({ view }: { readonly view: HistoryView }) => (
   <div className="stack-wide">
     <PageHeading>{t('history.title')}</PageHeading>
+    {/* Without signal this page is the last one that was kept: only its day tells that it is not today's. */}
+    <p className="soft">{t('history.as-of', { day: view.today })}</p>
     <Course view={view} />
     {view.days.length === 0 ? <p>{t('history.none')}</p> : <Weeks days={view.days} />}
     {view.earlierThan === null ? null : (

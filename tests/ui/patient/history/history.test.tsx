@@ -40,6 +40,11 @@ const page = (...days: readonly HistoryDay[]): string =>
     .replace(/\s+/g, ' ');
 const morning = (more: Partial<Morning>) => page(on('2026-03-02', [more]));
 
+describe('the page', () => {
+  it('says of which day it is, since without signal it is the last one kept', () =>
+    expect(page()).toContain('As it stood on 8 Mar 2026.'));
+});
+
 describe('a morning on the page', () => {
   it.each([
     [{}, 'Stiffness in the morning 10 minutes'],
