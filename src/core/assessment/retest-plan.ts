@@ -59,6 +59,8 @@ export interface RetestPlan {
   readonly dueOn: Day | null;
   /** null = once. */
   readonly everyDays: number | null;
+  /** Why it was stopped; null while it is not. */
+  readonly reason: string | null;
 }
 
 export interface RetestDue {
@@ -79,14 +81,31 @@ const nextDue = ({ setOn, dueOn, everyDays }: RetestPlan, measuredOn: readonly D
   return due;
 };
 
+export interface RetestStopped {
+  readonly measure: Kind;
+  readonly title: string;
+  readonly on: Day;
+  readonly reason: string;
+}
+
+const inOrder = (plans: readonly RetestPlan[]): readonly RetestPlan[] =>
+  plans.toSorted((a, b) => retestKinds.indexOf(a.measure) - retestKinds.indexOf(b.measure));
+
+/** The measures whose re-test was stopped and not planned anew. In the order of the measures. */
+export const retestsStopped = (plans: readonly RetestPlan[]): readonly RetestStopped[] =>
+  inOrder(plans).flatMap(({ measure, setOn, dueOn, reason }) =>
+    dueOn === null && reason !== null
+      ? [{ measure, title: measureOf(measure).title, on: setOn, reason }]
+      : [],
+  );
+
 /** Each planned measure with the day it is due next; stopped ones are left out. In the order of the measures. */
 export const retestsDue = (
   plans: readonly RetestPlan[],
   rows: readonly { readonly kind: Kind; readonly day: Day }[],
 ): readonly RetestDue[] =>
-  plans
+  inOrder(plans)
     .filter(({ dueOn }) => dueOn !== null)
-    .toSorted((a, b) => retestKinds.indexOf(a.measure) - retestKinds.indexOf(b.measure))
     .map((plan) => {
       const days = rows.filter(({ kind }) => kind === plan.measure).map(({ day }) => day);
       return {

@@ -1,6 +1,12 @@
 /** When a measure is to be taken again: the newest row of each measure counts, and one without a day stops it. */
 import { and, asc, eq, inArray } from 'drizzle-orm';
-import { type RetestDue, type RetestPlan, retestsDue } from '#core/assessment/retest-plan.ts';
+import {
+  type RetestDue,
+  type RetestPlan,
+  type RetestStopped,
+  retestsDue,
+  retestsStopped,
+} from '#core/assessment/retest-plan.ts';
 import type { CorrectionIndex } from '#core/corrections/correction.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
@@ -27,7 +33,12 @@ export const retestsOf = async (access: Access, patientId: string): Promise<read
   return rows.length === 0 ? [] : retestsDue(newestByMeasure(rows), await measurementsOf(access, patientId));
 };
 
-/** The same of a whole clinic, in two queries. */
+export const stoppedRetestsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RetestStopped[]> => retestsStopped(newestByMeasure(await retestRows(access, patientId)));
+
+/** What is due of a whole clinic, in two queries. */
 export const retestsOfClinic = async (access: Access, index: CorrectionIndex) => {
   const { read } = access.store;
   const mine = eq(retestPlan.clinicId, access.clinicId);
@@ -48,7 +59,7 @@ export const retestsOfClinic = async (access: Access, index: CorrectionIndex) =>
     );
 };
 
-type Wanted = Pick<RetestPlan, 'measure' | 'dueOn' | 'everyDays'> & { readonly reason: string | null };
+type Wanted = Omit<RetestPlan, 'setOn'>;
 
 const write = (access: Access, patientId: string, row: Wanted): Promise<string> =>
   access.store.write(async (tx) => {

@@ -66,7 +66,13 @@ describe('a planned re-test', () => {
       });
     await stop();
     expect(await dueOn()).toEqual([]);
+    const stopped = async () => (await staff().outcomes.get({ patientId: id() })).stoppedRetests;
+    expect(await stopped()).toEqual([
+      { measure: 'six-minute-walk', title: '6-minute walk', on: firstDay, reason: 'Moved away' },
+    ]);
     await expect(stop()).rejects.toThrow('No re-test of this is planned');
+    await plan();
+    expect(await stopped()).toEqual([]);
   });
 
   it('says how to put a wrong entry right', async () => {

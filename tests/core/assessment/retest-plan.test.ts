@@ -6,6 +6,7 @@ const plan = (over: Partial<RetestPlan> = {}): RetestPlan => ({
   measure: 'six-minute-walk',
   setOn: '2026-03-02',
   dueOn: '2026-04-13',
+  reason: null,
   everyDays: 42,
   ...over,
 });

@@ -8,7 +8,7 @@ import { goalsFrom } from '#core/episode/goals.ts';
 import { remeasurePlan } from '#core/prescribing/occlusion/pressure/remeasure-plan.ts';
 import { goalStepsOf } from '#data/assessment/goals.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
-import { planRetest, retestsOf, stopRetest } from '#data/assessment/retest-plans.ts';
+import { planRetest, retestsOf, stoppedRetestsOf, stopRetest } from '#data/assessment/retest-plans.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { effusionsOf } from '#data/patients/effusions.ts';
@@ -22,6 +22,7 @@ export const outcomesRouter = router({
     return {
       measurements: await measurementsOf(access, patient.id),
       effusions: await effusionsOf(access, patient.id),
+      stoppedRetests: await stoppedRetestsOf(access, patient.id),
       goals: goalsFrom(episode?.goals ?? [], await goalStepsOf(access, patient.id), access.day),
     };
   }),

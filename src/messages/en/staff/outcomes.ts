@@ -48,6 +48,7 @@ export const words = {
   'retest.plan': 'Plan a re-test',
   'retest.save': 'Save the re-test',
   'retest.stop': 'Stop it',
+  'retest.stopped': '{measure}: stopped {date}. {reason}',
   'retest.every-hint': '14 to 365 days; leave empty for once. Measured up to 7 days early counts.',
   'retest.week': 'Measure again this week',
   'sides.title': 'Side to side',

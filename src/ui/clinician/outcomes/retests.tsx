@@ -1,5 +1,5 @@
 /** What is to be measured again and when, each with its rhythm, to change or to stop. */
-import type { RetestDue } from '#core/assessment/retest-plan.ts';
+import type { RetestDue, RetestStopped } from '#core/assessment/retest-plan.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/outcomes.ts';
@@ -52,7 +52,23 @@ const Retest = ({
   </li>
 );
 
-export const Retests = ({ retests, ...at }: RetestsProps) => (
+/** What is no longer due, and why: not measuring it again was somebody's choice. */
+const Stopped = ({ stopped, day }: { readonly stopped: readonly RetestStopped[]; readonly day: Day }) =>
+  stopped.length === 0 ? null : (
+    <ul className="plain-list lined">
+      {stopped.map(({ measure, title, on, reason }) => (
+        <li key={measure} className="soft">
+          {say('retest.stopped', { measure: title, date: dayInWords(on, day), reason })}
+        </li>
+      ))}
+    </ul>
+  );
+
+export const Retests = ({
+  retests,
+  stopped,
+  ...at
+}: RetestsProps & { readonly stopped: readonly RetestStopped[] }) => (
   <section className="stack-close" id="retests">
     <h2>{say('retest.title')}</h2>
     {retests.length === 0 ? <p className="soft">{say('retest.none')}</p> : null}
@@ -61,6 +77,7 @@ export const Retests = ({ retests, ...at }: RetestsProps) => (
         <Retest key={retest.measure} retest={retest} {...at} />
       ))}
     </ul>
+    <Stopped stopped={stopped} day={at.day} />
     <div className="screen-only">
       <Disclosure summary={say('retest.plan')}>
         <RetestForm patientId={at.patientId} planned={null} />

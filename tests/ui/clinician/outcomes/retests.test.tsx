@@ -1,7 +1,7 @@
 /** The re-test plan as it is read: when each measure is due, its rhythm, and what falls into this week. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
-import type { RetestDue } from '#core/assessment/retest-plan.ts';
+import type { RetestDue, RetestStopped } from '#core/assessment/retest-plan.ts';
 import { Retests, RetestsThisWeek } from '#ui/clinician/outcomes/retests.tsx';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
@@ -16,7 +16,13 @@ const retest = (over: Partial<RetestDue> = {}): RetestDue => ({
 });
 const day = '2026-03-02';
 const shown = (...retests: readonly RetestDue[]) =>
-  renderToStaticMarkup(<Retests patientId="p" retests={retests} day={day} />);
+  renderToStaticMarkup(<Retests patientId="p" retests={retests} stopped={[]} day={day} />);
+const stopped: RetestStopped = {
+  measure: 'six-minute-walk',
+  title: '6-minute walk',
+  on: '2026-02-27',
+  reason: 'Walks with a frame now',
+};
 const week = (...retests: readonly RetestDue[]) =>
   renderToStaticMarkup(<RetestsThisWeek patientId="p" retests={retests} day={day} />);
 
@@ -37,6 +43,13 @@ describe('the re-test plan', () => {
   it('names its rhythm and the last measurement, and never takes none for one', () => {
     expect(shown(retest())).toContain('then every 42 days · last measured 19 Jan');
     expect(shown(retest({ everyDays: null, lastOn: null }))).toContain('once · never measured');
+  });
+});
+
+describe('a re-test that was stopped', () => {
+  it('stands with its day and why, beside what is still planned', () => {
+    const page = renderToStaticMarkup(<Retests patientId="p" retests={[]} stopped={[stopped]} day={day} />);
+    expect(page).toContain('6-minute walk: stopped 27 Feb. Walks with a frame now');
   });
 });
 
