@@ -12,7 +12,7 @@ export const words = {
   'patient-at': 'patient at: {whereabouts}',
   'nobody-else-named': 'nobody else named',
   'no-appointment-is-recorded': 'No appointment is recorded.',
-  'for-video-or-telephone-where': 'For video or telephone: where to send help.',
+  'for-video-or-telephone-where': 'Needed for video or telephone: where to send help.',
   'needed-for-video': 'Needed for video or telephone.',
   'one-per-line-a-carer': 'One per line: a carer, an interpreter, a nurse.',
 } as const;

@@ -106,6 +106,7 @@ const Start = ({
         given={item.loadKg}
         takeText={t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
         onTake={onTake}
+        onBack={() => setOther(false)}
       />
     );
   return (

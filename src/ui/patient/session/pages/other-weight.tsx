@@ -48,10 +48,12 @@ interface OtherWeightProps {
   /** Of the button that takes it. */
   readonly takeText: string;
   readonly onTake: (loadKg: number) => void;
+  /** Nothing is taken: back to the weight that stood there; absent where the page has its own way back. */
+  readonly onBack?: () => void;
 }
 
 /** Typed, and asked about once where it is far over the plan. */
-export const OtherWeight = ({ plannedKg, given, takeText, onTake }: OtherWeightProps) => {
+export const OtherWeight = ({ plannedKg, given, takeText, onTake, onBack }: OtherWeightProps) => {
   const isGrams = isWeighedInGrams(plannedKg);
   const figureOf = (kg: number) => (isGrams ? gramsOf(kg) : Number(weightFigure(kg)));
   const [typed, setTyped] = useState(
@@ -79,9 +81,16 @@ export const OtherWeight = ({ plannedKg, given, takeText, onTake }: OtherWeightP
         onChange={(event) => setTyped(event.target.value)}
       />
       {sure === null ? (
-        <Button isLarge isWide onClick={take}>
-          {takeText}
-        </Button>
+        <>
+          <Button isLarge isWide onClick={take}>
+            {takeText}
+          </Button>
+          {onBack ? (
+            <Button tone="quiet" onClick={onBack}>
+              {t('ask.back')}
+            </Button>
+          ) : null}
+        </>
       ) : (
         <ConfirmQuestion
           question={t('item.load-sure', { weight: weightText(sure) })}
