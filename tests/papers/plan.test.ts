@@ -48,7 +48,12 @@ describe('the plan on paper', () => {
       for (const text of cautions) expect(all).toContain(text[language]);
       for (const flag of redFlags) expect(all).toContain(pageWord(language, `flag.${flag}`));
       for (const number of ['112', '020 913 0140', '116 117']) expect(all).toContain(number);
-      expect(all).toContain(pageWord(language, 'pain.limit', { joint: 'right-knee', limit: 5 }));
+      expect(all).toContain(
+        pageWord(language, 'pain.limit', {
+          where: pageWord(language, 'pain.in', { joint: 'right-knee' }),
+          limit: 5,
+        }),
+      );
       expect(all).toContain('Nuala Derravane');
       expect(all).toContain(everyLanguage[language].sentences['plan-paper']['holds-until'] as string);
       expect(read.untagged).toEqual([]);

@@ -20,3 +20,17 @@ export const askedInSession = (
   const asked = followed.filter((joint) => loaded.has(joint));
   return asked.length > 0 ? asked : followed.slice(0, allAsked);
 };
+
+interface JointsOfLimit {
+  readonly limit: number;
+  readonly joints: readonly Joint[];
+}
+
+/** Followed joints by their acceptable pain limit, in the order they come: what holds for several is said once. */
+export const jointsByPainLimit = (
+  limits: readonly { readonly joint: Joint; readonly limit: number }[],
+): readonly JointsOfLimit[] =>
+  [...new Set(limits.map(({ limit }) => limit))].map((limit) => ({
+    limit,
+    joints: limits.filter((one) => one.limit === limit).map(({ joint }) => joint),
+  }));

@@ -16,6 +16,7 @@ import type { Args } from '#messages/sentence.ts';
 import { translate } from '#messages/translate.ts';
 import type { Look } from '../look.ts';
 import { exerciseDrawing } from './exercise-drawing.ts';
+import { painAllowed } from './pain-allowed.ts';
 import type { PlanPaper, PlanPaperExercise } from './plan-paper.ts';
 
 type PlanWords = typeof planPaper;
@@ -109,18 +110,11 @@ const diaryIn = (plan: PlanPaper, { say }: Words): readonly string[] =>
         say('stiffness', { joint }),
       ]);
 
-const painIn = ({ joints, clinic }: PlanPaper, { say, tag }: Words): readonly string[] =>
-  joints.length === 0
-    ? [say('no-joint', { phone: clinic.phone })]
-    : joints.map(({ joint, acceptablePainLimit: limit }) =>
-        limit === null ? say('no-limit', { joint }) : pageWord(tag, 'pain.limit', { joint, limit }),
-      );
-
 const guidanceIn = (plan: PlanPaper, words: Words) => {
   const { say } = words;
   const { phone } = plan.clinic;
   return [
-    { title: say('pain'), lines: painIn(plan, words) },
+    { title: say('pain'), lines: painAllowed(plan, words) },
     { title: say('worse'), lines: [say('worse-morning'), say('worse-again', { phone }), say('missed-day')] },
   ];
 };

@@ -64,6 +64,19 @@ describe('the acceptable pain limit', () => {
     expect(sessionPage('item:0', [lookup({ joint: 'left-hip' })])).not.toContain('is allowed');
   });
 
+  it('is said once of all joints it is the same for', () => {
+    const page = todayPage([
+      lookup(),
+      lookup({ joint: 'left-hip', acceptablePainLimit: 5 }),
+      lookup({ joint: 'left-knee' }),
+    ]);
+    expect(page).toContain(
+      'Pain in your right knee and in your left knee up to 6 of 10 is allowed. Over 6: stop.',
+    );
+    expect(page).toContain('Pain in your left hip up to 5 of 10 is allowed. Over 5: stop.');
+    expect(page.match(/is allowed/g)).toHaveLength(2);
+  });
+
   it('is not said of the pain before the work, which eases a session by other numbers', () => {
     expect(sessionPage('before:right-knee', [lookup()])).not.toContain('is allowed');
   });

@@ -38,5 +38,6 @@ export const words = {
   'dose.signed': 'Festgelegt von {name}.',
   'dose.how': 'So geht es',
   'dose.keep': 'Denken Sie daran',
-  'pain.limit': 'Schmerz {joint:in} bis {limit} von 10 ist erlaubt. Darüber: aufhören.',
+  'pain.in': '{joint:label}',
+  'pain.limit': 'Schmerz bis {limit} von 10 ist erlaubt ({where}). Über {limit}: aufhören.',
 } as const satisfies Same<typeof english>;

@@ -34,5 +34,6 @@ export const words = {
   'dose.signed': 'Set by {name}.',
   'dose.how': 'How to do it',
   'dose.keep': 'Keep in mind',
-  'pain.limit': 'Pain in your {joint} up to {limit} of 10 is allowed. Over {limit}: stop.',
+  'pain.in': 'in your {joint}',
+  'pain.limit': 'Pain {where} up to {limit} of 10 is allowed. Over {limit}: stop.',
 } as const;
