@@ -122,9 +122,22 @@ describe('the decisions of a review', () => {
 
 describe('the question of a decision', () => {
   const dose = { method: 'low-load', sets: 3, repetitions: { low: 23, high: 25 }, loadKg: 4 };
-  const proposal = (effect: string) => [{ dose, effect }] as never;
-  const of = (word: string, effect?: string) =>
-    questionOf(decision('d', '2026-04-01', { decision: word }) as never, effect ? proposal(effect) : []);
+  const proposal = (effect: string, over: object = {}) => ({ itemId: 'chair', dose, effect, ...over });
+  const unsigned = [{ decisionId: 'd', itemId: 'chair' }];
+  const asked = (word: string, proposals: readonly object[], waiting: readonly object[] = unsigned) =>
+    questionOf(
+      decision('d', '2026-04-01', { decision: word }) as never,
+      proposals as never,
+      waiting as never,
+    );
+  const of = (word: string, effect?: string) => asked(word, effect ? [proposal(effect)] : []);
+
+  it('asks to sign what waits for a signature and nothing that is signed already', () => {
+    const other = proposal('awaits-signature', { itemId: 'hand', dose: { ...dose, loadKg: 0.75 } });
+    const both = [proposal('awaits-signature'), other];
+    expect(asked('progress', both)).toBe('Sign 3 × 23–25, 4 kg?');
+    expect(asked('progress', both, [])).toBe('Go on with 3 × 23–25, 4 kg and 3 × 23–25, 750 g?');
+  });
 
   it('asks in the words of the dose, and of the joint where no dose is named', () => {
     expect(of('hold', 'repeat')).toBe('Keep 3 × 23–25, 4 kg for now?');

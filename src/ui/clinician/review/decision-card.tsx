@@ -166,7 +166,7 @@ export const DecisionCard = ({ decision, at, isLive }: CardProps) => {
       </p>
       <h2 className="decision-question">
         {isLive
-          ? questionOf(decision, proposals)
+          ? questionOf(decision, proposals, at.prescriptions.unsigned)
           : say('was', { date: momentInWords(decision.evaluatedAt, at.clock), word: word.toLowerCase() })}
       </h2>
       {isLive || response ? null : (
