@@ -3,7 +3,7 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
-import { type LimbSign, type SignAnswer, signsAsked } from '#core/prescribing/occlusion/limb-check.ts';
+import type { LimbSign, SignAnswer } from '#core/prescribing/occlusion/limb-check.ts';
 import { type Carer, type News, newsKinds } from '#core/record/entry-words.ts';
 import type { StopReason } from '#core/record/record.ts';
 import type { Text } from '#messages/text.ts';
@@ -172,12 +172,6 @@ export const asksReason = (item: ItemDraft, set: number): boolean => {
 export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
   ...new Set([...(draft.flagsBefore ?? []), ...draft.flagsNow, ...(draft.flagsDuring ?? [])]),
 ];
-
-/** The signs a line asks about; a pulse the patient was not shown is not asked about again. */
-export const signsOf = ({ dose, signs }: ItemDraft, isLater: boolean): readonly LimbSign[] =>
-  dose.method === 'occlusion'
-    ? signsAsked(dose).filter((sign) => !(isLater && signs?.[sign] === 'not-shown'))
-    : [];
 
 /** The exercise goes on: a set is to come, or the last one is not finished. */
 export const hasSetsLeft = ({ leftAt, sets, dose }: ItemDraft): boolean =>

@@ -18,8 +18,8 @@ import {
   type SessionDraft,
   scoreKey,
   setOf,
-  signsOf,
 } from './draft.ts';
+import { signsOf } from './limb-signs.ts';
 import { signFormOf } from './sign-form.ts';
 import { asksLoad, reachedSets } from './steps.ts';
 

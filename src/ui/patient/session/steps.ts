@@ -4,8 +4,9 @@
  */
 import type { Joint } from '#core/exercises/joints.ts';
 import { type LimbSign, limbSigns } from '#core/prescribing/occlusion/limb-check.ts';
-import { asksReason, type ItemDraft, plannedLoadKg, type SessionDraft, setOf, signsOf } from './draft.ts';
+import { asksReason, type ItemDraft, plannedLoadKg, type SessionDraft, setOf } from './draft.ts';
 import { hurtAtSet, isLimbChanged, isOut, reportedNew } from './left-out.ts';
+import { signsOf } from './limb-signs.ts';
 import { type Step, type StepParts, stepAt } from './step-names.ts';
 
 /** The sign a "limb" or "limb-later" step asks about. */

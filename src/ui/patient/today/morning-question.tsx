@@ -1,6 +1,6 @@
 /** The first question of the morning stands on today's page; its answer goes on to the next. */
 import type { TodayView } from '#api/patient/today-view.ts';
-import { Scores } from '../questions/score-question.tsx';
+import { Scores } from '../questions/scores.tsx';
 import type { Score } from '../session/draft.ts';
 import { t } from '../words.ts';
 
