@@ -84,9 +84,9 @@ describe('the decisions of a review', () => {
     expect(accepts(shown({ decisionId: 'd3', asks }))).toEqual(['d3']);
   });
 
-  it('list four at once and count the rest, which the address opens', () => {
-    expect(shown().match(/aria-label="Read the decision of/g)).toHaveLength(4);
-    expect(shown()).toContain('7 more');
+  it('list three at once and count the rest, which the address opens', () => {
+    expect(shown().match(/aria-label="Read the decision of/g)).toHaveLength(3);
+    expect(shown()).toContain('8 more');
     expect(shown({ isEveryDecision: true }).match(/aria-label="Read the decision of/g)).toHaveLength(11);
   });
 

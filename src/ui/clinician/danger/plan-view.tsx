@@ -82,37 +82,52 @@ export const StandsNow = ({
   );
 };
 
-const Line = ({
-  item,
-  joints,
-  clock,
-}: {
-  readonly item: PlanItem;
+interface LineProps {
+  /** Of which the same stands for the same reasons. */
+  readonly items: readonly [PlanItem, ...PlanItem[]];
   readonly joints: Joints;
   readonly clock: ClinicClock;
-}) => (
-  <li>
-    <Tag today={item.today} /> <strong>{exerciseTitle(item.exerciseId)}</strong>
-    {item.reasons.length > 0 ? <span className="soft">: {whyInWords(item, joints)}</span> : null}
-    {item.testFrom !== null && item.testFrom > clock.now ? (
-      <span className="soft"> {say('no-test-before', { at: momentInWords(item.testFrom, clock) })}</span>
-    ) : null}
-  </li>
-);
+}
 
-export const PlanView = ({
-  plan,
-  clock,
-}: {
+const Line = ({ items, joints, clock }: LineProps) => {
+  const [{ today, reasons, testFrom }] = items;
+  return (
+    <li>
+      <Tag today={today} />{' '}
+      <strong>{items.map(({ exerciseId }) => exerciseTitle(exerciseId)).join('; ')}</strong>
+      {reasons.length > 0 ? <span className="soft">: {whyInWords(items[0], joints)}</span> : null}
+      {testFrom !== null && testFrom > clock.now ? (
+        <span className="soft"> {say('no-test-before', { at: momentInWords(testFrom, clock) })}</span>
+      ) : null}
+    </li>
+  );
+};
+
+/** Exercises of which nothing else is to be said share a line; the others have one each. */
+const linesOf = (items: readonly PlanItem[], { now }: ClinicClock): readonly LineProps['items'][] => {
+  const lines = new Map<string, [PlanItem, ...PlanItem[]]>();
+  for (const item of items) {
+    const isPlain = item.reasons.length === 0 && (item.testFrom === null || item.testFrom <= now);
+    const key = isPlain ? item.today : item.itemId;
+    const known = lines.get(key);
+    if (known) known.push(item);
+    else lines.set(key, [item]);
+  }
+  return [...lines.values()];
+};
+
+interface PlanViewProps {
   readonly plan: Pick<Plan, 'items' | 'joints'>;
   readonly clock: ClinicClock;
-}) => (
+}
+
+export const PlanView = ({ plan, clock }: PlanViewProps) => (
   <section className="stack-close" aria-labelledby="plan-today">
     <h2 id="plan-today">{say('what-the-patient-may-do')}</h2>
     {plan.items.length === 0 ? <p className="soft">{say('no-prescription-is-in-force')}</p> : null}
     <ul className="plain-list">
-      {plan.items.map((item) => (
-        <Line key={item.itemId} item={item} joints={plan.joints} clock={clock} />
+      {linesOf(plan.items, clock).map((items) => (
+        <Line key={items[0].itemId} items={items} joints={plan.joints} clock={clock} />
       ))}
     </ul>
   </section>

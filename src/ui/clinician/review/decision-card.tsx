@@ -2,17 +2,15 @@
 
 import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
 import { stepInWords } from '#core/decision/explain.ts';
-import { sameAgain } from '#core/prescribing/changes-in-words.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/review/decisions.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Decision, Prescriptions, Proposal, Response } from '../answers.ts';
-import { doseInWords, doseTitle } from '../dose-words.ts';
-import { SignButton } from '../prescribing/sign-button.tsx';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { contactInWords, decisionStatus, factInWords, todayInWords } from '../words.ts';
 import { questionOf } from './decision-question.ts';
+import { ProposalLine, ToPatient } from './proposal-line.tsx';
 import { ReasonInShort, ReasonView, unknownIn } from './reason-view.tsx';
 import { RespondForm } from './respond-form.tsx';
 import { responseInWords } from './response-words.ts';
@@ -38,39 +36,15 @@ interface CardProps {
   readonly isLive: boolean;
 }
 
-/** What comes of it and what changes; nobody is told of the same dose twice, or of a dose where there is no session. */
-const effectInWords = ({ kind, effect, changes }: Proposal): string => {
-  const others = changes.filter((change) => change !== sameAgain);
-  return kind === 'stop' ? others.join(' ') : [`${say(`effect.${effect}`)}.`, ...others].join(' ');
-};
-
-const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly at: DecisionContext }) => {
-  const isToSign = proposal.effect === 'awaits-signature';
-  const unsigned = at.prescriptions.unsigned.filter(({ itemId }) => isToSign && itemId === proposal.itemId);
-  const waiting = unsigned.find(({ decisionId }) => decisionId === proposal.decisionId);
-  return (
-    <li className="stack-close">
-      <p>
-        <strong>{doseTitle(proposal.dose)}</strong>: {effectInWords(proposal)}
-      </p>
-      {proposal.effect === 'repeat' ? null : <p className="soft">{doseInWords(proposal.dose)}</p>}
-      <p className="soft">{say('to-patient', { text: proposal.toPatient })}</p>
-      {waiting ? (
-        <SignButton
-          patientId={at.patientId}
-          prescriptionId={waiting.id}
-          signer={at.signer}
-          title={doseTitle(waiting.dose)}
-          readAt={at.clock.now}
-        />
-      ) : unsigned.length > 0 ? (
-        <p>
-          {say('waits-elsewhere')}{' '}
-          <a href={`/patients/${at.patientId}/prescriptions#unsigned`}>{say('waits-link')}</a>
-        </p>
-      ) : null}
-    </li>
-  );
+/** A day as planned without a contact is what stands anyway; anything else is said. */
+const MayComeOfIt = ({ decision: { largestStep, today, contact } }: Pick<CardProps, 'decision'>) => {
+  const said = [
+    ...(largestStep ? [say('largest-step', { step: stepInWords[largestStep] })] : []),
+    ...(today === 'as-planned' && contact === 'none'
+      ? []
+      : [say('by-itself', { today: todayInWords[today], contact: contactInWords[contact] })]),
+  ];
+  return said.length === 0 ? null : <p>{said.join(' ')}</p>;
 };
 
 /** An override proposes anew: of each exercise only its last word stands. */
@@ -172,13 +146,7 @@ export const DecisionCard = ({ decision, at, isLive }: CardProps) => {
       {isLive || response ? null : (
         <p>{say(at.replaced.has(decision.id) ? 'replaced-that-day' : 'nobody-answered')}</p>
       )}
-      <p>
-        {decision.largestStep ? `${say('largest-step', { step: stepInWords[decision.largestStep] })} ` : ''}
-        {say('by-itself', {
-          today: todayInWords[decision.today],
-          contact: contactInWords[decision.contact],
-        })}
-      </p>
+      <MayComeOfIt decision={decision} />
       {proposals.length > 0 ? (
         <ul className="plain-list stack-close" aria-label={say('next.doses')}>
           {proposals.map((proposal) => (
@@ -190,6 +158,7 @@ export const DecisionCard = ({ decision, at, isLive }: CardProps) => {
       {response ? <p>{responseInWords(response, at.clock)}</p> : null}
       {isLive ? <Answer decision={decision} at={at} response={response} /> : null}
       <Reasons decision={decision} />
+      <ToPatient proposals={proposals} />
       <div className="screen-only">
         <WhatWouldChange patientId={at.patientId} decisionId={decision.id} />
       </div>

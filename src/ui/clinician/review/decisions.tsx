@@ -80,7 +80,7 @@ const DoseLinks = ({ patient, choice: { version } }: ReviewProps) =>
     </p>
   ) : null;
 
-const listedAtOnce = 4;
+const listedAtOnce = 3;
 
 /** Those that stood at the end of their day first; every one, replaced or not, by address. */
 const EarlierDecisions = (props: EarlierProps) => {

@@ -102,7 +102,6 @@ export const ReviewScreen = (props: ReviewProps) => {
           <PlanView plan={review.plan} clock={props.clock} />
           <Decisions review={props} joint={choice.joint} />
           <BaselineSection {...props} joint={choice.joint} />
-          <NextReview {...props} />
         </div>
         <div className="stack">
           <SeriesView
@@ -117,7 +116,10 @@ export const ReviewScreen = (props: ReviewProps) => {
           />
           <LimbView checks={review.limbChecks} prescriptions={review.prescriptions} clock={props.clock} />
           <FindingsView findings={findingsOf(series, review.record, review.settings)} />
-          <Correspondence {...props} />
+          <div className="review-foot">
+            <Correspondence {...props} />
+            <NextReview {...props} />
+          </div>
         </div>
       </div>
     </div>

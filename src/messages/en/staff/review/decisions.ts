@@ -19,7 +19,7 @@ export const words = {
   'effect.acts-at-once': 'applies at once, within the signed dose',
   'effect.awaits-signature': 'waiting to be signed',
   'effect.repeat': 'the same dose again',
-  'to-patient': 'To the patient: “{text}”',
+  'to-patient': 'What the patient reads',
   'answered-by': 'by {name}, {time}',
   accepted: 'Accepted {by}.',
   'another-answer': 'another answer',
