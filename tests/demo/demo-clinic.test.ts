@@ -173,43 +173,37 @@ describe('the demo clinic as a whole', () => {
     expect(rows).toBeGreaterThan(1000);
   });
 
-  // By the product's own connection every table; by any other those with a trigger of their own against it.
   it.each([
-    ['the product’s own connection', 1, [] as string[]],
-    ['any other connection', 0, ['decision', 'prescription', 'training_session']],
-  ])(
-    'no row of an append-only table can be replaced, by its key or by its place: %s',
-    (_, recursive, open) => {
-      const { client } = store.writer;
-      client.pragma(`recursive_triggers = ${recursive}`);
-      const tables = [...appendOnlyTables.keys()]
-        .map((table) => getTableName(table))
-        .filter((name) => client.prepare(`SELECT 1 FROM ${name}`).get() !== undefined);
-      const taken: string[] = [];
-      for (const name of tables) {
-        const columns = (client.pragma(`table_info(${name})`) as { name: string; pk: number }[]).map(
-          ({ name: column, pk }) => (pk > 0 && column !== 'clinic_id' ? `${column} || 7` : column),
-        );
-        for (const values of ['rowid, *', `rowid, ${columns.join(', ')}`]) {
-          const names = (client.pragma(`table_info(${name})`) as { name: string }[]).map((one) => one.name);
-          const into = `INSERT OR REPLACE INTO ${name} (rowid, ${names.join(', ')})`;
-          try {
-            client.exec(`BEGIN; ${into} SELECT ${values} FROM ${name} LIMIT 1`);
-            taken.push(name);
-          } catch (error) {
-            const refused =
-              recursive === 1 || !open.includes(name) ? `${name} is append-only` : 'FOREIGN KEY';
-            expect(String(error)).toContain(refused);
-          } finally {
-            client.exec('ROLLBACK');
-          }
+    ['the product’s own connection', 1],
+    ['any other connection', 0],
+  ])('no row of an append-only table can be replaced, by its key or by its place: %s', (_, recursive) => {
+    const { client } = store.writer;
+    client.pragma(`recursive_triggers = ${recursive}`);
+    const tables = [...appendOnlyTables.keys()]
+      .map((table) => getTableName(table))
+      .filter((name) => client.prepare(`SELECT 1 FROM ${name}`).get() !== undefined);
+    const taken: string[] = [];
+    for (const name of tables) {
+      const columns = (client.pragma(`table_info(${name})`) as { name: string; pk: number }[]).map(
+        ({ name: column, pk }) => (pk > 0 && column !== 'clinic_id' ? `${column} || 7` : column),
+      );
+      for (const values of ['rowid, *', `rowid, ${columns.join(', ')}`]) {
+        const names = (client.pragma(`table_info(${name})`) as { name: string }[]).map((one) => one.name);
+        const into = `INSERT OR REPLACE INTO ${name} (rowid, ${names.join(', ')})`;
+        try {
+          client.exec(`BEGIN; ${into} SELECT ${values} FROM ${name} LIMIT 1`);
+          taken.push(name);
+        } catch (error) {
+          expect(String(error)).toContain(`${name} is append-only`);
+        } finally {
+          client.exec('ROLLBACK');
         }
       }
-      client.pragma('recursive_triggers = ON');
-      expect([...new Set(taken)].sort()).toEqual(open);
-      expect(tables.length).toBeGreaterThan(25);
-    },
-  );
+    }
+    client.pragma('recursive_triggers = ON');
+    expect(taken).toEqual([]);
+    expect(tables.length).toBeGreaterThan(25);
+  });
 
   it('puts people on today’s worklist in the order its README tells', async () => {
     const query = { after: null, limit: 100, kind: null, assignedTo: null };

@@ -232,6 +232,7 @@ export const pauseOwner = kit.appendOnly(
   },
   (t) => [
     kit.index('pause_owner_by_patient').on(t.patientId, t.recordedAt),
+    kit.index('pause_owner_of_decision').on(t.decisionId),
     kit.check('pause_owner_day', sql`${t.until} GLOB ${sql.raw(`'${dayShape}'`)}`),
   ],
 );

@@ -92,6 +92,8 @@ export const proposal = kit.appendOnly(
   (t) => [
     kit.index('proposal_by_patient').on(t.patientId, t.madeAt),
     kit.index('proposal_by_item').on(t.itemId, t.madeAt),
+    kit.index('proposal_of_prescription').on(t.prescriptionId),
+    kit.index('proposal_of_decision').on(t.decisionId),
     kit.check('proposal_effect', sql`${t.effect} IN (${words(proposalEffects)})`),
     kit.check('proposal_kind', sql`${t.kind} IN (${words(proposalKinds)})`),
     kit.check('proposal_decision', sql`${t.decision} IN (${words(decisionWords)})`),

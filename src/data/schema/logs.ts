@@ -133,6 +133,8 @@ export const setLog = kit.appendOnly(
         t.stopReason,
         t.easier,
       ),
+    kit.index('set_log_by_session').on(t.sessionId),
+    kit.index('set_log_by_prescription').on(t.prescriptionId),
     kit.check('set_log_repetitions', wholeWithin(t.repetitions, 0, 500)),
     kit.check('set_log_load', sql`${t.loadKg} IS NULL OR ${t.loadKg} BETWEEN 0 AND 500`),
     kit.check('set_log_reserve', wholeWithin(t.reserve, 0, 10)),
@@ -198,6 +200,7 @@ export const twoHours = kit.appendOnly(
     kit
       .index('two_hours_of_session')
       .on(t.patientId, t.sessionId, t.clockDoubtful, t.joint, t.pain, t.arrivedAt),
+    kit.index('two_hours_by_session').on(t.sessionId),
     kit.check('two_hours_pain', wholeWithin(t.pain, 0, 10)),
   ],
 );

@@ -1,8 +1,8 @@
 /** The triggers of the file, written from the marks of the append-only tables. The migration tool writes none. */
-import { getTableName, is } from 'drizzle-orm';
-import { getTableConfig, SQLiteTable } from 'drizzle-orm/sqlite-core';
+import { getTableName } from 'drizzle-orm';
+import { getTableConfig, type SQLiteTable } from 'drizzle-orm/sqlite-core';
 import { appendOnlyTables } from './kit.ts';
-import * as schema from './schema.ts';
+import './schema.ts';
 
 export interface Trigger {
   readonly name: string;
@@ -21,30 +21,6 @@ const keysOf = (table: SQLiteTable): readonly (readonly string[])[] => {
   return [...single, ...joined, ...named, ['rowid']];
 };
 
-/** Of a table the columns it can be searched by. */
-const searchedBy = (table: SQLiteTable): readonly string[] => {
-  const indexed = getTableConfig(table).indexes.map(({ config }) => config.columns[0] as { name: string });
-  return [...keysOf(table).map(([first = '']) => first), ...indexed.map(({ name }) => name)];
-};
-
-const tables = (Object.values(schema) as readonly unknown[]).filter((one): one is SQLiteTable =>
-  is(one, SQLiteTable),
-);
-
-/**
- * Whether rows of another table refer to this one by a column they cannot be searched by. A trigger before
- * insertion would make the engine look through all of them at each insertion, for the length of the table.
- */
-const isReferredToUnsearched = (table: SQLiteTable): boolean =>
-  tables.some((other) =>
-    getTableConfig(other)
-      .foreignKeys.map((key) => key.reference())
-      .some(
-        ({ foreignTable, columns }) =>
-          foreignTable === table && !columns.some(({ name }) => searchedBy(other).includes(name)),
-      ),
-  );
-
 /** REPLACE takes a row away without its delete trigger, so a row whose key is there already is refused itself. */
 const whenThere = (table: SQLiteTable, name: string): string => {
   const same = keysOf(table).map(
@@ -53,26 +29,23 @@ const whenThere = (table: SQLiteTable, name: string): string => {
   return ` WHEN EXISTS (SELECT 1 FROM ${name} WHERE ${same.join(' OR ')})`;
 };
 
-type Act = 'update' | 'delete' | 'replace';
-
-/**
- * Sessions, prescriptions and decisions have no trigger of their own against replacement: this product's
- * connections let REPLACE fire the one against deletion, and behind it a digest in the audit shows it.
- */
-const actsAgainst = (table: SQLiteTable): readonly Act[] =>
-  isReferredToUnsearched(table) ? ['update', 'delete'] : ['update', 'delete', 'replace'];
+const acts = ['update', 'delete', 'replace'] as const;
+type Act = (typeof acts)[number];
 
 const conditionOf = (act: Act, table: SQLiteTable, keptWhile: string | null): string => {
   if (act === 'replace') return whenThere(table, getTableName(table));
   return act === 'delete' && keptWhile !== null ? ` WHEN ${keptWhile}` : '';
 };
 
-/** Two or three for each append-only table, in order of name. */
+/**
+ * Three for each append-only table, in order of name. The one before insertion makes the engine look, at each row
+ * put in, for rows that refer to it; whatever refers to such a table has an index by that column.
+ */
 export const triggersOfSchema = (): readonly Trigger[] =>
   [...appendOnlyTables]
     .flatMap(([table, keptWhile]) => {
       const name = getTableName(table);
-      return actsAgainst(table).map((act) => {
+      return acts.map((act) => {
         const event = act === 'replace' ? 'INSERT' : act.toUpperCase();
         const when = conditionOf(act, table, keptWhile);
         const body = `BEGIN SELECT RAISE(ABORT, '${name} is append-only'); END`;

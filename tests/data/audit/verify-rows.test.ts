@@ -87,9 +87,10 @@ describe('the rows of the record against the audit', () => {
     ]);
   });
 
-  it('a session was replaced by another program, past the triggers that stand: it is named', async () => {
+  it('a session was replaced by another program, its trigger against that taken away: it is named', async () => {
     const { client } = store.writer;
     client.pragma('recursive_triggers = OFF');
+    client.exec('DROP TRIGGER training_session_no_replace');
     const columns = client.pragma('table_info(training_session)') as { name: string }[];
     const values = columns.map(({ name }) => (name === 'ended_at' ? 'ended_at - 60000' : name)).join(', ');
     client.exec(`INSERT OR REPLACE INTO training_session SELECT ${values} FROM training_session`);
