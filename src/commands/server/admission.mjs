@@ -11,8 +11,8 @@ const mostAtOnce = 16;
 
 /** How long the line may be: what is saved in so many seconds lately, but never under or over so many. */
 const placesFor = {
-  newcomers: { seconds: 1, least: 16, most: 64 },
-  returning: { seconds: 2, least: 32, most: 128 },
+  newcomers: { seconds: 1, least: 8, most: 64 },
+  returning: { seconds: 2, least: 16, most: 128 },
 };
 
 /** Of those sent away so many are known again; a clinic has fewer phones. */
@@ -38,7 +38,7 @@ const paceBy = (clock) => {
     },
     placesIn: ({ seconds, least, most }) => {
       const pace = perSecond();
-      return pace === null ? most : Math.min(most, Math.max(least, Math.ceil(pace * seconds)));
+      return pace === null ? least : Math.min(most, Math.max(least, Math.ceil(pace * seconds)));
     },
     secondsFor: (count) => {
       const pace = perSecond();
@@ -61,18 +61,29 @@ const rememberSome = () => {
   };
 };
 
-/** The line itself, without anything of a server. @param {() => number} clock */
-export const admission = (clock = () => performance.now()) => {
+/**
+ * The line itself, without anything of a server.
+ * @param {() => number} clock
+ * @param {(go: () => void) => void} settled calls back once the next may be let in
+ */
+export const admission = (clock = () => performance.now(), settled = (go) => go()) => {
   /** @type {(() => void)[]} */
   const waiting = [];
   const sentAway = rememberSome();
   const pace = paceBy(clock);
   let atOnce = 0;
-  const next = () => {
+  let isSettling = false;
+  const letIn = () => {
+    isSettling = false;
     while (atOnce < mostAtOnce && waiting.length > 0) {
       atOnce += 1;
       waiting.shift()?.();
     }
+  };
+  const next = () => {
+    if (isSettling || atOnce >= mostAtOnce || waiting.length === 0) return;
+    isSettling = true;
+    settled(letIn);
   };
   const leave = () => {
     atOnce -= 1;
@@ -95,7 +106,8 @@ export const admission = (clock = () => performance.now()) => {
      */
     enter: (who, go) => {
       const places = pace.placesIn(sentAway.has(who) ? placesFor.returning : placesFor.newcomers);
-      if (atOnce >= mostAtOnce && waiting.length >= places) {
+      // Who is let in as soon as nobody else is coming does not stand in anybody's way.
+      if (waiting.length >= places + mostAtOnce - atOnce) {
         sentAway.add(who);
         return pace.secondsFor(waiting.length + atOnce);
       }
@@ -140,9 +152,10 @@ const sendAway = (response, seconds) => {
 /**
  * In front of the pages: entries of phones take their turn, everything else goes on.
  * @param {(request: import('node:http').IncomingMessage, response: import('node:http').ServerResponse) => void} pages
+ * @param {(go: () => void) => void} settled
  */
-export const inTurn = (pages) => {
-  const line = admission();
+export const inTurn = (pages, settled) => {
+  const line = admission(undefined, settled);
   return (request, response) => {
     if (!isEntry(request)) return pages(request, response);
     onceHere(request, () => {

@@ -7,6 +7,7 @@ import { dataHeaders, fixedHeaders } from '#server/http/fixed-headers.mjs';
 import { root } from '../paths.mjs';
 import { CannotGoOn } from '../say.mjs';
 import { inTurn } from './admission.mjs';
+import { arrivals } from './arrivals.mjs';
 import { addressesIn, networkOfPeer } from './forwarded.mjs';
 
 /** A browser has sent its headers long before, and a phone on a poor line its entry. */
@@ -39,7 +40,8 @@ const refuseMethod = (response) => {
  * @param {typeof inTurn} turns who is let in when
  */
 export const bounded = (pages, trusted, turns = inTurn) => {
-  const answer = turns(pages);
+  const { came, settled } = arrivals();
+  const answer = turns(pages, settled);
   const server = createServer(limits, (request, response) => {
     const { headers, method = '', socket } = request;
     if (!methods.includes(method)) return refuseMethod(response);
@@ -50,6 +52,7 @@ export const bounded = (pages, trusted, turns = inTurn) => {
     );
     answer(request, response);
   });
+  server.on('connection', came);
   server.maxConnections = mostConnections;
   return server;
 };
