@@ -6,6 +6,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { demoNow } from '#demo/clinic.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
 import { run as verifyAudit } from '../../verify-audit.ts';
+import { percentileOf } from '../bench/pairs.ts';
 import { type OwnServer, ownServer } from '../phone-sequences/own-server.ts';
 import { read, storedTwice } from '../phone-sequences/stored.ts';
 import { people, post, type Saver, sessionOf, signedIn } from './savers.ts';
@@ -14,6 +15,8 @@ const saversEach = 3;
 
 interface Load {
   readonly acknowledged: string[];
+  /** Of each acknowledged one: milliseconds from the try that got it until the answer. */
+  readonly answers: number[];
   readonly refused: string[];
   isOver: boolean;
 }
@@ -23,13 +26,17 @@ const save = async ({ address, cookie }: Saver, name: string, load: Load, now: n
   for (let count = 0; !load.isOver; count += 1) {
     const entry = sessionOf(`${name}-${count}`, now);
     for (;;) {
+      const tried = performance.now();
       const answer = await post(address, '/api/entries', { kind: 'session', entry }, cookie).catch(
         () => null,
       );
       const said = answer?.ok
         ? ((await answer.json().catch(() => null)) as { stored?: string } | null)
         : null;
-      if (said?.stored === 'stored' || said?.stored === 'known') load.acknowledged.push(entry.entryId);
+      if (said?.stored === 'stored' || said?.stored === 'known') {
+        load.acknowledged.push(entry.entryId);
+        load.answers.push(performance.now() - tried);
+      }
       if (said) break;
       if (answer && !answer.ok && answer.status < 500 && answer.status !== 429) {
         load.refused.push(`${entry.entryId}: ${answer.status}`);
@@ -41,20 +48,31 @@ const save = async ({ address, cookie }: Saver, name: string, load: Load, now: n
   }
 };
 
-const killedAgain = async (server: OwnServer, load: Load, kills: number, seed: number): Promise<number> => {
-  const random = seeded(seed);
-  let longestMs = 0;
-  for (let kill = 1; kill <= kills; kill += 1) {
+/** `until` is an instant of the clock, after which no more kills follow. */
+interface Kills {
+  readonly kills: number;
+  readonly seed: number;
+  readonly until: number;
+}
+
+/** Answers how long the server took to be back after each. */
+const killedAgain = async (server: OwnServer, load: Load, asked: Kills): Promise<readonly number[]> => {
+  const random = seeded(asked.seed);
+  const back: number[] = [];
+  while (back.length < asked.kills && Date.now() < asked.until) {
     const enough = load.acknowledged.length + 1 + random.below(30);
     while (load.acknowledged.length < enough) await wait(5);
     await server.kill();
     const began = performance.now();
     await server.start();
-    longestMs = Math.max(longestMs, performance.now() - began);
-    if (kill % 10 === 0) console.log(`${kill} kills, ${load.acknowledged.length} acknowledged`);
+    back.push(performance.now() - began);
+    if (back.length % 10 === 0) console.log(`${back.length} kills, ${load.acknowledged.length} acknowledged`);
   }
-  return longestMs;
+  return back;
 };
+
+const spread = (all: readonly number[]): string =>
+  `p50, p95, p99 ${[50, 95, 99].map((one) => Math.round(percentileOf(all, one))).join(', ')} ms`;
 
 const faultsIn = async (server: OwnServer, load: Load): Promise<readonly string[]> => {
   const stored = new Set(
@@ -73,9 +91,9 @@ const faultsIn = async (server: OwnServer, load: Load): Promise<readonly string[
 };
 
 /** Answers the faults. */
-export const playKills = async (kills: number, seed: number): Promise<readonly string[]> => {
+export const playKills = async (asked: Kills): Promise<readonly string[]> => {
   const server = await ownServer();
-  const load: Load = { acknowledged: [], refused: [], isOver: false };
+  const load: Load = { acknowledged: [], answers: [], refused: [], isOver: false };
   try {
     await server.start();
     const now = Date.parse(demoNow);
@@ -84,12 +102,12 @@ export const playKills = async (kills: number, seed: number): Promise<readonly s
       const saver = await signedIn(server.address, who);
       for (let n = 0; n < saversEach; n += 1) savers.push(save(saver, `${who}-${n}`, load, now));
     }
-    const longestMs = await killedAgain(server, load, kills, seed);
+    const back = await killedAgain(server, load, asked);
     load.isOver = true;
     await Promise.all(savers);
     await server.stop();
     console.log(
-      `${kills} kills under ${savers.length} savers: ${load.acknowledged.length} acknowledged; back after at most ${Math.round(longestMs / 100) / 10} s`,
+      `${back.length} kills under ${savers.length} savers: ${load.acknowledged.length} acknowledged, ${spread(load.answers)}; back after ${spread(back)}, at most ${Math.round(Math.max(0, ...back))} ms`,
     );
     return await faultsIn(server, load);
   } finally {
