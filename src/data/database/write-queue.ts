@@ -93,6 +93,8 @@ const commitTogether = async (
   const { client, statements } = connection;
   const worked: Worked[] = [];
   const refused: (() => void)[] = [];
+  // One that the disk had no room for is a fault of the file, though its neighbours found some.
+  let isFailing = false;
   try {
     await begin(connection);
     statements.remembered.begin();
@@ -103,12 +105,13 @@ const commitTogether = async (
         worked.push({ waiting, value: await value });
       } catch (error) {
         refused.push(() => waiting.failed(error));
+        isFailing ||= isFaultOfFile(error);
         if (batch.length === 1 || !isOpen(connection)) throw error;
       }
     }
     client.exec('COMMIT');
     health.committedAt = Date.now();
-    health.isFailing = false;
+    health.isFailing = isFailing;
   } catch (error) {
     if (isFaultOfFile(error)) health.isFailing = true;
     if (isOpen(connection)) client.exec('ROLLBACK');
