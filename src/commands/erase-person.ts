@@ -60,8 +60,10 @@ const listDue = async (at: Runtime): Promise<number> => {
     const access = await accessTo(at, clinicId);
     const due = (await endedCare(access)).filter(({ dueOn }) => dueOn <= access.day);
     console.log(`clinic ${clinicId}: ${due.length} records are kept longer than the clinic's years`);
-    for (const { patientId, endedOn, dueOn } of due)
-      console.log(`${patientId}: care ended on ${endedOn}, due since ${dueOn}`);
+    for (const { patientId, endedOn, hadEpisode, dueOn } of due) {
+      const ended = hadEpisode ? 'care ended on' : 'no episode of care, last written to on';
+      console.log(`${patientId}: ${ended} ${endedOn}, due since ${dueOn}`);
+    }
   }
   return 0;
 };
@@ -97,11 +99,9 @@ const requireMay = async (access: Access, ids: readonly string[], because: Becau
   if (because === 'asked') return;
   const care = (await endedCare(access)).filter(({ patientId }) => ids.includes(patientId));
   const waits = care.find(({ dueOn }) => dueOn > access.day);
-  if (care.length === 0 || waits) {
+  if (waits) {
     throw new CannotGoOn(
-      waits
-        ? `The clinic keeps this record until ${waits.dueOn}. Before that it is erased only because the person asked: --because asked`
-        : 'No episode of care of this record has ended, so its years have not begun. It is erased only because the person asked: --because asked',
+      `The clinic keeps this record until ${waits.dueOn}. Before that it is erased only because the person asked: --because asked`,
     );
   }
 };

@@ -6,7 +6,8 @@
  * With minutes it stops after that time and the next run of the same seed goes on from there. Exit 1 when a
  * sequence fails, 2 on wrong use. With `--kills N` the real server is instead ended hard so many times under
  * 24 savers, and what was acknowledged is looked for. With `--steps N` a migration, a backup and the archiving of
- * audit rows are ended hard before each N-th of their steps, on a file of the demo clinic.
+ * audit rows are ended hard before each N-th of their steps, on a file of the demo clinic. With `--requests N` so many
+ * generated ones are sent to the real server, of every procedure and address.
  */
 import type { Browser } from 'playwright-core';
 import { build } from '../build.mjs';
@@ -17,11 +18,12 @@ import { pin, pinPhoneOf } from './phone-sequences/pin-phone.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
 import { forgetSoak, type SoakProgress, saveSoak, soakedSoFar } from './phone-sequences/soak-progress.ts';
 import { patientOf, sessionsOf, storedTwice } from './phone-sequences/stored.ts';
+import { playRequests } from './requests/play-requests.ts';
 import { playKills } from './server-kills/kills.ts';
 import { playStepKills } from './server-kills/play-step-kills.ts';
 
 const usage =
-  'Use: npm run soak -- [--sequences N] [--minutes N] [--seed N] | --kills N [--minutes N] [--seed N] | --steps N';
+  'Use: npm run soak -- [--sequences N] [--minutes N] [--seed N] | --kills N [--minutes N] [--seed N] | --steps N | --requests N [--minutes N] [--seed N]';
 /** People of the demo clinic with a session to do; the last has a cuff. */
 const people = ['patient-1', 'patient-2', 'patient-3', 'patient-5', 'patient-8', 'patient-4'] as const;
 const dayMs = 86_400_000;
@@ -92,19 +94,24 @@ const tellFaults = (faults: readonly string[]): number => {
 };
 
 export const run = async (args: string[]): Promise<number> => {
-  const options = readNumbers(args, { minutes: 0, seed: 20_260_131, sequences: 200, kills: 0, steps: 0 });
+  const options = readNumbers(args, {
+    minutes: 0,
+    seed: 20_260_131,
+    sequences: 200,
+    kills: 0,
+    steps: 0,
+    requests: 0,
+  });
   if (!options) {
     console.error(usage);
     return 2;
   }
   if (options.steps > 0) return tellFaults(await playStepKills(options.steps));
   await build();
-  if (options.kills > 0) {
-    const until = options.minutes > 0 ? Date.now() + options.minutes * 60_000 : Number.POSITIVE_INFINITY;
-    return tellFaults(await playKills({ kills: options.kills, seed: options.seed, until }));
-  }
-  const progress = soakedSoFar(options.seed);
   const until = options.minutes > 0 ? Date.now() + options.minutes * 60_000 : Number.POSITIVE_INFINITY;
+  if (options.kills > 0) return tellFaults(await playKills({ ...options, until }));
+  if (options.requests > 0) return tellFaults(await playRequests({ ...options, until }));
+  const progress = soakedSoFar(options.seed);
   console.log(`seed ${options.seed}, ${progress.played} sequences played before`);
   const server = await ownServer();
   const browser = await openBrowser();

@@ -4,14 +4,18 @@ import { closedStates, type EpisodeState } from '#core/episode/episode.ts';
 import { recordKeepingSettings } from '#core/record/settings.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
+import { dayAt } from '../civil-time.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
+import { clinicOf } from '../patients/people.ts';
 import { episode, episodeChange } from '../schema/care.ts';
 import { patientIdentity } from '../schema/people.ts';
+import { lastWritten } from './last-written.ts';
 
 export interface EndedCare {
   readonly patientId: string;
-  /** Day on which the last of its episodes of care ended. */
+  /** Day on which the last of its episodes of care ended; without any, that on which something was last written. */
   readonly endedOn: Day;
+  readonly hadEpisode: boolean;
   /** First day on which the clinic's years are over. */
   readonly dueOn: Day;
 }
@@ -39,21 +43,25 @@ const isOver = (change: { readonly state: EpisodeState } | null): boolean =>
 export const isInCare = async (access: Access, patientId: string): Promise<boolean> =>
   (await standsOf(access)).some((one) => one.patientId === patientId && !isOver(one.change));
 
-/** Every record whose episodes of care have all ended, the longest ended first. Years are counted as 365.25 days. */
+/**
+ * Every record whose episodes of care have all ended, or that never had one, the longest ended first. Years are
+ * counted as 365.25 days.
+ */
 export const endedCare = async (access: Access): Promise<readonly EndedCare[]> => {
   const years = await settingValue(access, recordKeepingSettings, 'record-retention-years');
+  const zone = (await clinicOf(access.store, access.clinicId))?.zone ?? 'UTC';
   const going = new Set<string>();
   const ended = new Map<string, Day>();
   for (const { patientId, change } of await standsOf(access)) {
     if (!change || !isOver(change)) going.add(patientId);
     else if (change.on > (ended.get(patientId) ?? '')) ended.set(patientId, change.on);
   }
-  return [...ended]
+  return [...lastWritten(access)]
     .filter(([patientId]) => !going.has(patientId))
-    .map(([patientId, endedOn]) => ({
-      patientId,
-      endedOn,
-      dueOn: addDays(endedOn, Math.ceil(years * 365.25)),
-    }))
+    .map(([patientId, at]) => {
+      const endedOn = ended.get(patientId) ?? dayAt(at, zone);
+      const dueOn = addDays(endedOn, Math.ceil(years * 365.25));
+      return { patientId, endedOn, hadEpisode: ended.has(patientId), dueOn };
+    })
     .sort((one, other) => (one.endedOn < other.endedOn ? -1 : 1));
 };

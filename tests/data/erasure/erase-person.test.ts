@@ -20,6 +20,7 @@ import { sendMessage } from '#data/messages/messages.ts';
 import { addPatient, peopleOf } from '#data/patients/people.ts';
 import { saveProfile } from '#data/patients/save-profile.ts';
 import { appendOnlyTables } from '#data/schema/kit.ts';
+import { triggersOfSchema } from '#data/schema/triggers.ts';
 import { goesWithPerson } from '#data/schema/words-about-people.ts';
 import { worklistPage } from '#data/worklist/worklist.ts';
 import { openRuntime, type Runtime } from '#server/runtime.ts';
@@ -94,6 +95,10 @@ const holding = (mark: string): readonly string[] =>
   beside().filter((one) => fs.readFileSync(one).includes(mark));
 
 const mark = 'Zqxmark';
+const hasPatient = (table: string): boolean =>
+  (at.store.writer.client.pragma(`table_info(${table})`) as { name: string }[]).some(
+    ({ name }) => name === 'patient_id',
+  );
 
 describe('a person erased', () => {
   it('is found in no byte of the file, of what stands beside it, or of a new backup, whichever column it was', async () => {
@@ -222,6 +227,30 @@ describe('the command that erases', () => {
       code === 0 ? '' : expect.stringContaining(`until ${addDays(today(), 1)}`),
     ]);
   });
+
+  it.each([
+    [3652, 1],
+    [3653, 0],
+  ])(
+    'counts the years of a record without any episode from what was last written of it: %i days ago',
+    async (days, code) => {
+      const last = Date.parse(`${addDays(today(), -days)}T12:00:00Z`);
+      const { client } = at.store.writer;
+      for (const { name } of all<{ name: string }>("SELECT name FROM sqlite_master WHERE type = 'trigger'"))
+        client.exec(`DROP TRIGGER ${name}`);
+      client.exec(`UPDATE patient SET created_at = ${last - 1000}`);
+      for (const table of all<{ name: string }>("SELECT name FROM sqlite_master WHERE type = 'table'"))
+        for (const { name } of client.pragma(`table_info(${table.name})`) as { name: string }[])
+          if (name.endsWith('_at') && hasPatient(table.name))
+            client.exec(`UPDATE ${table.name} SET ${name} = ${last - 500}`);
+      client.exec(`UPDATE patient_message SET recorded_at = ${last}; UPDATE message SET sent_at = ${last}`);
+      for (const { sql } of triggersOfSchema()) client.exec(sql);
+      const list = await asked('--due');
+      expect(list.out.includes(`${personId}: no episode of care, last written to on`)).toBe(code === 0);
+      const said = await asked('--patient', personId, '--named', named, '--because', 'retention');
+      expect(said.code).toBe(code);
+    },
+  );
 
   it('waits for no server: while one is running nothing is erased', async () => {
     const args = inCare(today());
