@@ -12,6 +12,7 @@ import {
   reviewerCodeSecret,
 } from './clinic.ts';
 import { accessAt, type DemoContext, instantOf } from './context.ts';
+import { writeMachines } from './machines.ts';
 import { otherClinicStory } from './other-clinic.ts';
 import { stories } from './patients.ts';
 import type { Story } from './story.ts';
@@ -89,6 +90,7 @@ export const loadDemoClinic = async (at: DemoTarget): Promise<void> => {
   const administrator = await open(at, 'admin@demo.invalid', demoClinic.id, null);
   await open(at, 'reception@demo.invalid', demoClinic.id, null);
   await writeOwnQuestionnaire(accessAt(context, administrator, createdAt));
+  await writeMachines(accessAt(context, administrator, createdAt));
   for (const story of stories) await tellStory(at, context, story);
   const other = await contextOf(at, otherClinic, 'other-clinic@demo.invalid');
   await tellStory(at, other, otherClinicStory);

@@ -1,5 +1,6 @@
 /** What a patient's phone sends for one day of a diary. */
 import type { Joint } from '#core/exercises/joints.ts';
+import { machineOf } from '#core/prescribing/loads-at-place.ts';
 import { linesOn } from '#core/prescribing/programme/planned-sessions.ts';
 import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/entries.ts';
 import { askedInSession } from '#core/record/followed-joints.ts';
@@ -60,7 +61,7 @@ const followedToday = async (
   const versions = inForce(await prescriptionsOf(access, patientId));
   const planned = linesOn(await programmesOf(access, patientId), access.day);
   return versions
-    .filter((version) => planned === null || planned.includes(version.itemId))
+    .filter(({ itemId, dose }) => !machineOf(dose) && (planned === null || planned.includes(itemId)))
     .map((version) => ({
       prescriptionId: version.id,
       itemId: version.itemId,

@@ -1,4 +1,7 @@
-/** She owns 1, 2 and 3 kg: a set first, then a step far over 10 % that says so, then nothing is left to step. */
+/**
+ * She owns 1, 2 and 3 kg: a set first, then a step far over 10 % that says so, then nothing is left to step at home.
+ * The clinic’s cable has smaller steps: a row there, on days agreed, and never on her phone as a session.
+ */
 import {
   body,
   consentGiven,
@@ -19,7 +22,7 @@ export const beyondHerDumbbells: Story = {
   id: 'beyond-her-dumbbells',
   email: 'patient-8@demo.invalid',
   shows:
-    'Dumbbells of 1, 2 and 3 kg: repetitions, a set, a named step of 50 %, then nothing heavier at home.',
+    'Dumbbells of 1, 2 and 3 kg: repetitions, a set, a named step of 50 %, then nothing heavier at home; a row on the clinic’s cable beside it.',
   person: { givenName: 'Philippa', familyName: 'Norregate', birthDay: '1996-07-11', phone: '020 913 0158' },
   profile: {
     diagnosis: 'Elbow osteoarthritis after a fracture, right',
@@ -63,6 +66,20 @@ export const beyondHerDumbbells: Story = {
       reason: 'Nothing heavier at home; she stays here until her next visit.',
       days: 28,
     }),
+    on(
+      49,
+      prescribes('row', {
+        method: 'low-load',
+        exerciseId: 'cable-row',
+        side: 'both',
+        knownOneRepMaxKg: 20,
+        percent: 38,
+        repetitionsLow: 12,
+        repetitionsHigh: 15,
+        sessionsPerWeek: 1,
+      }),
+      tells('On your visits we row at the cable here. At home go on with your dumbbells as before.'),
+    ),
   ],
   weeks: [
     week(0, '. 2 1 2 2 1 2', 5, 'Mon 2 3 2, Wed 1 3 2, Fri 2 3 2'),
@@ -123,7 +140,14 @@ export const beyondHerDumbbells: Story = {
       inForce: { curl: '4 × 17–17, 3 kg' },
       waits: { curl: null },
     },
-    { day: 56, joint: 'right-elbow', decision: 'progress', why: 'Unchanged: nothing left to step at home.' },
+    {
+      day: 56,
+      joint: 'right-elbow',
+      decision: 'progress',
+      why: 'Unchanged: nothing left to step at home, and nobody has rowed yet.',
+      inForce: { curl: '4 × 17–17, 3 kg', row: '3 × 12–15, 7.5 kg' },
+      waits: { curl: null, row: null },
+    },
   ],
   disagreements: [],
 };

@@ -4,6 +4,7 @@ import { adminCareRouter } from './admin/care.ts';
 import { clinicDetailsRouter } from './admin/clinic-details.ts';
 import { clinicSettingsRouter } from './admin/clinic-settings.ts';
 import { firstDayRouter } from './admin/first-day.ts';
+import { machinesRouter } from './admin/machines.ts';
 import { questionnairesRouter } from './admin/questionnaires.ts';
 import { shortSignsRouter } from './admin/short-signs.ts';
 import { sitesRouter } from './admin/sites.ts';
@@ -26,6 +27,7 @@ import { protocolsRouter } from './clinician/episode/protocols.ts';
 import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
 import { incidentsRouter } from './clinician/incidents/incidents.ts';
+import { clinicMachinesRouter } from './clinician/machines/machines.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
 import { nutritionRouter } from './clinician/nutrition.ts';
 import { homeQuestionsRouter } from './clinician/outcomes/home-questions.ts';
@@ -86,6 +88,7 @@ export const appRouter = router({
     recordFile: recordFileRouter,
     danger: dangerRouter,
     incidents: incidentsRouter,
+    machines: clinicMachinesRouter,
     shortSigns: shortSignsRouter,
     drafts: draftsRouter,
     templates: templatesRouter,
@@ -98,6 +101,7 @@ export const appRouter = router({
   admin: router({
     staff: adminStaffRouter,
     sites: sitesRouter,
+    machines: machinesRouter,
     clinicSettings: clinicSettingsRouter,
     care: adminCareRouter,
     clinicDetails: clinicDetailsRouter,

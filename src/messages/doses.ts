@@ -1,6 +1,7 @@
 /** A dose in plain words, for the phone and for paper: the main figure, then what goes with it. */
 import { heldSeconds, markOf, prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
+import { machineOf } from '#core/prescribing/loads-at-place.ts';
 import type { pages } from './en/pages.ts';
 import type { Args } from './sentence.ts';
 
@@ -56,6 +57,12 @@ const cuffText = (dose: Dose, { say }: DoseSpeech): readonly string[] => {
   ];
 };
 
+/** Where a machine stands; of what is done at home nothing is said. */
+const placeText = (dose: Dose, { say }: DoseSpeech): readonly string[] => {
+  const machine = machineOf(dose);
+  return machine ? [say('dose.machine', { machine: machine.name })] : [];
+};
+
 /** Rest between the sets; nothing where there is one set. */
 export const restLines = (dose: Dose, { say }: DoseSpeech): readonly string[] =>
   dose.sets > 1 ? [say('dose.rest', { seconds: dose.restSeconds })] : [];
@@ -63,6 +70,7 @@ export const restLines = (dose: Dose, { say }: DoseSpeech): readonly string[] =>
 export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => [
   loadText(dose, speech),
   speech.say(`dose.${dose.side}`),
+  ...placeText(dose, speech),
   ...cuffText(dose, speech),
   ...restLines(dose, speech),
 ];
@@ -71,5 +79,6 @@ export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => 
 export const doseInHand = (dose: Dose, speech: DoseSpeech): readonly string[] => [
   ...(prescribedLoadKg(dose) > 0 || markOf(dose) !== null ? [loadText(dose, speech)] : []),
   ...(dose.side === 'both' ? [] : [speech.say(`dose.${dose.side}`)]),
+  ...placeText(dose, speech),
   ...cuffText(dose, speech),
 ];

@@ -114,6 +114,13 @@ export const tradeNames: Readonly<Record<ExerciseId, string>> = {
   'chin-draw': 'Deep neck flexor activation (chin tuck)',
   'neck-press-front': 'Isometric neck flexion',
   'neck-press-side': 'Isometric neck side flexion',
+  'leg-press-machine': 'Leg press',
+  'leg-press-machine-one-leg': 'Single-leg press',
+  'knee-extension-machine': 'Machine knee extension',
+  'leg-curl-machine': 'Seated leg curl',
+  'chest-press-machine': 'Machine chest press',
+  'cable-row': 'Seated cable row',
+  'cable-pull-down': 'Lat pull-down, cable',
 };
 
 /** What else colleagues say for a trade name with these words in it; common practice, no source. */

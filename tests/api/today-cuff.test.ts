@@ -1,6 +1,6 @@
 /** Which days work with a cuff stands on the patient's page. */
 import { describe, expect, it } from 'vitest';
-import { exercisesOn } from '#api/patient/today-exercise.ts';
+import { exercisesByPlace } from '#api/patient/today-exercise.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Programme } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
@@ -29,7 +29,7 @@ const row = (itemId: string, dose: Dose): Prescription => ({
 });
 
 const shown = (day: string, versions: readonly Prescription[], programmes: readonly Programme[] = []) =>
-  exercisesOn(versions, {
+  exercisesByPlace(versions, {
     access: { day } as Access,
     zone: 'Europe/London',
     isQuiet: false,
@@ -37,7 +37,7 @@ const shown = (day: string, versions: readonly Prescription[], programmes: reado
     plan: asSigned(versions),
     record: null,
   })
-    .filter(({ planned }) => planned)
+    .exercises.filter(({ planned }) => planned)
     .map(({ itemId }) => itemId);
 
 const both = [row('weight', weightDose), row('cuff', cuffDose)];

@@ -1,6 +1,6 @@
 /** What a patient's page is sent of an exercise: its words in every language, found by what the row holds. */
 import { describe, expect, it } from 'vitest';
-import { exercisesOn } from '#api/patient/today-exercise.ts';
+import { exercisesByPlace } from '#api/patient/today-exercise.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Access } from '#data/access.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
@@ -30,14 +30,14 @@ const sent = (dose: Dose) => {
     withdrawnAt: null,
     handedAt: null,
   };
-  const [exercise] = exercisesOn([version], {
+  const [exercise] = exercisesByPlace([version], {
     access: { day: '2026-03-09' } as Access,
     zone: 'Europe/London',
     isQuiet: false,
     programmes: [],
     plan: asSigned([version]),
     record: null,
-  });
+  }).exercises;
   return exercise!;
 };
 

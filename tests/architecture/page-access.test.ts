@@ -34,6 +34,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(account)/account/codes': 'signed in',
   '(account)/administration': 'administrator',
   '(account)/administration/care': 'administrator',
+  '(account)/administration/machines': 'administrator',
   '(account)/administration/settings': 'staff',
   '(account)/emergency-access/[id]': 'clinician',
   '(account)/enrol': 'anybody',

@@ -35,6 +35,7 @@ const clinicianScreens = [
 ];
 const administratorScreens = [
   '/administration',
+  '/administration/machines',
   '/administration/settings',
   '/administration/settings?group=rules-version',
   '/administration/settings?group=steps-up',

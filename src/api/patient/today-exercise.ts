@@ -2,6 +2,7 @@
 
 import { cautionsOn } from '#core/episode/limit-cautions.ts';
 import type { Plan, PlanItem } from '#core/plan/plan.ts';
+import { machineOf } from '#core/prescribing/loads-at-place.ts';
 import { exerciseWeekdays } from '#core/prescribing/programme/exercise-weekdays.ts';
 import { type Programme, type Weekday, weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { isNewDose } from '#core/prescribing/programme/urine-question.ts';
@@ -13,7 +14,7 @@ import { dayAt } from '#data/civil-time.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import { cautionText } from '#messages/cautions.ts';
 import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
-import type { TodayExercise } from './today-view.ts';
+import type { TodayExercise, TodayView } from './today-view.ts';
 
 /** Sessions after which nobody has to be shown again how an exercise goes; clinic choice, no source. */
 const familiarAfter = 3;
@@ -68,7 +69,7 @@ export interface ExerciseContext {
   readonly record: PatientRecord | null;
 }
 
-export const exercisesOn = (
+const exercisesOn = (
   versions: readonly Prescription[],
   { access, zone, isQuiet, programmes, plan, record }: ExerciseContext,
 ): readonly TodayExercise[] => {
@@ -92,4 +93,28 @@ export const exercisesOn = (
     };
     return [exerciseView(row, item, state)];
   });
+};
+
+/** What is done at home, and beside it what is for the clinic alone: that is told and never begun on a phone. */
+export const exercisesByPlace = (
+  versions: readonly Prescription[],
+  context: ExerciseContext,
+): Pick<TodayView, 'exercises' | 'atClinic'> => {
+  const atClinic = exercisesOn(
+    versions.filter(({ dose }) => machineOf(dose)),
+    context,
+  );
+  return {
+    exercises: exercisesOn(
+      versions.filter(({ dose }) => !machineOf(dose)),
+      context,
+    ),
+    ...(atClinic.length > 0
+      ? {
+          atClinic: atClinic.map(({ itemId, title, dose, badDay, today }) => ({
+            ...{ itemId, title, dose, badDay, today },
+          })),
+        }
+      : {}),
+  };
 };

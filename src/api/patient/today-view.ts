@@ -64,6 +64,8 @@ export interface TodayView {
   readonly asksOtherJoint?: boolean;
   readonly asksTwoHours: boolean;
   readonly exercises: readonly TodayExercise[];
+  /** Done on a machine of the clinic and never a session at home; absent where there is none. */
+  readonly atClinic?: readonly ClinicExercise[];
   /** What each answer to “pain now” leaves of today, per followed joint. */
   readonly painLookups: readonly PainLookup[];
   /** The next-morning answers of today. */
@@ -141,6 +143,9 @@ export interface TodayView {
     readonly isOfEarlierPlan?: boolean;
   }[];
 }
+
+/** What the phone says of it and does not offer. */
+type ClinicExercise = Pick<TodayExercise, 'itemId' | 'title' | 'dose' | 'badDay' | 'today'>;
 
 export interface TodayExercise {
   readonly prescriptionId: string;

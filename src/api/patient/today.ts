@@ -32,7 +32,7 @@ import { questionsDueView } from './questions-due.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { appointmentView } from './today-appointment.ts';
 import { dangerTexts } from './today-danger.ts';
-import { exercisesOn } from './today-exercise.ts';
+import { exercisesByPlace } from './today-exercise.ts';
 import { morningView } from './today-morning.ts';
 import { newsOf } from './today-news.ts';
 import { sentView } from './today-sent.ts';
@@ -131,7 +131,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     asksPregnancy: await asksPregnancy(access, patient),
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    exercises: exercisesOn(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }),
+    ...exercisesByPlace(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, momentOf(access))) : [],
     shortSignsUntil: await shortSignsFor(access, patient.id, settings['whole-sign-list'] === 1, written),
     morning: morningView({

@@ -6,6 +6,7 @@
  */
 
 import type { Dose } from '../prescribing/dose.ts';
+import { loadsFor } from '../prescribing/loads-at-place.ts';
 import type { PatientRecord, PrescriptionVersion } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import { dayMilliseconds, dayNumber } from '../time/day.ts';
@@ -20,6 +21,7 @@ import { type LimitInForce, limitsInForce } from './dose/limits.ts';
 import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-approval.ts';
 import type { Candidate, DoseProposal, Ladder } from './dose/proposal.ts';
 import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './dose/steps.ts';
+import { historyOf, signedDose } from './dose/versions-of-item.ts';
 import { changesBetween, easierSession } from './dose/volume.ts';
 import { floorDose, returnStep, type ToleratedDose } from './dose/way-back.ts';
 import type { Moment } from './facts/judged-session.ts';
@@ -45,23 +47,17 @@ export interface DoseQuestion {
   readonly settings?: SettingValues;
 }
 
-const historyOf = (record: PatientRecord, version: PrescriptionVersion): readonly PrescriptionVersion[] =>
-  record.prescriptions
-    .filter((one) => one.itemId === version.itemId && one.version <= version.version)
-    .sort((a, b) => a.version - b.version);
-
-/** The dose a clinician last wrote for the line: the bounds of its bands and scheme. */
-const signedDose = (history: readonly PrescriptionVersion[], version: PrescriptionVersion): Dose =>
-  history.filter((one) => one.origin === 'clinician').at(-1)?.dose ?? version.dose;
+/** Those that exist where the dose in force is done. */
+const loadsAt = ({ record, item }: DoseQuestion): readonly number[] => loadsFor(record, item.version.dose);
 
 const stepUp = (question: DoseQuestion, limits: readonly LimitInForce[], signed: Dose): Candidate => {
-  const { item, record, ladder } = question;
+  const { item, ladder } = question;
   const settings = engineSettingValues(question.settings);
   const dose = item.version.dose;
   const context: StepContext = {
     largestStep: item.largestStep ?? 'repetitions',
     settings,
-    ownedLoadsKg: record.ownedLoadsKg,
+    loadsKg: loadsAt(question),
     limits,
     ladder,
     signed,
@@ -104,14 +100,14 @@ const candidateFor = (
       floorDose: floorDose(question.tolerated, version.dose, signed, day, settings),
       easeBacksBefore: question.easeBacksBefore,
       waits: cutWaits({ ...question, settings }),
-      ownedLoadsKg: record.ownedLoadsKg,
+      loadsKg: loadsAt(question),
       ladder: question.ladder,
       settings,
     });
   }
   if (!isTried(record, version)) return { kind: 'same', dose: version.dose };
   return (
-    returnStep(version.dose, question.tolerated, day, lastCutDay(history), record.ownedLoadsKg, settings) ??
+    returnStep(version.dose, question.tolerated, day, lastCutDay(history), loadsAt(question), settings) ??
     stepUp(question, limits, signed)
   );
 };
@@ -161,7 +157,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
   const history = historyOf(record, version);
   const limits = limitsInForce(record.limits, version.joints, day);
   const present = version.dose;
-  const found = boundByLimits(candidateFor(question, history, limits), present, limits, record.ownedLoadsKg);
+  const found = boundByLimits(candidateFor(question, history, limits), present, limits, loadsAt(question));
   const wanted = keptFromClosed(found, present, record.limits, at.day);
   const approval = question.preApproval ?? null;
   const approvalContext: ApprovalContext = {

@@ -10,6 +10,7 @@ import { chestAndShoulder } from './regions/chest-and-shoulder.ts';
 import { handExercises } from './regions/hand.ts';
 import { legRaises } from './regions/leg-raises.ts';
 import { lowerLeg } from './regions/lower-leg.ts';
+import { machineExercises } from './regions/machines.ts';
 import { thigh } from './regions/thigh.ts';
 import { trunkAndNeck } from './regions/trunk-and-neck.ts';
 
@@ -23,6 +24,7 @@ export const exercises: readonly Exercise[] = [
   ...armAndHand,
   ...handExercises,
   ...trunkAndNeck,
+  ...machineExercises,
 ];
 
 const byId: ReadonlyMap<string, Exercise> = new Map(exercises.map((exercise) => [exercise.id, exercise]));

@@ -81,6 +81,10 @@ export const exerciseCautions: readonly Caution[] = [
     'Build the press up slowly and let go slowly; never as hard as possible, and not into a hot or swollen joint.',
   ),
   caution(
+    'machine-set-up',
+    'Set seat, pad and range stop for this person before the first set and write them down; check pin, discs and cable each time. At the clinic only.',
+  ),
+  caution(
     'neck-pressure',
     'Rule out neck instability first, above all in rheumatoid arthritis. No movement, light pressure only.',
   ),

@@ -21,9 +21,13 @@ const parts = (need: string): { readonly thing: string; readonly kg: number | nu
   return weighed ? { thing: weighed[1]!, kg: Number(weighed[2]) } : { thing: need, kg: null };
 };
 
-/** Every kind of thing the catalogue asks for, for a form. */
+/** Every kind of thing at home the catalogue asks for, for a form: machines are the clinic's. */
 export const equipmentKinds: readonly string[] = [
-  ...new Set(exercises.flatMap((exercise) => exercise.equipment.map((need) => parts(need).thing))),
+  ...new Set(
+    exercises
+      .filter(({ machine }) => !machine)
+      .flatMap((exercise) => exercise.equipment.map((need) => parts(need).thing)),
+  ),
 ]
   .filter((thing) => thing !== 'none')
   .sort();

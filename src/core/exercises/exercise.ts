@@ -3,6 +3,7 @@
 import type { Method } from '../prescribing/methods.ts';
 import type { ExerciseId } from './ids.ts';
 import type { JointName, Limb, Side } from './joints.ts';
+import type { MachineKind } from './machine-kinds.ts';
 import type { JointRange } from './movements.ts';
 import type { Setting } from './setting.ts';
 
@@ -54,6 +55,8 @@ export interface Exercise {
   readonly limbsAtOnce: 'both' | 'one';
   /** Pressed and held without movement: what is counted are holds of so many seconds. */
   readonly isHeld?: true;
+  /** Done on a machine of the clinic and not at home; left out = no machine. */
+  readonly machine?: MachineKind;
   readonly equipment: readonly string[];
   readonly position: string;
   /**

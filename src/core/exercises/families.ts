@@ -3,6 +3,7 @@
  * figure can be computed, so the order is common practice and no step size is shown.
  */
 import { familiesOfHand } from './families-of-hand.ts';
+import { familiesOfMachines } from './families-of-machines.ts';
 
 export interface Family {
   readonly id: string;
@@ -235,6 +236,7 @@ export const families: readonly Family[] = [
     about: 'Holding the head against light pressure. Order by common practice.',
     order: 'listed',
   },
+  ...familiesOfMachines,
 ];
 
 export const familyById = (id: string): Family | undefined => families.find((family) => family.id === id);

@@ -105,6 +105,14 @@ interface IdsByRegion {
     | 'towel-grip-hold'
     | 'palm-press-hold'
     | 'back-of-hand-press-hold';
+  readonly machines:
+    | 'leg-press-machine'
+    | 'leg-press-machine-one-leg'
+    | 'knee-extension-machine'
+    | 'leg-curl-machine'
+    | 'chest-press-machine'
+    | 'cable-row'
+    | 'cable-pull-down';
   readonly 'trunk-and-neck':
     | 'belly-press'
     | 'heel-slide'

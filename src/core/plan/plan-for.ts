@@ -105,7 +105,7 @@ const lastLoaded = ({ lastLoadedAt, beside = [] }: PlanInputs, joints: readonly 
     .reduce<number | null>((a, b) => (a === null || b > a ? b : a), null);
 
 const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVersion): PlanItem => {
-  const within = withinLimits(version, inputs.limits, inputs.ownedLoadsKg, inputs.at.day);
+  const within = withinLimits(version, inputs.limits, inputs, inputs.at.day);
   const causes = [
     ...signCauses(standing),
     ...pauseCauses(standing, version),

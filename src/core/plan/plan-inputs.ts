@@ -4,13 +4,14 @@ import type { ClinicianAnswer, MadeDecision } from '../decision/decisions-in-for
 import type { Moment } from '../decision/facts/judged-session.ts';
 import type { CareAround } from '../episode/care-eligibility.ts';
 import type { Joint } from '../exercises/joints.ts';
+import type { LoadsByPlace } from '../prescribing/loads-at-place.ts';
 import type { Limit } from '../record/limit.ts';
 import type { PrescriptionVersion } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import type { Day } from '../time/day.ts';
 import type { Screened } from './findings.ts';
 
-export interface PlanInputs {
+export interface PlanInputs extends LoadsByPlace {
   /** The signed version of each prescribed exercise that is in force. */
   readonly versions: readonly PrescriptionVersion[];
   /** What was last signed of each exercise whose dose was eased back by itself since. */
@@ -20,7 +21,6 @@ export interface PlanInputs {
   readonly answers: readonly ClinicianAnswer[];
   readonly danger: DangerRecord;
   readonly limits: readonly Limit[];
-  readonly ownedLoadsKg: readonly number[];
   readonly care: CareAround;
   readonly screened: Screened;
   /** Something new was told before a session of this day. */

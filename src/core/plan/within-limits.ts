@@ -1,11 +1,12 @@
 /**
  * A signed dose under the limits of the day. A limit binds at once, whoever entered it and whatever was
- * signed before: what is over it falls to the signed easier session, with its load lowered to one the
- * patient owns where needed, or stops. Nothing is ever raised to a limit.
+ * signed before: what is over it falls to the signed easier session, with its load lowered to one of
+ * the place where needed, or stops. Nothing is ever raised to a limit.
  */
 import { withinLoadLimit } from '../decision/dose/limits.ts';
 import { type LimitsFor, limitsFor } from '../episode/limit-bounds.ts';
 import type { Dose } from '../prescribing/dose.ts';
+import { type LoadsByPlace, loadsFor } from '../prescribing/loads-at-place.ts';
 import type { Limit } from '../record/limit.ts';
 import type { PrescriptionVersion } from '../record/record.ts';
 import type { Day } from '../time/day.ts';
@@ -51,16 +52,19 @@ const keyOf = ({ today: _left, ...limit }: PlanReason): string => JSON.stringify
 export const withinLimits = (
   { dose, badDay }: Pick<PrescriptionVersion, 'dose' | 'badDay'>,
   limits: readonly Limit[],
-  ownedLoadsKg: readonly number[],
+  loads: LoadsByPlace,
   day: Day,
 ): WithinLimits => {
   const found = limitsFor(limits, dose.exerciseId, dose.side, day, dose.method);
   const ofEasier = limitsFor(limits, badDay.exerciseId, badDay.side, day, badDay.method);
   const isEasierOpen = ofEasier.contraindications.length === 0;
-  const easierSession = isEasierOpen ? withinLoadLimit(badDay, ofEasier.limitKg, ownedLoadsKg) : null;
+  const easierSession = isEasierOpen
+    ? withinLoadLimit(badDay, ofEasier.limitKg, loadsFor(loads, badDay))
+    : null;
   const today = easierSession ? 'bad-day' : 'rest-this-joint';
-  const isOver = (limitKg: number) => withinLoadLimit(dose, limitKg, ownedLoadsKg) !== dose;
-  const leavesNothing = (limitKg: number) => withinLoadLimit(badDay, limitKg, ownedLoadsKg) === null;
+  const isOver = (limitKg: number) => withinLoadLimit(dose, limitKg, loadsFor(loads, dose)) !== dose;
+  const leavesNothing = (limitKg: number) =>
+    withinLoadLimit(badDay, limitKg, loadsFor(loads, badDay)) === null;
   const reasons = [
     ...closing(found, today),
     ...overLoad(found, today, isOver),
@@ -72,21 +76,20 @@ export const withinLimits = (
   return { dose: reasons.length > 0 ? null : dose, easierSession, reasons: once(reasons) };
 };
 
-interface Limited {
+interface Limited extends LoadsByPlace {
   readonly versions: readonly PrescriptionVersion[];
   readonly limits: readonly Limit[];
-  readonly ownedLoadsKg: readonly number[];
   readonly at: { readonly day: Day };
 }
 
 /** What each limit that begins later will stop. */
-export const comingStops = ({ versions, limits, ownedLoadsKg, at }: Limited): readonly StoppedByLimit[] =>
+export const comingStops = ({ versions, limits, at, ...loads }: Limited): readonly StoppedByLimit[] =>
   [...new Set(limits.map(({ from }) => from))]
     .filter((from) => from > at.day)
     .sort()
     .flatMap((from) =>
       versions.flatMap((version) => {
-        const { reasons } = withinLimits(version, limits, ownedLoadsKg, from);
+        const { reasons } = withinLimits(version, limits, loads, from);
         const fresh = reasons.filter(({ foundOn }) => foundOn === from);
         const { itemId, dose } = version;
         return fresh.length > 0 ? [{ itemId, exerciseId: dose.exerciseId, reasons: fresh }] : [];
@@ -99,8 +102,8 @@ export const loweredByLimits = (
   {
     written,
     limits,
-    ownedLoadsKg,
     at,
+    ...loads
   }: Omit<Limited, 'versions'> & {
     /** What was last signed of each exercise whose dose was eased back by itself since. */
     readonly written: readonly PrescriptionVersion[];
@@ -110,7 +113,7 @@ export const loweredByLimits = (
     const version = written.find((one) => one.itemId === itemId);
     if (!version) return [];
     const still = new Set(standing.map(keyOf));
-    const reasons = withinLimits(version, limits, ownedLoadsKg, at.day).reasons.filter(
+    const reasons = withinLimits(version, limits, loads, at.day).reasons.filter(
       (reason) => !still.has(keyOf(reason)),
     );
     return reasons.length > 0 ? [{ itemId, exerciseId, reasons }] : [];

@@ -5,6 +5,7 @@
 import { changesBetween, heldSeconds, shareOf } from '../decision/dose/volume.ts';
 import { changeText, sameAgain } from './changes-in-words.ts';
 import type { Cuff, Dose, OcclusionDose } from './dose.ts';
+import { machineOf } from './loads-at-place.ts';
 
 export interface DoseDifference {
   readonly text: string;
@@ -63,11 +64,14 @@ const cuffDifferences = (from: Dose, to: Dose): readonly DoseDifference[] => {
   ];
 };
 
+const whereOf = (dose: Dose): string => machineOf(dose)?.name ?? 'at home';
+
 /** The same dose says so. */
 export const changesFromInForce = (from: Dose, to: Dose): readonly DoseDifference[] => {
   const seconds = (value: number) => `${value} s`;
   const changes = [
     ...changesBetween(from, to).map((change) => ({ text: changeText(change), asksMore: false })),
+    ...difference('Where', [whereOf(from), whereOf(to)], 'not-known'),
     ...difference('Side', [from.side, to.side], false),
     ...reserveDifference(from, to),
     ...difference(

@@ -61,6 +61,8 @@ const withheldText = {
   'cut-this-week': 'No second cut so soon after the last one.',
   'cut-this-flare': 'No second cut in one flare.',
   'step-this-week': 'No second step so soon after the last: the next repetitions follow by themselves.',
+  'machine-step':
+    'The next load of the machine is a larger step than the clinic lets the dose take by itself. A clinician may prescribe it, or a machine with smaller steps.',
   'cut-last-flare': 'No second cut so soon after a flare with a cut in it.',
   'easier-in-flare': 'No cut in a young flare: the easier session stands in for it.',
   'tolerated-lately':

@@ -3,6 +3,7 @@ import { changesBetween, heldSeconds, markOf, prescribedLoadKg } from '../decisi
 import { exerciseTitle } from '../exercises/catalogue.ts';
 import { massInWords } from '../review/plain-words.ts';
 import type { Dose } from './dose.ts';
+import { machineOf } from './loads-at-place.ts';
 
 const repetitionsInShort = (dose: Dose): string => {
   if (dose.method === 'occlusion') return dose.scheme.join(' / ');
@@ -16,12 +17,13 @@ const repetitionsInShort = (dose: Dose): string => {
 export const setsInShort = (dose: Dose): string =>
   dose.method === 'occlusion' ? repetitionsInShort(dose) : `${dose.sets} × ${repetitionsInShort(dose)}`;
 
-/** The load where there is one to pick up. */
+/** The load where there is one to pick up, and the machine of the clinic. */
 export const doseInShort = (dose: Dose): string =>
   [
     setsInShort(dose),
     ...(prescribedLoadKg(dose) > 0 ? [massInWords(prescribedLoadKg(dose))] : []),
     ...(markOf(dose) === null ? [] : [`mark ${markOf(dose)}`]),
+    ...(machineOf(dose) === null ? [] : [`at the clinic, ${machineOf(dose)!.name}`]),
   ].join(', ');
 
 /** Beside the dose before it: "× 13" where the repetitions alone are new. */

@@ -37,6 +37,7 @@ export const lowLoadRequestFields = [
   { name: 'method', kind: 'enum', values: ['low-load'] },
   exercise,
   side,
+  { name: 'machineId', kind: 'text', minLength: 1, maxLength: 64, optional: true, about: 'Machine' },
   {
     name: 'knownOneRepMaxKg',
     kind: 'number',
@@ -52,7 +53,7 @@ export const lowLoadRequestFields = [
     kind: 'number',
     unit: 'kg',
     min: 0,
-    max: 200,
+    max: 300,
     exclusiveMin: true,
     optional: true,
     about: 'Load',

@@ -29,10 +29,18 @@ export interface LowLoadDose extends DoseBase {
   readonly repetitions: RepetitionBand;
   /** Repetitions in reserve at the end of a set, 0–3. */
   readonly reserve: number;
-  /** What the patient picks up, after rounding to what they own. */
+  /** What the patient picks up or sets, after rounding to the loads of the place. */
   readonly loadKg: number;
   /** The estimate the load was taken from; null when dosed by effort alone. */
   readonly oneRepMaxKg: number | null;
+  /** The clinic’s machine on which it is done, and nowhere else; left out = at home. */
+  readonly machine?: DoseMachine;
+}
+
+/** Named as it was called when the dose was proposed. */
+export interface DoseMachine {
+  readonly id: string;
+  readonly name: string;
 }
 
 export interface VariationDose extends DoseBase {

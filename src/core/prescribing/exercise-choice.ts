@@ -3,7 +3,7 @@
  * with why not. It asks the very functions that propose a dose, so that a list and a proposal never differ.
  */
 import { limitsFor } from '../episode/limit-bounds.ts';
-import { mainJoints } from '../exercises/catalogue.ts';
+import { exerciseById, mainJoints } from '../exercises/catalogue.ts';
 import { equipmentMissing } from '../exercises/equipment.ts';
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
 import type { Joint } from '../exercises/joints.ts';
@@ -79,6 +79,7 @@ export const notAtHome = (
     readonly context: Pick<PrescribingContext, 'ownedLoadsKg'>;
   },
 ): readonly string[] => {
+  if (exerciseById(exerciseId)?.machine) return ['Done on a machine of the clinic, not at home.'];
   const missing = equipmentMissing(exerciseId, {
     equipment: ownedEquipment,
     loadsKg: context.ownedLoadsKg,

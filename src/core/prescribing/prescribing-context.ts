@@ -12,15 +12,15 @@ import { defaultsOf } from '../sources/clinic-setting.ts';
 import type { Day } from '../time/day.ts';
 import type { Dose } from './dose.ts';
 import type { LowLoadRequest } from './dose-request.ts';
+import type { LoadsByPlace } from './loads-at-place.ts';
 import { strengthSettings } from './low-load/settings.ts';
 import { occlusionSettings } from './occlusion/settings.ts';
 import { variationSettings } from './variation/settings.ts';
 
-export interface PrescribingContext {
+export interface PrescribingContext extends LoadsByPlace {
   readonly today: Day;
   readonly ageYears: number;
   readonly formulaSex: 'female' | 'male' | null;
-  readonly ownedLoadsKg: readonly number[];
   readonly screening: Screening | null;
   readonly clearances: readonly Clearance[];
   readonly outcomes: readonly MethodOutcome[];

@@ -52,7 +52,8 @@ const methodValues = (context: Pick<PrescribingContext, 'measurements'>, dose: D
   if (dose.method === 'variation') return { ...variationValues(dose), ...work };
   // A test is read anew; a maximum somebody gave is given again.
   const isTested = newestTest(context, dose) !== undefined;
-  return { loadKg: dose.loadKg, ...work, ...(isTested ? {} : knownMaximum(dose.oneRepMaxKg)) };
+  const machine: RequestValues = dose.machine ? { machineId: dose.machine.id } : {};
+  return { ...machine, loadKg: dose.loadKg, ...work, ...(isTested ? {} : knownMaximum(dose.oneRepMaxKg)) };
 };
 
 export const requestOfDose = (

@@ -8,6 +8,7 @@
 import type { CareEvent } from '../episode/care-event.ts';
 import type { Joint } from '../exercises/joints.ts';
 import type { Dose } from '../prescribing/dose.ts';
+import type { LoadsByPlace } from '../prescribing/loads-at-place.ts';
 import type { PlannedSession } from '../prescribing/programme/planned-session.ts';
 import type { Day } from '../time/day.ts';
 import type { MorningVia, OtherJoint } from './entry-words.ts';
@@ -162,7 +163,8 @@ export interface Baseline {
   readonly morningSpread?: { readonly standardDeviation: number; readonly values: number } | null;
 }
 
-export interface PatientRecord {
+/** With the loads of each place at which a dose may be done. */
+export interface PatientRecord extends LoadsByPlace {
   readonly patientId: string;
   /** Those asked about every morning, one to six. */
   readonly followedJoints: readonly Joint[];
@@ -177,6 +179,4 @@ export interface PatientRecord {
   readonly planned: readonly PlannedSession[];
   readonly events: readonly CareEvent[];
   readonly limits: readonly Limit[];
-  /** Loads the patient owns, kg. */
-  readonly ownedLoadsKg: readonly number[];
 }

@@ -1,5 +1,6 @@
 /** What a record is read from; `since` is the first day of its log. */
 import { newestSettings } from '../clinic/clinic-settings.ts';
+import { machineRows } from '../clinic/machines.ts';
 import { markRows } from '../corrections/correction-index.ts';
 import type { Asked } from '../database/read-together.ts';
 import { morningRows, sessionRows } from '../entries/logs.ts';
@@ -22,6 +23,7 @@ export const recordQueries: readonly Asked[] = [
   newestCareProfileRow,
   // The clinic says how late a morning may be answered.
   newestSettings,
+  machineRows,
   episodeRows,
   episodeChangeRows,
   versionRows,

@@ -7,6 +7,7 @@ import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts
 import type { PatientRecord, PrescriptionVersion } from '#core/record/record.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
+import { machinesOf } from '../clinic/machines.ts';
 import { readTogether, togetherOf } from '../database/read-together.ts';
 import { morningsOf, sessionsOf } from '../entries/logs.ts';
 import { eventsOf } from '../episode/care-events.ts';
@@ -51,6 +52,7 @@ const readRecord = async (access: Access, patientId: string, since: Day): Promis
     followedJoints: person.profile?.followedJoints ?? [],
     inflammatoryArthritis: person.profile?.inflammatoryArthritis ?? false,
     ownedLoadsKg: person.profile?.ownedLoadsKg ?? [],
+    machines: await machinesOf(access),
     prescriptions: signedVersions(await prescriptionsOf(access, patientId)),
     sessions: await sessionsOf(access, patientId, since),
     mornings: await morningsOf(access, patientId, since),

@@ -6,6 +6,7 @@ import { planFor } from '#core/plan/plan-for.ts';
 import type { SessionRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
+import { machinesOf } from '../clinic/machines.ts';
 import { dangerRecordOf } from '../danger/danger-record.ts';
 import { readTogether, togetherOf, workedOnce } from '../database/read-together.ts';
 import { candidateDecisions } from '../decision/candidate-decisions.ts';
@@ -101,6 +102,7 @@ const readPlan = async (
     versions: versions.map(signed),
     written: all ? writtenOf(all, versions).map(signed) : [],
     ownedLoadsKg: recorded.screened.ownedLoadsKg,
+    machines: await machinesOf(access),
     settings: recorded.screened.settings,
     at: { instant: access.now, day: access.day },
   });

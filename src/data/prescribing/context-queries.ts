@@ -1,6 +1,7 @@
 /** What the context of prescribing is read from. */
 import { measurementRows } from '../assessment/measurements.ts';
 import { newestSettings } from '../clinic/clinic-settings.ts';
+import { machineRows } from '../clinic/machines.ts';
 import { markRows } from '../corrections/correction-index.ts';
 import type { Asked } from '../database/read-together.ts';
 import { eventRows } from '../episode/care-events.ts';
@@ -15,6 +16,7 @@ import { versionRows } from './prescriptions.ts';
 
 export const contextQueries: readonly Asked[] = [
   newestSettings,
+  machineRows,
   versionRows,
   screeningRows,
   clearanceRows,

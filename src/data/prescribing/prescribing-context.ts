@@ -6,6 +6,7 @@ import { ageYears } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { measurementsInForce } from '../assessment/measurements.ts';
 import { settingsOf } from '../clinic/clinic-settings.ts';
+import { machinesOf } from '../clinic/machines.ts';
 import { readTogether, togetherOf, workedOnce } from '../database/read-together.ts';
 import { careAroundOf } from '../episode/care-around.ts';
 import { homeFactsOf } from '../episode/home-eligibility.ts';
@@ -33,6 +34,7 @@ const readContext = async (access: Access, patient: Patient): Promise<Prescribin
     ageYears: basis.ageYears,
     formulaSex: patient.profile?.formulaSex ?? null,
     ownedLoadsKg: patient.profile?.ownedLoadsKg ?? [],
+    machines: await machinesOf(access),
     screening: await newestScreening(access, patient.id),
     measurements: (await measurementsInForce(access, patient.id)).counted,
     clearances,

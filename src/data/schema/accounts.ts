@@ -1,6 +1,9 @@
-/** Around a sign-in: second factors, enrolled phones, invitations, care teams, places of the clinic. */
+/** Around a sign-in: second factors, enrolled phones, invitations, care teams, places and machines of the clinic. */
 import { sql } from 'drizzle-orm';
-import { kit } from './kit.ts';
+import type { AnySQLiteColumn } from 'drizzle-orm/sqlite-core';
+import { machineLoadings } from '#core/clinic/machine.ts';
+import { machineKinds } from '#core/exercises/machine-kinds.ts';
+import { kit, words } from './kit.ts';
 import { authUser, clinic, patient } from './people.ts';
 
 /** Shape fixed by the sign-in library; the secret and the recovery codes are encrypted by it. */
@@ -129,6 +132,44 @@ export const site = kit.table(
     closedAt: kit.instantOrNull('closed_at'),
   },
   (t) => [kit.index('site_by_clinic').on(t.clinicId, t.name)],
+);
+
+/** Machines of the clinic; each version a row, a retired one too, since signed doses name them. */
+export const clinicMachine = kit.appendOnly(
+  'clinic_machine',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    /** The row of the first version; of that one its own. */
+    machineId: kit.id('machine_id').references((): AnySQLiteColumn => clinicMachine.id),
+    version: kit.whole('version'),
+    name: kit.text('name'),
+    kind: kit.word('kind', machineKinds),
+    loading: kit.word('loading', machineLoadings),
+    place: kit.text('place'),
+    firstKg: kit.real('first_kg'),
+    stepKg: kit.real('step_kg'),
+    lastKg: kit.real('last_kg'),
+    hasHalfStep: kit.yes('has_half_step'),
+    isRetired: kit.yes('is_retired'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('clinic_machine_version').on(t.machineId, t.version),
+    kit.index('clinic_machine_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.check('clinic_machine_kind', sql`${t.kind} IN (${words(machineKinds)})`),
+    kit.check('clinic_machine_loading', sql`${t.loading} IN (${words(machineLoadings)})`),
+    kit.check(
+      'clinic_machine_loads',
+      sql`${t.stepKg} > 0 AND ${t.firstKg} > 0 AND ${t.firstKg} <= ${t.lastKg}`,
+    ),
+    kit.check(
+      'clinic_machine_first',
+      sql`${t.version} > 0 AND (${t.version} = 1) = (${t.machineId} = ${t.id})`,
+    ),
+  ],
 );
 
 /**

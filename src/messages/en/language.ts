@@ -18,6 +18,7 @@ import { chestAndShoulder } from './sentences/exercises/chest-and-shoulder.ts';
 import { hand } from './sentences/exercises/hand.ts';
 import { legRaises } from './sentences/exercises/leg-raises.ts';
 import { lowerLeg } from './sentences/exercises/lower-leg.ts';
+import { machines } from './sentences/exercises/machines.ts';
 import { thigh } from './sentences/exercises/thigh.ts';
 import { trunkAndNeck } from './sentences/exercises/trunk-and-neck.ts';
 import { holds } from './sentences/holds.ts';
@@ -41,6 +42,7 @@ export const sentences = {
     ...armAndHand,
     ...hand,
     ...trunkAndNeck,
+    ...machines,
   },
   cautions: {
     ...alwaysCautions,

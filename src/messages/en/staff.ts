@@ -3,6 +3,7 @@ import { words as account } from './staff/account.ts';
 import { words as clinicDetails } from './staff/administration/clinic.ts';
 import { words as firstDay } from './staff/administration/first-day.ts';
 import { words as incidents } from './staff/administration/incidents.ts';
+import { words as machines } from './staff/administration/machines.ts';
 import { words as settings } from './staff/administration/settings.ts';
 import { words as administration } from './staff/administration.ts';
 import { words as appointments } from './staff/appointments.ts';
@@ -51,6 +52,7 @@ export const staff = {
   'administration/clinic': clinicDetails,
   'administration/first-day': firstDay,
   'administration/incidents': incidents,
+  'administration/machines': machines,
   'administration/settings': settings,
   appointments,
   calculations,

@@ -2,6 +2,7 @@
 import { redFlagClasses, redFlagOfCuff } from '#core/decision/facts/facts.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
+import { isWithClinicianAlone } from '#core/prescribing/loads-at-place.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import { type DoseSpeech, doseLines, doseTitle, loadText } from '#messages/doses.ts';
 import type { planPaper } from '#messages/en/sentences/papers/plan.ts';
@@ -79,21 +80,20 @@ const doseIn = ({ dose, easierSession, today }: PlanPaperExercise, { say, speech
 
 const whenIn = ({ dose, days, today }: PlanPaperExercise, { say }: Words): readonly string[] => {
   if (isRest(today)) return [];
-  if (dose.method === 'occlusion' && dose.supervised) return [say('supervised')];
+  if (isWithClinicianAlone(dose)) return [say('supervised')];
   if (days === null) return [say('any-day', { count: dose.sessionsPerWeek })];
   return days.length === 0 ? [say('no-days')] : [];
 };
 
 const exerciseIn = (exercise: PlanPaperExercise, words: Words) => {
   const { dose, days, today, title } = exercise;
-  const alone = !(dose.method === 'occlusion' && dose.supervised) && !isRest(today);
   return {
     name: title[words.tag],
     drawing: exerciseDrawing(dose, (key, ...values) => pageWord(words.tag, key, ...values)),
     ...doseIn(exercise, words),
     when: whenIn(exercise, words),
     /** Days with a box to tick; "any" where the patient chooses them. */
-    days: alone ? (days ?? 'any') : [],
+    days: isWithClinicianAlone(dose) || isRest(today) ? [] : (days ?? 'any'),
   };
 };
 

@@ -4,6 +4,7 @@ import type { Role } from '#api/person.ts';
 import { say } from '#messages/en/staff/account.ts';
 import { say as clinic } from '#messages/en/staff/administration/clinic.ts';
 import { say as incidents } from '#messages/en/staff/administration/incidents.ts';
+import { say as machines } from '#messages/en/staff/administration/machines.ts';
 import { say as settings } from '#messages/en/staff/administration/settings.ts';
 import { say as administration } from '#messages/en/staff/administration.ts';
 import { SignOut } from '#ui/account/sign-out.tsx';
@@ -26,6 +27,7 @@ const administered = [
   { href: '/administration', text: administration('staff-and-sites') },
   { href: '/administration/settings', text: settings('title') },
   { href: '/administration/care', text: clinic('page-title') },
+  { href: '/administration/machines', text: machines('title') },
 ];
 const ofStaff = [{ href: '/incidents', text: incidents('title') }];
 const frontDesk = [{ href: '/reception', text: 'Reception' }];

@@ -36,6 +36,7 @@ export type ProposedTemplate = NonNullable<Answer<Staff['templates']['proposed']
 export type ProgrammeAnswer = Answer<Staff['prescriptions']['programme']>;
 export type ApprovedAhead = Answer<Staff['care']['list']>['preApprovals'][number];
 export type IncidentAnswer = Answer<Staff['incidents']['list']>[number];
+export type MachineAnswer = Answer<ReturnType<typeof createCaller>['admin']['machines']['list']>[number];
 export type RulesTable = Answer<Staff['rules']['list']>;
 export type InventedPeople = Answer<Staff['inventedPeople']['get']>;
 export type TrialRow = InventedPeople['models'][number]['rows'][number];

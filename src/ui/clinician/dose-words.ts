@@ -34,13 +34,15 @@ const cuffInWords = (cuff: Cuff): string =>
 
 const work = (dose: Dose): string => {
   switch (dose.method) {
-    case 'low-load':
-      return say('sets-with-load', {
+    case 'low-load': {
+      const done = say('sets-with-load', {
         sets: dose.sets,
         repetitions: band(dose.repetitions),
         load: massInWords(dose.loadKg),
         reserve: dose.reserve,
       });
+      return dose.machine ? `${done}, ${say('at-the-clinic', { machine: dose.machine.name })}` : done;
+    }
     case 'variation': {
       const load =
         dose.effectiveLoadKg === null

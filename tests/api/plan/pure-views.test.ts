@@ -1,7 +1,7 @@
 /** What the phone, the worklist and the handover are made from says what the plan says, on drawn plans without a file. */
 import { describe, expect, it } from 'vitest';
 import { dangerTexts } from '#api/patient/today-danger.ts';
-import { exercisesOn } from '#api/patient/today-exercise.ts';
+import { exercisesByPlace } from '#api/patient/today-exercise.ts';
 import { openSigns, type Plan } from '#core/plan/plan.ts';
 import { planFor } from '#core/plan/plan-for.ts';
 import { dueItems } from '#core/worklist/due-items.ts';
@@ -47,14 +47,14 @@ const viewsOf = (rows: readonly Prescription[], plan: Plan): Surfaces => {
   const items = dueItems(stateWith(plan), due).filter(({ showsFrom }) => showsFrom <= day);
   return {
     today: {
-      exercises: exercisesOn(rows, {
+      exercises: exercisesByPlace(rows, {
         access: { day } as Access,
         zone: 'Europe/Dublin',
         isQuiet: false,
         programmes: [],
         plan,
         record: null,
-      }),
+      }).exercises,
       isStopped: openSigns(plan).length > 0,
       danger: dangerTexts(plan, clinic),
       contact: plan.contact,

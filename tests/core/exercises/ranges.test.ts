@@ -127,7 +127,8 @@ describe('weight-bearing of an exercise', () => {
     const pressed = ['bridge-one-leg', 'bridge-one-leg-bent', 'bridge-two-legs', 'bridge-two-legs-weight'];
     const off = exercises.filter(({ position }) => /^(lying|sitting(?! to))/.test(position));
     const bearing = off.filter(({ weightBearing }) => weightBearing.length > 0).map(({ id }) => id);
-    expect(bearing.toSorted()).toEqual([...pressed, 'heel-raise-seated', 'leg-press-band'].toSorted());
+    const footOn = ['heel-raise-seated', 'leg-press-band', 'leg-press-machine', 'leg-press-machine-one-leg'];
+    expect(bearing.toSorted()).toEqual([...pressed, ...footOn].toSorted());
   });
 
   it('is on the legs wherever the feet or knees carry, and may be where one can also sit', () => {

@@ -156,6 +156,7 @@ describe('the record is append-only', () => {
       'care_team',
       'clearance',
       'clinic_detail_change',
+      'clinic_machine',
       'clinic_settings_version',
       'consent',
       'consent_wording',

@@ -18,6 +18,7 @@ export const spoken: Spoken = {
     4: 'a5937cd1336bdabc',
     5: '4d8574842bb7843f',
     6: 'ca9c1cae3351e388',
+    7: '276a2ef2880dc6ce',
   },
   acts: {
     'emergency care': /Notruf/,

@@ -27,6 +27,7 @@ export const spoken: Spoken = {
     4: 'ebb716c527db7e99',
     5: '43a5b4f96efd057b',
     6: 'bc7c5685ad2f7266',
+    7: '2e3d672e0403c1b5',
   },
   // English is what other languages are held against.
   acts: null,

@@ -31,7 +31,8 @@ export interface EaseContext {
   readonly easeBacksBefore: number;
   /** Why a cut for pain alone waits, where a clinic lets it; null where it is made. */
   readonly waits: CutWithheld | null;
-  readonly ownedLoadsKg: readonly number[];
+  /** Those that exist where the dose is done. */
+  readonly loadsKg: readonly number[];
   readonly ladder: Ladder;
   readonly settings: EngineSettingValues;
 }
@@ -88,7 +89,7 @@ const oneStepDown = (dose: Dose, context: EaseContext): Dose | null => {
     return { ...dose, repetitions: { low, high: Math.max(low, dose.repetitions.high - by) } };
   }
   if (dose.method !== 'variation') {
-    const lighter = context.ownedLoadsKg.filter((owned) => milligrams(owned) < milligrams(dose.loadKg));
+    const lighter = context.loadsKg.filter((kg) => milligrams(kg) < milligrams(dose.loadKg));
     if (lighter.length > 0) return { ...dose, loadKg: Math.max(...lighter) };
   }
   if (dose.method !== 'occlusion' && dose.sets > 1) return { ...dose, sets: dose.sets - 1 };

@@ -79,14 +79,10 @@ export const loadsWithin = (loadsKg: readonly number[], limitKg: number): readon
 export const forbidsHarderVariation = (limits: readonly LimitInForce[]): boolean =>
   limits.some((limit) => limit.kind !== 'methods' && (limit.kind !== 'load-limit' || limit.limitKg === null));
 
-/** The dose within the ceiling, on a load the patient owns; null where no such load exists. */
-export const withinLoadLimit = (
-  dose: Dose,
-  limitKg: number,
-  ownedLoadsKg: readonly number[],
-): Dose | null => {
+/** The dose within the ceiling, on a load of the place where it is done; null where no such load exists. */
+export const withinLoadLimit = (dose: Dose, limitKg: number, loadsKg: readonly number[]): Dose | null => {
   if (!isOverCeiling(prescribedLoadKg(dose), limitKg)) return dose;
-  const fitting = loadsWithin(ownedLoadsKg, limitKg);
+  const fitting = loadsWithin(loadsKg, limitKg);
   if (dose.method === 'variation') return { ...dose, addedKg: Math.max(0, ...fitting) };
   return fitting.length === 0 ? null : { ...dose, loadKg: Math.max(...fitting) };
 };

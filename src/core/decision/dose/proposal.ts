@@ -35,7 +35,7 @@ export type CutWithheld =
   | 'easier-in-flare'
   | 'tolerated-lately';
 /** Why the dose stays although the decision would move it. */
-type Withheld = CutWithheld | 'step-this-week';
+type Withheld = CutWithheld | 'step-this-week' | 'machine-step';
 
 export interface DoseProposal {
   readonly decision: DecisionWord;

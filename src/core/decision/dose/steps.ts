@@ -1,7 +1,8 @@
 /**
  * One step up, by method, in one variable. Repetitions come first and need one session on target; load,
  * level, set and the seconds of a hold need the larger step. A step in load, level or seconds starts the repetitions again at the foot of
- * the signed band. Never onto a load the patient does not own; over 10 % only by name.
+ * the signed band. Never onto a load that does not exist where it is done; over 10 % only by name,
+ * and on a machine, whose plates are what they are, not at all.
  */
 import type {
   Dose,
@@ -10,6 +11,7 @@ import type {
   RepetitionBand,
   VariationDose,
 } from '#core/prescribing/dose.ts';
+import { machineOf } from '#core/prescribing/loads-at-place.ts';
 import { nextOwnedLoad } from '#core/prescribing/low-load/load-step.ts';
 import { percentOfOneRepMax } from '#core/prescribing/occlusion/limits.ts';
 import { restrictionSeconds } from '#core/prescribing/occlusion/restriction-time.ts';
@@ -23,7 +25,8 @@ import { heldFor } from './volume.ts';
 export interface StepContext {
   readonly largestStep: Step;
   readonly settings: EngineSettingValues;
-  readonly ownedLoadsKg: readonly number[];
+  /** Those that exist where the dose is done. */
+  readonly loadsKg: readonly number[];
   readonly limits: readonly LimitInForce[];
   readonly ladder: Ladder;
   /** The dose a clinician last signed for this line: its band and its scheme are where steps lead. */
@@ -57,13 +60,13 @@ interface LoadChoice {
   readonly isOverStep: boolean;
 }
 
-/** The next owned load under every bound; a word for what stands in the way otherwise. */
+/** The next load of the place under every bound; a word for what stands in the way otherwise. */
 const nextLoad = (
   loadKg: number,
   mostKg: number,
   context: StepContext,
 ): LoadChoice | 'nothing-left-to-step' | 'limit-stands-in-the-way' => {
-  const next = nextOwnedLoad(loadKg, context.ownedLoadsKg);
+  const next = nextOwnedLoad(loadKg, context.loadsKg);
   if (!next || milligrams(next.loadKg) > milligrams(mostKg)) return 'nothing-left-to-step';
   if (isOverCeiling(next.loadKg, loadCeilingKg(context.limits))) return 'limit-stands-in-the-way';
   const allowed = milligrams(loadKg) * (100 + context.settings['load-step-percent']);
@@ -85,6 +88,7 @@ export const stepLowLoad = (dose: LowLoadDose, context: StepContext): Candidate 
   if (typeof next !== 'string' && !next.isOverStep) return step(heavier(next), ['repetitions-start-again']);
   if (dose.sets < context.settings['most-sets']) return step({ ...dose, sets: dose.sets + 1 });
   if (typeof next === 'string') return same(dose, [next]);
+  if (machineOf(dose)) return { kind: 'same', dose, withheld: 'machine-step' };
   return step(heavier(next), ['over-ten-percent', 'repetitions-start-again']);
 };
 

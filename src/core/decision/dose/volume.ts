@@ -1,5 +1,6 @@
 /** How much a dose is: repetitions asked times the load moved, so that two doses can be compared. */
 import type { Dose, VariationDose } from '#core/prescribing/dose.ts';
+import { isSamePlace } from '#core/prescribing/loads-at-place.ts';
 
 /** A rise of load over so many percent is a large step and named as one: common practice, no source. */
 export const largeStepPercent = 10;
@@ -38,11 +39,12 @@ const loadMovedKg = (dose: Dose): number | null =>
     : dose.loadKg;
 
 /**
- * A dose as a share of another, 1 = as much. Null where it cannot be known: two exercises of which one
- * has no figure, two marks, or a hold beside a movement. The same exercise with the same added load compares by
+ * A dose as a share of another, 1 = as much. Null where it cannot be known: two places, two exercises of which
+ * one has no figure, two marks, or a hold beside a movement. The same exercise with the same added load compares by
  * its repetitions; a hold counts by its seconds.
  */
 export const shareOf = (dose: Dose, reference: Dose): number | null => {
+  if (!isSamePlace(dose, reference)) return null;
   const asked = repetitionsAsked(reference);
   const held = heldRatio(dose, reference);
   if (asked === 0 || held === null || markOf(dose) !== markOf(reference)) return null;
@@ -121,7 +123,7 @@ export const changesBetween = (from: Dose, to: Dose): readonly DoseChange[] => {
   }
   const [loadFrom, loadTo] = [prescribedLoadKg(from), prescribedLoadKg(to)];
   if (loadFrom !== loadTo) {
-    const percent = percentChange(loadFrom, loadTo);
+    const percent = isSamePlace(from, to) ? percentChange(loadFrom, loadTo) : null;
     changes.push({ variable: 'load', from: loadFrom, to: loadTo, unit: 'kg', percent });
   }
   changes.push(...heldChanges(from, to));

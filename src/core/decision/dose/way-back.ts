@@ -60,17 +60,13 @@ const halfWayScheme = (dose: OcclusionDose, target: OcclusionDose): OcclusionDos
 const heavier = <D extends { readonly loadKg: number }>(
   dose: D,
   target: D,
-  ownedLoadsKg: readonly number[],
+  loadsKg: readonly number[],
 ): D | null => {
   if (milligrams(target.loadKg) <= milligrams(dose.loadKg)) return null;
   const middle = (dose.loadKg + target.loadKg) / 2;
-  const between = ownedLoadsKg.filter(
-    (owned) => owned > dose.loadKg && milligrams(owned) <= milligrams(middle),
-  );
+  const between = loadsKg.filter((kg) => kg > dose.loadKg && milligrams(kg) <= milligrams(middle));
   const loadKg = between.length > 0 ? Math.max(...between) : target.loadKg;
-  return ownedLoadsKg.some((owned) => milligrams(owned) === milligrams(loadKg))
-    ? { ...target, loadKg }
-    : null;
+  return loadsKg.some((kg) => milligrams(kg) === milligrams(loadKg)) ? { ...target, loadKg } : null;
 };
 
 /** Holds come back before their seconds; toward shorter ones there is no way back. */
@@ -81,13 +77,13 @@ const halfWayHeld = (dose: VariationDose, target: VariationDose): Banded | null 
 };
 
 /** Half of the way in repetitions and sets; only when those are back does the load follow. */
-export const halfWayTo = (dose: Dose, target: Dose, ownedLoadsKg: readonly number[]): Dose | null => {
+export const halfWayTo = (dose: Dose, target: Dose, loadsKg: readonly number[]): Dose | null => {
   if (dose.exerciseId !== target.exerciseId) return null;
   if (dose.method === 'occlusion' && target.method === 'occlusion') {
-    return halfWayScheme(dose, target) ?? heavier(dose, target, ownedLoadsKg);
+    return halfWayScheme(dose, target) ?? heavier(dose, target, loadsKg);
   }
   if (dose.method === 'low-load' && target.method === 'low-load') {
-    return halfWayBanded(dose, target) ?? heavier(dose, target, ownedLoadsKg);
+    return halfWayBanded(dose, target) ?? heavier(dose, target, loadsKg);
   }
   if (dose.method === 'variation' && target.method === 'variation' && dose.addedKg === target.addedKg) {
     return halfWayHeld(dose, target);
@@ -115,12 +111,12 @@ export const returnStep = (
   tolerated: readonly ToleratedDose[],
   day: number,
   lastCutDay: number | null,
-  ownedLoadsKg: readonly number[],
+  loadsKg: readonly number[],
   settings: EngineSettingValues,
 ): Candidate | null => {
   if (lastCutDay === null) return null;
   const before = tolerated.filter((one) => one.day <= lastCutDay);
   const target = returnTarget(dose, before, day, settings);
-  const back = target && halfWayTo(dose, target, ownedLoadsKg);
+  const back = target && halfWayTo(dose, target, loadsKg);
   return back ? { kind: 'return', dose: back, named: ['return-not-step'] } : null;
 };

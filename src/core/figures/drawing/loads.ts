@@ -1,4 +1,5 @@
 /** What is strapped on, held or pulled. */
+import { lengths } from '../body/lengths.ts';
 import type { Point } from '../body/pose.ts';
 import type { Skeleton } from '../body/skeleton.ts';
 import { type Frame, from, minus, plus, times, unit, type Vec } from '../body/turn.ts';
@@ -71,6 +72,33 @@ const bandThrough = (
   ];
 };
 
+const cableThrough = (
+  through: readonly BandEnd[],
+  { points }: Skeleton,
+  eye: Projection,
+): readonly Stroke[] => {
+  const spots = through.map((end) =>
+    eye.spot(typeof end === 'string' ? points[end] : [end[0], end[1], end[2] ?? 0]),
+  );
+  return [{ d: pathThrough(spots), tone: 'ink', width: 2 }];
+};
+
+/** A roller seen end on. */
+const padAt = (
+  { at, shift }: Extract<Load, { kind: 'pad' }>,
+  { points }: Skeleton,
+  eye: Projection,
+): readonly Stroke[] => {
+  const middle = eye.spot(plus(points[at], [shift[0], shift[1], 0]));
+  return [filled(ellipse(middle, 6.5), 'ink'), filled(ellipse(middle, 2.4), 'paper')];
+};
+
+/** Under the sole of a foot that pushes. */
+const plateUnder = (ankle: Vec, foot: Frame, eye: Projection): readonly Stroke[] => {
+  const at = (forward: number) => eye.spot(from(ankle, foot, [forward, -lengths.ankleHeight - 3, 0]));
+  return [{ d: pathThrough([at(-12), at(30)]), tone: 'ink', width: 5 }];
+};
+
 /** Held or strapped on at a limb, drawn over it. */
 export const loadsOnLimb = (
   loads: readonly Load[],
@@ -81,6 +109,7 @@ export const loadsOnLimb = (
   loads.flatMap((load): readonly Stroke[] => {
     if (load.kind === 'ankle-weight' && limb === 'leg')
       return [{ ...blockAcross(points.knee, points.ankle, 0.74, 0.97, 16, eye), tone: 'ink' }];
+    if (load.kind === 'plate' && limb === 'leg') return plateUnder(points.ankle, frames.foot, eye);
     if (load.kind === 'hand-weight' && limb === 'arm') return handWeight(points.palm, frames.hand, eye);
     if (load.kind === 'hand-weight' && load.both && limb === 'far-arm')
       return handWeight(points['far-palm'], frames['far-hand'], eye);
@@ -118,10 +147,9 @@ export const loadsBehind = (loads: readonly Load[], skeleton: Skeleton, eye: Pro
   );
 
 export const loadsBefore = (loads: readonly Load[], skeleton: Skeleton, eye: Projection): readonly Stroke[] =>
-  loads.flatMap((load) =>
-    load.kind === 'band'
-      ? bandThrough(load.through, skeleton, eye)
-      : load.kind === 'hip-weight'
-        ? hipWeight(skeleton, eye)
-        : [],
-  );
+  loads.flatMap((load) => {
+    if (load.kind === 'band') return bandThrough(load.through, skeleton, eye);
+    if (load.kind === 'cable') return cableThrough(load.through, skeleton, eye);
+    if (load.kind === 'pad') return padAt(load, skeleton, eye);
+    return load.kind === 'hip-weight' ? hipWeight(skeleton, eye) : [];
+  });

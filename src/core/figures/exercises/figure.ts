@@ -21,7 +21,7 @@ export interface Prop {
   readonly isInFront?: boolean;
 }
 
-/** The end of a band: a point of the body or a place. */
+/** The end of a band or cable: a point of the body or a place. */
 export type BandEnd = Point | Place;
 
 export type Load =
@@ -31,7 +31,11 @@ export type Load =
   | { readonly kind: 'hip-weight' }
   | { readonly kind: 'thigh-weight' }
   | { readonly kind: 'stick' }
-  | { readonly kind: 'band'; readonly through: readonly BandEnd[] };
+  | { readonly kind: 'band'; readonly through: readonly BandEnd[] }
+  /** Of a machine: a cable, a roller that a limb moves, the plate under a foot. */
+  | { readonly kind: 'cable'; readonly through: readonly BandEnd[] }
+  | { readonly kind: 'pad'; readonly at: Point; readonly shift: readonly [forward: number, up: number] }
+  | { readonly kind: 'plate' };
 
 /** The way a point goes from start to end, drawn beyond it as seen from another point. */
 export interface Motion {

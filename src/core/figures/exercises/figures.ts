@@ -9,6 +9,7 @@ import { hand } from './hand.ts';
 import type { HandFigure } from './hand-figure.ts';
 import { legRaises } from './leg-raises.ts';
 import { lowerLeg } from './lower-leg.ts';
+import { machines } from './machines.ts';
 import { thigh } from './thigh.ts';
 import { trunkAndNeck } from './trunk-and-neck.ts';
 
@@ -23,6 +24,7 @@ const byId: Readonly<Record<ExerciseId, Figure | HandFigure>> = {
   ...elbow,
   ...hand,
   ...trunkAndNeck,
+  ...machines,
 };
 
 export const figures: Readonly<Record<string, Figure | HandFigure>> = byId;

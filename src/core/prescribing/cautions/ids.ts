@@ -49,6 +49,7 @@ export const exerciseCautionIds = [
   'hand-joint-pain',
   'thumb-pinch',
   'slow-press',
+  'machine-set-up',
   'neck-pressure',
 ] as const;
 export type ExerciseCautionId = (typeof exerciseCautionIds)[number];

@@ -67,17 +67,17 @@ const noUsableLoad = (input: LowLoadInput): Outcome<never> =>
     : refuse(
         'availableKg',
         'inconsistent',
-        `Nothing owned is at or under the ceiling of ${shown(input.loadCeilingKg)} kg. Lend a lighter load.`,
+        `Nothing available is at or under the ceiling of ${shown(input.loadCeilingKg)} kg. Find a lighter load.`,
       );
 
 /** Whether a higher percentage would help depends on what the lightest load comes to. */
 const remedy = (lightestKg: number, oneRepMaxKg: number | null, top: number): string => {
-  if (oneRepMaxKg === null) return 'Lend a lighter one.';
+  if (oneRepMaxKg === null) return 'Find a lighter one.';
   const percent = (lightestKg / oneRepMaxKg) * 100;
   const share = `It would be ${shown(percent)} % of the maximum`;
   return percent > top
-    ? `${share}, over the top of ${top} %. Lend a lighter one, or choose another method.`
-    : `${share}. Lend a lighter one, or choose that percentage knowingly.`;
+    ? `${share}, over the top of ${top} %. Find a lighter one, or choose another method.`
+    : `${share}. Find a lighter one, or choose that percentage knowingly.`;
 };
 
 const allTooHeavy = (
@@ -88,7 +88,7 @@ const allTooHeavy = (
 ): Outcome<never> => {
   const lightest = Math.min(...usableKg);
   const advice = remedy(lightest, oneRepMaxKg, settings['low-load-percent-top'] ?? Number.NaN);
-  const reason = `The lightest load owned is ${shown(lightest)} kg, above the target of ${shown(targetKg)} kg. ${advice}`;
+  const reason = `The lightest load available is ${shown(lightest)} kg, above the target of ${shown(targetKg)} kg. ${advice}`;
   return refuse('availableKg', 'inconsistent', reason);
 };
 

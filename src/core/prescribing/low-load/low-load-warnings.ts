@@ -37,7 +37,7 @@ const largeStep = (load: ChosenLoad, band: RepetitionBand): Note[] => {
     return [
       {
         code: 'no-heavier-load',
-        text: 'Nothing heavier is owned within the limits given: progress by repetitions, sets or another method.',
+        text: 'Nothing heavier is available within the limits given: progress by repetitions, sets or another method.',
       },
     ];
   }
@@ -51,7 +51,7 @@ const largeStep = (load: ChosenLoad, band: RepetitionBand): Note[] => {
   const wanted = before.ok
     ? ` About ${before.result.repetitionsNeeded} repetitions would be wanted first, as an order of magnitude.`
     : '';
-  const text = `The next load owned, ${shown(loadKg)} kg, is a step of ${shown(stepPercent)} %, over ${largestStepPercent} %: add repetitions first, or lend a load between.${wanted}`;
+  const text = `The next load available, ${shown(loadKg)} kg, is a step of ${shown(stepPercent)} %, over ${largestStepPercent} %: add repetitions first, or find a load between.${wanted}`;
   return [{ code: 'step-over-window', text }];
 };
 

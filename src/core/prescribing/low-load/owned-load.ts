@@ -1,7 +1,7 @@
-/** Whether a load is one of those at home, and which of them are nearest where it is not. */
+/** Whether a load is one of those that exist where it is wanted, and which of them are nearest where it is not. */
 import { milligrams } from '#core/units/units.ts';
 
-/** The owned loads next to it, lighter first; null where it is owned. */
+/** The loads next to it, lighter first; null where it is one of them. */
 export const nearestOwnedKg = (loadKg: number, ownedKg: readonly number[]): readonly number[] | null => {
   const typed = milligrams(loadKg);
   if (ownedKg.some((kg) => milligrams(kg) === typed)) return null;
@@ -13,10 +13,16 @@ export const nearestOwnedKg = (loadKg: number, ownedKg: readonly number[]): read
   ];
 };
 
-/** Said of a load that is not owned; null where it is owned. */
-export const notOwnedInWords = (loadKg: number, ownedKg: readonly number[]): string | null => {
+/** Said of a load that does not exist at home, or on a machine of the clinic; null where it does. */
+export const notOwnedInWords = (
+  loadKg: number,
+  ownedKg: readonly number[],
+  machine?: string,
+): string | null => {
   const nearest = nearestOwnedKg(loadKg, ownedKg);
   if (nearest === null) return null;
+  if (machine !== undefined)
+    return `${loadKg} kg cannot be set on ${machine}. Type one of its loads, the nearest: ${nearest.join(' kg and ')} kg.`;
   const next =
     nearest.length > 0 ? `The nearest owned: ${nearest.join(' kg and ')} kg.` : 'No load is recorded.';
   return `${loadKg} kg is not among the loads at home. ${next} Type an owned load, or add this one to the loads at home.`;

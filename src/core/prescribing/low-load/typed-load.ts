@@ -27,8 +27,8 @@ export interface Target {
 const tooHeavy = (over: string, within: readonly number[]): Outcome<never> => {
   const heaviest =
     within.length > 0
-      ? `The heaviest owned within it: ${Math.max(...within)} kg.`
-      : 'No load owned is within it.';
+      ? `The heaviest available within it: ${Math.max(...within)} kg.`
+      : 'No load available is within it.';
   return refuse('loadKg', 'too-high', `${over} ${heaviest} Or test repetitions to failure again first.`);
 };
 
@@ -49,7 +49,7 @@ export const typedTarget = (
     return refuse(
       'loadKg',
       'too-high',
-      `${loadKg} kg is over a limit that stands for a joint; of what is owned, up to ${Math.max(...allowedKg)} kg is within it.`,
+      `${loadKg} kg is over a limit that stands for a joint; of what is available, up to ${Math.max(...allowedKg)} kg is within it.`,
     );
   const isInForce = inForceKg !== null && milligrams(loadKg) <= milligrams(inForceKg);
   const top = settings['low-load-percent-top'] ?? Number.NaN;

@@ -1,6 +1,7 @@
 /** Days a week a dose is prescribed for, held against the days the planned week gives its line. */
 import type { Day } from '#core/time/day.ts';
 import type { Dose } from '../dose.ts';
+import { isWithClinicianAlone } from '../loads-at-place.ts';
 import { type Programme, weekdaysOf } from './planned-sessions.ts';
 
 /** How many days the week that holds gives a line, a new one (null) none; null = no week was planned. */
@@ -13,6 +14,3 @@ export const daysPlanned = (
 /** The days planned where they are others than prescribed; null = as many, or nothing to hold them against. */
 export const daysApart = (dose: Dose, planned: number | null): number | null =>
   planned === null || planned === dose.sessionsPerWeek || isWithClinicianAlone(dose) ? null : planned;
-
-/** That clinician chooses the day. */
-const isWithClinicianAlone = (dose: Dose): boolean => dose.method === 'occlusion' && dose.supervised;

@@ -5,6 +5,8 @@
  * sessions a week; no source). What is done only with a clinician beside the patient is left out: that
  * clinician chooses the day. It says nothing of which days suit the patient.
  */
+
+import { isWithClinicianAlone } from '../loads-at-place.ts';
 import type { Weekday } from './planned-sessions.ts';
 import { laidOut, weekTemplates } from './templates.ts';
 import { type PlannedExercise, weekdays } from './week-plan.ts';
@@ -25,8 +27,9 @@ export const unplannedDays = (
   first: Weekday,
 ): ReadonlyMap<string, readonly Weekday[]> => {
   const isCuff = ({ dose }: PlannedExercise) => dose.method === 'occlusion';
-  const alone = exercises.filter(({ dose }) => dose.method === 'occlusion' && !dose.supervised);
-  const others = exercises.filter((exercise) => !isCuff(exercise));
+  const unattended = exercises.filter(({ dose }) => !isWithClinicianAlone(dose));
+  const alone = unattended.filter(isCuff);
+  const others = unattended.filter((exercise) => !isCuff(exercise));
   return new Map([
     ...laidOut(threeDays, alone).map(({ itemId, weekdays: days }) => [itemId, days] as const),
     ...others.flatMap(({ itemId, dose }) => {

@@ -22,6 +22,7 @@ export const words = {
   },
   'dose.hold-last': 'Machen Sie weiter, bis Sie kein Halten mehr bis zum Ende schaffen würden.',
   'dose.mark': 'Knete oder Ring mit der Nummer {mark}',
+  'dose.machine': 'in der Praxis: {machine}',
   'dose.scheme': '{sets} Sätze: {scheme} Wiederholungen',
   'dose.load': 'mit {weight}',
   'dose.no-load': 'ohne Gewicht',
@@ -35,6 +36,9 @@ export const words = {
   'dose.wrap': 'elastische Binde, Festigkeit {tightness} von 10',
   'dose.pulse': 'Den Puls fühlen, wie gezeigt',
   'cuff.supervised': 'Nur mit einer Physiotherapeutin oder einem Physiotherapeuten neben Ihnen, nie allein',
+  'dose.at-clinic': 'Nur in der Praxis',
+  'dose.at-clinic-note':
+    'Machen Sie diese Übungen nur in der Praxis, an den vereinbarten Tagen. Versuchen Sie sie zu Hause nicht auf andere Art. Möchten Sie eine Übung für zu Hause, fragen Sie uns.',
   'dose.signed': 'Festgelegt von {name}.',
   'dose.how': 'So geht es',
   'dose.keep': 'Denken Sie daran',

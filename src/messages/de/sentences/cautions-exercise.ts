@@ -30,6 +30,7 @@ export const exerciseCautions = {
   'thumb-pinch':
     'Halten Sie den Daumen rund, wie um eine Tasse. Hören Sie auf, wenn er unten weh tut oder knirscht.',
   'slow-press': 'Drücken Sie langsam und lassen Sie langsam locker. Drücken Sie nicht, so fest Sie können.',
+  'machine-set-up': 'Machen Sie das nur in der Praxis. Wir stellen Sitz und Gewicht zuerst für Sie ein.',
   'neck-pressure':
     'Drücken Sie nur leicht. Kribbeln die Arme oder wird Ihnen schwindlig: Hören Sie auf und sagen Sie es uns.',
 } as const satisfies Readonly<Record<ExerciseCautionId, string>>;

@@ -18,6 +18,7 @@ export const words = {
   },
   'dose.hold-last': 'Go on until you could not do another hold to its end.',
   'dose.mark': 'putty or ring marked {mark}',
+  'dose.machine': 'at the clinic: {machine}',
   'dose.scheme': '{sets} sets: {scheme} repetitions',
   'dose.load': 'with {weight}',
   'dose.no-load': 'no weight',
@@ -31,6 +32,9 @@ export const words = {
   'dose.wrap': 'Wrap, tightness {tightness} of 10',
   'dose.pulse': 'Feel the pulse as you were shown',
   'cuff.supervised': 'Only with a clinician beside you, never alone',
+  'dose.at-clinic': 'At the clinic only',
+  'dose.at-clinic-note':
+    'Do these only at the clinic, on the days you agreed. Do not try them at home in another way. If you want one for home, ask your physio.',
   'dose.signed': 'Set by {name}.',
   'dose.how': 'How to do it',
   'dose.keep': 'Keep in mind',

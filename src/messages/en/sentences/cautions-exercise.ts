@@ -26,5 +26,6 @@ export const exerciseCautions = {
   'hand-joint-pain': 'Do not squeeze so hard that it hurts.',
   'thumb-pinch': 'Keep your thumb rounded, as if round a cup. Stop if its base hurts or grinds.',
   'slow-press': 'Press slowly and let go slowly. Do not press as hard as you can.',
+  'machine-set-up': 'Only do this at the clinic. Let us set the seat and the weight for you first.',
   'neck-pressure': 'Press lightly. Stop if your arms tingle or you feel dizzy, and tell us.',
 } as const satisfies Readonly<Record<ExerciseCautionId, string>>;

@@ -56,6 +56,7 @@ export const words = {
   'cuff-stays-inflated': 'cuff stays inflated during rests',
   'cuff-deflated': 'cuff deflated during rests',
   'no-more-than': 'no more than {minutes} min under restriction',
+  'at-the-clinic': 'at the clinic: {machine}',
   'with-a-clinician-present': 'with a clinician present',
   'at-home': 'at home',
   'pulse-checked': 'pulse beyond the cuff checked before, during and after',

@@ -13,8 +13,10 @@ interface DoseFiguresProps {
   readonly typed: Typed;
   /** Of the version in force; null where there is none. */
   readonly now: Typed | null;
-  /** Loads at home, where a load has to be one of them; null where it has not. */
+  /** Loads of the place, where a load has to be one of them; null where it has not. */
   readonly ownedKg: readonly number[] | null;
+  /** Of a machine and not at home. */
+  readonly isOnMachine: boolean;
   /** In place of the bounds of a field, by its name. */
   readonly hints: Readonly<Record<string, string>>;
   readonly onType: (path: string, text: string) => void;
@@ -36,7 +38,13 @@ const Figure = (props: DoseFiguresProps & { readonly field: NumberField }) => {
   const value = typed[name] ?? '';
   const error = errorOf(name);
   const unit = unitWords(field.unit);
-  const change = figureChange(field, now?.[name], value, field.unit === 'kg' ? ownedKg : null);
+  const change = figureChange(
+    field,
+    now?.[name],
+    value,
+    field.unit === 'kg' ? ownedKg : null,
+    props.isOnMachine,
+  );
   return (
     <div className="figure-row" data-changed={change ? '' : undefined}>
       <label className="figure-name" htmlFor={name}>

@@ -18,6 +18,7 @@ import { daysPlannedInWords } from '../programme/days-apart-words.ts';
 import { methodInWords } from '../words.ts';
 import { DoseFigures } from './dose-figures.tsx';
 import { LadderTable } from './ladder-table.tsx';
+import { loadsChosen, machineChoices, machinesFor } from './place/machines.ts';
 import type { PrescribeFormProps } from './prescribe-form-props.ts';
 import { allAsked, schemeChoices } from './request-fields.ts';
 
@@ -60,20 +61,37 @@ const nowHints = (fields: readonly Field[], now: Typed | null) =>
   );
 
 const hints = { knownOneRepMaxKg: sayPlain('maximum-hint') };
-const ownedHint = (ownedKg: readonly number[]): Readonly<Record<string, string>> =>
-  ownedKg.length > 0
+const ownedHint = (
+  kg: readonly number[],
+  key: 'figures.owned' | 'figures.of-machine',
+): Readonly<Record<string, string>> =>
+  kg.length > 0
     ? Object.fromEntries(
         ['loadKg', 'addedKg'].map((name) => [
           name,
-          say('figures.owned', { low: Math.min(...ownedKg), high: Math.max(...ownedKg) }),
+          say(key, { low: Math.min(...kg), high: Math.max(...kg) }),
         ]),
       )
     : {};
 const cuffHints = { percent: sayPlain('percent-hint'), tightness: sayPlain('tightness-hint') };
 
-/** Then the load has to be one of those at home. */
-const isDoneAtHome = ({ method, typed }: DoseFormProps): boolean =>
+/** Then the load has to be one of those at home, or of the machine. */
+const isOfItsPlace = ({ method, typed }: DoseFormProps): boolean =>
   method !== 'occlusion' || typed.supervised === 'no';
+
+/** What a load is held against, and said of, beside its figure. */
+const loadsBeside = (props: DoseFormProps) => {
+  const ofMachine = loadsChosen(props.machines, props.typed);
+  const loadsKg = ofMachine ?? props.ownedKg;
+  return {
+    ownedKg: isOfItsPlace(props) ? loadsKg : null,
+    isOnMachine: ofMachine !== null,
+    hints:
+      props.method === 'occlusion'
+        ? cuffHints
+        : ownedHint(loadsKg, ofMachine ? 'figures.of-machine' : 'figures.owned'),
+  };
+};
 
 const Ladder = (props: DoseFormProps) => {
   const family = exerciseById(props.typed.exerciseId ?? '')?.family ?? '';
@@ -143,17 +161,14 @@ export const DoseForm = (props: DoseFormProps) => {
           <DescriptorFields
             {...shared}
             fields={chosen}
-            choices={{ schemeId: schemeChoices }}
+            choices={{
+              schemeId: schemeChoices,
+              machineId: machineChoices(machinesFor(props.machines, typed.exerciseId ?? '')),
+            }}
             hints={nowHints(chosen, now)}
           />
         </div>
-        <DoseFigures
-          {...shared}
-          fields={figures}
-          now={now}
-          ownedKg={isDoneAtHome(props) ? props.ownedKg : null}
-          hints={props.method === 'occlusion' ? cuffHints : ownedHint(props.ownedKg)}
-        />
+        <DoseFigures {...shared} {...loadsBeside(props)} fields={figures} now={now} />
         <DaysTyped typed={typed} plannedDays={props.plannedDays} />
         <SendButton id="propose" aria-disabled={submit.isBusy || undefined}>
           {submit.isBusy ? 'Computing…' : sayPlain('propose')}

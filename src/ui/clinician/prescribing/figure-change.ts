@@ -12,7 +12,7 @@ export const shortUnit = (unit: string): string => (unit === 's' ? unit : unitWo
 
 interface FigureChange {
   readonly text: string;
-  /** It is large, or cannot be done with what is at home. */
+  /** It is large, or cannot be done with what is at home or on the machine. */
   readonly isCare: boolean;
 }
 
@@ -37,12 +37,14 @@ export const figureChange = (
   now: string | undefined,
   typed: string,
   ownedKg: readonly number[] | null,
+  isOnMachine = false,
 ): FigureChange | null => {
   const value = readNumber(typed);
   if (value === null) return now ? { text: say('figures.empty-now'), isCare: false } : null;
   if (Number.isNaN(value)) return null;
   const nearest = ownedKg && ownedKg.length > 0 ? nearestOwnedKg(value, ownedKg) : null;
-  if (nearest) return { text: say('figures.not-owned', { loads: nearest.join(', ') }), isCare: true };
+  const notThere = isOnMachine ? 'figures.not-of-machine' : 'figures.not-owned';
+  if (nearest) return { text: say(notThere, { loads: nearest.join(', ') }), isCare: true };
   const before = now === undefined ? null : readNumber(now);
   return before === null || before === value ? null : stepInWords(field, before, value);
 };

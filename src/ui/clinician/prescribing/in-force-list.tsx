@@ -1,15 +1,19 @@
 /** The doses in force, while no exercise is chosen: each leads to a new version of itself. */
 
+import type { ClinicMachine } from '#core/clinic/machine.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { say as sayPlain } from '#messages/en/staff/prescribing.ts';
+import { Mark } from '#ui/design-system/mark.tsx';
 import type { Version } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { addressOf, type ChoiceAddress, searchOf } from './choose/choice-address.ts';
+import { goneInWords } from './place/machines.ts';
 
 export const InForceList = (props: {
   readonly patientId: string;
   readonly at: ChoiceAddress;
   readonly inForce: readonly Version[];
+  readonly machines: readonly ClinicMachine[];
 }) => (
   <section className="stack-close" aria-labelledby="in-force-heading">
     <div className="side-head">
@@ -22,6 +26,12 @@ export const InForceList = (props: {
         <li key={id}>
           <strong>{doseTitle(dose)}</strong>
           <p>{doseInWords(dose)}</p>
+          {goneInWords(props.machines, dose).map((text) => (
+            <p key={text} className="card-line card-care">
+              <Mark shape="care" />
+              <span>{text}</span>
+            </p>
+          ))}
           <p className="small">
             <a
               href={addressOf(props.patientId, {

@@ -1,5 +1,6 @@
 /** What the form of a dose and its result are shown from. */
 import type { ReactNode } from 'react';
+import type { ClinicMachine } from '#core/clinic/machine.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import type { Version } from '../answers.ts';
 import type { Typed } from '../forms/typed.ts';
@@ -28,6 +29,8 @@ export interface PrescribeFormProps {
   /** The figures in force, as they are typed; null where nothing is. */
   readonly now: Typed | null;
   readonly ownedKg: readonly number[];
+  /** Of the clinic, retired ones among them. */
+  readonly machines: readonly ClinicMachine[];
   readonly isMaximumKnown: boolean;
   readonly held: readonly Held[];
   /** Days the planned week gives it; null = no week was planned. */

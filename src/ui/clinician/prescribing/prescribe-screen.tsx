@@ -1,5 +1,6 @@
 /** Prescribe: choose an exercise, set its dose beside the one in force, read what comes of it and sign. */
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { ClinicMachine } from '#core/clinic/machine.ts';
 import { exerciseById, exercisesFor } from '#core/exercises/catalogue.ts';
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import { dosesBeside } from '#core/prescribing/beside.ts';
@@ -33,6 +34,7 @@ import { InForceList } from './in-force-list.tsx';
 import { type LadderRow, ladderRows } from './ladder-rows.ts';
 import { MethodChoice } from './method-choice.tsx';
 import { NeedsLine } from './needs-line.tsx';
+import { goneInWords, loadsThereInWords } from './place/machines.ts';
 import { PrescribeForm } from './prescribe-form.tsx';
 import { SignTogether } from './sign-together.tsx';
 import { filledFrom } from './templates/filled-from.ts';
@@ -47,6 +49,8 @@ export interface PrescribeProps {
   readonly choices: readonly Choice[];
   readonly prescriptions: Prescriptions;
   readonly danger: DangerAnswer;
+  /** Of the clinic, retired ones among them. */
+  readonly machines: readonly ClinicMachine[];
   /** Of the clinic, those that are offered. */
   readonly templates: readonly ClinicTemplate[];
   /** The template that was chosen, as it comes out for this patient. */
@@ -70,7 +74,7 @@ const laddersFor = ({
 };
 
 const aboutOf = (props: PrescribeProps, version: Version | null, method: Method) => {
-  const { patient, clock, prescriptions } = props;
+  const { patient, clock, prescriptions, machines, at } = props;
   const loads = patient.profile?.ownedLoadsKg ?? [];
   const waiting = prescriptions.unsigned.filter(({ itemId }) => itemId === version?.itemId);
   return [
@@ -79,9 +83,8 @@ const aboutOf = (props: PrescribeProps, version: Version | null, method: Method)
       ? say('now.from', { version: version.version, signed: signedInWords(version, clock) })
       : say(method === 'occlusion' ? 'now.all-asked' : 'now.none'),
     ...earlierInWords(props.earlier, today(clock)),
-    ...(method !== 'occlusion'
-      ? [loads.length > 0 ? say('now.loads', { loads: loads.join(', ') }) : say('now.loads-none')]
-      : []),
+    ...(version ? goneInWords(machines, version.dose) : []),
+    ...(method === 'occlusion' ? [] : loadsThereInWords(machines, at.exerciseId ?? '', loads)),
   ];
 };
 
@@ -104,7 +107,7 @@ const waitingOf = ({ unsigned, inForce }: Prescriptions) =>
   });
 
 /** While no exercise is chosen: what came of a template, or the doses in force. */
-const NotChosen = ({ patient, at, template, prescriptions, danger, clock }: PrescribeProps) => {
+const NotChosen = ({ patient, at, template, prescriptions, machines, danger, clock }: PrescribeProps) => {
   const { inForce, plannedDaysOfNew } = prescriptions;
   return template ? (
     <TemplateUse
@@ -115,13 +118,13 @@ const NotChosen = ({ patient, at, template, prescriptions, danger, clock }: Pres
   ) : (
     <div className="stack-close">
       {at.template ? <p role="status">{sayTemplate('use.gone')}</p> : null}
-      <InForceList {...{ at, inForce }} patientId={patient.id} />
+      <InForceList {...{ at, inForce, machines }} patientId={patient.id} />
     </div>
   );
 };
 
 const SetAndResult = (props: PrescribeProps & { readonly version: Version | null }) => {
-  const { patient, at, version, measurements } = props;
+  const { patient, at, version, measurements, machines } = props;
   const { method, exerciseId = '', side } = at;
   const together = (
     <SignTogether
@@ -146,10 +149,7 @@ const SetAndResult = (props: PrescribeProps & { readonly version: Version | null
   return (
     <PrescribeForm
       key={`${method} ${exerciseId} ${side} ${version?.itemId} ${at.template} ${at.place}`}
-      patientId={patient.id}
-      method={method}
       ladders={method === 'variation' ? laddersFor(props) : {}}
-      signer={props.signer}
       readAt={props.clock.now}
       inForce={version}
       allInForce={props.prescriptions.inForce}
@@ -159,6 +159,7 @@ const SetAndResult = (props: PrescribeProps & { readonly version: Version | null
       kept={props.typedBefore}
       of={{ method, exerciseId, side, itemId: version?.itemId }}
       now={now}
+      {...{ patientId: patient.id, method, machines, signer: props.signer }}
       ownedKg={patient.profile?.ownedLoadsKg ?? []}
       isMaximumKnown={method !== 'low-load' || isTested}
       held={heldNow(props.danger, props.clock, version?.itemId ?? null)}

@@ -13,6 +13,7 @@ import { mayAddLoad } from '#core/prescribing/variation/added-load.ts';
 import { isHeld, markedThing } from '#core/prescribing/variation/held.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import type { Typed } from '../forms/typed.ts';
+import { isOnMachine } from './place/machines.ts';
 
 const fieldsOf: Readonly<Record<Method, readonly Field[]>> = {
   variation: variationRequestFields,
@@ -47,8 +48,9 @@ const asHolds: Readonly<Record<string, string>> = {
   reserve: say('holds-in-reserve'),
 };
 
-/** Where an exercise is held, holds are counted. */
+/** Where an exercise is held, holds are counted; where it is done on a machine, which one has to be said. */
 const worded = (field: Field, typed: Typed): Field => {
+  if (field.name === 'machineId') return { ...field, optional: false };
   const about = isHeld(typed.exerciseId ?? '') ? asHolds[field.name] : undefined;
   return about === undefined ? field : { ...field, about };
 };
@@ -67,6 +69,7 @@ export const askedFields = (
         name !== 'method' &&
         (method !== 'occlusion' || isAskedForOcclusion(name, typed)) &&
         (name !== 'addedKg' || isLoadAsked(typed)) &&
+        (name !== 'machineId' || isOnMachine(typed.exerciseId ?? '')) &&
         (method !== 'variation' || isAskedForVariation(name, typed)),
     );
   // For occlusion what is left out is refused, so it is asked at once.

@@ -15,6 +15,7 @@ import { doseLines, doseTitle, loadText, speech } from '#ui/language/dose-text.t
 import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
 import { listText, spokenLanguage, t, translate } from '#ui/language/words.ts';
+import { AtClinic } from '../at-clinic.tsx';
 import { Drawn, Steps } from '../figures/how-to.tsx';
 import { KeepInMind, LimitLines } from '../keep-in-mind.tsx';
 import { flagOptions, hasCuffIn } from '../questions/flag-list.ts';
@@ -127,7 +128,7 @@ export const HandoutPage = ({
       {t('handout.title')}
     </PageHeading>
     <Papers />
-    {view.exercises.length === 0 ? (
+    {view.exercises.length === 0 && !view.atClinic ? (
       <Notice title={t('handout.none')} />
     ) : (
       <ul className="exercises">
@@ -136,6 +137,7 @@ export const HandoutPage = ({
         ))}
       </ul>
     )}
+    <AtClinic view={view} resting={t('handout.resting')} />
     <PainLimits lookups={view.painLookups} />
     <LimitLines exercises={view.exercises} />
     <KeepInMind exercises={view.exercises} />

@@ -39,7 +39,7 @@ export const Nothing = ({ view }: { readonly view: TodayView }) => {
   if (isRestDay(view)) return <RestToday view={view} />;
   return view.danger.length > 0 ? null : (
     <Notice title={t('today.nothing-title')}>
-      {t(view.exercises.length === 0 ? 'today.none-yet' : 'today.nothing')}
+      {t(view.exercises.length === 0 && !view.atClinic ? 'today.none-yet' : 'today.nothing')}
     </Notice>
   );
 };

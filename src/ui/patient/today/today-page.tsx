@@ -6,6 +6,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { RingText } from '#ui/language/ring-text.tsx';
 import { dayText, timeText } from '#ui/language/text-of-time.ts';
+import { AtClinic } from '../at-clinic.tsx';
 import type { DayState } from '../day-state.ts';
 import { KeepInMind, LimitLines } from '../keep-in-mind.tsx';
 import { PainLimits } from '../questions/pain-limit.tsx';
@@ -125,6 +126,7 @@ const Lines = (props: TodayPageProps) => {
   return (
     <div className="lines">
       <ExerciseList view={view} />
+      <AtClinic view={view} resting={t('today.rest-some')} />
       <ToldBefore view={view} />
       <KeepInMind exercises={doable} isOpen={doable.some((one) => one.isNewDose)} />
       <MonitoringHours clinic={view.clinic} isFolded>

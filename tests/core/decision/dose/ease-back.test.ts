@@ -19,7 +19,7 @@ const cut = (dose: Dose, changed: Partial<EaseContext> = {}) => {
     floorDose: dose,
     easeBacksBefore: 0,
     waits: null,
-    ownedLoadsKg: [],
+    loadsKg: [],
     ladder: none,
     settings: engineDefaults,
     ...changed,
@@ -72,7 +72,7 @@ describe('a cut of a cuff scheme', () => {
 
   it('of nothing but single repetitions is a lighter load, or none', () => {
     const single = { ...occlusion, scheme: [1, 1], sets: 2 };
-    expect(cut(single, { ...free, ownedLoadsKg: [8, 9, 10] })).toMatchObject({
+    expect(cut(single, { ...free, loadsKg: [8, 9, 10] })).toMatchObject({
       kind: 'ease-back',
       dose: { scheme: [1, 1], loadKg: 9 },
     });
@@ -85,15 +85,15 @@ describe('where no whole number of repetitions is left to take', () => {
 
   it('goes to the heaviest lighter load owned, and not to an equal one', () => {
     const least = { ...kneeDose, repetitions: two };
-    expect(cut(least, { ...free, ownedLoadsKg: [7, 9, 10, 11] }).dose).toEqual({ ...least, loadKg: 9 });
-    expect(cut(least, { ...free, ownedLoadsKg: [10, 11] }).dose).toEqual({ ...least, sets: 2 });
+    expect(cut(least, { ...free, loadsKg: [7, 9, 10, 11] }).dose).toEqual({ ...least, loadKg: 9 });
+    expect(cut(least, { ...free, loadsKg: [10, 11] }).dose).toEqual({ ...least, sets: 2 });
     expect(cut({ ...least, sets: 2 }, free).dose).toEqual({ ...least, sets: 1 });
     expect(cut({ ...least, sets: 1 }, free)).toMatchObject({ withheld: 'floor-reached' });
   });
 
   it('of a variation takes sets first and the easier one last, where it is owned and has a side', () => {
     const least = { ...variation, repetitions: two };
-    expect(cut({ ...least, sets: 2 }, { ...free, ownedLoadsKg: [1] }).dose).toEqual({ ...least, sets: 1 });
+    expect(cut({ ...least, sets: 2 }, { ...free, loadsKg: [1] }).dose).toEqual({ ...least, sets: 1 });
     const easier = (changed: object) => ({
       harder: () => null,
       easier: () => ({
@@ -206,7 +206,7 @@ describe('of several versions', () => {
 
 it('the only lighter load owned is taken where repetitions leave nothing to take', () => {
   const least = { ...kneeDose, repetitions: { low: 2, high: 2 } };
-  expect(cut(least, { ...free, ownedLoadsKg: [9, 10] }).dose).toEqual({ ...least, loadKg: 9 });
+  expect(cut(least, { ...free, loadsKg: [9, 10] }).dose).toEqual({ ...least, loadKg: 9 });
 });
 
 it('half of what was tolerated is counted to the repetition: 75 of 150 are left, 75 of 151 are not', () => {

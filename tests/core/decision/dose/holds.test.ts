@@ -25,7 +25,7 @@ const moving: VariationDose = { ...held(5, 10, 5), hold: undefined as never };
 const context = (changed: Partial<StepContext> = {}): StepContext => ({
   largestStep: 'load',
   settings: engineDefaults,
-  ownedLoadsKg: [],
+  loadsKg: [],
   limits: [],
   ladder: { easier: () => null, harder: () => null },
   signed: held(5, 10, 5),
@@ -148,7 +148,7 @@ describe('the way down and back', () => {
       floorDose: { ...dose, exerciseId: 'nothing-like-it' },
       easeBacksBefore: 0,
       waits: null,
-      ownedLoadsKg: [],
+      loadsKg: [],
       ladder: { harder: () => null, easier: () => null },
       settings: engineDefaults,
       ...changed,

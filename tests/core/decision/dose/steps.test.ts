@@ -12,7 +12,7 @@ const harder = { exerciseId: 'table-push', effectiveLoadKg: 22, stepPercent: 10,
 const context = (changed: Partial<StepContext> = {}): StepContext => ({
   largestStep: 'load',
   settings: engineDefaults,
-  ownedLoadsKg: [9, 10, 11, 12],
+  loadsKg: [9, 10, 11, 12],
   limits: [],
   ladder: { easier: () => null, harder: () => harder },
   signed: kneeDose,
@@ -76,13 +76,13 @@ describe('more load', () => {
   });
 
   it('is a set first where the load is further than 10 % off, while there are fewer than four', () => {
-    expect(atTop({ ownedLoadsKg: [10, 11] }).dose).toMatchObject({ loadKg: 11, sets: 3 });
-    expect(atTop({ ownedLoadsKg: [10, 11.001] }).dose).toMatchObject({ loadKg: 10, sets: 4 });
+    expect(atTop({ loadsKg: [10, 11] }).dose).toMatchObject({ loadKg: 11, sets: 3 });
+    expect(atTop({ loadsKg: [10, 11.001] }).dose).toMatchObject({ loadKg: 10, sets: 4 });
   });
 
   it('is not bound by a maximum that nobody measured', () => {
-    expect(atTop({ ownedLoadsKg: [10, 11] }, null).dose).toMatchObject({ loadKg: 11 });
-    expect(atTop({ ownedLoadsKg: [10, 11] }, 21).dose).toMatchObject({ loadKg: 10, sets: 4 });
+    expect(atTop({ loadsKg: [10, 11] }, null).dose).toMatchObject({ loadKg: 11 });
+    expect(atTop({ loadsKg: [10, 11] }, 21).dose).toMatchObject({ loadKg: 10, sets: 4 });
   });
 });
 
@@ -156,8 +156,8 @@ describe('more of a cuff scheme', () => {
   });
 
   it('names a load further than 10 % off', () => {
-    expect(at(target, { ownedLoadsKg: [10, 11] })).toMatchObject({ dose: { loadKg: 11 }, named: [] });
-    expect(at(target, { ownedLoadsKg: [10, 11.1] })).toMatchObject({
+    expect(at(target, { loadsKg: [10, 11] })).toMatchObject({ dose: { loadKg: 11 }, named: [] });
+    expect(at(target, { loadsKg: [10, 11.1] })).toMatchObject({
       dose: { loadKg: 11.1 },
       named: ['over-ten-percent'],
     });
@@ -191,7 +191,7 @@ describe('the top of the range of loads', () => {
   });
 
   it('further than 10 % off is taken by name once there are four sets', () => {
-    const at = (sets: number) => stepLowLoad({ ...low, sets }, context({ ownedLoadsKg: [10, 12] }));
+    const at = (sets: number) => stepLowLoad({ ...low, sets }, context({ loadsKg: [10, 12] }));
     expect(at(3)).toMatchObject({ dose: { loadKg: 10, sets: 4 } });
     expect(at(4)).toMatchObject({
       dose: { loadKg: 12, sets: 4 },

@@ -53,11 +53,11 @@ describe('a load typed by the clinician', () => {
     expect(at.ok && at.result.notes.map(({ code }) => code)).not.toContain('under-floor');
   });
 
-  it('over the band is refused with the heaviest owned within it', () => {
+  it('over the band is refused with the heaviest available within it', () => {
     const refused = refusedAs({ ...ten, loadKg: 6 });
     expect(refused).toMatchObject({ field: 'input.loadKg', code: 'too-high' });
     expect(refused).toMatchObject({
-      reason: expect.stringMatching(/60 % of the maximum.* ends at 50 %.*heaviest owned within it: 5 kg/),
+      reason: expect.stringMatching(/60 % of the maximum.* ends at 50 %.*heaviest available within it: 5 kg/),
     });
   });
 
@@ -109,7 +109,7 @@ describe('a load typed by the clinician', () => {
 
     it('names the load tested where it is over it', () => {
       expect(refusedAs({ loadKg: 5 }, { measurements })).toMatchObject({
-        reason: expect.stringMatching(/4 kg tested.*heaviest owned within it: 4 kg/),
+        reason: expect.stringMatching(/4 kg tested.*heaviest available within it: 4 kg/),
       });
     });
   });

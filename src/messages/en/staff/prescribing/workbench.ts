@@ -46,6 +46,8 @@ export const words = {
   'figures.step-percent': '{sign}{step} {unit}, {sign}{percent} %',
   'figures.step-large': '{sign}{step} {unit}, {sign}{percent} %: over 10 %',
   'figures.owned': 'at home: {low} to {high}',
+  'figures.of-machine': 'on it: {low} to {high}',
+  'figures.not-of-machine': 'Not on this machine. Nearest: {loads} kg.',
   'figures.not-owned': 'Not at home. Nearest: {loads} kg.',
   'figures.empty-now': 'cleared: the clinic’s own figure',
   'typed-earlier': 'As you typed it before; it was neither signed nor added.',
@@ -59,6 +61,12 @@ export const words = {
   'now.none':
     'Nothing of this exercise by this method is in force. What is left empty is filled from the clinic’s own figures.',
   'now.loads': 'At home: {loads} kg.',
+  'now.machine': '{machine}, {place}: {loads} kg.',
+  'now.machine-none':
+    'No machine for it stands on the clinic’s list. An administrator adds it under Machines.',
+  'now.machine-gone':
+    'The machine of the dose in force is no longer in use. The dose is signed still: write it anew for another machine, or end it.',
+  'now.machine-no-load': 'The load in force can no longer be set on its machine. Write the dose anew.',
   'now.loads-none': 'No loads at home are recorded.',
   maximum: 'From a maximum, or a share of it',
   levels: 'Levels of this exercise, easiest first',

@@ -4,6 +4,7 @@ import { followUpPause, pause, recordContact, reportSign, resumePause } from './
 import { recordDistance } from './distance.ts';
 import { closeIncident, correctIncident, reopenIncident, writeIncident } from './incidents.ts';
 import { beginLetter, changeLetter, signLetter, voidLetter, writeSummary } from './letters.ts';
+import { addMachine, correctMachine } from './machines.ts';
 import {
   askAtHome,
   goalState,
@@ -22,6 +23,7 @@ import type { SentForm } from './sent-form.ts';
 import { bringBackTemplate, renameTemplate, saveTemplate, withdrawTemplate } from './templates.ts';
 
 export const sentForms: readonly SentForm[] = [
+  addMachine,
   addPatient,
   approveStepsAhead,
   askAtHome,
@@ -36,6 +38,7 @@ export const sentForms: readonly SentForm[] = [
   closeIncident,
   confirmPhase,
   correctIncident,
+  correctMachine,
   endPrescription,
   endProtocol,
   followUpPause,

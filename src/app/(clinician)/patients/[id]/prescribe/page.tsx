@@ -25,6 +25,7 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
         measurements={await clinician.measurements.list({ patientId })}
         choices={await clinician.prescriptions.choices({ patientId, search })}
         prescriptions={await clinician.prescriptions.list({ patientId })}
+        machines={await clinician.machines.list()}
         danger={await clinician.danger.get({ patientId })}
         templates={(await clinician.templates.list()).filter(({ withdrawn }) => !withdrawn)}
         template={templateId ? await clinician.templates.proposed({ patientId, templateId, on }) : null}

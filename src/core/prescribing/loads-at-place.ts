@@ -1,0 +1,44 @@
+/**
+ * The loads that exist where a dose is done: those at home, or those of one machine of the clinic. A dose is
+ * rounded to them, steps along them and is lowered to them. A machine that is gone has no loads.
+ */
+import { type ClinicMachine, machineLoadsKg } from '../clinic/machine.ts';
+import { milligrams } from '../units/units.ts';
+import type { Dose, DoseMachine } from './dose.ts';
+
+export interface LoadsByPlace {
+  /** Loads the patient owns, kg. */
+  readonly ownedLoadsKg: readonly number[];
+  /** Machines of the clinic, retired ones among them; left out = none. */
+  readonly machines?: readonly ClinicMachine[];
+}
+
+/** The machine of the clinic on which a dose is done; null = at home. */
+export const machineOf = (dose: Dose): DoseMachine | null =>
+  dose.method === 'low-load' ? (dose.machine ?? null) : null;
+
+/** Done only with a clinician there, who chooses the day: a cuff that asks for it, and every machine of the clinic. */
+export const isWithClinicianAlone = (dose: Dose): boolean =>
+  machineOf(dose) !== null || (dose.method === 'occlusion' && dose.supervised);
+
+/** Kilograms of two places do not compare. */
+export const isSamePlace = (one: Dose, other: Dose): boolean => machineOf(one)?.id === machineOf(other)?.id;
+
+const machineWith = ({ machines = [] }: LoadsByPlace, id: string): ClinicMachine | undefined =>
+  machines.find((machine) => machine.id === id);
+
+export const loadsFor = (loads: LoadsByPlace, dose: Dose): readonly number[] => {
+  const place = machineOf(dose);
+  if (!place) return loads.ownedLoadsKg;
+  const machine = machineWith(loads, place.id);
+  return machine && !machine.isRetired ? machineLoadsKg(machine) : [];
+};
+
+/** Why a signed dose cannot be done on its machine any more; null where it can, and at home. */
+export const goneFromMachine = (loads: LoadsByPlace, dose: Dose): 'retired' | 'no-such-load' | null => {
+  const place = machineOf(dose);
+  if (!place || dose.method !== 'low-load') return null;
+  const found = loadsFor(loads, dose);
+  if (found.length === 0) return 'retired';
+  return found.some((kg) => milligrams(kg) === milligrams(dose.loadKg)) ? null : 'no-such-load';
+};

@@ -1,0 +1,37 @@
+/** What is for the clinic alone: told with its dose, and nothing of it can be begun here. */
+import type { TodayView } from '#api/patient/today-view.ts';
+import { isRest } from '#core/decision/left-of-today.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
+import { t, translate } from '#ui/language/words.ts';
+
+interface AtClinicProps {
+  readonly view: Pick<TodayView, 'atClinic'>;
+  /** Said in place of a dose that rests. */
+  readonly resting: string;
+}
+
+export const AtClinic = ({ view: { atClinic = [] }, resting }: AtClinicProps) =>
+  atClinic.length === 0 ? null : (
+    <Disclosure summary={t('dose.at-clinic')}>
+      <p>{t('dose.at-clinic-note')}</p>
+      <ul className="exercises">
+        {atClinic.map(({ itemId, title, today, ...of }) => {
+          const dose = today === 'bad-day' ? of.badDay : of.dose;
+          return (
+            <li key={itemId} className="exercise keep-together">
+              <h2>{translate(title)}</h2>
+              {isRest(today) ? (
+                <p>{resting}</p>
+              ) : (
+                <>
+                  <p className="dose figure">{doseTitle(dose)}</p>
+                  <p className="dose-line">{doseLines(dose).join(' · ')}</p>
+                </>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </Disclosure>
+  );
