@@ -20,15 +20,30 @@ export const newestSettings = prepared((db) =>
 /** One and the same, as are those of a version: what is worked out from settings is kept by them. */
 const nothingSet: SettingValues = Object.freeze({});
 
+export const settingVersions = prepared((db) =>
+  db
+    .select({ settings: clinicSettingsVersion.settings, changedAt: clinicSettingsVersion.changedAt })
+    .from(clinicSettingsVersion)
+    .where(ofClinic(clinicSettingsVersion))
+    .orderBy(desc(clinicSettingsVersion.version)),
+);
+
+type Asking = Pick<Access, 'store' | 'clinicId' | 'knownAt'>;
+
 /** Values the clinic has set; those it has not set are left out and take their defaults. */
-export const settingsOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<SettingValues> => {
+export const settingsOf = async (access: Asking): Promise<SettingValues> => {
+  const { knownAt } = access;
+  if (knownAt !== undefined) {
+    const versions = await settingVersions(access.store.read, { clinicId: access.clinicId });
+    return versions.find(({ changedAt }) => changedAt <= knownAt)?.settings ?? nothingSet;
+  }
   const [row] = await newestSettings(access.store.read, { clinicId: access.clinicId });
   return row?.settings ?? nothingSet;
 };
 
 /** One number as it holds now: the clinic's own, or the default of the list it stands in. */
 export const settingValue = async (
-  access: Pick<Access, 'store' | 'clinicId'>,
+  access: Asking,
   list: readonly ClinicSetting[],
   id: string,
 ): Promise<number> => {

@@ -3,14 +3,14 @@ import { and, gte, sql } from 'drizzle-orm';
 import { programmeSettings } from '#core/prescribing/programme/settings.ts';
 import type { MorningRecord, SessionRecord } from '#core/record/record.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
-import type { Access } from '../access.ts';
+import { type Access, knownBy } from '../access.ts';
 import { dayAt, minuteOfDay } from '../civil-time.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
 import { gatheredRows } from '../database/nested-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { morning, trainingSession } from '../schema/schema.ts';
 import { type MorningRow, morningColumns, morningIn } from './morning-rows.ts';
-import { sessionColumns, sessionIn } from './session-rows.ts';
+import { type SessionRow, sessionColumns, sessionIn, sessionKnownAt } from './session-rows.ts';
 
 /** Rows that no later row amends; an amendment names the entry it replaces. */
 const current = <R extends { readonly entryId: string; readonly amends: string | null }>(
@@ -19,6 +19,11 @@ const current = <R extends { readonly entryId: string; readonly amends: string |
   const amended = new Set(rows.map((row) => row.amends).filter((id) => id !== null));
   return amended.size === 0 ? rows : rows.filter((row) => !amended.has(row.entryId));
 };
+
+type Entry = SessionRow | MorningRow;
+
+const arrivedBy = <R extends Entry>(access: Access, rows: readonly R[]): readonly R[] =>
+  current(knownBy<R>(access, ({ record }) => record.recordedAt)(rows));
 
 const inWindow = (table: typeof trainingSession | typeof morning) =>
   and(ofPatient(table), gte(table.day, sql.placeholder('since')));
@@ -37,8 +42,8 @@ export const sessionsOf = async (
   since: Day,
 ): Promise<readonly SessionRecord[]> => {
   const [found] = await sessionRows(access, patientId, { since });
-  return current(found?.rows ?? [])
-    .map(({ record }) => record)
+  return arrivedBy(access, found?.rows ?? [])
+    .map((row) => sessionKnownAt(row, access.knownAt))
     .sort((a, b) => a.beganAt - b.beganAt);
 };
 
@@ -72,7 +77,7 @@ export const morningsOf = async (
   since: Day,
 ): Promise<readonly MorningRecord[]> => {
   const [found] = await morningRows(access, patientId, { since });
-  const rows = current(found?.rows ?? []);
+  const rows = arrivedBy(access, found?.rows ?? []);
   const lateDays = rows.some((row) => row.late)
     ? await settingValue(access, programmeSettings, 'late-morning-days')
     : 0;

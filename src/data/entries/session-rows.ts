@@ -85,12 +85,10 @@ const withLater = (
   joints: readonly JointSessionAnswers[],
   later: readonly LaterAnswer[],
 ): readonly JointSessionAnswers[] => {
-  if (later.length === 0) return joints;
-  const inOrder = [...later].sort((a, b) => a.arrivedAt - b.arrivedAt);
   return joints.map((answers) =>
     answers.painTwoHours === 'not-applicable'
       ? answers
-      : { ...answers, painTwoHours: inOrder.findLast((one) => one.joint === answers.joint)?.pain ?? null },
+      : { ...answers, painTwoHours: later.findLast((one) => one.joint === answers.joint)?.pain ?? null },
   );
 };
 
@@ -121,8 +119,20 @@ export const sessionColumns = [
 export interface SessionRow {
   readonly entryId: string;
   readonly amends: string | null;
+  /** Without what was answered two hours later. */
   readonly record: SessionRecord;
+  /** In the order in which they arrived. */
+  readonly later: readonly LaterAnswer[];
 }
+
+/** The session with the answers two hours later that had arrived by an instant. */
+export const sessionKnownAt = (
+  { record, later }: SessionRow,
+  instant = Number.POSITIVE_INFINITY,
+): SessionRecord => {
+  const arrived = later.filter(({ arrivedAt }) => arrivedAt <= instant);
+  return arrived.length === 0 ? record : { ...record, joints: withLater(record.joints, arrived) };
+};
 
 const bySet = (a: SetRecord, b: SetRecord): number => a.set - b.set;
 
@@ -157,8 +167,9 @@ export const sessionIn = ([
     extraPainRelief: yesIn(extraPainRelief!),
     didExtra: didExtraUnanswered === 1 ? null : didExtra === 1,
     reportedNew: reportedNew === 1,
-    joints: withLater(rowsIn(joints!, answerIn), rowsIn(later!, laterIn)),
+    joints: rowsIn(joints!, answerIn),
     clockDoubtful: clockDoubtful === 1,
     ...(amends === null ? {} : { amended: true }),
   },
+  later: rowsIn(later!, laterIn).sort((a, b) => a.arrivedAt - b.arrivedAt),
 });

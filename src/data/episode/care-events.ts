@@ -5,7 +5,7 @@ import { type Counted, inForce } from '#core/corrections/correction.ts';
 import type { CareEvent } from '#core/episode/care-event.ts';
 import type { RecordedEvent } from '#core/episode/event-effects.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Access } from '../access.ts';
+import { type Access, knownBy } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { correctionIndexFor } from '../corrections/correction-index.ts';
@@ -27,7 +27,8 @@ export const eventsOnRecord = async (
   patientId: string,
 ): Promise<readonly RecordedEvent[]> => {
   const rows = await eventRows(access, patientId);
-  return rows.map(({ care_event: row, medicine_change: medicine }) => ({
+  const known = knownBy<(typeof rows)[number]>(access, (row) => row.care_event.recordedAt);
+  return known(rows).map(({ care_event: row, medicine_change: medicine }) => ({
     id: row.id,
     day: row.day,
     kind: row.kind,

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
 import { closedStates, type Episode, type EpisodeState, type WantedChange } from '#core/episode/episode.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import { type Access, recordedFor } from '../access.ts';
+import { type Access, knownRows, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
@@ -93,10 +93,10 @@ const asPutRight = (
 };
 
 export const episodesOf = async (access: Access, patientId: string): Promise<readonly Episode[]> => {
-  const rows = await episodeRows(access, patientId);
+  const rows = knownRows(access, await episodeRows(access, patientId));
   if (rows.length === 0) return [];
-  const changes = await episodeChangeRows(access, patientId);
-  const reasons = await reasonRows(access, patientId);
+  const changes = knownRows(access, await episodeChangeRows(access, patientId));
+  const reasons = knownRows(access, await reasonRows(access, patientId));
   return episodesFrom(rows, changes).map((episode, place) =>
     asPutRight(
       episode,

@@ -4,7 +4,7 @@ import { asCorrected, type CorrectionIndex, readings } from '#core/corrections/c
 import { stricterBaseline } from '#core/corrections/stricter.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
-import type { Access } from '../access.ts';
+import { type Access, knownRows } from '../access.ts';
 import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { baseline } from '../schema/schema.ts';
@@ -71,4 +71,7 @@ export const baselinesFrom = (all: readonly Row[], index: CorrectionIndex): read
 };
 
 export const baselinesOf = async (access: Access, patientId: string): Promise<readonly Baseline[]> =>
-  baselinesFrom(await baselineRows(access, patientId), await correctionIndexFor(access, patientId));
+  baselinesFrom(
+    knownRows(access, await baselineRows(access, patientId)),
+    await correctionIndexFor(access, patientId),
+  );

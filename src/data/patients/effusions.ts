@@ -4,7 +4,7 @@ import { asCorrected, inForce } from '#core/corrections/correction.ts';
 import { worseEffusion } from '#core/corrections/stricter.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { EffusionRecord } from '#core/record/record.ts';
-import type { Access } from '../access.ts';
+import { type Access, knownRows } from '../access.ts';
 import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { effusionTest } from '../schema/schema.ts';
@@ -27,7 +27,10 @@ type Test = EffusionRecord & { readonly id: string; readonly recordedAt: number 
 
 /** All of them as recorded, oldest first, those entered in error as well. */
 export const effusionsOnRecord = async (access: Access, patientId: string): Promise<readonly Test[]> =>
-  (await effusionRows(access, patientId)).map((row) => ({ ...row, joint: row.joint as Joint }));
+  knownRows(access, await effusionRows(access, patientId)).map((row) => ({
+    ...row,
+    joint: row.joint as Joint,
+  }));
 
 /**
  * Oldest first; one that corrects another stands in its place. While a correction waits, the worse of

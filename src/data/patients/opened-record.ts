@@ -18,8 +18,9 @@ import { programmeRows } from '../prescribing/programmes.ts';
 import { screeningRows } from '../screening/screenings.ts';
 import { itemsDueNow } from '../worklist/items-of-patient.ts';
 import { baselineRowsOf } from './baselines.ts';
+import { newestCareProfileRow } from './care-profiles.ts';
 import { mergeRows, mergeRowsInto } from './merges.ts';
-import { newestCareProfileRow, patientIdentityRows } from './people.ts';
+import { patientIdentityRows } from './people.ts';
 
 const together = togetherOf([
   ...[

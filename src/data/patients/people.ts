@@ -1,6 +1,6 @@
 /** Clinics, patients and their care profiles. */
 import { randomUUID } from 'node:crypto';
-import { and, asc, desc, eq, sql } from 'drizzle-orm';
+import { and, asc, eq, sql } from 'drizzle-orm';
 import type { ErrorGroup } from '#core/assessment/change/error-group.ts';
 import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import type { ClinicNumbers } from '#core/episode/urgent-number.ts';
@@ -12,7 +12,8 @@ import { auditWrite, digestOfIds, noteRead } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
-import { careProfile, clinic, patient, patientDetail, patientIdentity } from '../schema/schema.ts';
+import { clinic, patient, patientDetail, patientIdentity } from '../schema/schema.ts';
+import { newestProfile } from './care-profiles.ts';
 import { isShown } from './merges.ts';
 
 export interface Clinic extends ClinicNumbers {
@@ -77,15 +78,6 @@ export const createClinic = async (store: Store, row: Clinic, now: number): Prom
 export const clinicIds = async (store: Store): Promise<readonly string[]> => {
   const rows = await store.read.select({ id: clinic.id }).from(clinic);
   return rows.map((row) => row.id);
-};
-
-export const newestCareProfileRow = patientQuery((db) =>
-  db.select().from(careProfile).where(ofPatient(careProfile)).orderBy(desc(careProfile.version)).limit(1),
-);
-
-const newestProfile = async (access: Access, patientId: string) => {
-  const [row] = await newestCareProfileRow(access, patientId);
-  return row ?? null;
 };
 
 export const patientIdentityRows = patientQuery((db) =>

@@ -11,9 +11,10 @@ import { protocolPhaseRows, protocolRows, protocolStepRows } from '../episode/pr
 import { versionRows } from '../prescribing/prescriptions.ts';
 import { programmeRows } from '../prescribing/programmes.ts';
 import { baselineRowsOf } from './baselines.ts';
+import { newestCareProfileRow } from './care-profiles.ts';
 import { effusionRows } from './effusions.ts';
 import { mergeRows, mergeRowsInto } from './merges.ts';
-import { newestCareProfileRow, patientIdentityRows } from './people.ts';
+import { patientIdentityRows } from './people.ts';
 
 /** Days of log the engine looks back over; longer than any window of its rules. */
 export const engineWindowDays = 120;

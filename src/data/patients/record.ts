@@ -15,33 +15,32 @@ import { episodesOf } from '../episode/episodes.ts';
 import { limitsOfPerson } from '../episode/limits-of-person.ts';
 import { type Prescription, prescriptionsOf } from '../prescribing/prescriptions.ts';
 import { programmesOf } from '../prescribing/programmes.ts';
+import { signedUntilWithdrawn } from '../prescribing/signature-withdrawal.ts';
 import { baselinesOf } from './baselines.ts';
 import { effusionsOf } from './effusions.ts';
 import { patientOf } from './people.ts';
 import { engineWindowDays, recordQueries } from './record-queries.ts';
 
 /** Signed versions only: what nobody signed was never followed. */
-const signedVersions = (rows: readonly Prescription[]): readonly PrescriptionVersion[] => {
-  return rows.flatMap((row) =>
-    row.signedAt === null
+const signedVersions = (
+  rows: readonly Prescription[],
+  untilWithdrawn: ReadonlyMap<string, number>,
+): readonly PrescriptionVersion[] => {
+  return rows.flatMap((row) => {
+    const signedAt = row.signedAt ?? untilWithdrawn.get(row.id) ?? null;
+    const { id, itemId, version, dose, badDay, joints, endedAt, origin } = row;
+    return signedAt === null
       ? []
-      : [
-          {
-            id: row.id,
-            itemId: row.itemId,
-            version: row.version,
-            dose: row.dose,
-            badDay: row.badDay,
-            joints: row.joints,
-            signedAt: row.signedAt,
-            endedAt: row.endedAt,
-            origin: row.origin,
-          },
-        ],
-  );
+      : [{ id, itemId, version, dose, badDay, joints, signedAt, endedAt, origin }];
+  });
 };
 
-const readRecord = async (access: Access, patientId: string, since: Day): Promise<PatientRecord | null> => {
+/** The record with its log from a day on, as much of it as `access` says was known. */
+export const recordSince = async (
+  access: Access,
+  patientId: string,
+  since: Day,
+): Promise<PatientRecord | null> => {
   const person = await patientOf(access, patientId);
   if (!person) return null;
   const episodes = await episodesOf(access, patientId);
@@ -53,7 +52,10 @@ const readRecord = async (access: Access, patientId: string, since: Day): Promis
     inflammatoryArthritis: person.profile?.inflammatoryArthritis ?? false,
     ownedLoadsKg: person.profile?.ownedLoadsKg ?? [],
     machines: await machinesOf(access),
-    prescriptions: signedVersions(await prescriptionsOf(access, patientId)),
+    prescriptions: signedVersions(
+      await prescriptionsOf(access, patientId),
+      await signedUntilWithdrawn(access, patientId),
+    ),
     sessions: await sessionsOf(access, patientId, since),
     mornings: await morningsOf(access, patientId, since),
     effusions: await effusionsOf(access, patientId),
@@ -76,5 +78,5 @@ export const recordOf = (
   windowDays = engineWindowDays,
 ): Promise<PatientRecord | null> => {
   const since = addDays(access.day, -windowDays);
-  return readTogether(access, patientId, together, () => readRecord(access, patientId, since), { since });
+  return readTogether(access, patientId, together, () => recordSince(access, patientId, since), { since });
 };

@@ -12,7 +12,8 @@ import { candidateRows } from '../decision/candidate-decisions.ts';
 import { decisionResponseRows } from '../decision/decision-responses.ts';
 import { newestSessionDay } from '../entries/last-session.ts';
 import { sessionRows } from '../entries/logs.ts';
-import { newestCareProfileRow, patientIdentityRows } from '../patients/people.ts';
+import { newestCareProfileRow } from '../patients/care-profiles.ts';
+import { patientIdentityRows } from '../patients/people.ts';
 import { contextQueries } from '../prescribing/context-queries.ts';
 
 /** Days back in which a session may still keep a test to failure waiting: the most a clinic can choose. */

@@ -2,22 +2,26 @@
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, max, sql } from 'drizzle-orm';
 import type { Programme, ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
-import { type Access, recordedFor } from '../access.ts';
+import { type Access, knownRows, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { ofClinic, ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import { programme } from '../schema/schema.ts';
 
 export const programmeRows = patientQuery((db) =>
   db
-    .select({ version: programme.version, fromDay: programme.fromDay, lines: programme.items })
+    .select({
+      version: programme.version,
+      fromDay: programme.fromDay,
+      lines: programme.items,
+      recordedAt: programme.recordedAt,
+    })
     .from(programme)
     .where(ofPatient(programme))
     .orderBy(asc(programme.version)),
 );
 
 export const programmesOf = async (access: Access, patientId: string): Promise<readonly Programme[]> => {
-  const rows = await programmeRows(access, patientId);
-  return rows;
+  return knownRows(access, await programmeRows(access, patientId));
 };
 
 const programmeRowsOfEach = prepared((db) =>
