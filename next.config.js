@@ -25,6 +25,8 @@ export default {
       './drizzle/**',
       './src/papers/templates/**',
       './src/papers/typesetting/engine.mjs',
+      './src/data/**',
+      './src/core/**',
       './node_modules/dejavu-fonts-ttf/ttf/**',
     ],
   },

@@ -21,6 +21,8 @@ export default {
     'src/commands/team/crowd/without-turns.mjs!',
     // A thread of its own, begun by its path.
     'src/papers/typesetting/engine.mjs!',
+    'src/data/replay/thread.mjs!',
+    'src/data/replay/in-thread.ts!',
     // Fetched by the tag of the language.
     'src/messages/*/language.ts!',
     // The year-long stories are for the engine alone; tests play them.

@@ -14,7 +14,7 @@ import {
   endWithThisProcess,
   startServer,
   untilReady,
-} from './server-process.mjs';
+} from './server/server-process.mjs';
 import { setUp } from './setup.mjs';
 
 const passphrase = 'demo-clinic-demo';

@@ -10,7 +10,7 @@ import { CannotGoOn, runCommand, say } from './say.mjs';
 import { requireWholeFile } from './server/checked-file.mjs';
 import { startPages } from './server/http-server.mjs';
 import { holdFile } from './server/one-server.mjs';
-import { addressOf, checkPortIsFree } from './server-process.mjs';
+import { addressOf, checkPortIsFree } from './server/server-process.mjs';
 import { quietEnvironment } from './setup.mjs';
 
 /** The first signal ends the server in order, a second one at once. */

@@ -25,16 +25,4 @@ export const waitingToBeWired: readonly Waiting[] = [
     finding: 'src/core/prescribing/occlusion/arthritis-evidence.ts',
     usedBy: 'The wording of consent to occlusion: what trials in arthritis found.',
   },
-  {
-    finding: 'src/core/decision/replay.ts: brokenReplays',
-    usedBy: 'The replay of stored decisions: does the code still give what it gave?',
-  },
-  {
-    finding: 'src/core/decision/replay.ts: differencesUnder',
-    usedBy: 'The replay of stored decisions: what would other settings have said?',
-  },
-  {
-    finding: 'src/data/decision/decisions.ts: replayableDecisions',
-    usedBy: 'The explanation of one stored decision, and its replay.',
-  },
 ];

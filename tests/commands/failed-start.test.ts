@@ -6,7 +6,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { readEnvironment } from '#commands/environment.mjs';
-import { untilReady } from '#commands/server-process.mjs';
+import { untilReady } from '#commands/server/server-process.mjs';
 import { openRuntime } from '#server/runtime.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';
 import { freshFile } from '#tests/support/store.ts';

@@ -28,13 +28,16 @@ import { itemIdOf } from '#demo/clinician.ts';
 import { loadDemoClinic } from '#demo/load.ts';
 import { otherClinicStory } from '#demo/other-clinic.ts';
 import { stories } from '#demo/patients.ts';
-import type { Disagreement, Expected, Story } from '#demo/story.ts';
+import type { Disagreement, Story } from '#demo/story.ts';
 import { makeAuth, openAccount } from '#server/sign-in/auth.ts';
 import { freshStore } from '#tests/support/store.ts';
 import { typedSecret } from '#tests/support/typed-secret.ts';
+import { replayedOtherwise } from './replayed.ts';
 import {
   accessTo,
   auditKey,
+  type Claim,
+  claimsOf,
   decisionsInForceAt,
   inForceAt,
   middayOf,
@@ -57,16 +60,6 @@ beforeAll(async () => {
   for (const story of everyStory) told.set(story.id, await toldOf(store, story));
 }, 240_000);
 afterAll(() => store.close());
-
-interface Claim extends Pick<Disagreement, 'on' | 'of'> {
-  readonly says: string | null;
-}
-
-const claimsOf = ({ joint, decision, inForce, waits }: Expected): readonly Claim[] => [
-  { on: 'decision', of: joint, says: decision },
-  ...Object.entries(inForce ?? {}).map(([of, says]) => ({ on: 'in force' as const, of, says })),
-  ...Object.entries(waits ?? {}).map(([of, says]) => ({ on: 'waits' as const, of, says })),
-];
 
 const productSays = (story: Story, { on, of }: Claim, day: number): string | null => {
   const known = told.get(story.id)!;
@@ -287,5 +280,9 @@ describe('who is in it', () => {
       ...stories.map(() => demoClinic.id),
       otherClinic.id,
     ]);
+  });
+
+  it('every decision comes out again, from its stored facts and from the record as it was known then', async () => {
+    expect(await replayedOtherwise(store)).toEqual([]);
   });
 });

@@ -9,7 +9,7 @@ import { demoClinic, demoNow, otherClinic } from '#demo/clinic.ts';
 import { itemIdOf } from '#demo/clinician.ts';
 import type { DemoTarget } from '#demo/load.ts';
 import { otherClinicStory } from '#demo/other-clinic.ts';
-import type { Story } from '#demo/story.ts';
+import type { Disagreement, Expected, Story } from '#demo/story.ts';
 
 export const auditKey = Buffer.alloc(32, 9);
 
@@ -87,3 +87,13 @@ export const waitsAt = (told: Told, story: Story, item: string, instant: number)
   const waits = newest && !before(newest.signedAt, instant) && !before(newest.endedAt, instant);
   return waits ? inWords(newest.dose) : null;
 };
+
+export interface Claim extends Pick<Disagreement, 'on' | 'of'> {
+  readonly says: string | null;
+}
+
+export const claimsOf = ({ joint, decision, inForce, waits }: Expected): readonly Claim[] => [
+  { on: 'decision', of: joint, says: decision },
+  ...Object.entries(inForce ?? {}).map(([of, says]) => ({ on: 'in force' as const, of, says })),
+  ...Object.entries(waits ?? {}).map(([of, says]) => ({ on: 'waits' as const, of, says })),
+];

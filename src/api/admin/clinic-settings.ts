@@ -2,14 +2,14 @@
 import { z } from 'zod';
 import type { ClinicSetting, SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Access } from '#data/access.ts';
-import { digestOfIds, noteRead } from '#data/audit/audit.ts';
 import {
   type SettingChange,
   saveSettings,
   settingChanges,
   settingsOf,
 } from '#data/clinic/clinic-settings.ts';
-import { namesOf, previewSettings } from '#data/clinic/settings-preview.ts';
+import { usualWeeks } from '#data/replay/what-if.ts';
+import { jobName, whatIfOfEverybody } from '../clinician/replay/everybody.ts';
 import { Problem, refusedWith } from '../errors.ts';
 import { requireNoted } from '../require-noted.ts';
 import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
@@ -19,14 +19,14 @@ import { settingGroups } from './setting-groups.ts';
 
 const values = z.record(z.string().max(80), z.number());
 
-/** Most lines shown by name; the counts are of all. */
-const mostLines = 200;
-
 const checked = async (access: Access, sent: SettingValues): Promise<SettingValues> => {
   const refusals = refusedSettings(sent, await settingsOf(access));
   if (refusals.length > 0) throw refusedWith(refusals);
   return sent;
 };
+
+const ownOfDecisions = (values: SettingValues): SettingValues =>
+  Object.fromEntries(Object.entries(values).filter(([id]) => isOfDecisions(id)));
 
 /** Who changed one setting, when, from what to what and why; newest first. */
 const historyOf = ({ id, default: usual }: ClinicSetting, newestFirst: readonly SettingChange[]) =>
@@ -67,26 +67,20 @@ export const clinicSettingsRouter = router({
     };
   }),
 
-  /** Whose stored decisions would differ by these settings alone. Who only administers gets the counts and no names. */
-  preview: administratorProcedure.input(z.object({ values })).mutation(async ({ ctx, input }) => {
-    requireNoted(ctx.access);
-    const preview = await previewSettings(ctx.access, await checked(ctx.access, input.values));
-    const { changes, ...rest } = preview;
-    const looked = lookedAt(ctx.access, input.values, await settingsOf(ctx.access));
-    const counts = { ...rest, lookedAt: looked };
-    if (ctx.person.role !== 'clinician') return { ...counts, lines: [] };
-    const shown = changes.slice(-mostLines);
-    const names = await namesOf(ctx.access);
-    const ids = shown.map((change) => change.patientId);
-    noteRead(ctx.access, {
-      subject: 'clinic-settings-preview',
-      detail: { count: ids.length, ids: digestOfIds(ids) },
-    });
-    return {
-      ...counts,
-      lines: shown.map((change) => ({ ...change, name: names.get(change.patientId) ?? '' })),
-    };
-  }),
+  /**
+   * Whose days would have been others by these settings alone; `job` names it for whoever waits. Who only
+   * administers gets the counts and no names.
+   */
+  preview: administratorProcedure
+    .input(z.object({ values, job: jobName.optional() }))
+    .mutation(async ({ ctx, input }) => {
+      requireNoted(ctx.access);
+      const settings = ownOfDecisions(await checked(ctx.access, input.values));
+      const looked = lookedAt(ctx.access, input.values, await settingsOf(ctx.access));
+      const moved = { settings, joints: {} };
+      const found = await whatIfOfEverybody(ctx, moved, usualWeeks, input.job ?? looked);
+      return { ...found, lookedAt: looked };
+    }),
 
   /**
    * Changes those named and leaves every other as it is; `seen` is what stood on the page, `lookedAt` the preview’s

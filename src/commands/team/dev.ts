@@ -5,7 +5,7 @@ import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { readEnvironment } from '../environment.mjs';
 import { inRoot, root } from '../paths.mjs';
-import { checkPortIsFree } from '../server-process.mjs';
+import { checkPortIsFree } from '../server/server-process.mjs';
 
 export const run = async (args: readonly string[]): Promise<number> => {
   if (args.length > 0) {

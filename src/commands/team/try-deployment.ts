@@ -14,7 +14,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { build } from '../build.mjs';
 import { readEnvironment } from '../environment.mjs';
 import { inRoot } from '../paths.mjs';
-import { addressOf, endWithThisProcess, startServer, untilReady } from '../server-process.mjs';
+import { addressOf, endWithThisProcess, startServer, untilReady } from '../server/server-process.mjs';
 import { freePort } from './phone-sequences/own-server.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-deployment-'));

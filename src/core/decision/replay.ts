@@ -1,10 +1,12 @@
 /**
- * Stored decisions decided again: under their own choices, which must give the same answer, and under
- * others, which shows whose decisions a change would touch before it is made.
+ * Two questions about what was decided, and which of them is answered here. "Decide again": from the facts as
+ * they were stored, does this release still give what was given? The other, what other settings would have said,
+ * has to gather the facts anew from the record as it was known then (`what-if.ts`).
  */
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import type { Answers } from './answers.ts';
 import { decide } from './decide.ts';
+import { factFields } from './facts/fact-fields.ts';
 import { type FactsOfAnyVersion, wholeFacts } from './facts/facts.ts';
 import { type EngineVersion, engineVersions, underVersion } from './settings.ts';
 
@@ -14,12 +16,6 @@ export interface StoredDecision {
   readonly settings: SettingValues;
   readonly engineVersion: string;
   readonly answers: Omit<Answers, 'reasons'>;
-}
-
-export interface Difference {
-  readonly id: string;
-  readonly before: Omit<Answers, 'reasons'>;
-  readonly after: Answers;
 }
 
 /** Whether two decisions give the same four answers; their reasons may differ. */
@@ -43,31 +39,46 @@ export const replay = ({
   return version && decide(wholeFacts(facts), underVersion(settings, version));
 };
 
-/**
- * A decision taken again with some choices moved and every other one as it was then, so that a difference
- * comes from those alone; null for an unknown version.
- */
-export const replayWith = (
-  { facts, settings, engineVersion }: Pick<StoredDecision, 'facts' | 'settings' | 'engineVersion'>,
-  moved: SettingValues,
-): Answers | null => {
-  const version = versionNamed(engineVersion);
-  return version && decide(wholeFacts(facts), { ...underVersion(settings, version), ...moved });
+export type DecidedAgain =
+  | { readonly outcome: 'same' }
+  | {
+      readonly outcome: 'different';
+      readonly after: Answers;
+      /** Those that fired on one side alone; empty where the same rules say something else. */
+      readonly rules: readonly string[];
+    }
+  | { readonly outcome: 'not-replayable'; readonly reason: string };
+
+const needed = factFields.filter((field) => !('optional' in field && field.optional)).map(({ name }) => name);
+
+/** Facts that the rules read and the row does not hold: to fill them in would be to make an answer up. */
+const absentFrom = (facts: Readonly<Record<string, unknown>>): readonly string[] =>
+  needed.filter((name) => facts[name] === undefined);
+
+/** Rules that fired on one side alone: by which of them two answers differ. */
+export const rulesThatDiffer = (
+  before: Pick<Answers, 'reasons'>,
+  after: Pick<Answers, 'reasons'>,
+): readonly string[] => {
+  const [was, is] = [before, after].map(({ reasons }) => reasons.map(({ rule }) => rule));
+  return [...was!.filter((rule) => !is!.includes(rule)), ...is!.filter((rule) => !was!.includes(rule))];
 };
 
-/** Stored decisions that no longer come out as stored. Those of an unknown version are not compared. */
-export const brokenReplays = (stored: readonly StoredDecision[]): readonly Difference[] =>
-  stored.flatMap((one) => {
-    const after = replay(one);
-    return !after || isSame(one.answers, after) ? [] : [{ id: one.id, before: one.answers, after }];
-  });
-
-/** Decisions that would have come out otherwise under other choices. */
-export const differencesUnder = (
-  stored: readonly StoredDecision[],
-  settings: SettingValues,
-): readonly Difference[] =>
-  stored.flatMap(({ id, facts, answers }) => {
-    const after = decide(wholeFacts(facts), settings);
-    return isSame(answers, after) ? [] : [{ id, before: answers, after }];
-  });
+/** One stored decision accounted for, whatever version of the rules made it. */
+export const decidedAgain = (
+  stored: Omit<StoredDecision, 'id' | 'answers'> & { readonly answers: Answers },
+): DecidedAgain => {
+  if (!versionNamed(stored.engineVersion)) {
+    const reason = `this release does not know version ${stored.engineVersion} of the rules`;
+    return { outcome: 'not-replayable', reason };
+  }
+  const absent = absentFrom(stored.facts as unknown as Readonly<Record<string, unknown>>);
+  if (absent.length > 0) {
+    return { outcome: 'not-replayable', reason: `the stored facts lack ${absent.join(', ')}` };
+  }
+  const after = replay(stored)!;
+  const rules = rulesThatDiffer(stored.answers, after);
+  return isSame(stored.answers, after) && rules.length === 0
+    ? { outcome: 'same' }
+    : { outcome: 'different', after, rules };
+};

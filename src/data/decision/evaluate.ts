@@ -33,7 +33,10 @@ export interface Cause {
   readonly morningId: string | null;
 }
 
-const engineValues = async (access: Access): Promise<SettingValues> => {
+/** The engine's settings as the clinic has them, by all it had set at the instant a record is read at. */
+export const engineValues = async (
+  access: Pick<Access, 'store' | 'clinicId' | 'knownAt'>,
+): Promise<SettingValues> => {
   const own = await settingsOf(access);
   const defaults = defaultsOf(engineSettings);
   return Object.fromEntries(Object.keys(defaults).map((id) => [id, own[id] ?? defaults[id]!]));
@@ -56,8 +59,10 @@ const trace = (
   ]);
 
 /** A joint worth a decision: followed, or asked about in a session. */
-const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
-  record.followedJoints.includes(one.joint) || one.sessionId !== null;
+export const isAsked = (
+  record: Pick<PatientRecord, 'followedJoints'>,
+  one: Pick<JointEvaluation, 'joint' | 'sessionId'>,
+): boolean => record.followedJoints.includes(one.joint) || one.sessionId !== null;
 
 /** Before the facts are gathered: a baseline that no longer holds is written anew. */
 const renewBaselines = async (

@@ -4,7 +4,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { readEnvironment } from '#commands/environment.mjs';
-import { addressOf, startServer, untilReady } from '#commands/server-process.mjs';
+import { addressOf, startServer, untilReady } from '#commands/server/server-process.mjs';
 
 export const freePort = (): Promise<number> =>
   new Promise((resolve, reject) => {

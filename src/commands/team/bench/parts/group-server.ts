@@ -4,7 +4,7 @@ import { constants, copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:
 import path from 'node:path';
 import { build } from '#commands/build.mjs';
 import { readEnvironment } from '#commands/environment.mjs';
-import { addressOf, startServer, untilReady } from '#commands/server-process.mjs';
+import { addressOf, startServer, untilReady } from '#commands/server/server-process.mjs';
 import { openRuntime } from '#server/runtime.ts';
 import { openAccount } from '#server/sign-in/auth.ts';
 import { benchFolder, groupFile } from '../group/make-group.ts';

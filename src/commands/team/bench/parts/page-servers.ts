@@ -9,7 +9,7 @@ import { build } from '#commands/build.mjs';
 import { readEnvironment } from '#commands/environment.mjs';
 import { inRoot, root } from '#commands/paths.mjs';
 import { CannotGoOn, say } from '#commands/say.mjs';
-import { addressOf, startServer, untilReady } from '#commands/server-process.mjs';
+import { addressOf, startServer, untilReady } from '#commands/server/server-process.mjs';
 import { quietEnvironment } from '#commands/setup.mjs';
 import { benchFolder } from '../group/make-group.ts';
 

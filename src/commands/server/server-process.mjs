@@ -3,8 +3,8 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { createServer } from 'node:net';
 import { setTimeout as wait } from 'node:timers/promises';
-import { inRoot, root } from './paths.mjs';
-import { CannotGoOn } from './say.mjs';
+import { inRoot, root } from '../paths.mjs';
+import { CannotGoOn } from '../say.mjs';
 
 /** The address a person opens; 0.0.0.0 is where a server listens, not where a browser goes. */
 export const addressOf = ({ HOST, PORT }) => {

@@ -1,0 +1,63 @@
+/** What other settings would have said of everybody of the clinic, as a page shows it: counts, and days by name. */
+import { z } from 'zod';
+import { daysIn } from '#core/decision/what-if/what-if.ts';
+import type { Access } from '#data/access.ts';
+import { digestOfIds, noteRead } from '#data/audit/audit.ts';
+import { namesOf } from '#data/patients/names.ts';
+import type { Moved } from '#data/replay/gather-anew.ts';
+import type { ClinicWhatIf } from '#data/replay/what-if.ts';
+import { whatIfOnThread } from '#data/replay/what-if-jobs.ts';
+import { Problem } from '../../errors.ts';
+import type { Person } from '../../person.ts';
+
+/** By which whoever asked hears how far it is, and stops it. */
+export const jobName = z.string().min(1).max(64);
+
+/** Most lines shown by name; the counts are of all. */
+const mostLines = 200;
+
+const countsOf = ({ days: _days, ...found }: ClinicWhatIf) => {
+  const bolder = daysIn(found.bolder);
+  const moreCautious = daysIn(found.moreCautious);
+  return {
+    since: found.since,
+    weeks: found.byWeek,
+    looked: found.looked,
+    differing: bolder + moreCautious + found.other,
+    bolder,
+    moreCautious,
+    other: found.other,
+    bolderTo: found.bolder,
+    moreCautiousTo: found.moreCautious,
+    patients: found.patients,
+  };
+};
+
+const linesOf = async (access: Access, { days }: ClinicWhatIf) => {
+  const shown = days.filter(({ way }) => way !== 'other').slice(-mostLines);
+  const names = await namesOf(access);
+  const ids = shown.map(({ patientId }) => patientId);
+  noteRead(access, { subject: 'what-if', detail: { count: ids.length, ids: digestOfIds(ids) } });
+  return shown.map(({ patientId, joint, day, before, after, rules }) => ({
+    patientId,
+    name: names.get(patientId) ?? '',
+    joint,
+    day,
+    before: before.decision,
+    after: after.decision,
+    rules,
+  }));
+};
+
+/** Who is no clinician gets the counts and no names. */
+export const whatIfOfEverybody = async (
+  { access, person }: { readonly access: Access; readonly person: Person },
+  moved: Moved,
+  weeks: number,
+  job: string,
+) => {
+  const found = await whatIfOnThread(access, { moved, weeks }, job);
+  if (!found) throw new Problem('conflict', 'It was stopped, and nothing was worked out.');
+  const lines = person.role === 'clinician' ? await linesOf(access, found) : [];
+  return { ...countsOf(found), lines };
+};

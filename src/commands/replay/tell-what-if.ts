@@ -1,0 +1,60 @@
+/** Lists the days on which other settings would have given another answer. */
+import { daysIn, type OtherDay, type WhatIf } from '#core/decision/what-if/what-if.ts';
+import { isBeyondDecisions } from '#core/decision/what-if/what-if-fields.ts';
+import type { Access } from '#data/access.ts';
+import { type WhatIfAsked, whatIfOf, whatIfOfClinic } from '#data/replay/what-if.ts';
+import { say } from '../say.mjs';
+
+/** Stands with every look back, wherever it is shown. */
+const warning =
+  'The person would have answered differently to another dose. This says what the rules would have said of the answers that were given, and nothing of what would have followed.';
+
+type Day = OtherDay & { readonly patientId: string };
+
+const lineOf = ({ patientId, joint, day, before, after, rules, way }: Day): string => {
+  const by = rules.length > 0 ? `; rules that differ: ${rules.join(', ')}` : '';
+  return `${day} patient ${patientId}, ${joint}: was ${before.decision}, would have been ${after.decision} (${way})${by}`;
+};
+
+const rowOf = ({ patientId, ...day }: Day) => ({ patient: patientId, ...day });
+
+const wordsOf = (byWord: WhatIf['bolder']): string =>
+  Object.entries(byWord)
+    .filter(([, days]) => days > 0)
+    .map(([word, days]) => `${word} ${days}`)
+    .join(', ') || 'none';
+
+const sumOf = (found: WhatIf & { readonly since: string }): readonly string[] => [
+  `${found.looked} days of joints looked at since ${found.since}`,
+  `more cautious: ${daysIn(found.moreCautious)} (would have been: ${wordsOf(found.moreCautious)})`,
+  `bolder: ${daysIn(found.bolder)} (would have been: ${wordsOf(found.bolder)})`,
+  `the same decision with another step, advice or contact: ${found.other}`,
+  warning,
+];
+
+const foundOf = async (access: Access, patientId: string | null, asked: WhatIfAsked) => {
+  if (patientId !== null) {
+    const { days, ...found } = await whatIfOf(access, patientId, asked);
+    return { ...found, days: days.map((day) => ({ ...day, patientId })) };
+  }
+  const found = await whatIfOfClinic(access, asked, async ({ done, of }) => {
+    if (done % 50 === 0) say(`${done} of ${of} patients looked at`);
+    return true;
+  });
+  return found!;
+};
+
+export const tellWhatIf = async (
+  access: Access,
+  patientId: string | null,
+  asked: WhatIfAsked,
+  isJson: boolean,
+): Promise<number> => {
+  const beyond = Object.keys(asked.moved.settings).filter(isBeyondDecisions);
+  if (beyond.length > 0) say(`${beyond.join(', ')}: changes a dose and no decision, and does not show here.`);
+  const { days, byWeek: _weeks, ...found } = await foundOf(access, patientId, asked);
+  for (const day of days) console.log(isJson ? JSON.stringify(rowOf(day)) : lineOf(day));
+  if (isJson) console.log(JSON.stringify({ clinic: access.clinicId, ...found, warning }));
+  else for (const line of sumOf({ ...found, days })) console.log(line);
+  return 0;
+};

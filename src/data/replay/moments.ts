@@ -1,0 +1,48 @@
+/** When the engine looked at a patient, or would have: at every decision that was stored and every entry that arrived. */
+import { and, asc, gte, sql } from 'drizzle-orm';
+import type { Moment } from '#core/decision/facts/judged-session.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import type { Day } from '#core/time/day.ts';
+import type { Access } from '../access.ts';
+import { dayAt } from '../civil-time.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { morningRows, sessionRows } from '../entries/logs.ts';
+import { clinicOf } from '../patients/people.ts';
+import { decision } from '../schema/schema.ts';
+
+export interface Look extends Moment {
+  /** Of a decision stored then; null where none was, and the clinic's settings of that instant hold. */
+  readonly settings: SettingValues | null;
+}
+
+const decidedRows = patientQuery((db) =>
+  db
+    .select({ instant: decision.evaluatedAt, day: decision.day, settings: decision.settings })
+    .from(decision)
+    .where(and(ofPatient(decision), gte(decision.day, sql.placeholder('from'))))
+    .orderBy(asc(decision.evaluatedAt)),
+);
+
+/** Oldest first, each instant once; of looks from a day on. `since` is the first day of the log that is read. */
+export const looksOf = async (
+  access: Access,
+  patientId: string,
+  from: Day,
+  since: Day,
+): Promise<readonly Look[]> => {
+  const zone = (await clinicOf(access.store, access.clinicId))?.zone ?? 'UTC';
+  const sessions = (await sessionRows(access, patientId, { since }))[0]?.rows ?? [];
+  const mornings = (await morningRows(access, patientId, { since }))[0]?.rows ?? [];
+  const arrivals = [
+    ...sessions.flatMap(({ record, later }) => [record.recordedAt, ...later.map((one) => one.arrivedAt)]),
+    ...mornings.map(({ record }) => record.recordedAt),
+  ];
+  const looks = new Map<number, Look>();
+  for (const instant of arrivals) {
+    const day = dayAt(instant, zone);
+    if (instant <= access.now && day >= from) looks.set(instant, { instant, day, settings: null });
+  }
+  for (const row of await decidedRows(access, patientId, { from }))
+    if (row.instant <= access.now) looks.set(row.instant, row);
+  return [...looks.values()].sort((a, b) => a.instant - b.instant);
+};
