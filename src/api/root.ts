@@ -26,6 +26,7 @@ import { preVisitsRouter } from './clinician/episode/pre-visits.ts';
 import { protocolsRouter } from './clinician/episode/protocols.ts';
 import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
+import { groupHoursRouter } from './clinician/groups/group-hours.ts';
 import { incidentsRouter } from './clinician/incidents/incidents.ts';
 import { clinicMachinesRouter } from './clinician/machines/machines.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
@@ -87,6 +88,7 @@ export const appRouter = router({
     papers: papersRouter,
     recordFile: recordFileRouter,
     danger: dangerRouter,
+    groupHours: groupHoursRouter,
     incidents: incidentsRouter,
     machines: clinicMachinesRouter,
     shortSigns: shortSignsRouter,

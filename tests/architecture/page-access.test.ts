@@ -42,6 +42,8 @@ const pages: Readonly<Record<string, Who>> = {
   '(account)/pin': 'anybody',
   '(clinician)/calculations': 'clinician',
   '(clinician)/calculations/[id]': 'clinician',
+  '(clinician)/groups': 'clinician',
+  '(clinician)/groups/[id]/roster': 'clinician',
   '(clinician)/patients': 'clinician',
   '(clinician)/patients/[id]': 'record',
   '(clinician)/patients/[id]/access': 'record',

@@ -1,9 +1,10 @@
 /**
- * What clinicians write of a contact with a patient, and what the clinic writes down as an incident. Append-only:
- * what was wrong is marked so, or another entry stands in its place, and it stays.
+ * What clinicians write of a contact with a patient, and what the clinic writes down as an incident or plans as an hour
+ * with a group. Append-only: what was wrong is marked so, or another entry stands in its place, and it stays.
  */
 import { sql } from 'drizzle-orm';
 import type { AnySQLiteColumn } from 'drizzle-orm/sqlite-core';
+import { groupStates } from '#core/clinic/group-hour.ts';
 import { incidentKinds, incidentStates } from '#core/clinic/incident.ts';
 import { judgedBy, partsOfGuide } from '#core/episode/distance/guide.ts';
 import { noteContacts } from '#core/episode/visit-note.ts';
@@ -122,5 +123,74 @@ export const incidentChange = kit.appendOnly(
     kit.index('incident_change_by_patient').on(t.patientId).where(sql`${t.patientId} IS NOT NULL`),
     kit.check('incident_change_state', sql`${t.state} IN (${words(incidentStates)})`),
     kit.check('incident_change_reason', sql`length(trim(${t.reason})) > 0`),
+  ],
+);
+
+/** An hour with a group; each version a row. Who belongs to it stands in `group_member`. No rule reads it. */
+export const groupHour = kit.appendOnly(
+  'group_hour',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    /** The row of the first version; of that one its own. */
+    hourId: kit.id('hour_id').references((): AnySQLiteColumn => groupHour.id),
+    version: kit.whole('version'),
+    name: kit.text('name'),
+    place: kit.text('place'),
+    day: kit.day('day'),
+    /** HH:MM at the clinic. */
+    time: kit.text('time'),
+    minutes: kit.whole('minutes'),
+    clinicianId: kit.id('clinician_id'),
+    clinicianName: kit.text('clinician_name'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('group_hour_version').on(t.hourId, t.version),
+    kit.index('group_hour_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.check('group_hour_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.check('group_hour_time', sql`${t.time} GLOB '[0-2][0-9]:[0-5][0-9]'`),
+    kit.check('group_hour_minutes', sql`${t.minutes} BETWEEN 15 AND 180`),
+    kit.check('group_hour_first', sql`${t.version} > 0 AND (${t.version} = 1) = (${t.hourId} = ${t.id})`),
+  ],
+);
+
+/** Cancelled, entered in error, or planned again after either; the newest row counts. */
+export const groupHourChange = kit.appendOnly(
+  'group_hour_change',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    hourId: kit.id('hour_id').references(() => groupHour.id),
+    /** Counted within the hour, so that two people do not change it at once. */
+    version: kit.whole('version'),
+    state: kit.word('state', groupStates),
+    reason: kit.text('reason'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('group_hour_change_version').on(t.hourId, t.version),
+    kit.index('group_hour_change_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.check('group_hour_change_state', sql`${t.state} IN (${words(groupStates)})`),
+    kit.check('group_hour_change_reason', sql`length(trim(${t.reason})) > 0`),
+  ],
+);
+
+/** Somebody joins a group hour, or leaves it; the newest row of each person counts. */
+export const groupMember = kit.appendOnly(
+  'group_member',
+  {
+    ...owned(),
+    hourId: kit.id('hour_id').references(() => groupHour.id),
+    belongs: kit.yes('belongs'),
+  },
+  (t) => [
+    kit.index('group_member_of').on(t.hourId, t.recordedAt),
+    kit.index('group_member_by_patient').on(t.patientId),
+    kit.index('group_member_by_clinic').on(t.clinicId, t.recordedAt),
   ],
 );

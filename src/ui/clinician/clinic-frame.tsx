@@ -1,4 +1,4 @@
-/** The frame of the clinic's pages: three places, who is signed in, and what the product is not. */
+/** The frame of the clinic's pages: four places, who is signed in, and what the product is not. */
 import type { ReactNode } from 'react';
 import { say } from '#messages/en/staff/clinic.ts';
 import { PageFrame } from '#ui/design-system/page-frame.tsx';
@@ -7,6 +7,7 @@ import { SignOut } from './sign-out.tsx';
 const places = [
   { href: '/worklist', text: 'Worklist' },
   { href: '/patients', text: 'Patients' },
+  { href: '/groups', text: 'Group hours' },
   { href: '/calculations', text: 'Calculations' },
 ] as const;
 

@@ -2,6 +2,15 @@
 import { beginVisit, careForms, changeEpisode, openEpisode } from './care.ts';
 import { followUpPause, pause, recordContact, reportSign, resumePause } from './danger.ts';
 import { recordDistance } from './distance.ts';
+import {
+  cancelGroupHour,
+  correctGroupHour,
+  groupHourInError,
+  joinGroup,
+  leaveGroup,
+  planGroupHour,
+  planGroupHourAgain,
+} from './groups.ts';
 import { closeIncident, correctIncident, reopenIncident, writeIncident } from './incidents.ts';
 import { beginLetter, changeLetter, signLetter, voidLetter, writeSummary } from './letters.ts';
 import { addMachine, correctMachine } from './machines.ts';
@@ -32,23 +41,30 @@ export const sentForms: readonly SentForm[] = [
   beginVisit,
   bookReview,
   bringBackTemplate,
+  cancelGroupHour,
   changeDetail,
   changeEpisode,
   changeLetter,
   closeIncident,
   confirmPhase,
+  correctGroupHour,
   correctIncident,
   correctMachine,
   endPrescription,
   endProtocol,
   followUpPause,
   goalState,
+  groupHourInError,
+  joinGroup,
   keepPlan,
+  leaveGroup,
   mergeRecords,
   newGoal,
   openEpisode,
   overrideDecision,
   pause,
+  planGroupHour,
+  planGroupHourAgain,
   planRetest,
   recordContact,
   recordDistance,
