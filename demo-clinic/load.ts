@@ -12,6 +12,7 @@ import {
   reviewerCodeSecret,
 } from './clinic.ts';
 import { accessAt, type DemoContext, instantOf } from './context.ts';
+import { groupsPlannedAt, planGroupHours } from './group-hours.ts';
 import { writeMachines } from './machines.ts';
 import { otherClinicStory } from './other-clinic.ts';
 import { stories } from './patients.ts';
@@ -92,6 +93,8 @@ export const loadDemoClinic = async (at: DemoTarget): Promise<void> => {
   await writeOwnQuestionnaire(accessAt(context, administrator, createdAt));
   await writeMachines(accessAt(context, administrator, createdAt));
   for (const story of stories) await tellStory(at, context, story);
+  const groupsAt = Date.parse(groupsPlannedAt);
+  if (groupsAt <= context.now) await planGroupHours(accessAt(context, context.clinician, groupsAt));
   const other = await contextOf(at, otherClinic, 'other-clinic@demo.invalid');
   await tellStory(at, other, otherClinicStory);
 };

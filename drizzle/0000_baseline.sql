@@ -24,6 +24,33 @@ CREATE TABLE `care_team` (
 --> statement-breakpoint
 CREATE INDEX `care_team_by_patient` ON `care_team` (`patient_id`,`user_id`,`recorded_at`);--> statement-breakpoint
 CREATE INDEX `care_team_by_user` ON `care_team` (`clinic_id`,`user_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `clinic_machine` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`machine_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`name` text NOT NULL,
+	`kind` text NOT NULL,
+	`loading` text NOT NULL,
+	`place` text NOT NULL,
+	`first_kg` real NOT NULL,
+	`step_kg` real NOT NULL,
+	`last_kg` real NOT NULL,
+	`has_half_step` integer NOT NULL,
+	`is_retired` integer NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`machine_id`) REFERENCES `clinic_machine`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "clinic_machine_kind" CHECK("clinic_machine"."kind" IN ('leg-press', 'knee-extension', 'leg-curl', 'chest-press', 'cable')),
+	CONSTRAINT "clinic_machine_loading" CHECK("clinic_machine"."loading" IN ('stack', 'lever')),
+	CONSTRAINT "clinic_machine_loads" CHECK("clinic_machine"."step_kg" > 0 AND "clinic_machine"."first_kg" > 0 AND "clinic_machine"."first_kg" <= "clinic_machine"."last_kg"),
+	CONSTRAINT "clinic_machine_first" CHECK("clinic_machine"."version" > 0 AND ("clinic_machine"."version" = 1) = ("clinic_machine"."machine_id" = "clinic_machine"."id"))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `clinic_machine_version` ON `clinic_machine` (`machine_id`,`version`);--> statement-breakpoint
+CREATE INDEX `clinic_machine_by_clinic` ON `clinic_machine` (`clinic_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `device` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -306,6 +333,7 @@ CREATE TABLE `pause_owner` (
 );
 --> statement-breakpoint
 CREATE INDEX `pause_owner_by_patient` ON `pause_owner` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `pause_owner_of_decision` ON `pause_owner` (`decision_id`);--> statement-breakpoint
 CREATE TABLE `pre_visit` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -885,6 +913,8 @@ CREATE TABLE `proposal` (
 --> statement-breakpoint
 CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> statement-breakpoint
 CREATE INDEX `proposal_by_item` ON `proposal` (`item_id`,`made_at`);--> statement-breakpoint
+CREATE INDEX `proposal_of_prescription` ON `proposal` (`prescription_id`);--> statement-breakpoint
+CREATE INDEX `proposal_of_decision` ON `proposal` (`decision_id`);--> statement-breakpoint
 CREATE TABLE `letter_draft` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1071,6 +1101,8 @@ CREATE TABLE `set_log` (
 );
 --> statement-breakpoint
 CREATE INDEX `set_log_of_session` ON `set_log` (`patient_id`,`session_id`,`item_id`,`set_number`,`prescription_id`,`repetitions`,`load_kg`,`reserve`,`stop_reason`,`easier`);--> statement-breakpoint
+CREATE INDEX `set_log_by_session` ON `set_log` (`session_id`);--> statement-breakpoint
+CREATE INDEX `set_log_by_prescription` ON `set_log` (`prescription_id`);--> statement-breakpoint
 CREATE TABLE `training_session` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1142,6 +1174,7 @@ CREATE TABLE `two_hours` (
 --> statement-breakpoint
 CREATE UNIQUE INDEX `two_hours_entry` ON `two_hours` (`patient_id`,`entry_id`);--> statement-breakpoint
 CREATE INDEX `two_hours_of_session` ON `two_hours` (`patient_id`,`session_id`,`clock_doubtful`,`joint`,`pain_0_10`,`arrived_at`);--> statement-breakpoint
+CREATE INDEX `two_hours_by_session` ON `two_hours` (`session_id`);--> statement-breakpoint
 CREATE TABLE `distance_finding` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1164,6 +1197,66 @@ CREATE TABLE `distance_finding` (
 --> statement-breakpoint
 CREATE INDEX `distance_finding_by_patient` ON `distance_finding` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE INDEX `distance_finding_of` ON `distance_finding` (`visit_id`);--> statement-breakpoint
+CREATE TABLE `group_hour` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`hour_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`name` text NOT NULL,
+	`place` text NOT NULL,
+	`day` text NOT NULL,
+	`time` text NOT NULL,
+	`minutes` integer NOT NULL,
+	`clinician_id` text NOT NULL,
+	`clinician_name` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`hour_id`) REFERENCES `group_hour`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "group_hour_day" CHECK("group_hour"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "group_hour_time" CHECK("group_hour"."time" GLOB '[0-2][0-9]:[0-5][0-9]'),
+	CONSTRAINT "group_hour_minutes" CHECK("group_hour"."minutes" BETWEEN 15 AND 180),
+	CONSTRAINT "group_hour_first" CHECK("group_hour"."version" > 0 AND ("group_hour"."version" = 1) = ("group_hour"."hour_id" = "group_hour"."id"))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `group_hour_version` ON `group_hour` (`hour_id`,`version`);--> statement-breakpoint
+CREATE INDEX `group_hour_by_clinic` ON `group_hour` (`clinic_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `group_hour_change` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`hour_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`state` text NOT NULL,
+	`reason` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`hour_id`) REFERENCES `group_hour`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "group_hour_change_state" CHECK("group_hour_change"."state" IN ('cancelled', 'entered-in-error', 'planned-again')),
+	CONSTRAINT "group_hour_change_reason" CHECK(length(trim("group_hour_change"."reason")) > 0)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `group_hour_change_version` ON `group_hour_change` (`hour_id`,`version`);--> statement-breakpoint
+CREATE INDEX `group_hour_change_by_clinic` ON `group_hour_change` (`clinic_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `group_member` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`hour_id` text NOT NULL,
+	`belongs` integer NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`hour_id`) REFERENCES `group_hour`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `group_member_of` ON `group_member` (`hour_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `group_member_by_patient` ON `group_member` (`patient_id`);--> statement-breakpoint
+CREATE INDEX `group_member_by_clinic` ON `group_member` (`clinic_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `incident` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1533,7 +1626,7 @@ CREATE TABLE `home_answers` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`home_questions_id`) REFERENCES `home_questions`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "home_answers_day" CHECK("home_answers"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
-	CONSTRAINT "home_answers_entered_as" CHECK("home_answers"."entered_as" IS NULL OR "home_answers"."entered_as" IN ('relative', 'friend', 'paid-carer', 'clinic-from-paper', 'clinic-by-phone'))
+	CONSTRAINT "home_answers_entered_as" CHECK("home_answers"."entered_as" IS NULL OR "home_answers"."entered_as" IN ('relative', 'friend', 'paid-carer', 'clinic-from-paper', 'clinic-by-phone', 'clinic-supervised'))
 );
 --> statement-breakpoint
 CREATE UNIQUE INDEX `home_answers_entry` ON `home_answers` (`clinic_id`,`patient_id`,`entry_id`);--> statement-breakpoint
@@ -1865,6 +1958,12 @@ CREATE TRIGGER clinic_detail_change_no_replace BEFORE INSERT ON clinic_detail_ch
 --> statement-breakpoint
 CREATE TRIGGER clinic_detail_change_no_update BEFORE UPDATE ON clinic_detail_change BEGIN SELECT RAISE(ABORT, 'clinic_detail_change is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER clinic_machine_no_delete BEFORE DELETE ON clinic_machine BEGIN SELECT RAISE(ABORT, 'clinic_machine is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_machine_no_replace BEFORE INSERT ON clinic_machine WHEN EXISTS (SELECT 1 FROM clinic_machine WHERE (id = NEW.id) OR (machine_id = NEW.machine_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'clinic_machine is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_machine_no_update BEFORE UPDATE ON clinic_machine BEGIN SELECT RAISE(ABORT, 'clinic_machine is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER clinic_settings_version_no_delete BEFORE DELETE ON clinic_settings_version BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER clinic_settings_version_no_replace BEFORE INSERT ON clinic_settings_version WHEN EXISTS (SELECT 1 FROM clinic_settings_version WHERE (id = NEW.id) OR (clinic_id = NEW.clinic_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
@@ -1902,6 +2001,8 @@ CREATE TRIGGER covering_clinician_no_replace BEFORE INSERT ON covering_clinician
 CREATE TRIGGER covering_clinician_no_update BEFORE UPDATE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_no_delete BEFORE DELETE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_no_replace BEFORE INSERT ON decision WHEN EXISTS (SELECT 1 FROM decision WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_no_update BEFORE UPDATE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
 --> statement-breakpoint
@@ -1970,6 +2071,24 @@ CREATE TRIGGER goal_step_no_delete BEFORE DELETE ON goal_step BEGIN SELECT RAISE
 CREATE TRIGGER goal_step_no_replace BEFORE INSERT ON goal_step WHEN EXISTS (SELECT 1 FROM goal_step WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'goal_step is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER goal_step_no_update BEFORE UPDATE ON goal_step BEGIN SELECT RAISE(ABORT, 'goal_step is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_hour_change_no_delete BEFORE DELETE ON group_hour_change BEGIN SELECT RAISE(ABORT, 'group_hour_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_hour_change_no_replace BEFORE INSERT ON group_hour_change WHEN EXISTS (SELECT 1 FROM group_hour_change WHERE (id = NEW.id) OR (hour_id = NEW.hour_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'group_hour_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_hour_change_no_update BEFORE UPDATE ON group_hour_change BEGIN SELECT RAISE(ABORT, 'group_hour_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_hour_no_delete BEFORE DELETE ON group_hour BEGIN SELECT RAISE(ABORT, 'group_hour is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_hour_no_replace BEFORE INSERT ON group_hour WHEN EXISTS (SELECT 1 FROM group_hour WHERE (id = NEW.id) OR (hour_id = NEW.hour_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'group_hour is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_hour_no_update BEFORE UPDATE ON group_hour BEGIN SELECT RAISE(ABORT, 'group_hour is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_member_no_delete BEFORE DELETE ON group_member BEGIN SELECT RAISE(ABORT, 'group_member is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_member_no_replace BEFORE INSERT ON group_member WHEN EXISTS (SELECT 1 FROM group_member WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'group_member is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER group_member_no_update BEFORE UPDATE ON group_member BEGIN SELECT RAISE(ABORT, 'group_member is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_answers_no_delete BEFORE DELETE ON home_answers BEGIN SELECT RAISE(ABORT, 'home_answers is append-only'); END;
 --> statement-breakpoint
@@ -2135,6 +2254,8 @@ CREATE TRIGGER prescription_end_no_update BEFORE UPDATE ON prescription_end BEGI
 --> statement-breakpoint
 CREATE TRIGGER prescription_no_delete BEFORE DELETE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER prescription_no_replace BEFORE INSERT ON prescription WHEN EXISTS (SELECT 1 FROM prescription WHERE (id = NEW.id) OR (item_id = NEW.item_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER prescription_no_update BEFORE UPDATE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER programme_no_delete BEFORE DELETE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
@@ -2240,6 +2361,8 @@ CREATE TRIGGER supervised_session_no_replace BEFORE INSERT ON supervised_session
 CREATE TRIGGER supervised_session_no_update BEFORE UPDATE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER training_session_no_delete BEFORE DELETE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER training_session_no_replace BEFORE INSERT ON training_session WHEN EXISTS (SELECT 1 FROM training_session WHERE (id = NEW.id) OR (patient_id = NEW.patient_id AND entry_id = NEW.entry_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER training_session_no_update BEFORE UPDATE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
 --> statement-breakpoint

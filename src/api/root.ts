@@ -27,6 +27,7 @@ import { protocolsRouter } from './clinician/episode/protocols.ts';
 import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
 import { groupHoursRouter } from './clinician/groups/group-hours.ts';
+import { groupSessionsRouter } from './clinician/groups/group-sessions.ts';
 import { incidentsRouter } from './clinician/incidents/incidents.ts';
 import { clinicMachinesRouter } from './clinician/machines/machines.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
@@ -89,6 +90,7 @@ export const appRouter = router({
     recordFile: recordFileRouter,
     danger: dangerRouter,
     groupHours: groupHoursRouter,
+    groupSessions: groupSessionsRouter,
     incidents: incidentsRouter,
     machines: clinicMachinesRouter,
     shortSigns: shortSignsRouter,

@@ -38,6 +38,8 @@ const ofRecord = procedureLines().filter(
     line.roles.includes('clinician') &&
     // Asks for a decision that was made: `decision-path.test.ts`.
     line.path !== 'clinician.review.whatWouldChange' &&
+    // Asks for a group hour that is planned: `group-sessions.test.ts`.
+    line.path !== 'clinician.groupSessions.person' &&
     // Asks for a letter that is kept: `letters.test.ts`.
     line.path !== 'clinician.letters.get',
 );

@@ -43,6 +43,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/calculations': 'clinician',
   '(clinician)/calculations/[id]': 'clinician',
   '(clinician)/groups': 'clinician',
+  '(clinician)/groups/[id]': 'clinician',
   '(clinician)/groups/[id]/roster': 'clinician',
   '(clinician)/patients': 'clinician',
   '(clinician)/patients/[id]': 'record',

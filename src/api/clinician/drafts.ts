@@ -6,7 +6,7 @@ import { recordProcedure, router } from '../trpc.ts';
 
 /** A step of a first visit is a form of its own: saving one leaves what is typed in the others. */
 const visitForms = firstVisitSteps.map((step) => `first-visit-${step}` as const);
-const form = z.enum([...visitForms, 'pre-visit', 'handover', 'prescribe', 'visit-note']);
+const form = z.enum([...visitForms, 'pre-visit', 'handover', 'prescribe', 'visit-note', 'group-hour']);
 
 export const draftsRouter = router({
   get: recordProcedure

@@ -105,7 +105,7 @@ const askedEachDay = (
   oldPageDays: settings['old-page-days'],
 });
 
-const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
+export const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);

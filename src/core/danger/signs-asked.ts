@@ -4,7 +4,7 @@
  * "statement": "No warning sign came on", among other statements after a session that began with the short form.
  */
 import type { Field } from '../calculations/describe.ts';
-import { type RedFlag, redFlags } from '../decision/facts/facts.ts';
+import { type RedFlag, redFlagOfCuff, redFlags } from '../decision/facts/facts.ts';
 import { addDays, type Day, daysBetween } from '../time/day.ts';
 
 const signForms = ['list', 'short', 'statement'] as const;
@@ -68,6 +68,10 @@ export type SignFamily = keyof typeof signFamilies;
 export const familiesAsked = (hasCuff: boolean): readonly SignFamily[] =>
   (Object.keys(signFamilies) as SignFamily[]).filter((family) => hasCuff || family !== 'cuff');
 
+/** Every sign by itself, in the order of the engine's classes; that of the cuff as above. */
+export const signsListed = (hasCuff: boolean): readonly RedFlag[] =>
+  redFlags.filter((flag) => hasCuff || flag !== redFlagOfCuff);
+
 /** Clinic choice, no source: after so many days the whole list is asked again. */
 export const wholeListDays = 7;
 
@@ -93,3 +97,12 @@ export const shortSignsUntil = (needs: ListNeeds): Day | null => {
   if (Math.max(signAt ?? 0, methodChangedAt ?? 0) >= listAnswered.at) return null;
   return addDays(listAnswered.day, wholeListDays - 1);
 };
+
+/** The short question may stand in place of the list on this day. */
+export const asksShort = ({
+  day,
+  shortSignsUntil: until,
+}: {
+  readonly day: Day;
+  readonly shortSignsUntil?: Day | null;
+}): boolean => until != null && day <= until;

@@ -93,3 +93,9 @@ export const positions = ['supine', 'seated', 'standing'] as const;
 export type Position = (typeof positions)[number];
 
 export type Dose = LowLoadDose | VariationDose | OcclusionDose;
+
+/** Repetitions from which a set counts as done, and to which it is meant to go. */
+export const repetitionsOfSet = (dose: Dose, set: number): RepetitionBand =>
+  dose.method === 'occlusion'
+    ? { low: dose.scheme[set - 1] ?? 0, high: dose.scheme[set - 1] ?? 0 }
+    : dose.repetitions;

@@ -32,6 +32,8 @@ export const enteredAs = [
   'paid-carer',
   'clinic-from-paper',
   'clinic-by-phone',
+  /** By a clinician who stood beside the work. */
+  'clinic-supervised',
 ] as const;
 export type EnteredAs = (typeof enteredAs)[number];
 

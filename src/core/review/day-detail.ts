@@ -17,6 +17,8 @@ export interface ChartNames {
   readonly treatments?: readonly TreatmentLine[];
   /** What a patient put right, by day. */
   readonly corrections?: ReadonlyMap<Day, readonly string[]>;
+  /** Who stood beside the work, by day. */
+  readonly supervised?: ReadonlyMap<Day, readonly string[]>;
 }
 
 export interface DayDetail {
@@ -115,6 +117,7 @@ export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: ChartName
     ...painLine(row),
     ...morningLine(row),
     ...treatmentLine(row.day, series, names),
+    ...(names.supervised?.get(row.day) ?? []),
     ...(names.corrections?.get(row.day) ?? []),
     ...thresholdLine(row.day, series),
     ...versionLine(row, names),

@@ -10,7 +10,7 @@ import { dayAt } from '../civil-time.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { sessionJoint, setLog, trainingSession } from '../schema/schema.ts';
 
-const sessionsSince = patientQuery((db) =>
+export const sessionsSince = patientQuery((db) =>
   db
     .select()
     .from(trainingSession)
@@ -55,7 +55,7 @@ const jointsOf = patientQuery((db) =>
 type Row = typeof trainingSession.$inferSelect;
 
 /** What was left open comes back as left open, never as the answer that stands in its place. */
-const entryOf = async (access: Access, patientId: string, row: Row): Promise<SessionEntry> => {
+export const entryOf = async (access: Access, patientId: string, row: Row): Promise<SessionEntry> => {
   const sets = await setsOf(access, patientId, { sessionId: row.id });
   const joints = await jointsOf(access, patientId, { sessionId: row.id });
   const { format, entryId, day, zone, sentAt, redFlags, extraPainRelief, kind, beganAt, endedAt } = row;
@@ -129,14 +129,14 @@ export interface CorrectedSession {
   readonly after: SessionEntry;
 }
 
-/** Each session that a patient put right, as it was sent before and after; oldest first. */
+/** Each session that a patient put right, as it was sent before and after; oldest first. What the clinic entered and put right is not theirs. */
 export const correctedSessions = async (
   access: Access,
   patientId: string,
   since: Day,
 ): Promise<readonly CorrectedSession[]> => {
   const rows = await correctedSince(access, patientId, { since });
-  const pairs = rows.flatMap((after) => {
+  const pairs = rows.filter(isOwn).flatMap((after) => {
     const before = rows.find(({ entryId }) => entryId === after.amends);
     return before ? [{ before, after }] : [];
   });

@@ -1,6 +1,7 @@
 /** Stores an entry and evaluates the record in one transaction: no entry stands without its decision. */
 import { flagsWithLimb } from '#core/prescribing/occlusion/limb-check.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
+import type { EnteredAs } from '#core/record/entry-words.ts';
 import { daysBetween } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
@@ -12,6 +13,12 @@ import type { Stored } from './known-entries.ts';
 
 type EntrySigns = Parameters<typeof reportEntrySigns>[2];
 
+/** Who wrote a sign down, where it was not the patient's own phone. */
+const sourceOf: Readonly<Partial<Record<EnteredAs, EntrySigns['source']>>> = {
+  'clinic-by-phone': 'telephone',
+  'clinic-supervised': 'clinician',
+};
+
 const signsOf = (
   { entryId, amends, enteredAs }: SessionEntry | MorningEntry | TwoHoursEntry,
   flags: readonly string[] | null,
@@ -19,7 +26,7 @@ const signsOf = (
   entryId,
   amends: amends ?? null,
   flags: (flags ?? []) as EntrySigns['flags'],
-  source: enteredAs === 'clinic-by-phone' ? 'telephone' : 'patient',
+  source: (enteredAs && sourceOf[enteredAs]) ?? 'patient',
 });
 
 const evaluated = (

@@ -21,6 +21,7 @@ import { words as treatment } from './staff/episode/treatment.ts';
 import { words as visitNotes } from './staff/episode/visit-notes.ts';
 import { words as episode } from './staff/episode.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
+import { words as groupHour } from './staff/groups/hour.ts';
 import { words as groupHours } from './staff/groups/hours.ts';
 import { words as handover } from './staff/handover.ts';
 import { words as measurements } from './staff/measurements.ts';
@@ -65,6 +66,7 @@ export const staff = {
   documents,
   episode,
   'first-visit': firstVisit,
+  'groups/hour': groupHour,
   'groups/hours': groupHours,
   handover,
   measurements,

@@ -1,4 +1,5 @@
 /** Everything the page of a review is shown from. */
+
 import { z } from 'zod';
 import { Problem } from '#api/errors.ts';
 import { madeBeforeCorrection } from '#core/corrections/correction.ts';
@@ -13,6 +14,7 @@ import { responsesOf } from '#data/decision/decision-responses.ts';
 import { decisionsOf, proposalsOf } from '#data/decision/decisions.ts';
 import { limbChecksOf } from '#data/entries/limb-checks.ts';
 import { correctedSessions } from '#data/entries/sent-sessions.ts';
+import { supervisedSince } from '#data/entries/supervised-sessions.ts';
 import { eventsOf } from '#data/episode/care-events.ts';
 import { messagesOf } from '#data/messages/messages.ts';
 import { patientMessagesOf } from '#data/messages/patient-messages.ts';
@@ -56,6 +58,7 @@ export const reviewOf = async (
     record,
     prescriptions,
     corrected: await correctedSince(access, patient.id, since),
+    supervised: await supervisedSince(access, patient.id, since),
     limbChecks: await limbChecksOf(access, record, since),
     decisions: (await decisionsOf(access, patient.id, since)).map((row) => ({
       ...row,

@@ -39,6 +39,7 @@ export const words = {
   'next.none': 'No review is booked.',
   'next.change': 'Change the booking',
   'next.book': 'Book the next review',
+  'supervised.line': 'Entered by {name}, who supervised the session.',
   'corrected.line': 'Corrected by the patient on the same day: {changes}.',
   'corrected.change': '{name} {to}, before {from}',
   'corrected.set': 'set {set}',

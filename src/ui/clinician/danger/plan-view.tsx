@@ -1,6 +1,8 @@
 /** What stands for each exercise now and why, as every other page has it. */
+import type { DecisionInForce } from '#core/decision/decisions-in-force.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import { exerciseTitle } from '#core/exercises/catalogue.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import type { Plan, PlanItem, PlanReason } from '#core/plan/plan.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/danger.ts';
@@ -8,7 +10,8 @@ import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { decisionStatus, todayInWords } from '../words.ts';
 
-type Joints = Plan['joints'];
+/** What was decided of each joint. */
+type Joints = ReadonlyMap<Joint, Pick<DecisionInForce, 'decision'>>;
 
 const careInWords = {
   'care-closed': say('care-has-ended'),
@@ -52,7 +55,7 @@ const reasonInWords = (reason: PlanReason, joints: Joints): string => {
   }
 };
 
-const Tag = ({ today }: Pick<PlanItem, 'today'>) => {
+export const TodayTag = ({ today }: Pick<PlanItem, 'today'>) => {
   const isStopped = isRest(today);
   const tone = isStopped ? 'danger' : today === 'bad-day' ? 'care' : 'accent';
   return (
@@ -62,7 +65,7 @@ const Tag = ({ today }: Pick<PlanItem, 'today'>) => {
   );
 };
 
-const whyInWords = ({ reasons }: PlanItem, joints: Joints): string =>
+export const whyInWords = ({ reasons }: Pick<PlanItem, 'reasons'>, joints: Joints): string =>
   listed([...new Set(reasons.map((reason) => reasonInWords(reason, joints)))]);
 
 /** Of an exercise that is not done as signed: what is done of it now, and why; nothing where it is. */
@@ -77,7 +80,7 @@ export const StandsNow = ({
   if (!item || item.today === 'as-planned') return null;
   return (
     <p>
-      <Tag today={item.today} /> {whyInWords(item, plan.joints)}
+      <TodayTag today={item.today} /> {whyInWords(item, plan.joints)}
     </p>
   );
 };
@@ -93,7 +96,7 @@ const Line = ({ items, joints, clock }: LineProps) => {
   const [{ today, reasons, testFrom }] = items;
   return (
     <li>
-      <Tag today={today} />{' '}
+      <TodayTag today={today} />{' '}
       <strong>{items.map(({ exerciseId }) => exerciseTitle(exerciseId)).join('; ')}</strong>
       {reasons.length > 0 ? <span className="soft">: {whyInWords(items[0], joints)}</span> : null}
       {testFrom !== null && testFrom > clock.now ? (

@@ -1,6 +1,7 @@
 /** What was typed from paper or from a call, as an entry's answers. What was left empty stays open, never zero. */
+import { prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Dose } from '#core/prescribing/dose.ts';
+import { type Dose, repetitionsOfSet } from '#core/prescribing/dose.ts';
 import { type News, newsKinds } from '#core/record/entry-words.ts';
 import { morningQuestions, type QuestionId } from '#core/record/morning-questions.ts';
 import { type StopReason, stopReasons } from '#core/record/record.ts';
@@ -40,12 +41,6 @@ const countsIn = (text: string): readonly (number | null)[] | null => {
 
 /** Repetitions in reserve, one for each set; a dash where it was not said. */
 const reservesOf = (itemId: string, typed: Typed) => countsIn(typed[`reserve-${itemId}`] ?? '');
-
-/** Repetitions from which a set counts as done. */
-const leastOf = (dose: Dose, set: number): number =>
-  dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : dose.repetitions.low;
-
-const loadOf = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
 
 const mostReserve = 10;
 
@@ -112,7 +107,7 @@ const reasonOf = (
   repetitions: number | null,
   said: string | undefined,
 ): StopReason =>
-  repetitions !== null && repetitions >= leastOf(dose, set)
+  repetitions !== null && repetitions >= repetitionsOfSet(dose, set).low
     ? 'none'
     : (stopReasons.find((reason) => reason === said) ?? 'unknown');
 
@@ -125,7 +120,7 @@ const setsOf = ({ itemId, prescriptionId, ...exercise }: TypedExercise, typed: T
     itemId,
     set: place + 1,
     repetitions,
-    loadKg: loadOf(dose) > 0 ? weightIn(typed[`load-${itemId}`]) : loadOf(dose),
+    loadKg: prescribedLoadKg(dose) > 0 ? weightIn(typed[`load-${itemId}`]) : prescribedLoadKg(dose),
     reserve: reserves[place] ?? null,
     stopReason: reasonOf(dose, place + 1, repetitions, typed[`stop-${itemId}`]),
     easier: isEasier,

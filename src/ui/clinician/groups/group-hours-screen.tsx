@@ -11,7 +11,7 @@ import { lineInWords, whenInWords } from './hour-words.ts';
 const Line = ({ hour: { id, entry, ended, people } }: { readonly hour: GroupHourLine }) => (
   <li className="stack-close">
     <h3>
-      <a href={`/groups/${id}/roster`}>{entry.name}</a>, {whenInWords(entry)}
+      <a href={`/groups/${id}`}>{entry.name}</a>, {whenInWords(entry)}
     </h3>
     <p className="soft">
       {lineInWords(entry)} {people === 0 ? say('people.none') : say('people', { count: people })}.

@@ -128,7 +128,7 @@ export const RosterScreen = (props: RosterProps) => {
           </p>
         )}
         <p>
-          <a href="/groups">{say('to-all')}</a>
+          <a href={`/groups/${hour.id}`}>{say('to-hour')}</a> · <a href="/groups">{say('to-all')}</a>
         </p>
       </div>
       <Members hour={hour} />

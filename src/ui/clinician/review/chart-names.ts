@@ -1,4 +1,4 @@
-/** What the picture shows that its series does not hold: who signed and answered, and what a patient put right. */
+/** What the picture shows that its series does not hold: who signed, answered and stood beside, and what a patient put right. */
 import type { AnswerChange } from '#core/record/answer-changes.ts';
 import type { ChartNames } from '#core/review/day-detail.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
@@ -46,6 +46,13 @@ const corrections = (review: ReviewProps['review']): ReadonlyMap<string, readonl
   return lines;
 };
 
+const supervised = (review: ReviewProps['review']): ReadonlyMap<string, readonly string[]> => {
+  const lines = new Map<string, readonly string[]>();
+  for (const { day, name } of review.supervised)
+    lines.set(day, [...(lines.get(day) ?? []), say('supervised.line', { name })]);
+  return lines;
+};
+
 export const chartNames = ({ review, choice, clock }: ReviewProps): ChartNames => ({
   signers: new Map(
     review.prescriptions.flatMap((row) =>
@@ -56,5 +63,6 @@ export const chartNames = ({ review, choice, clock }: ReviewProps): ChartNames =
     [...review.responses].reverse().map((row) => [row.decisionId, responseInWords(row, clock)] as const),
   ),
   treatments: review.treatments,
+  supervised: supervised(review),
   corrections: corrections(review),
 });

@@ -2,9 +2,11 @@
  * What is heard on a page of the session, and when: repetitions in the tempo of the dose, the last seconds of a
  * rest and its end, the end of the time with a cuff. A dose without a tempo is not counted, only begun.
  */
+
 import { heldSeconds } from '#core/decision/dose/volume.ts';
+import { repetitionsOfSet } from '#core/prescribing/dose.ts';
 import { t } from '#ui/language/words.ts';
-import { type ItemDraft, type SessionDraft, setOf, targetOf } from '../session/draft.ts';
+import { type ItemDraft, type SessionDraft, setOf } from '../session/draft.ts';
 import { restEndsAt } from '../session/rest-end.ts';
 import { isCuffOn, isTimeUp } from '../session/restriction.ts';
 import { partsOf } from '../session/step-names.ts';
@@ -33,7 +35,7 @@ const timeUpCues = (openedAt: number): readonly Cue[] =>
   }));
 
 const setTold = (item: ItemDraft, set: number): string => {
-  const { low, high } = targetOf(item.dose, set);
+  const { low, high } = repetitionsOfSet(item.dose, set);
   const of = item.dose.sets;
   const seconds = heldSeconds(item.dose);
   if (seconds !== null)
@@ -49,7 +51,7 @@ const heldCues = (
   { set, from, seconds }: { readonly set: number; readonly from: number; readonly seconds: number },
 ): readonly Cue[] => {
   const begin = from + leadMs;
-  const { high } = targetOf(item.dose, set);
+  const { high } = repetitionsOfSet(item.dose, set);
   const starts = Array.from(
     { length: high },
     (_, done) => begin + done * item.dose.secondsPerRepetition * 1000,
@@ -67,7 +69,7 @@ const heldCues = (
 
 const setCues = (item: ItemDraft, set: number, from: number): readonly Cue[] => {
   const begin = from + leadMs;
-  const { high } = targetOf(item.dose, set);
+  const { high } = repetitionsOfSet(item.dose, set);
   const { secondsPerRepetition } = item.dose;
   const begun: readonly Cue[] = [
     { at: from, text: setTold(item, set), isOfSet: true },

@@ -2,12 +2,12 @@
 /** The morning check of this phone. What was said the morning before comes with the day. */
 import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
+import { asksShort } from '#core/danger/signs-asked.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, removeOwn, writeOwn } from '../phone/own-store.ts';
 import { asideMorningKey, morningDraftKey } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
-import { asksShort } from '../session/doable.ts';
 import type { AskedPages } from '../use-asked-pages.ts';
 import type { MorningEvent } from './morning.ts';
 import type { MorningDraft } from './morning-draft.ts';

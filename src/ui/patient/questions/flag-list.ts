@@ -1,6 +1,8 @@
 /** The warning signs in the patient's words, in the order of the engine's classes. */
+
 import type { TodayExercise } from '#api/patient/today-view.ts';
-import { type RedFlag, redFlagClasses, redFlagOfCuff, redFlags } from '#core/decision/facts/facts.ts';
+import { signsListed } from '#core/danger/signs-asked.ts';
+import { type RedFlag, redFlagClasses } from '#core/decision/facts/facts.ts';
 import { t } from '#ui/language/words.ts';
 
 export type FlagClass = keyof typeof redFlagClasses;
@@ -9,9 +11,7 @@ export type FlagClass = keyof typeof redFlagClasses;
 export const flagOptions = (
   hasCuff: boolean,
 ): readonly { readonly value: RedFlag; readonly label: string }[] =>
-  redFlags
-    .filter((flag) => hasCuff || flag !== redFlagOfCuff)
-    .map((flag) => ({ value: flag, label: t(`flag.${flag}`) }));
+  signsListed(hasCuff).map((flag) => ({ value: flag, label: t(`flag.${flag}`) }));
 
 /** Whether one of a day's exercises is done with a cuff or wrap, resting today or not; known without a network. */
 export const hasCuffIn = (exercises: readonly Pick<TodayExercise, 'dose'>[]): boolean =>

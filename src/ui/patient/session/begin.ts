@@ -1,8 +1,9 @@
 /** The draft a session starts from: the doses of today, and not one answer. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
+import { asksShort } from '#core/danger/signs-asked.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import { askedInSession } from '#core/record/followed-joints.ts';
-import { asksShort, doableToday } from './doable.ts';
+import { doableToday } from './doable.ts';
 import type { ItemDraft, SessionDraft } from './draft.ts';
 import { stepsOf } from './steps.ts';
 

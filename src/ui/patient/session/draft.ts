@@ -2,7 +2,7 @@
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Dose } from '#core/prescribing/dose.ts';
+import { type Dose, repetitionsOfSet } from '#core/prescribing/dose.ts';
 import type { LimbSign, SignAnswer } from '#core/prescribing/occlusion/limb-check.ts';
 import { type Carer, type News, newsKinds } from '#core/record/entry-words.ts';
 import type { StopReason } from '#core/record/record.ts';
@@ -151,22 +151,12 @@ export const emptySet: SetDraft = {
 
 export const scoreKey = (when: 'before' | 'during' | 'after', joint: Joint): string => `${when}:${joint}`;
 
-/** Repetitions from which a set counts as done, and to which it is meant to go. */
-export const targetOf = (dose: Dose, set: number): { readonly low: number; readonly high: number } =>
-  dose.method === 'occlusion'
-    ? { low: dose.scheme[set - 1] ?? 0, high: dose.scheme[set - 1] ?? 0 }
-    : dose.repetitions;
-
-/** What is held or strapped on, kg; 0 where nothing is. */
-export const plannedLoadKg = (dose: Dose): number =>
-  dose.method === 'variation' ? dose.addedKg : dose.loadKg;
-
 export const setOf = (item: ItemDraft, set: number): SetDraft => item.sets[set - 1] ?? emptySet;
 
 /** A set that fell short, was stopped, or was not counted: the reason is asked. */
 export const asksReason = (item: ItemDraft, set: number): boolean => {
   const { repetitions, isStopped } = setOf(item, set);
-  return isStopped || (repetitions !== null && repetitions < targetOf(item.dose, set).low);
+  return isStopped || (repetitions !== null && repetitions < repetitionsOfSet(item.dose, set).low);
 };
 
 export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [

@@ -1,6 +1,7 @@
 /** The entry a finished or stopped session becomes. What was not answered goes out as null, never as zero. */
 
 import { shortWording } from '#core/danger/signs-asked.ts';
+import { prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { LimbCheck, SignAnswer } from '#core/prescribing/occlusion/limb-check.ts';
 import type { SessionEntry } from '#core/record/entries.ts';
@@ -13,7 +14,6 @@ import {
   type ItemDraft,
   type LimbAnswer,
   type LimbAnswers,
-  plannedLoadKg,
   type Score,
   type SessionDraft,
   scoreKey,
@@ -36,7 +36,7 @@ const setsOf = (item: ItemDraft): SessionEntry['sets'] =>
       itemId: item.itemId,
       set: index + 1,
       repetitions: set.repetitions,
-      loadKg: asksLoad(item) ? item.loadKg : plannedLoadKg(item.dose),
+      loadKg: asksLoad(item) ? item.loadKg : prescribedLoadKg(item.dose),
       reserve: known(set.reserve),
       stopReason: set.stopReason ?? (asksReason(item, index + 1) || set.lostCount ? 'unknown' : 'none'),
       easier: item.isEasierSession,

@@ -1,17 +1,10 @@
 /**
  * What the answers to "pain now" leave of each exercise, read from the tables that came with the day:
- * the phone carries no rules. An answer that was left open or not known is read as unknown.
+ * the phone carries no rules.
  */
 import type { Today } from '#core/decision/answers.ts';
-import { isRest, type LeftOfJoint, leftOfExercise } from '#core/decision/left-of-today.ts';
+import { isRest, leftByPain, leftOfExercise } from '#core/decision/left-of-today.ts';
 import { hasSetsLeft, type ItemDraft, type SessionDraft, scoreKey } from './draft.ts';
-
-/** What each joint's answer leaves, by its table. */
-const leftByJoint = (draft: SessionDraft): readonly LeftOfJoint[] =>
-  draft.painLookups.map(({ joint, byPain, whenUnknown }) => {
-    const score = draft.scores[scoreKey('before', joint)];
-    return { joint, today: typeof score === 'number' ? (byPain[score] ?? whenUnknown) : whenUnknown };
-  });
 
 const withLeft = (item: ItemDraft, today: Today): ItemDraft => {
   const leftOut = isRest(today) ? 'offer' : item.leftOut === 'offer' ? null : item.leftOut;
@@ -34,7 +27,7 @@ const withBegun = (item: ItemDraft, today: Today): ItemDraft => {
  * already begun is left as it is, unless pain is asked again after the session had been left.
  */
 export const withOffers = (draft: SessionDraft): SessionDraft => {
-  const byJoint = leftByJoint(draft);
+  const byJoint = leftByPain(draft.painLookups, (joint) => draft.scores[scoreKey('before', joint)]);
   return {
     ...draft,
     items: draft.items.map((item) =>

@@ -2,9 +2,10 @@
  * The pages of a session in order, worked out from the answers so far. A step is a short text:
  * "before:left-knee", "set:0:2" (exercise 0, set 2), "check".
  */
+import { prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { type LimbSign, limbSigns } from '#core/prescribing/occlusion/limb-check.ts';
-import { asksReason, type ItemDraft, plannedLoadKg, type SessionDraft, setOf } from './draft.ts';
+import { asksReason, type ItemDraft, type SessionDraft, setOf } from './draft.ts';
 import { hurtAtSet, isLimbChanged, isOut, reportedNew } from './left-out.ts';
 import { signsOf } from './limb-signs.ts';
 import { type Step, type StepParts, stepAt } from './step-names.ts';
@@ -146,7 +147,7 @@ export const nextStep = (before: SessionDraft, after: SessionDraft): string => {
 };
 
 /** The weight is asked only where there is one. */
-export const asksLoad = (item: ItemDraft): boolean => plannedLoadKg(item.dose) > 0;
+export const asksLoad = (item: ItemDraft): boolean => prescribedLoadKg(item.dose) > 0;
 
 /** Sets of an exercise that were really begun, for the counter and the entry. */
 export const reachedSets = (item: ItemDraft): number =>

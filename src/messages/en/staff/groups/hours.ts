@@ -48,6 +48,7 @@ export const words = {
   again: 'Plan it again',
   'again.taken': 'Planned again.',
   'ended.note': 'What was entered for people in this hour stays in their records.',
+  'to-hour': 'Page of the hour',
   'to-all': 'All group hours',
 } as const;
 

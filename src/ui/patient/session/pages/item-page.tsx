@@ -1,6 +1,7 @@
 'use client';
-/** One exercise before its first set: drawn, how much, which weight. */
 import { useState } from 'react';
+/** One exercise before its first set: drawn, how much, which weight. */
+import { prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -9,7 +10,7 @@ import { weightText } from '#ui/language/weight-text.ts';
 import { Drawn, Steps } from '#ui/patient/figures/how-to.tsx';
 import { t, translate } from '#ui/patient/words.ts';
 import { PainLimits } from '../../questions/pain-limit.tsx';
-import { didWork, type ItemDraft, plannedLoadKg } from '../draft.ts';
+import { didWork, type ItemDraft } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import { asksLoad } from '../steps.ts';
 import { OtherWeight } from './other-weight.tsx';
@@ -98,11 +99,11 @@ const Start = ({
   readonly onTake: (loadKg: number | null) => void;
 }) => {
   const [isOther, setOther] = useState(false);
-  const loadKg = asksLoad(item) ? (item.loadKg ?? plannedLoadKg(item.dose)) : null;
+  const loadKg = asksLoad(item) ? (item.loadKg ?? prescribedLoadKg(item.dose)) : null;
   if (isOther)
     return (
       <OtherWeight
-        plannedKg={plannedLoadKg(item.dose)}
+        plannedKg={prescribedLoadKg(item.dose)}
         given={item.loadKg}
         takeText={t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
         onTake={onTake}
@@ -113,7 +114,9 @@ const Start = ({
     <>
       {loadKg === null ? null : (
         <p className="weight">
-          {loadKg === plannedLoadKg(item.dose) ? null : t('item.load-yours', { weight: weightText(loadKg) })}
+          {loadKg === prescribedLoadKg(item.dose)
+            ? null
+            : t('item.load-yours', { weight: weightText(loadKg) })}
           <Button tone="quiet" onClick={() => setOther(true)}>
             {t('item.load-other')}
           </Button>

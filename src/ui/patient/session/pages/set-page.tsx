@@ -1,7 +1,8 @@
 'use client';
-/** One set: do it, and say how many. "As planned" is one press after the work, any other number two. */
 import { useState } from 'react';
 import { heldSeconds } from '#core/decision/dose/volume.ts';
+/** One set: do it, and say how many. "As planned" is one press after the work, any other number two. */
+import { repetitionsOfSet } from '#core/prescribing/dose.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -10,14 +11,14 @@ import { alarmFor } from '#ui/patient/cuff-alarm/use-cuff-alarm.ts';
 import { Drawn, Steps } from '#ui/patient/figures/how-to.tsx';
 import { WaysBack } from '#ui/patient/questions/answer-page.tsx';
 import { t, translate } from '#ui/patient/words.ts';
-import { type ItemDraft, setOf, targetOf } from '../draft.ts';
+import { type ItemDraft, setOf } from '../draft.ts';
 import { OtherCount } from '../other-count.tsx';
 import { isCuffOn } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
 import { RestBand } from './rest-band.tsx';
 
 const targetText = (item: ItemDraft, set: number): string => {
-  const { low, high } = targetOf(item.dose, set);
+  const { low, high } = repetitionsOfSet(item.dose, set);
   const seconds = heldSeconds(item.dose);
   if (seconds !== null)
     return low === high
@@ -43,7 +44,8 @@ const holdText = ({ dose }: ItemDraft): string | null => {
 
 /** A count past this is asked about once: a slip of the thumb is likelier than twice the plan. */
 const isFarOver = (item: ItemDraft, set: number, repetitions: number): boolean =>
-  repetitions > Math.max(targetOf(item.dose, set).high * 2, targetOf(item.dose, set).high + 10);
+  repetitions >
+  Math.max(repetitionsOfSet(item.dose, set).high * 2, repetitionsOfSet(item.dose, set).high + 10);
 
 /** In work where the cuff comes down in each rest, it goes up again before the set. */
 const needsCuffUp = (item: ItemDraft, set: number): boolean =>
@@ -88,7 +90,7 @@ interface WaysProps {
 
 /** One press after the work; another number; or stopping here, which with a cuff on is the bar's to say. */
 const Ways = ({ item, set, onCount, onOther, onStop }: WaysProps) => {
-  const { high } = targetOf(item.dose, set);
+  const { high } = repetitionsOfSet(item.dose, set);
   const given = setOf(item, set).repetitions;
   return (
     <div className="actions">
@@ -148,7 +150,7 @@ const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
       ) : null}
       {asks === 'other' ? (
         <OtherCount
-          high={targetOf(item.dose, set).high}
+          high={repetitionsOfSet(item.dose, set).high}
           isHeld={heldSeconds(item.dose) !== null}
           onCount={(count) => (isFarOver(item, set, count) ? setAsks(count) : take(count))}
           onLost={() => take(null)}

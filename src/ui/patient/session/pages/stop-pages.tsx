@@ -1,13 +1,14 @@
 'use client';
-/** Why a set fell short, how much the joint hurt, and whether to go on with the exercise. */
 import { heldSeconds } from '#core/decision/dose/volume.ts';
+/** Why a set fell short, how much the joint hurt, and whether to go on with the exercise. */
+import { repetitionsOfSet } from '#core/prescribing/dose.ts';
 import { stopReasons } from '#core/record/record.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { AnswerPage, WaysBack } from '#ui/patient/questions/answer-page.tsx';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { t, translate } from '#ui/patient/words.ts';
 import { reasonText, type StopReasonAsked } from '../check-rows.ts';
-import { setOf, targetOf } from '../draft.ts';
+import { setOf } from '../draft.ts';
 import { OtherCount } from '../other-count.tsx';
 import type { PageProps } from './page-props.ts';
 
@@ -26,7 +27,7 @@ export const StopCountPage = ({ draft, item: index, set, send }: PageProps) => {
         {t('set.caption', { set, of: item.dose.sets })}
       </PageHeading>
       <OtherCount
-        high={targetOf(item.dose, set).high}
+        high={repetitionsOfSet(item.dose, set).high}
         isHeld={heldSeconds(item.dose) !== null}
         onCount={take}
         onLost={() => take(null)}

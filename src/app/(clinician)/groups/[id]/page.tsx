@@ -1,0 +1,21 @@
+import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/groups/hours.ts';
+import { HourScreen } from '#ui/clinician/groups/hour-screen.tsx';
+import { clinicPage } from '../../clinic-page.ts';
+import { CoveredFrame } from '../../covered-frame.tsx';
+import { orNotFound } from '../or-not-found.ts';
+
+export const metadata: Metadata = { title: say('title') };
+
+const HourPage = async ({ params }: { readonly params: Promise<{ readonly id: string }> }) => {
+  const { person, clinician, clock } = await clinicPage();
+  const { id: hourId } = await params;
+  const hour = await orNotFound(clinician.groupHours.get({ hourId }));
+  return (
+    <CoveredFrame place="/groups" name={person.name}>
+      <HourScreen hour={hour} people={await clinician.groupSessions.people({ hourId })} clock={clock} />
+    </CoveredFrame>
+  );
+};
+
+export default HourPage;

@@ -1,0 +1,73 @@
+/** Sessions a clinician stood beside and entered: which one a group hour holds of a person, and whose they were by day. */
+import { createHash } from 'node:crypto';
+import { and, asc, eq, gte, sql } from 'drizzle-orm';
+import type { SessionEntry } from '#core/record/entries.ts';
+import type { Day } from '#core/time/day.ts';
+import type { Access } from '../access.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { authUser, trainingSession } from '../schema/schema.ts';
+import { entryOf, sessionsSince } from './sent-sessions.ts';
+
+/** The same from every tablet: sent twice, a session of an hour is one, or a conflict that is shown. */
+export const entryIdOfHour = (hourId: string, patientId: string): string =>
+  `group-${createHash('sha256').update(`${hourId} ${patientId}`).digest('hex').slice(0, 40)}`;
+
+const enteredNames = patientQuery((db) =>
+  db
+    .select({ entryId: trainingSession.entryId, day: trainingSession.day, name: authUser.name })
+    .from(trainingSession)
+    .innerJoin(authUser, eq(authUser.id, trainingSession.enteredBy))
+    .where(
+      and(
+        ofPatient(trainingSession),
+        eq(trainingSession.enteredAs, 'clinic-supervised'),
+        gte(trainingSession.day, sql.placeholder('since')),
+      ),
+    )
+    .orderBy(asc(trainingSession.arrivedAt)),
+);
+
+export interface SupervisedSession {
+  readonly sessionId: string;
+  /** As it counts now. */
+  readonly entry: SessionEntry;
+  readonly arrivedAt: number;
+  /** Who entered what counts; null = an account that is gone. */
+  readonly by: string | null;
+}
+
+/** The session of this person in the hour, as it was last corrected; null = none was entered. */
+export const sessionOfHour = async (
+  access: Access,
+  patientId: string,
+  hourId: string,
+  day: Day,
+): Promise<SupervisedSession | null> => {
+  const rows = await sessionsSince(access, patientId, { since: day });
+  const first = rows.find(({ entryId }) => entryId === entryIdOfHour(hourId, patientId));
+  if (!first) return null;
+  let row = first;
+  for (;;) {
+    const { entryId } = row;
+    const next = rows.find(({ amends }) => amends === entryId);
+    if (!next) break;
+    row = next;
+  }
+  const names = await enteredNames(access, patientId, { since: day });
+  return {
+    sessionId: row.id,
+    entry: await entryOf(access, patientId, row),
+    arrivedAt: row.arrivedAt,
+    by: names.find(({ entryId }) => entryId === row.entryId)?.name ?? null,
+  };
+};
+
+/** Who stood beside the work, by day. */
+export const supervisedSince = async (
+  access: Access,
+  patientId: string,
+  since: Day,
+): Promise<readonly { readonly day: Day; readonly name: string }[]> => {
+  const rows = await enteredNames(access, patientId, { since });
+  return [...new Map(rows.map(({ day, name }) => [`${day} ${name}`, { day, name }])).values()];
+};

@@ -1,0 +1,124 @@
+'use client';
+/** Asked before the work: pain now of each joint, and whether all is as usual, as on the phone. */
+import type { Joint } from '#core/exercises/joints.ts';
+import { newsKinds } from '#core/record/entry-words.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/groups/hour.ts';
+import { CheckField } from '#ui/design-system/checkbox-group.tsx';
+import { flagsText, notSaid, painName } from './group-answers.ts';
+import type { PersonPart } from './person-props.ts';
+import { PressRow } from './press-row.tsx';
+import { sayQuestion } from './sign-questions.ts';
+
+const scores = [
+  ...Array.from({ length: 11 }, (_, score) => ({ value: String(score), label: score })),
+  { value: notSaid, label: say('not-said') },
+];
+
+const painQuestion = { before: 'pain-before', during: 'pain-during', after: 'pain-after' } as const;
+
+interface PainProps extends PersonPart {
+  readonly when: keyof typeof painQuestion;
+  readonly joint: Joint;
+}
+
+export const PainRow = ({ person, typed, press, when, joint }: PainProps) => {
+  const limit = person.today.painLookups.find((one) => one.joint === joint)?.acceptablePainLimit;
+  const name = painName(when, joint);
+  return (
+    <PressRow
+      question={say(painQuestion[when], { where: jointInWords(joint) })}
+      hint={when === 'during' && limit !== undefined ? say('pain-before.limit', { limit }) : undefined}
+      options={scores}
+      chosen={typed[name]}
+      onPress={(score) => press({ [name]: score })}
+    />
+  );
+};
+
+export const yesNo = [
+  { value: 'yes', label: say('answer.yes') },
+  { value: 'no', label: say('answer.no') },
+  { value: notSaid, label: say('not-said') },
+];
+
+/** The words of a list, as a clinician ticks them. */
+const worded = (value: string): string => value.replaceAll('-', ' ');
+
+const News = ({ person, typed, press }: PersonPart) => {
+  const chosen = (typed.news ?? '')
+    .split('~')
+    .filter((one) => one !== '' && one !== 'none' && one !== notSaid);
+  const asked = newsKinds.filter((kind) => kind !== 'pregnancy' || person.today.asksPregnancy);
+  return (
+    <fieldset className="press-row">
+      <legend>{sayQuestion('before.news')}</legend>
+      <div className="signs-listed">
+        {asked.map((kind) => (
+          <CheckField
+            key={kind}
+            name={`news-${person.patientId}-${kind}`}
+            label={worded(kind)}
+            isChecked={chosen.includes(kind)}
+            onSwitch={(isTicked) =>
+              press({
+                news: flagsText(isTicked ? [...chosen, kind] : chosen.filter((one) => one !== kind)),
+              })
+            }
+          />
+        ))}
+      </div>
+      {chosen.length > 0 ? <p className="small">{say('news.note')}</p> : null}
+    </fieldset>
+  );
+};
+
+const usualOptions = [
+  { value: 'yes', label: sayQuestion('usual.yes') },
+  { value: 'no', label: sayQuestion('usual.no') },
+];
+const asUsual = { usual: 'yes', relief: 'no', news: 'none', 'other-joint': 'no' };
+const notUsual = { usual: 'no', relief: undefined, news: undefined, 'other-joint': undefined };
+
+/** One press where nothing differs; else each thing is asked. */
+const Usual = (props: PersonPart) => {
+  const { person, typed, press } = props;
+  const news = sayQuestion(person.today.asksPregnancy ? 'usual.news-pregnancy' : 'usual.news');
+  return (
+    <>
+      <PressRow
+        question={sayQuestion('usual.title')}
+        hint={[sayQuestion('usual.other-joint'), sayQuestion('usual.relief'), news].join('. ')}
+        options={usualOptions}
+        chosen={typed.usual}
+        onPress={(usual) => press(usual === 'yes' ? asUsual : notUsual)}
+      />
+      {typed.usual === 'no' ? (
+        <>
+          <PressRow
+            question={sayQuestion('before.other-joint')}
+            options={yesNo}
+            chosen={typed['other-joint']}
+            onPress={(answer) => press({ 'other-joint': answer })}
+          />
+          <PressRow
+            question={sayQuestion('before.relief')}
+            options={yesNo}
+            chosen={typed.relief}
+            onPress={(answer) => press({ relief: answer })}
+          />
+          <News {...props} />
+        </>
+      ) : null}
+    </>
+  );
+};
+
+export const BeforePart = (props: PersonPart) => (
+  <div className="stack-close">
+    {props.person.today.joints.map((joint) => (
+      <PainRow key={joint} {...props} when="before" joint={joint} />
+    ))}
+    <Usual {...props} />
+  </div>
+);

@@ -1,0 +1,50 @@
+'use client';
+/** A warning sign of a person of the hour: told and not on record yet, or open on the record. */
+import { signsInWords } from '#core/danger/sign-words.ts';
+import { redFlagContact } from '#core/decision/rules/red-flags.ts';
+import { say } from '#messages/en/staff/groups/hour.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { toldIn } from './group-answers.ts';
+import type { PersonPart } from './person-props.ts';
+
+const advice = {
+  emergency: 'signs.emergency',
+  'same-day': 'signs.same-day',
+  routine: 'signs.routine',
+} as const;
+
+/** Told a moment ago and not on record yet: it is said what to do, and never that it was reported. */
+interface ReportingProps extends Pick<PersonPart, 'person' | 'typed'> {
+  readonly isBusy: boolean;
+  readonly onSave: () => void;
+}
+
+export const Reporting = ({ person, typed, isBusy, onSave }: ReportingProps) => {
+  const flags = toldIn(typed);
+  const contact = redFlagContact(flags);
+  const { emergencyNumber: phone } = person.today;
+  return (
+    <Notice tone="danger" title={say(isBusy ? 'signs.reporting' : 'signs.not-reported')} isAnnounced>
+      {contact === 'none' ? null : <p>{say(advice[contact], { signs: signsInWords(flags), phone })}</p>}
+      {isBusy ? null : (
+        <Button tone="stop" onClick={onSave}>
+          {say('signs.again')}
+        </Button>
+      )}
+    </Notice>
+  );
+};
+
+export const Stopped = ({
+  person,
+  stop,
+}: Pick<PersonPart, 'person'> & { readonly stop: 'warning-sign' | 'no-care' }) => (
+  <Notice tone={stop === 'warning-sign' ? 'danger' : 'care'} title={say(`stopped.${stop}`)}>
+    <p>
+      <a href={`/patients/${person.patientId}${stop === 'warning-sign' ? '/warning-signs' : ''}`}>
+        {say(stop === 'warning-sign' ? 'to-signs' : 'to-record')}
+      </a>
+    </p>
+  </Notice>
+);

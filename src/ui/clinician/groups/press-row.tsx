@@ -1,0 +1,38 @@
+/** One question, answered by one press on a button large enough for a finger. */
+import type { ReactNode } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+
+export interface PressOption {
+  readonly value: string;
+  readonly label: ReactNode;
+  /** Read out instead of a label that is only a figure. */
+  readonly said?: string;
+}
+
+interface PressRowProps {
+  readonly question: string;
+  readonly hint?: ReactNode;
+  readonly options: readonly PressOption[];
+  readonly chosen: string | undefined;
+  readonly onPress: (value: string) => void;
+}
+
+export const PressRow = ({ question, hint, options, chosen, onPress }: PressRowProps) => (
+  <fieldset className="press-row">
+    <legend>{question}</legend>
+    {hint ? <p className="soft small">{hint}</p> : null}
+    <div className="presses">
+      {options.map(({ value, label, said }) => (
+        <Button
+          key={value}
+          tone={chosen === value ? 'primary' : 'plain'}
+          aria-pressed={chosen === value}
+          aria-label={said}
+          onClick={() => onPress(value)}
+        >
+          {label}
+        </Button>
+      ))}
+    </div>
+  </fieldset>
+);

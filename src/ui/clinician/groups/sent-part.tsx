@@ -1,0 +1,107 @@
+'use client';
+/** A session that is saved: what was entered, by whom, and the dose that follows by what the engine says. */
+import { signsInWords } from '#core/danger/sign-words.ts';
+import { doseInShort } from '#core/prescribing/dose-in-short.ts';
+import { say } from '#messages/en/staff/groups/hour.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import type { GroupPerson } from '../answers.ts';
+import { doseTitle } from '../dose-words.ts';
+import type { ClinicClock } from '../when.ts';
+import { momentInWords } from '../when.ts';
+import { decisionStatus } from '../words.ts';
+
+type Session = NonNullable<GroupPerson['session']>;
+
+const setText = ({ repetitions, reserve }: Session['entry']['sets'][number]): string =>
+  `${repetitions ?? '–'}${reserve === null ? '' : ` (+${reserve})`}`;
+
+const DoneSets = ({ person, session }: { readonly person: GroupPerson; readonly session: Session }) => {
+  const { sets } = session.entry;
+  const exercises = person.today.exercises.filter(({ itemId }) => sets.some((set) => set.itemId === itemId));
+  return sets.length === 0 ? (
+    <p className="small">{say('sent.no-sets')}</p>
+  ) : (
+    <ul className="small">
+      {exercises.map(({ itemId, dose }) => (
+        <li key={itemId}>
+          {say('sent.sets', {
+            exercise: doseTitle(dose),
+            sets: sets
+              .filter((set) => set.itemId === itemId)
+              .map(setText)
+              .join(', '),
+          })}
+        </li>
+      ))}
+    </ul>
+  );
+};
+
+/** What follows for an exercise that was done: never more than the engine has said by now. */
+const nextText = (exercise: GroupPerson['today']['exercises'][number], { next }: Session): string => {
+  const title = doseTitle(exercise.dose);
+  const made = next.find(({ itemId }) => itemId === exercise.itemId);
+  if (!made) return say('next.waits', { exercise: title, dose: doseInShort(exercise.dose) });
+  const decision = decisionStatus[made.decision].word.toLowerCase();
+  const dose = doseInShort(made.dose);
+  const key = made.isWaiting ? 'next.sign' : made.effect === 'acts-at-once' ? 'next.acts' : 'next.same';
+  return say(key, { exercise: title, decision, dose });
+};
+
+const NextDoses = ({ person, session }: { readonly person: GroupPerson; readonly session: Session }) => {
+  const done = person.today.exercises.filter(({ itemId }) =>
+    session.entry.sets.some((set) => set.itemId === itemId),
+  );
+  return done.length === 0 ? null : (
+    <>
+      <h4>{say('next.title')}</h4>
+      <ul className="small">
+        {done.map((exercise) => (
+          <li key={exercise.itemId}>
+            {nextText(exercise, session)}
+            {session.next.some((one) => one.itemId === exercise.itemId && one.isWaiting) ? (
+              <>
+                {' '}
+                <a href={`/patients/${person.patientId}/prescriptions`}>{say('next.to-sign')}</a>
+              </>
+            ) : null}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+interface SentProps {
+  readonly person: GroupPerson;
+  readonly session: Session;
+  readonly clock: ClinicClock;
+  readonly onCorrect: () => void;
+}
+
+export const SentPart = ({ person, session, clock, onCorrect }: SentProps) => {
+  const { redFlags } = session.entry;
+  const at = momentInWords(session.arrivedAt, clock);
+  const isStopped = (redFlags ?? []).length > 0;
+  return (
+    <div className="stack-close">
+      <p className="small soft">
+        {session.by === null ? say('sent.unnamed', { at }) : say('sent', { at, name: session.by })}
+      </p>
+      <DoneSets person={person} session={session} />
+      {isStopped ? (
+        <p>
+          {say('sent.stopped', { signs: signsInWords(redFlags ?? []) })} {say('signs.reported')}{' '}
+          <a href={`/patients/${person.patientId}/warning-signs`}>{say('to-signs')}</a>
+        </p>
+      ) : (
+        <>
+          <NextDoses person={person} session={session} />
+          <Button tone="quiet" onClick={onCorrect}>
+            {say('correct')}
+          </Button>
+        </>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,168 @@
+'use client';
+/** The sets of an exercise: the one that is asked about, two presses, and those that were done. */
+import { type FormEvent, useState } from 'react';
+import { heldSeconds, prescribedLoadKg } from '#core/decision/dose/volume.ts';
+import { mostRepetitions } from '#core/record/entries.ts';
+import { massInWords } from '#core/review/plain-words.ts';
+import { say } from '#messages/en/staff/groups/hour.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { readNumber } from '#ui/design-system/read-number.ts';
+import { TextField } from '#ui/design-system/text-field.tsx';
+import {
+  asName,
+  type ExerciseNow,
+  isShort,
+  loadName,
+  notSaid,
+  pressesFor,
+  type SetDone,
+  scoreIn,
+  setName,
+  stopName,
+  type Typed,
+  withoutSet,
+} from './group-answers.ts';
+import type { ExerciseProps } from './person-props.ts';
+import { PressRow } from './press-row.tsx';
+
+const reasons = ['tired', 'time', 'equipment', 'joint-pain', 'symptom', 'unknown'] as const;
+
+const countText = ({ dose }: ExerciseNow, count: number | null): string =>
+  count === null
+    ? say('set.count-unknown')
+    : say(heldSeconds(dose) === null ? 'set.count' : 'set.count-held', { count });
+
+const effortText = ({ effort }: SetDone): string =>
+  effort === null
+    ? say('set.effort-unknown')
+    : effort >= 5
+      ? say('set.effort-5')
+      : say('set.effort', { effort });
+
+const loadOf = ({ exercise, dose }: ExerciseNow, typed: Typed): number =>
+  scoreIn(typed[loadName(exercise.itemId)]) ?? prescribedLoadKg(dose);
+
+/** A number that is not what was prescribed, or another weight. */
+const OtherSet = ({ now, typed, press, onDone }: ExerciseProps & { readonly onDone: () => void }) => {
+  const { exercise, dose, next, isEasier } = now;
+  const [count, setCount] = useState('');
+  const [load, setLoad] = useState(String(loadOf(now, typed)));
+  const [errors, setErrors] = useState<{ readonly count?: string; readonly load?: string }>({});
+  const hasLoad = prescribedLoadKg(dose) > 0;
+  const as = { [asName(exercise.itemId)]: isEasier ? 'easier' : 'planned' };
+  const take = (repetitions: string) => {
+    const kg = readNumber(load);
+    press({
+      ...as,
+      [setName(exercise.itemId, next ?? 1)]: repetitions,
+      ...(hasLoad && kg !== null ? { [loadName(exercise.itemId)]: String(kg) } : {}),
+    });
+    onDone();
+  };
+  const send = (event: FormEvent) => {
+    event.preventDefault();
+    const [repetitions, kg] = [readNumber(count), readNumber(load)];
+    const isCount = Number.isInteger(repetitions) && repetitions! >= 0 && repetitions! <= mostRepetitions;
+    const isLoad = !hasLoad || (kg !== null && kg >= 0 && kg <= 500);
+    setErrors({
+      ...(isCount ? {} : { count: say('set.other.number', { most: mostRepetitions }) }),
+      ...(isLoad ? {} : { load: say('set.other.weight') }),
+    });
+    if (isCount && isLoad) take(String(repetitions));
+  };
+  const held = heldSeconds(dose) !== null;
+  return (
+    <form className="stack-close" noValidate onSubmit={send}>
+      <TextField
+        name={`count-${exercise.itemId}`}
+        label={say(held ? 'set.other.count-held' : 'set.other.count')}
+        inputMode="numeric"
+        value={count}
+        error={errors.count}
+        onChange={(event) => setCount(event.target.value)}
+      />
+      {hasLoad ? (
+        <TextField
+          name={`load-${exercise.itemId}`}
+          label={`${say('set.other.load')}, kg`}
+          inputMode="decimal"
+          value={load}
+          error={errors.load}
+          onChange={(event) => setLoad(event.target.value)}
+        />
+      ) : null}
+      <div className="presses">
+        <Button type="submit">{say('set.other.take')}</Button>
+        <Button tone="plain" onClick={() => take(notSaid)}>
+          {say('set.other.unknown')}
+        </Button>
+      </div>
+    </form>
+  );
+};
+
+export const NextSet = (props: ExerciseProps) => {
+  const { now, typed, press } = props;
+  const [isOther, setOther] = useState(false);
+  const asked = pressesFor(now, typed, { notSaid: say('not-said') });
+  if (asked === null) return null;
+  if (asked.asks === 'effort')
+    return (
+      <PressRow
+        question={say('set.effort.question')}
+        options={asked.presses.map(({ label, typed: pressed }) => ({
+          value: Object.values(pressed)[0]!,
+          label: label === '5' ? say('effort.more') : label,
+        }))}
+        chosen={undefined}
+        onPress={(value) =>
+          press(asked.presses.find((one) => Object.values(one.typed)[0] === value)?.typed ?? {})
+        }
+      />
+    );
+  const [planned] = asked.presses;
+  const count = countText(now, Number(planned?.label));
+  const load = loadOf(now, typed);
+  return (
+    <div className="stack-close">
+      <p className="small soft">{say('set.now', { set: asked.set, of: now.dose.sets })}</p>
+      <div className="presses">
+        <Button onClick={() => planned && press(planned.typed)}>
+          {load > 0 ? say('set.done-load', { count, load: massInWords(load) }) : say('set.done', { count })}
+        </Button>
+        <Button tone="plain" aria-expanded={isOther} onClick={() => setOther(!isOther)}>
+          {say('set.other')}
+        </Button>
+      </div>
+      {isOther ? <OtherSet {...props} onDone={() => setOther(false)} /> : null}
+    </div>
+  );
+};
+
+export const SetLine = ({ now, done, typed, press }: ExerciseProps & { readonly done: SetDone }) => {
+  const { itemId } = now.exercise;
+  const name = stopName(itemId, done.set);
+  const count = countText(now, done.repetitions);
+  const kept = withoutSet(typed, itemId, done.set);
+  const undo = () => press(Object.fromEntries(Object.keys(typed).map((one) => [one, kept[one]])));
+  return (
+    <li>
+      <span>
+        {done.isWhole
+          ? say('set.line', { set: done.set, count, effort: effortText(done) })
+          : say('set.line-open', { set: done.set, count })}{' '}
+        <Button tone="quiet" onClick={undo}>
+          {say('set.undo', { set: done.set })}
+        </Button>
+      </span>
+      {isShort(now.dose, done) ? (
+        <PressRow
+          question={say('set.short')}
+          options={reasons.map((value) => ({ value, label: say(`stop.${value}`) }))}
+          chosen={typed[name]}
+          onPress={(reason) => press({ [name]: reason })}
+        />
+      ) : null}
+    </li>
+  );
+};

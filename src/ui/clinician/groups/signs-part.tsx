@@ -1,0 +1,73 @@
+'use client';
+/** Warning signs: asked in the words of the phone, one press where there is none, and never reported by one press. */
+import { useState } from 'react';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import { say } from '#messages/en/staff/groups/hour.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { CheckField } from '#ui/design-system/checkbox-group.tsx';
+import { flagsText } from './group-answers.ts';
+import type { PersonPart } from './person-props.ts';
+import { familyLines, sayQuestion, signOptions } from './sign-questions.ts';
+
+interface SignsProps extends PersonPart {
+  /** Where the answer is typed. */
+  readonly name: 'signs' | 'signs-now' | 'signs-after';
+  readonly question: string;
+  /** The short question was approved for this day. */
+  readonly isShort: boolean;
+  /** Left out = there is no way round an answer. */
+  readonly onSlip?: () => void;
+  readonly onReport: (flags: readonly RedFlag[]) => void;
+}
+
+export const SignsPart = ({ person, name, question, isShort, press, onSlip, onReport }: SignsProps) => {
+  const { patientId, today } = person;
+  const [isWhole, setWhole] = useState(!isShort);
+  const [ticked, setTicked] = useState<readonly RedFlag[]>([]);
+  const none = () => press({ [name]: flagsText([]), [`${name}-form`]: isWhole ? undefined : 'short' });
+  const switched = (flag: RedFlag) => (isTicked: boolean) =>
+    setTicked((before) => (isTicked ? [...before, flag] : before.filter((one) => one !== flag)));
+  return (
+    <fieldset className="press-row">
+      <legend>{question}</legend>
+      {isWhole ? (
+        <div className="signs-listed">
+          {signOptions(today.hasCuff).map(({ value, label }) => (
+            <CheckField
+              key={value}
+              name={`${name}-${patientId}-${value}`}
+              label={label}
+              isChecked={ticked.includes(value)}
+              onSwitch={switched(value)}
+            />
+          ))}
+        </div>
+      ) : (
+        <ul className="small">
+          {familyLines(today.hasCuff).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+      <div className="presses">
+        {ticked.length > 0 ? (
+          <Button tone="stop" onClick={() => onReport(ticked)}>
+            {say('signs.report', { count: ticked.length })}
+          </Button>
+        ) : onSlip ? null : (
+          <Button onClick={none}>{sayQuestion('flags.no-none')}</Button>
+        )}
+        {isWhole ? null : (
+          <Button tone="plain" onClick={() => setWhole(true)}>
+            {say('signs.some')}
+          </Button>
+        )}
+        {onSlip ? (
+          <Button tone="plain" onClick={onSlip}>
+            {say('signs.slip')}
+          </Button>
+        ) : null}
+      </div>
+    </fieldset>
+  );
+};

@@ -1,0 +1,20 @@
+/** Where a person of the hour stands, by shape and word. */
+import { say } from '#messages/en/staff/groups/hour.ts';
+import type { Shape } from '#ui/design-system/mark.tsx';
+import { StatusTag, type StatusTone } from '#ui/design-system/status-tag.tsx';
+import type { Stage } from './group-answers.ts';
+
+const stageLooks: Readonly<Record<Stage | 'closed', { readonly shape: Shape; readonly tone: StatusTone }>> = {
+  signs: { shape: 'waiting', tone: 'care' },
+  before: { shape: 'waiting', tone: 'plain' },
+  work: { shape: 'forward', tone: 'accent' },
+  after: { shape: 'waiting', tone: 'plain' },
+  sent: { shape: 'done', tone: 'accent' },
+  stopped: { shape: 'stop', tone: 'danger' },
+  reporting: { shape: 'stop', tone: 'danger' },
+  closed: { shape: 'closed', tone: 'soft' },
+};
+
+export const StageTag = ({ stage }: { readonly stage: Stage | 'closed' }) => (
+  <StatusTag {...stageLooks[stage]}>{say(`stage.${stage}`)}</StatusTag>
+);
