@@ -4,14 +4,11 @@ import type { ClinicMachine } from '#core/clinic/machine.ts';
 import { exerciseById, exercisesFor } from '#core/exercises/catalogue.ts';
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import { dosesBeside } from '#core/prescribing/beside.ts';
-import { doseInShort } from '#core/prescribing/dose-in-short.ts';
-import type { Method } from '#core/prescribing/methods.ts';
 import { cautionsNewTo } from '#core/prescribing/proposal-parts.ts';
 import { requestOfDose } from '#core/prescribing/request-of-dose.ts';
 import { anthropometryOf } from '#core/prescribing/variation/variation-for-patient.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
 import { say as sayTemplate } from '#messages/en/staff/prescribing/templates.ts';
-import { say } from '#messages/en/staff/prescribing/workbench.ts';
 import { tradeNames } from '#messages/trade-names.ts';
 import type {
   Choice,
@@ -24,22 +21,20 @@ import type {
   Version,
 } from '../answers.ts';
 import { type Typed, typedFrom } from '../forms/typed.ts';
-import { type ClinicClock, today } from '../when.ts';
+import type { ClinicClock } from '../when.ts';
 import { rowDose } from '../worklist/row-dose.tsx';
 import type { ChoiceAddress } from './choose/choice-address.ts';
 import { ExercisePicker } from './choose/exercise-picker.tsx';
-import { earlierInWords } from './earlier/earlier-doses.ts';
+import { aboutNow } from './earlier/about-now.ts';
 import { heldNow } from './held.ts';
 import { InForceList } from './in-force-list.tsx';
 import { type LadderRow, ladderRows } from './ladder-rows.ts';
 import { MethodChoice } from './method-choice.tsx';
 import { NeedsLine } from './needs-line.tsx';
-import { goneInWords, loadsThereInWords } from './place/machines.ts';
 import { PrescribeForm } from './prescribe-form.tsx';
 import { SignTogether } from './sign-together.tsx';
 import { filledFrom } from './templates/filled-from.ts';
 import { TemplateUse } from './templates/template-use.tsx';
-import { signedInWords } from './version-view.tsx';
 
 export interface PrescribeProps {
   readonly patient: Patient;
@@ -71,21 +66,6 @@ const laddersFor = ({
   if (!person) return {};
   const families = [...new Set(exercisesFor('variation').map((exercise) => exercise.family))];
   return Object.fromEntries(families.map((family) => [family, ladderRows(family, person)]));
-};
-
-const aboutOf = (props: PrescribeProps, version: Version | null, method: Method) => {
-  const { patient, clock, prescriptions, machines, at } = props;
-  const loads = patient.profile?.ownedLoadsKg ?? [];
-  const waiting = prescriptions.unsigned.filter(({ itemId }) => itemId === version?.itemId);
-  return [
-    ...waiting.map(({ dose }) => say('now.waits', { dose: doseInShort(dose) })),
-    version
-      ? say('now.from', { version: version.version, signed: signedInWords(version, clock) })
-      : say(method === 'occlusion' ? 'now.all-asked' : 'now.none'),
-    ...earlierInWords(props.earlier, today(clock)),
-    ...(version ? goneInWords(machines, version.dose) : []),
-    ...(method === 'occlusion' ? [] : loadsThereInWords(machines, at.exerciseId ?? '', loads)),
-  ];
 };
 
 /** Doses that wait, each beside the one it takes the place of. */
@@ -153,7 +133,7 @@ const SetAndResult = (props: PrescribeProps & { readonly version: Version | null
       readAt={props.clock.now}
       inForce={version}
       allInForce={props.prescriptions.inForce}
-      about={[...(filled?.said ?? []), ...aboutOf(props, version, method)]}
+      about={[...(filled?.said ?? []), ...aboutNow(props, version, method)]}
       trade={tradeNames[exerciseId as ExerciseId]}
       start={{ ...(now ?? { exerciseId, ...(side ? { side } : {}) }), ...filled?.typed }}
       kept={props.typedBefore}

@@ -55,6 +55,8 @@ export const words = {
   'typed-not-kept': 'What you type could not be kept for later. Propose it before you leave this page.',
   'now.all-asked': 'Nothing of this exercise with a cuff is in force. Every figure is asked for.',
   'now.from': 'Now: version {version}, {signed}. New is filled from it.',
+  'now.same':
+    'Now: version {version}, {signed}. What is set here is not filled from it: to change that version, choose it under “In force”.',
   'now.waits': 'A dose of this exercise waits to be signed: {dose}. A new version takes its place.',
   earlier: '{name} at usual the morning after, since {since}: {doses}.',
   'earlier.part': '{share} of the first signed dose',
