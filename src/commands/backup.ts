@@ -8,6 +8,7 @@ import path from 'node:path';
 import { parseArgs } from 'node:util';
 import {
   type BackupPlace,
+  halfWrittenIn,
   keepNewest,
   writeBackup,
   writeEncryptedBackup,
@@ -67,6 +68,9 @@ export const run = async (args: readonly string[]): Promise<number> => {
     const backup = written(store, settings, { folder: to, name: backupName, at: Date.now() });
     console.log(`backup ${backup}`);
     for (const old of keep === null ? [] : keepNewest(to, backupName, keep)) console.log(`removed ${old}`);
+    for (const one of [to, `${file}.backups`].flatMap(halfWrittenIn)) {
+      console.log(`half-written ${one}: no backup. Remove it once nothing writes to it any more.`);
+    }
     return 0;
   } finally {
     store.close();

@@ -54,12 +54,23 @@ const timeShape = '\\d{4}-\\d\\d-\\d\\dT\\d\\d-\\d\\d-\\d\\d-\\d{3}Z';
 const isOwnName = (file: string, name: string, end: string): boolean =>
   file.startsWith(`${name}-`) && new RegExp(`^${timeShape}${end}$`).test(file.slice(name.length + 1));
 
-/** What an earlier one that was ended half-way has left. */
-const removeUnfinished = (folder: string, name: string): void => {
-  for (const one of readdirSync(folder)) {
-    if (isOwnName(one, name, '\\.(sqlite(\\.[a-z.-]+)?|encrypted|parts)\\.unfinished(-journal)?'))
-      rmSync(path.join(folder, one), { recursive: true });
-  }
+const left = new RegExp(
+  `^(.+)-${timeShape}\\.(sqlite(\\.[a-z.-]+)?|encrypted|parts)\\.unfinished(-journal)?$`,
+);
+
+/** What backups that were ended half-way have left in a folder, each with the name it was to have. */
+const leftIn = (folder: string): readonly { readonly name: string; readonly place: string }[] =>
+  readdirSync(folder).flatMap((one) => {
+    const [, name] = left.exec(one) ?? [];
+    return name === undefined ? [] : [{ name, place: path.join(folder, one) }];
+  });
+
+/** What others have left and nobody takes away by itself: another program may be writing it now. */
+export const halfWrittenIn = (folder: string): readonly string[] =>
+  existsSync(folder) ? leftIn(folder).map(({ place }) => place) : [];
+
+const removeUnfinished = (folder: string, isOwn: (name: string) => boolean): void => {
+  for (const { name, place } of leftIn(folder)) if (isOwn(name)) rmSync(place, { recursive: true });
 };
 
 const timeInName = (at: number): string => new Date(at).toISOString().replace(/[:.]/g, '-');
@@ -85,6 +96,8 @@ export interface BackupPlace {
   readonly folder: string;
   /** First part of its name; the time follows. */
   readonly name: string;
+  /** Names of earlier ones whose leavings go as well; without it those of the same name. */
+  readonly isOwn?: (name: string) => boolean;
   readonly at: number;
 }
 
@@ -92,10 +105,10 @@ export interface BackupPlace {
 export const writeBackup = (
   store: Store,
   auditKey: Uint8Array,
-  { folder, name, at }: BackupPlace,
+  { folder, name, at, isOwn = (one) => one === name }: BackupPlace,
 ): string => {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  removeUnfinished(folder, name);
+  removeUnfinished(folder, isOwn);
   const target = path.join(folder, `${name}-${timeInName(at)}.sqlite`);
   const copy = `${target}${unfinished}`;
   // Heads first and moved rows last: a head must not be newer than the copy, and no moved row be in neither.
@@ -145,10 +158,10 @@ export const writeEncryptedBackup = (
   { folder, name, at }: BackupPlace,
 ): string => {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  removeUnfinished(folder, name);
+  removeUnfinished(folder, (one) => one === name);
   const here = path.dirname(store.file);
   const ownName = `${path.basename(store.file)}-backup`;
-  removeUnfinished(here, ownName);
+  removeUnfinished(here, (one) => one === ownName);
   const parts = path.join(here, `${ownName}-${timeInName(at)}.parts${unfinished}`);
   const target = path.join(folder, `${name}-${timeInName(at)}.encrypted`);
   try {

@@ -51,7 +51,10 @@ const backedUp = (store: Store, step: number, auditKey: Uint8Array | null): stri
   if (!isWritten(store.file)) return null;
   if (!auditKey) throw new Error('A file that holds rows is brought forward with its audit key at hand.');
   const at = Date.now();
-  return writeBackup(store, auditKey, { folder: `${store.file}.backups`, name: `before-${step}-at`, at });
+  const folder = `${store.file}.backups`;
+  // Each step names its copies anew; what one of another step was killed over is left by nobody else.
+  const isOwn = (name: string) => /^before-\d+-at$/.test(name);
+  return writeBackup(store, auditKey, { folder, name: `before-${step}-at`, at, isOwn });
 };
 
 export const migrateStore = (store: Store, folder: string, auditKey: Uint8Array | null = null): Migrated => {

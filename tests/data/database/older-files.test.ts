@@ -146,13 +146,17 @@ describe('the copy made before a file is brought up to date', () => {
     return migrated.backup;
   };
 
-  it('is made anew when an earlier start was killed half-way: what that left is no copy and goes', async () => {
+  it('is made anew when an earlier start was killed half-way: what that left, of this step or another, is no copy and goes', async () => {
     const store = await withAudit();
     const folder = `${store.file}.backups`;
     mkdirSync(folder);
     const half = readFileSync(store.file).subarray(0, 5000);
     const step = baseline!.when + 1000;
-    const left = [`before-${step}.sqlite`, `before-${step}-at-2026-03-02T09-00-00-000Z.sqlite.unfinished`];
+    const begun = 'at-2026-03-02T09-00-00-000Z.sqlite';
+    const left = [
+      `before-${step}.sqlite`,
+      ...[`before-${step}-${begun}.unfinished`, `before-${step - 1000}-${begun}.manifest.json.unfinished`],
+    ];
     for (const name of left) writeFileSync(path.join(folder, name), half);
     const backup = backupOf(store, laterRelease('after-a-kill', laterStep));
     expect(left).not.toContain(path.basename(backup));
