@@ -20,7 +20,7 @@ const entriesIn = ({ entry, earlier }: IncidentOnRecord) => [...earlier, entry];
 
 /** Records are for clinicians: to an administrator who is none, nobody is named. */
 export const toldTo = async (
-  person: Person,
+  person: Pick<Person, 'role'>,
   access: Access,
   incidents: readonly IncidentOnRecord[],
 ): Promise<readonly ToldIncident[]> => {
