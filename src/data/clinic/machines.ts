@@ -60,9 +60,12 @@ interface Written {
 }
 
 /** Doses of every patient of the clinic rest on what stands on its machines. */
-export const writeMachine = (access: Access, { row, isRetired, replaces }: Written): Promise<string> =>
+export const writeMachine = (
+  access: Access,
+  { row, isRetired, replaces }: Written,
+  id = randomUUID() as string,
+): Promise<string> =>
   access.store.write(async (tx) => {
-    const id = randomUUID();
     const machineId = replaces?.id ?? id;
     const version = (replaces?.version ?? 0) + 1;
     const { name, kind, loading, place, firstKg, stepKg, lastKg, hasHalfStep } = row;
