@@ -53,7 +53,7 @@ const News = ({ person, typed, press }: PersonPart) => {
   return (
     <fieldset className="press-row">
       <legend>{sayQuestion('before.news')}</legend>
-      <div className="signs-listed">
+      <div>
         {asked.map((kind) => (
           <CheckField
             key={kind}

@@ -113,7 +113,8 @@ const exerciseNow = (person: TodayOfPerson, exercise: ExerciseOfPerson, typed: T
 export const exercisesNow = (person: TodayOfPerson, typed: Typed): readonly ExerciseNow[] =>
   person.exercises.map((exercise) => exerciseNow(person, exercise, typed));
 
-export type Stage = 'stopped' | 'reporting' | 'signs' | 'before' | 'work' | 'after' | 'sent';
+/** "waiting": to be sent, and no answer of the clinic's came. */
+export type Stage = 'stopped' | 'reporting' | 'waiting' | 'signs' | 'before' | 'work' | 'after' | 'sent';
 
 /** Warning signs that were told and not sent yet. */
 export const toldIn = (typed: Typed): readonly RedFlag[] =>

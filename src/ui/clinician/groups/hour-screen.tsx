@@ -30,7 +30,7 @@ interface PersonProps {
 
 const Person = ({ first, at, clock, isOpen, onStage }: PersonProps) => {
   const state = usePerson(first, at);
-  const stage = stageOf(state.person, state.typed);
+  const { stage } = state;
   const shown = useRef(stage);
   if (shown.current !== stage) {
     shown.current = stage;

@@ -10,7 +10,7 @@ import { AfterPart } from './after-part.tsx';
 import { BeforePart } from './before-part.tsx';
 import { Reporting, Stopped } from './danger-part.tsx';
 import { ExercisePart } from './exercise-part.tsx';
-import { exercisesNow, type Stage, stageOf } from './group-answers.ts';
+import { exercisesNow, type Stage } from './group-answers.ts';
 import type { PersonPart } from './person-props.ts';
 import { SentPart } from './sent-part.tsx';
 import { sayQuestion } from './sign-questions.ts';
@@ -21,12 +21,15 @@ export interface CardProps extends PersonPart {
   readonly clock: ClinicClock;
   /** Sessions are entered today. */
   readonly isOpen: boolean;
+  readonly stage: Stage;
   readonly isBusy: boolean;
   /** What the last sending said, where it was not just stored. */
   readonly problem: string | null;
   readonly kept: string;
   readonly onSave: () => void;
   readonly onReport: (name: string, flags: readonly RedFlag[]) => void;
+  /** What waits is looked at again instead of sent. */
+  readonly change: () => void;
   readonly onCorrect: () => void;
   readonly onLeave: () => void;
 }
@@ -64,7 +67,7 @@ const Work = (props: CardProps) => {
   );
 };
 
-const Plan = (props: CardProps & { readonly stage: Stage }) => {
+const Plan = (props: CardProps) => {
   const { person, typed, stage } = props;
   const exercises = exercisesNow(person.today, typed);
   return (
@@ -84,11 +87,27 @@ const Plan = (props: CardProps & { readonly stage: Stage }) => {
   );
 };
 
-const Asked = (props: CardProps & { readonly stage: Stage }) => {
+const Waiting = ({ isBusy, onSave, change }: CardProps) => (
+  <Notice tone="care" title={say('stage.waiting')} isAnnounced>
+    <p>{say('waits')}</p>
+    <div className="presses">
+      <Button disabled={isBusy} onClick={onSave}>
+        {say(isBusy ? 'save.saving' : 'waits.now')}
+      </Button>
+      <Button tone="plain" onClick={change}>
+        {say('waits.change')}
+      </Button>
+    </div>
+  </Notice>
+);
+
+const Asked = (props: CardProps) => {
   const { person, press, stage, onReport } = props;
   switch (stage) {
     case 'reporting':
       return <Reporting {...props} />;
+    case 'waiting':
+      return <Waiting {...props} />;
     case 'signs':
       return (
         <SignsPart
@@ -119,8 +138,7 @@ const Asked = (props: CardProps & { readonly stage: Stage }) => {
 };
 
 export const PersonCard = (props: CardProps) => {
-  const { person, typed, clock, isOpen, problem, kept } = props;
-  const stage = stageOf(person, typed);
+  const { person, typed, stage, clock, isOpen, problem, kept } = props;
   const { session, today, patientId } = person;
   const isAsked = stage !== 'sent' && stage !== 'stopped' && (isOpen || typed.amends !== undefined);
   return (
@@ -141,7 +159,7 @@ export const PersonCard = (props: CardProps) => {
         <SentPart person={person} session={session} clock={clock} onCorrect={props.onCorrect} />
       ) : null}
       {today.isSentToday && !session ? <p className="small">{say('sent-today')}</p> : null}
-      {isAsked ? <Asked {...props} stage={stage} /> : null}
+      {isAsked ? <Asked {...props} /> : null}
       {today.told.length > 0 && stage !== 'sent' ? (
         <details className="disclosure" open={stage === 'signs' || stage === 'stopped'}>
           <summary>{say('told.title')}</summary>
@@ -152,7 +170,7 @@ export const PersonCard = (props: CardProps) => {
           </ul>
         </details>
       ) : null}
-      {['sent', 'stopped', 'reporting'].includes(stage) ? null : <Plan {...props} stage={stage} />}
+      {['sent', 'stopped', 'reporting', 'waiting'].includes(stage) ? null : <Plan {...props} />}
       {isAsked && stage === 'work' ? <Work {...props} /> : null}
       {isAsked && stage === 'after' ? (
         <AfterPart {...props} onReport={(flags) => props.onReport('signs-after', flags)} />

@@ -32,9 +32,9 @@ const Members = ({ hour }: Pick<RosterProps, 'hour'>) => (
   <section className="stack" aria-labelledby="group-members">
     <h2 id="group-members">{say('roster.people', { count: hour.members.length, most: mostInGroup })}</h2>
     {hour.members.length === 0 ? <p className="soft">{say('people.none')}.</p> : null}
-    <ul className="plain-list stack-close">
+    <ul className="plain-list group-roster">
       {hour.members.map((one) => (
-        <li key={one.patientId} className="row row-end">
+        <li key={one.patientId}>
           <Name {...one} />
           <LeaveForm hourId={hour.id} patientId={one.patientId} />
         </li>
@@ -134,7 +134,7 @@ export const RosterScreen = (props: RosterProps) => {
       <Members hour={hour} />
       {hour.ended === null ? <Join {...props} /> : null}
       <section className="stack-close" aria-labelledby="group-state">
-        <h2 id="group-state">{say('correct')}</h2>
+        <h2 id="group-state">{say('itself')}</h2>
         <Before hour={hour} clock={clock} />
         <CorrectForm hour={hour} clinicians={clinicians} />
         <StateForms hour={hour} />

@@ -22,29 +22,30 @@ interface SignsProps extends PersonPart {
 
 export const SignsPart = ({ person, name, question, isShort, press, onSlip, onReport }: SignsProps) => {
   const { patientId, today } = person;
-  const [isWhole, setWhole] = useState(!isShort);
+  const [isTicking, setTicking] = useState(onSlip !== undefined);
   const [ticked, setTicked] = useState<readonly RedFlag[]>([]);
-  const none = () => press({ [name]: flagsText([]), [`${name}-form`]: isWhole ? undefined : 'short' });
+  const options = signOptions(today.hasCuff);
+  const lines = isShort ? familyLines(today.hasCuff) : options.map(({ label }) => label);
+  const none = () =>
+    press({ [name]: flagsText([]), [`${name}-form`]: isShort && !isTicking ? 'short' : undefined });
   const switched = (flag: RedFlag) => (isTicked: boolean) =>
     setTicked((before) => (isTicked ? [...before, flag] : before.filter((one) => one !== flag)));
   return (
     <fieldset className="press-row">
       <legend>{question}</legend>
-      {isWhole ? (
-        <div className="signs-listed">
-          {signOptions(today.hasCuff).map(({ value, label }) => (
-            <CheckField
-              key={value}
-              name={`${name}-${patientId}-${value}`}
-              label={label}
-              isChecked={ticked.includes(value)}
-              onSwitch={switched(value)}
-            />
-          ))}
-        </div>
+      {isTicking ? (
+        options.map(({ value, label }) => (
+          <CheckField
+            key={value}
+            name={`${name}-${patientId}-${value}`}
+            label={label}
+            isChecked={ticked.includes(value)}
+            onSwitch={switched(value)}
+          />
+        ))
       ) : (
-        <ul className="small">
-          {familyLines(today.hasCuff).map((line) => (
+        <ul className="signs-read small">
+          {lines.map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>
@@ -57,8 +58,8 @@ export const SignsPart = ({ person, name, question, isShort, press, onSlip, onRe
         ) : onSlip ? null : (
           <Button onClick={none}>{sayQuestion('flags.no-none')}</Button>
         )}
-        {isWhole ? null : (
-          <Button tone="plain" onClick={() => setWhole(true)}>
+        {isTicking ? null : (
+          <Button tone="plain" onClick={() => setTicking(true)}>
             {say('signs.some')}
           </Button>
         )}

@@ -5,6 +5,7 @@ import { StatusTag, type StatusTone } from '#ui/design-system/status-tag.tsx';
 import type { Stage } from './group-answers.ts';
 
 const stageLooks: Readonly<Record<Stage | 'closed', { readonly shape: Shape; readonly tone: StatusTone }>> = {
+  waiting: { shape: 'waiting', tone: 'care' },
   signs: { shape: 'waiting', tone: 'care' },
   before: { shape: 'waiting', tone: 'plain' },
   work: { shape: 'forward', tone: 'accent' },

@@ -1,12 +1,12 @@
 'use client';
 /** What is pressed for one person of the hour: kept as a draft, sent as an entry, looked at again once it is saved. */
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import type { GroupPerson } from '../answers.ts';
 import { client } from '../client.ts';
 import { useDraft } from '../forms/use-draft.ts';
-import { flagsText, type Typed } from './group-answers.ts';
+import { flagsText, stageOf, type Typed, toldIn } from './group-answers.ts';
 import { entryOf, typedFrom } from './group-entry.ts';
 
 interface Told {
@@ -29,8 +29,10 @@ const keptWords = {
   'not-saved': say('draft.not-saved'),
 } as const;
 
+type Change = Readonly<Record<string, string | undefined>>;
+
 /** Without what is taken out. */
-const changed = (before: Typed, change: Readonly<Record<string, string | undefined>>): Typed =>
+const changed = (before: Typed, change: Change): Typed =>
   Object.fromEntries(
     Object.entries({ ...before, ...change }).flatMap(([name, text]) =>
       text === undefined ? [] : [[name, text]],
@@ -43,58 +45,105 @@ export interface AtHour {
   readonly instant: () => number;
 }
 
-export const usePerson = (first: GroupPerson, { hourId, instant }: AtHour) => {
-  const [person, setPerson] = useState(first);
-  const [typed, setTyped] = useState<Typed>(first.typed ?? { hour: hourId });
+/** Without an answer of the clinic's nobody knows whether it arrived: it is sent again as it was, and kept once. */
+const hasNoAnswer = (error: unknown): boolean => !(error as { data?: unknown }).data;
+
+const againMs = 15_000;
+
+/** Sends again while something waits, and asks before the page is left with it. */
+const useSendingAgain = (isWaiting: boolean, send: () => void) => {
+  const again = useRef(send);
+  again.current = send;
+  useEffect(() => {
+    if (!isWaiting) return;
+    const resend = () => again.current();
+    const stay = (event: BeforeUnloadEvent) => event.preventDefault();
+    const timer = setInterval(resend, againMs);
+    window.addEventListener('online', resend);
+    window.addEventListener('beforeunload', stay);
+    return () => {
+      clearInterval(timer);
+      window.removeEventListener('online', resend);
+      window.removeEventListener('beforeunload', stay);
+    };
+  }, [isWaiting]);
+};
+
+const useSending = (at: AtHour, patientId: string, onStored: () => Promise<void>) => {
   const [isBusy, setBusy] = useState(false);
-  const [isDone, setDone] = useState(false);
+  const [isWaiting, setWaiting] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
   const isSending = useRef(false);
-  const draft = useDraft(person.patientId, 'group-hour', typed, isDone);
-  const press = (change: Readonly<Record<string, string | undefined>>) => {
-    setDone(false);
-    setTyped((before) =>
-      changed(before, before.began === undefined ? { began: String(instant()), ...change } : change),
-    );
-  };
-  const send = async (entered: Typed) => {
+  const send = async (person: GroupPerson, entered: Typed) => {
     if (isSending.current) return;
     isSending.current = true;
     setBusy(true);
-    const asked = { hourId, patientId: person.patientId };
     try {
-      const entry = entryOf(person, entered, { now: instant() });
-      const told = await client.clinician.groupSessions.send.mutate({ ...asked, entry });
+      const entry = entryOf(person, entered, { now: at.instant() });
+      const asked = { hourId: at.hourId, patientId, entry };
+      const told = await client.clinician.groupSessions.send.mutate(asked);
       setProblem(problemOf(told));
-      if (told.stored === 'stored' || told.stored === 'known') {
-        setDone(true);
-        setTyped({ hour: hourId });
-        setPerson((await client.clinician.groupSessions.person.query(asked)) as GroupPerson);
-      }
+      setWaiting(false);
+      if (told.stored === 'stored' || told.stored === 'known') await onStored();
     } catch (error) {
-      setProblem(messageOf(error));
+      const isLost = hasNoAnswer(error);
+      setWaiting(isLost);
+      setProblem(isLost ? null : messageOf(error));
     }
     isSending.current = false;
     setBusy(false);
   };
+  return { isBusy, isWaiting, problem, send, change: () => setWaiting(false) };
+};
+
+export const usePerson = (first: GroupPerson, at: AtHour) => {
+  const { hourId, instant } = at;
+  const { patientId } = first;
+  const [person, setPerson] = useState(first);
+  const [typed, setTyped] = useState<Typed>(first.typed ?? { hour: hourId });
+  const [isDone, setDone] = useState(false);
+  const draft = useDraft(patientId, 'group-hour', typed, isDone);
+  const sending = useSending(at, patientId, async () => {
+    setDone(true);
+    setTyped({ hour: hourId });
+    setPerson((await client.clinician.groupSessions.person.query({ hourId, patientId })) as GroupPerson);
+  });
+  const press = (change: Change) => {
+    setDone(false);
+    setTyped((before) => {
+      const began = before.began ?? String(instant());
+      // What is changed after it was to be sent ends anew; a session on record keeps its times.
+      const ended = before.amends === undefined ? undefined : before.ended;
+      return changed(before, { began, ended, ...change });
+    });
+  };
+  /** The end is that of the first sending, so that what is sent again is the same. */
+  const sendAs = (change: Change) => {
+    const now = String(instant());
+    const { began = now, ended = now } = typed;
+    const entered = changed(typed, { began, ended, ...change });
+    setTyped(entered);
+    void sending.send(person, entered);
+  };
+  useSendingAgain(sending.isWaiting, () => void sending.send(person, typed));
   return {
     person,
     typed,
     press,
-    isBusy,
-    problem,
+    ...sending,
+    stage: sending.isWaiting && toldIn(typed).length === 0 ? ('waiting' as const) : stageOf(person, typed),
     kept: isDone ? '' : keptWords[draft],
-    onSave: () => void send(typed),
+    onSave: () => sendAs({}),
     /** Danger waits for no second press: what was done so far is sent with it. */
-    onReport: (name: string, flags: readonly RedFlag[]) => {
-      const entered = changed(typed, { [name]: flagsText(flags), began: typed.began ?? String(instant()) });
-      setTyped(entered);
-      void send(entered);
-    },
+    onReport: (name: string, flags: readonly RedFlag[]) => sendAs({ [name]: flagsText(flags) }),
     onCorrect: () => {
       const { session, today } = person;
       if (session) setTyped({ hour: hourId, ...typedFrom(today, session.entry, crypto.randomUUID()) });
     },
-    onLeave: () => setTyped({ hour: hourId }),
+    onLeave: () => {
+      setDone(true);
+      setTyped({ hour: hourId });
+      void client.clinician.drafts.drop.mutate({ patientId, form: 'group-hour' }).catch(() => undefined);
+    },
   };
 };

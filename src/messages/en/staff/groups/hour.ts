@@ -14,6 +14,7 @@ export const words = {
     one: 'Not saved yet: 1 person',
     other: 'Not saved yet: {count} people',
   },
+  'stage.waiting': 'Waits for signal',
   'stage.signs': 'Ask warning signs',
   'stage.before': 'Ask before the work',
   'stage.work': 'At work',
@@ -125,6 +126,10 @@ export const words = {
   'not-done.other-joint': 'another joint',
   'not-done.extra': 'more than planned',
   'not-done.burn': 'muscle burn is not asked here',
+  waits:
+    'Not saved yet: the clinic’s server does not answer. It stands on this page alone and is sent by itself as soon as there is a signal. Keep the page open.',
+  'waits.now': 'Send now',
+  'waits.change': 'Change it first',
   'draft.waiting': 'Keeping what you pressed…',
   'draft.saved': 'What you pressed is kept.',
   'draft.not-saved':

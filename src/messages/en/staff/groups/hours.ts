@@ -37,6 +37,7 @@ export const words = {
   'add.save': 'Add to the group',
   'add.taken': 'Added.',
   'add.full': 'The group is full: {most} people. Remove somebody first, or plan a second hour.',
+  itself: 'The hour itself',
   correct: 'Correct this hour',
   'correct.save': 'Save the correction',
   'correct.taken': 'Corrected. The earlier entry stays readable.',
