@@ -23,6 +23,10 @@ const searches: ReadonlyMap<string, string> = new Map([
     'Notes of one person found by their words; works without scripts.',
   ],
   [
+    'src/ui/clinician/groups/roster-screen.tsx',
+    'Who may join a group hour, found by name; works without scripts.',
+  ],
+  [
     'src/ui/clinician/worklist/worklist-filter-form.tsx',
     'The worklist narrowed by kind; works without scripts.',
   ],
@@ -57,6 +61,7 @@ const waiting: ReadonlyMap<string, string> = new Map([
   ['src/ui/clinician/data-entry/data-entry-form.tsx', 'What it asks follows from the first answers.'],
   ['src/ui/clinician/first-visit/exercise-step.tsx', shared.draft],
   ['src/ui/clinician/first-visit/step-frame.tsx', shared.draft],
+  ['src/ui/clinician/groups/set-parts.tsx', shared.opened],
   ['src/ui/clinician/pre-visit/confirm-form.tsx', 'Only what differs from what the patient said is sent.'],
   ['src/ui/clinician/prescribing/dose-form.tsx', shared.looked],
   ['src/ui/clinician/programme/planner-form.tsx', 'The week is judged while days are switched.'],

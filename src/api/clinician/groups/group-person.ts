@@ -96,7 +96,7 @@ export const groupPerson = async (access: Access, hour: GroupHourOnRecord, patie
   });
 
 /** Kept to a care team the caller is not in: nothing is shown of the person. */
-export interface ClosedPerson {
+interface ClosedPerson {
   readonly patientId: string;
   readonly name: null;
 }

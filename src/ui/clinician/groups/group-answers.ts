@@ -11,7 +11,7 @@ import type { GroupPerson } from '../answers.ts';
 
 export type Typed = Readonly<Record<string, string>>;
 export type TodayOfPerson = GroupPerson['today'];
-export type ExerciseOfPerson = TodayOfPerson['exercises'][number];
+type ExerciseOfPerson = TodayOfPerson['exercises'][number];
 
 /** Said to be open; no answer to the engine, and asked no more. */
 export const notSaid = 'not-said';
@@ -87,7 +87,7 @@ const leftNow = ({ painLookups }: TodayOfPerson, exercise: ExerciseOfPerson, typ
   ]);
 
 /** The answers before the work are all there, open ones among them. */
-export const isAskedBefore = ({ joints }: TodayOfPerson, typed: Typed): boolean =>
+const isAskedBefore = ({ joints }: TodayOfPerson, typed: Typed): boolean =>
   typed.usual !== undefined && joints.every((joint) => typed[painName('before', joint)] !== undefined);
 
 const exerciseNow = (person: TodayOfPerson, exercise: ExerciseOfPerson, typed: Typed): ExerciseNow => {
@@ -134,12 +134,12 @@ export const stageOf = ({ today, session }: Pick<GroupPerson, 'today' | 'session
 };
 
 /** One press: its label, and what it leaves typed. */
-export interface Press {
+interface Press {
   readonly label: string;
   readonly typed: Typed;
 }
 
-export const efforts = [0, 1, 2, 3, 4, 5] as const;
+const efforts = [0, 1, 2, 3, 4, 5] as const;
 
 interface SetPresses {
   readonly set: number;

@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
 
-export interface PressOption {
+interface PressOption {
   readonly value: string;
   readonly label: ReactNode;
   /** Read out instead of a label that is only a figure. */

@@ -6,6 +6,7 @@ import { mostRepetitions } from '#core/record/entries.ts';
 import { massInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import {
@@ -72,7 +73,7 @@ const OtherSet = ({ now, typed, press, onDone }: ExerciseProps & { readonly onDo
   };
   const held = heldSeconds(dose) !== null;
   return (
-    <form className="stack-close" noValidate onSubmit={send}>
+    <ScriptedForm className="stack-close" isQuiet onSubmit={send}>
       <TextField
         name={`count-${exercise.itemId}`}
         label={say(held ? 'set.other.count-held' : 'set.other.count')}
@@ -92,12 +93,12 @@ const OtherSet = ({ now, typed, press, onDone }: ExerciseProps & { readonly onDo
         />
       ) : null}
       <div className="presses">
-        <Button type="submit">{say('set.other.take')}</Button>
+        <SendButton>{say('set.other.take')}</SendButton>
         <Button tone="plain" onClick={() => take(notSaid)}>
           {say('set.other.unknown')}
         </Button>
       </div>
-    </form>
+    </ScriptedForm>
   );
 };
 
