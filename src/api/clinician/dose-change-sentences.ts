@@ -1,6 +1,6 @@
 /** The words that the changed doses of a record are read with: its rows hold the change as data. */
 import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
-import type { RecordTables } from '#data/patients/record-files.ts';
+import type { RecordTables } from '#data/patients/record-tables.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
 import type { Text } from '#messages/text.ts';
 

@@ -4,7 +4,7 @@
  */
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { PatientCaution } from '#core/prescribing/cautions/patient-caution.ts';
-import type { RecordTables } from '#data/patients/record-files.ts';
+import type { RecordTables } from '#data/patients/record-tables.ts';
 import { cautionText } from '#messages/cautions.ts';
 import type { Text } from '#messages/text.ts';
 import { doseChangeSentences } from './dose-change-sentences.ts';

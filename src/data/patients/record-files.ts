@@ -1,44 +1,12 @@
-/**
- * A patient's record as a file: every row the clinic keeps about the person, table by table. A table
- * that is added later is in it by itself, unless it stands in `leftOut` with its reason.
- */
+/** A patient's record as a file: every row the clinic keeps about the person, with a note of whom it was given to. */
 import { createHash } from 'node:crypto';
-import { and, desc, eq, getTableColumns, getTableName, is } from 'drizzle-orm';
-import { type SQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
+import { and, desc, eq } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import { appendAudit } from '../audit/audit.ts';
 import { writtenNow } from '../episode/episodes.ts';
 import * as schema from '../schema/schema.ts';
 import { clinicOf } from './people.ts';
-
-/** Rows about a person that are no part of the record handed on. */
-export const leftOut: Readonly<Record<string, string>> = {
-  audit: 'who opened the record, shown to the patient on the own page',
-  auth_user: 'the sign-in, not the record',
-  device: 'digests of a phone and its PIN',
-  invitation: 'digests of codes that open the record',
-  draft: 'typed and not yet recorded by anybody',
-  worklist_item: 'the clinic’s worklist, worked out anew from the rows below',
-};
-
-interface Told {
-  readonly name: string;
-  readonly table: SQLiteTable;
-  readonly clinicId: SQLiteColumn;
-  readonly patientId: SQLiteColumn;
-}
-
-const exportedTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
-  if (!is(table, SQLiteTable)) return [];
-  const { clinicId, patientId } = getTableColumns(table) as Record<string, SQLiteColumn>;
-  const name = getTableName(table);
-  return clinicId && patientId && !leftOut[name] ? [{ name, table, clinicId, patientId }] : [];
-});
-
-type Row = Readonly<Record<string, unknown>>;
-
-/** Rows by table, keyed as the schema names their columns. */
-export type RecordTables = Readonly<Record<string, readonly Row[]>>;
+import { leftOut, type RecordTables, recordTablesOf } from './record-tables.ts';
 
 /** Sentences that rows name by a key, each in every language by its tag. */
 type Sentences = Readonly<Record<string, Readonly<Record<string, string>>>>;
@@ -55,15 +23,6 @@ interface RecordDocument {
   readonly leftOut: Readonly<Record<string, string>>;
 }
 
-const rowsIn = async (access: Access, patientId: string, told: Told): Promise<readonly Row[]> => {
-  const rows: Row[] = await access.store.read
-    .select()
-    .from(told.table)
-    .where(and(eq(told.clinicId, access.clinicId), eq(told.patientId, patientId)));
-  // The document says once whose rows they are.
-  return rows.map(({ clinicId: _clinic, patientId: _patient, ...rest }) => rest);
-};
-
 /** The layer that knows the words says what the rows hold by key only. */
 type SentencesOf = (tables: RecordTables) => Sentences;
 
@@ -73,8 +32,7 @@ const documentOf = async (
   sentencesOf: SentencesOf,
 ): Promise<RecordDocument> => {
   const clinic = await clinicOf(access.store, access.clinicId);
-  const tables: Record<string, readonly Row[]> = {};
-  for (const told of exportedTables) tables[told.name] = await rowsIn(access, patientId, told);
+  const tables = await recordTablesOf(access, patientId);
   return {
     format: 'loadgate-record',
     version: 1,

@@ -1,0 +1,67 @@
+/**
+ * Every row the clinic keeps about a person, table by table. A table that is added later is in it by itself, unless
+ * it stands in `leftOut` with its reason.
+ */
+import { and, eq, getTableColumns, getTableName, type InferSelectModel, is } from 'drizzle-orm';
+import { type SQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
+import type { Access } from '../access.ts';
+import * as schema from '../schema/schema.ts';
+
+/** Rows about a person that are no part of the record handed on. */
+export const leftOut: Readonly<Record<string, string>> = {
+  audit: 'who opened the record, shown to the patient on the own page',
+  auth_user: 'the sign-in, not the record',
+  device: 'digests of a phone and its PIN',
+  invitation: 'digests of codes that open the record',
+  draft: 'typed and not yet recorded by anybody',
+  worklist_item: 'the clinic’s worklist, worked out anew from the rows below',
+};
+
+interface Told {
+  readonly name: string;
+  readonly table: SQLiteTable;
+  readonly clinicId: SQLiteColumn;
+  readonly patientId: SQLiteColumn;
+}
+
+const exportedTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
+  if (!is(table, SQLiteTable)) return [];
+  const { clinicId, patientId } = getTableColumns(table) as Record<string, SQLiteColumn>;
+  const name = getTableName(table);
+  return clinicId && patientId && !leftOut[name] ? [{ name, table, clinicId, patientId }] : [];
+});
+
+type Row = Readonly<Record<string, unknown>>;
+
+/** Rows by table, keyed as the schema names their columns. */
+export type RecordTables = Readonly<Record<string, readonly Row[]>>;
+
+type Schema = typeof schema;
+type NameOf<T> = T extends {
+  readonly _: { readonly name: infer N extends string };
+  readonly patientId: SQLiteColumn;
+}
+  ? N
+  : never;
+
+/** The same with the columns of each table. */
+export type RecordRows = {
+  readonly [K in keyof Schema as NameOf<Schema[K]>]: Schema[K] extends SQLiteTable
+    ? readonly Readonly<Omit<InferSelectModel<Schema[K]>, 'clinicId' | 'patientId'>>[]
+    : never;
+};
+
+const rowsIn = async (access: Access, patientId: string, told: Told): Promise<readonly Row[]> => {
+  const rows: Row[] = await access.store.read
+    .select()
+    .from(told.table)
+    .where(and(eq(told.clinicId, access.clinicId), eq(told.patientId, patientId)));
+  // Whose rows they are is said once for all of them.
+  return rows.map(({ clinicId: _clinic, patientId: _patient, ...rest }) => rest);
+};
+
+export const recordTablesOf = async (access: Access, patientId: string): Promise<RecordRows> => {
+  const tables: Record<string, readonly Row[]> = {};
+  for (const told of exportedTables) tables[told.name] = await rowsIn(access, patientId, told);
+  return tables as unknown as RecordRows;
+};
