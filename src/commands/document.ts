@@ -14,8 +14,7 @@ import { mostWeeks, planPaperFor } from '#api/papers/plan-paper.ts';
 import { recordPaperFor } from '#api/papers/record-paper.ts';
 import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
-import { dayAt } from '#data/civil-time.ts';
-import { clinicIds, clinicOf, type Patient, patientOf, peopleOf } from '#data/patients/people.ts';
+import { type Patient, patientOf, peopleOf } from '#data/patients/people.ts';
 import { languages } from '#messages/languages.ts';
 import { flareNoteSheet } from '#papers/flare-note/flare-note-sheet.ts';
 import { handoverSheet } from '#papers/handover/handover-sheet.ts';
@@ -26,6 +25,7 @@ import { printPlan } from '#papers/plan/print-plan.ts';
 import { recordSheet } from '#papers/record/record-sheet.ts';
 import { printSheet } from '#papers/sheet/print-sheet.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
+import { accessesOf, patientIn } from '#server/command-access.ts';
 import { catchUp, isDemoFile } from '#server/demo-file.ts';
 import { openRuntime, type Runtime } from '#server/runtime.ts';
 import { readEnvironment } from './environment.mjs';
@@ -87,35 +87,6 @@ const askedIn = (args: readonly string[]): Asked => {
   };
 };
 
-const who = { actorId: 'document', actorName: 'Command: document' };
-
-const accesses = async (at: Runtime): Promise<readonly Access[]> => {
-  const now = at.clock.now();
-  const ids = await clinicIds(at.store);
-  const clinics = await Promise.all(ids.map((id) => clinicOf(at.store, id)));
-  return clinics.flatMap((clinic) =>
-    clinic
-      ? [
-          {
-            ...{ store: at.store, auditKey: at.keys.audit, clinicId: clinic.id, ...who, now },
-            day: dayAt(now, clinic.zone),
-          },
-        ]
-      : [],
-  );
-};
-
-const foundIn = async (
-  at: Runtime,
-  patientId: string,
-): Promise<{ readonly access: Access; readonly patient: Patient }> => {
-  for (const access of await accesses(at)) {
-    const patient = await patientOf(access, patientId);
-    if (patient) return { access, patient };
-  }
-  throw new CannotGoOn(`No patient "${patientId}" is in ${at.settings.DATABASE_FILE}.`, 2);
-};
-
 const make: Readonly<
   Record<PaperKind, (access: Access, patient: Patient, look: Look, asked: Asked) => Promise<Typeset>>
 > = {
@@ -139,7 +110,7 @@ const lookOf = ({ paper, language, isLarge }: Asked, { day }: Access): Look => (
 });
 
 const makeOne = async (at: Runtime, patientId: string, asked: Asked): Promise<void> => {
-  const { access, patient } = await foundIn(at, patientId);
+  const { access, patient } = await patientIn(at, 'document', patientId);
   const made = await make[asked.kind](access, patient, lookOf(asked, access), asked);
   noteRead(access, { subject: `document.${asked.kind}`, patientId: patient.id });
   await flushReads(at.store);
@@ -152,7 +123,7 @@ const makeOne = async (at: Runtime, patientId: string, asked: Asked): Promise<vo
 /** A plan each, and a list by which somebody is found: the files are named by numbers and not by people. */
 const makeAll = async (at: Runtime, asked: Asked): Promise<void> => {
   const list: string[] = [];
-  for (const access of await accesses(at)) {
+  for (const access of await accessesOf(at, 'document')) {
     for (const { id } of await peopleOf(access)) {
       const patient = await patientOf(access, id);
       const plan = patient && (await planPaperFor(access, patient, asked.weeks));
