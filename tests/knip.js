@@ -14,6 +14,7 @@ export default {
   entry: [
     // What `npm run` starts by name, and what those start as processes of their own.
     'src/commands/*.ts!',
+    'src/commands/exchange/*.ts!',
     'src/commands/team/*.ts!',
     'src/commands/{run,demo,build,serve}.mjs!',
     'src/commands/team/test.mjs!',
@@ -47,7 +48,10 @@ export default {
     '@biomejs/biome',
     // Letters, read as files and not imported.
     'dejavu-fonts-ttf',
+    // Types of a standard whose package has the name of another one.
+    '@types/fhir',
     // Outside oracles without types, loaded by `require`.
+    '@solarahealth/fhir-r4',
     'jstat',
     'ml-regression-theil-sen',
   ],

@@ -10,6 +10,7 @@ await runCommand(async () => {
   const [name = '', ...args] = process.argv.slice(2);
   const file = [
     inRoot('src', 'commands', `${name}.ts`),
+    inRoot('src', 'commands', 'exchange', `${name}.ts`),
     inRoot('src', 'commands', 'team', `${name}.ts`),
   ].find(existsSync);
   if (!/^[a-z][a-z-]*$/.test(name) || !file) {
@@ -17,7 +18,7 @@ await runCommand(async () => {
   }
   setUp();
   // What a command writes of a clinic is readable by the owner alone; what developers' tools write is not a clinic's.
-  if (path.dirname(file) === inRoot('src', 'commands')) process.umask(0o077);
+  if (path.dirname(file) !== inRoot('src', 'commands', 'team')) process.umask(0o077);
   Object.assign(process.env, quietEnvironment);
   const { register } = await import('tsx/esm/api');
   register();

@@ -31,7 +31,7 @@ const titlesOfTests = (): readonly string[] => {
   const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-titles-'));
   const file = path.join(folder, 'titles.json');
   const vitest = path.join(root, 'node_modules', 'vitest', 'vitest.mjs');
-  const places = ['tests/core/', 'tests/api/', 'tests/data/', 'tests/batch/'];
+  const places = ['tests/core/', 'tests/api/', 'tests/data/', 'tests/batch/', 'tests/exchange/'];
   const args = [vitest, 'list', '--config', 'tests/vitest.config.ts', `--json=${file}`, ...places];
   try {
     execFileSync(process.execPath, args, { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] });

@@ -12,7 +12,7 @@ type Found = Readonly<Record<string, string | readonly { readonly name: string }
 
 /** What is called from outside: `run` of a command, a language by its tag; the year-long stories, by tests. */
 const waysIn =
-  /^(src\/(commands\/(team\/)?[a-z-]+\.ts: run|messages\/[a-z]+\/(language\.ts: language|pages\/[a-z-]+\.ts: (words|forms)))|demo-clinic\/long-stories\/[a-z-]+\.ts: (longStories|followAYear))$/;
+  /^(src\/(commands\/((team|exchange)\/)?[a-z-]+\.ts: run|messages\/[a-z]+\/(language\.ts: language|pages\/[a-z-]+\.ts: (words|forms)))|demo-clinic\/long-stories\/[a-z-]+\.ts: (longStories|followAYear))$/;
 
 const knip = path.join(root, 'node_modules', 'knip', 'bin', 'knip.js');
 

@@ -15,6 +15,7 @@ type Layer =
   | 'core'
   | 'messages'
   | 'papers'
+  | 'exchange'
   | 'data'
   | 'api'
   | 'server'
@@ -31,14 +32,27 @@ const arrows: Readonly<Record<Layer, readonly Layer[]>> = {
   core: ['core'],
   messages: ['messages', 'core'],
   papers: ['papers', 'messages', 'core'],
+  // Files for other programs, made from what is stored.
+  exchange: ['exchange', 'data', 'messages', 'core'],
   simulation: ['simulation', 'core'],
   data: ['data', 'core'],
-  api: ['api', 'papers', 'data', 'messages', 'core'],
-  server: ['server', 'api', 'papers', 'data', 'messages', 'core'],
+  api: ['api', 'exchange', 'papers', 'data', 'messages', 'core'],
+  server: ['server', 'api', 'exchange', 'papers', 'data', 'messages', 'core'],
   ui: ['ui', 'api', 'messages', 'core'],
   app: ['app', 'ui', 'api', 'server', 'messages', 'core'],
   demo: ['demo', 'data', 'core'],
-  commands: ['commands', 'server', 'api', 'papers', 'messages', 'simulation', 'data', 'core', 'demo'],
+  commands: [
+    'commands',
+    'server',
+    'api',
+    'exchange',
+    'papers',
+    'messages',
+    'simulation',
+    'data',
+    'core',
+    'demo',
+  ],
   // Next's own entry files directly under src: start-up and the request filter.
   start: ['start', 'server', 'api', 'data', 'core', 'demo'],
   tests: [
@@ -46,6 +60,7 @@ const arrows: Readonly<Record<Layer, readonly Layer[]>> = {
     'core',
     'messages',
     'papers',
+    'exchange',
     'simulation',
     'data',
     'api',

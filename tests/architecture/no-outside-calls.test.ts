@@ -5,7 +5,8 @@ import { allFiles, isCode, textOf, withoutComments } from './repository.ts';
 /** Addresses that are names and never fetched, and the machine itself. */
 const names = [
   /^http:\/\/www\.w3\.org\//, // XML namespaces
-  /^http:\/\/(hl7|loinc|unitsofmeasure|snomed)\.(org|info)\b/, // code systems
+  /^http:\/\/(terminology\.)?(hl7|loinc|unitsofmeasure|snomed)\.(org|info)\b/, // code systems
+  /^https:\/\/loadgate\.invalid\b/, // a name that is reserved never to lead anywhere
   /^https?:\/\/(127\.0\.0\.1|localhost|\[::1\])/,
   /^https?:\/\/\$\{/, // built from the settings
   /^https:\/\/clinic\.example\b/, // the example in a message about settings

@@ -5,6 +5,7 @@ import { allFiles, textOf } from './repository.ts';
 const pages = [
   'src/operations/data-protection.md',
   'src/operations/disk-encryption.md',
+  'src/operations/exchange.md',
   'src/operations/findings.md',
   'src/operations/hazards.md',
   'src/operations/security-verification.md',

@@ -10,6 +10,7 @@ import { openStore } from '#data/open-store.ts';
 import { stories } from '#demo/patients.ts';
 import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { runHere } from '#tests/support/command-here.ts';
+import { exportsOfDemo } from './demo-exports.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-document-'));
 const file = path.join(folder, 'demo.sqlite');
@@ -200,3 +201,5 @@ describe('the plans of all, for hours without the server', () => {
     expect(both).toMatchObject({ code: 2, problem: expect.stringContaining('Usage') });
   });
 });
+
+exportsOfDemo({ file, out });

@@ -135,7 +135,7 @@ const vitestPart = (name, folders) => ({
 /** Every folder of tests belongs to one part; a house test sees to it. */
 export const foldersOfParts = {
   checks: ['tests/architecture'],
-  core: ['tests/core', 'tests/messages', 'tests/papers', 'tests/simulation'],
+  core: ['tests/core', 'tests/exchange', 'tests/messages', 'tests/papers', 'tests/simulation'],
   records: ['tests/data', 'tests/api', 'tests/demo', 'tests/ui', 'tests/commands', 'tests/speed'],
   batch: ['tests/batch'],
   browser: ['tests/browser'],

@@ -1,0 +1,95 @@
+/** How entries came about (Provenance) and who opened or wrote the record (AuditEvent). */
+import type { AuditEvent, Provenance, Reference } from 'fhir/r4';
+import type { CorrectionSubject } from '#core/corrections/correction.ts';
+import type { PersonRecord } from '../../person-record.ts';
+import { systems } from '../names.ts';
+import { clinicRef, idOf, instantOf, own, ownCoding, refTo, subjectOf, text, writerOf } from './parts.ts';
+
+const agent = (code: 'author' | 'enterer' | 'verifier', who: Reference) => ({
+  type: { coding: [{ system: systems.provenanceAgent, code }] },
+  who,
+});
+
+const signatures = (record: PersonRecord): Provenance[] => {
+  const versions = new Map(record.rows.prescription.map((row) => [row.id, row]));
+  return record.rows.signature.map(({ prescriptionId, signedAt, signedBy }) => ({
+    resourceType: 'Provenance',
+    id: idOf('signed', prescriptionId),
+    target: [refTo('ServiceRequest', prescriptionId)],
+    recorded: instantOf(signedAt),
+    activity: own('trail.signed'),
+    agent: [
+      agent('author', writerOf(record, versions.get(prescriptionId)?.recordedBy ?? signedBy)),
+      agent('verifier', writerOf(record, signedBy)),
+    ],
+  }));
+};
+
+/** The resource an entry of each kind stands as. */
+const resourceOf: Readonly<Record<CorrectionSubject, string>> = {
+  measurement: 'Observation',
+  screening: 'QuestionnaireResponse',
+  event: 'Observation',
+  limit: 'Flag',
+  goal: 'Goal',
+  baseline: 'Observation',
+  'effusion-test': 'Observation',
+  clearance: 'ClinicalImpression',
+  'supervised-session': 'Procedure',
+  'home-answers': 'QuestionnaireResponse',
+  contact: 'Communication',
+  note: 'ClinicalImpression',
+};
+
+const corrections = (record: PersonRecord): Provenance[] =>
+  record.rows.correction.map((row) => ({
+    resourceType: 'Provenance',
+    id: idOf(row.id),
+    target: [refTo(resourceOf[row.subject], row.subjectId)],
+    recorded: instantOf(row.correctedAt),
+    reason: [text(row.reason)],
+    activity: own('trail.corrected'),
+    agent: [agent('author', writerOf(record, row.correctedBy))],
+    ...(row.replacedById
+      ? { entity: [{ role: 'revision' as const, what: refTo(resourceOf[row.subject], row.replacedById) }] }
+      : {}),
+  }));
+
+/** Sessions typed by the clinic or by whoever helps the patient. */
+const enteredFor = (record: PersonRecord): Provenance[] =>
+  record.rows.training_session.flatMap(({ id, enteredAs, enteredBy, arrivedAt }) =>
+    enteredAs === null
+      ? []
+      : [
+          {
+            resourceType: 'Provenance' as const,
+            id: idOf('entered', id),
+            target: [refTo('Procedure', id)],
+            recorded: instantOf(arrivedAt),
+            activity: own('trail.entered-for', enteredAs.replaceAll('-', ' ')),
+            agent: [agent('author', subjectOf(record)), agent('enterer', writerOf(record, enteredBy))],
+          },
+        ],
+  );
+
+export const provenances = (record: PersonRecord): readonly Provenance[] => [
+  ...signatures(record),
+  ...corrections(record),
+  ...enteredFor(record),
+];
+
+const actionOf = (act: string): AuditEvent['action'] => (act === 'read' ? 'R' : act === 'write' ? 'C' : 'E');
+
+/** Who, when and what kind of thing; never a value of the record, and nothing that is secret. */
+export const auditEvents = (record: PersonRecord): readonly AuditEvent[] =>
+  record.audited.map(({ sequence, at, actorId, act, subject }) => ({
+    resourceType: 'AuditEvent',
+    id: idOf('audit', `${sequence}`, record.patient.id),
+    type: ownCoding(`audit.${act}`) ?? ownCoding('audit.other')!,
+    action: actionOf(act),
+    recorded: instantOf(at),
+    outcome: act === 'refused' ? '4' : '0',
+    agent: [{ who: writerOf(record, actorId), requestor: true }],
+    source: { observer: clinicRef(record) },
+    entity: [{ what: subjectOf(record), name: subject }],
+  }));
