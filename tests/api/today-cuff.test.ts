@@ -29,14 +29,18 @@ const row = (itemId: string, dose: Dose): Prescription => ({
 });
 
 const shown = (day: string, versions: readonly Prescription[], programmes: readonly Programme[] = []) =>
-  exercisesByPlace(versions, {
-    access: { day } as Access,
-    zone: 'Europe/London',
-    isQuiet: false,
-    programmes,
-    plan: asSigned(versions),
-    record: null,
-  })
+  exercisesByPlace(
+    versions,
+    {
+      access: { day } as Access,
+      zone: 'Europe/London',
+      isQuiet: false,
+      programmes,
+      plan: asSigned(versions),
+      record: null,
+    },
+    'home',
+  )
     .exercises.filter(({ planned }) => planned)
     .map(({ itemId }) => itemId);
 

@@ -95,11 +95,19 @@ const exercisesOn = (
   });
 };
 
-/** What is done at home, and beside it what is for the clinic alone: that is told and never begun on a phone. */
+/** Where the patient is today. */
+export type Whereabouts = 'home' | 'clinic';
+
+/**
+ * At home what is done there, and beside it what is for the clinic alone: that is told and never begun on a phone.
+ * At the clinic, somebody of it beside the patient, all of it is done.
+ */
 export const exercisesByPlace = (
   versions: readonly Prescription[],
   context: ExerciseContext,
+  where: Whereabouts,
 ): Pick<TodayView, 'exercises' | 'atClinic'> => {
+  if (where === 'clinic') return { exercises: exercisesOn(versions, context) };
   const atClinic = exercisesOn(
     versions.filter(({ dose }) => machineOf(dose)),
     context,

@@ -32,7 +32,7 @@ import { questionsDueView } from './questions-due.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { appointmentView } from './today-appointment.ts';
 import { dangerTexts } from './today-danger.ts';
-import { exercisesByPlace } from './today-exercise.ts';
+import { exercisesByPlace, type Whereabouts } from './today-exercise.ts';
 import { morningView } from './today-morning.ts';
 import { newsOf } from './today-news.ts';
 import { sentView } from './today-sent.ts';
@@ -105,7 +105,12 @@ const askedEachDay = (
   oldPageDays: settings['old-page-days'],
 });
 
-export const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
+export const todayFor = async (
+  access: Access,
+  patient: Patient,
+  clockOffset: number,
+  where: Whereabouts,
+): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);
@@ -131,7 +136,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     asksPregnancy: await asksPregnancy(access, patient),
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    ...exercisesByPlace(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }),
+    ...exercisesByPlace(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }, where),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, momentOf(access))) : [],
     shortSignsUntil: await shortSignsFor(access, patient.id, settings['whole-sign-list'] === 1, written),
     morning: morningView({
@@ -158,6 +163,6 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
 export const todayRouter = router({
   get: patientProcedure.query(async ({ ctx: { access, patient, clockOffset } }) => {
     await noteHandedOver(access, patient.id, inForce(await prescriptionsOf(access, patient.id)));
-    return onWholeRecord(access, patient.id, () => todayFor(access, patient, clockOffset));
+    return onWholeRecord(access, patient.id, () => todayFor(access, patient, clockOffset, 'home'));
   }),
 });

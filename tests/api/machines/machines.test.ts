@@ -1,5 +1,6 @@
 /** Machines of the clinic through the procedures: kept, corrected, retired; and a dose on one, up to the phone. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { setGroupMember, writeGroupHour } from '#data/clinic/group-hours.ts';
 import type { Store } from '#data/database/store.ts';
 import { patientOf } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
@@ -86,6 +87,18 @@ describe('a dose on a machine', () => {
     expect(today.atClinic).toMatchObject([
       { dose: { exerciseId: 'leg-press-machine', machine: { name: 'Leg press by the window' }, loadKg: 30 } },
     ]);
+  });
+
+  it('is among the exercises of a group hour, where somebody of the clinic is beside', async () => {
+    const { working } = await signedOnPress();
+    const access = accessOf(store, 'a', 'clinician-a');
+    const when = `${working.today}T08:00`;
+    const row = { name: 'Knees', place: 'Gym', when, minutes: 60, clinicianId: access.actorId };
+    const hourId = await writeGroupHour(access, { row, clinicianName: access.actorName, replaces: null });
+    await setGroupMember(access, hourId, patientId, true);
+    const [person] = await working.clinicianAt(start).clinician.groupSessions.people({ hourId });
+    if (!person || person.name === null) throw new Error('Nobody is shown.');
+    expect(person.today.exercises.map(({ dose }) => dose.exerciseId)).toContain('leg-press-machine');
   });
 
   it('is entered by the clinic with what was done on it', async () => {
