@@ -15,8 +15,8 @@ import { CannotGoOn } from './say.mjs';
 
 const archiveClinic = async (at: Runtime, clinicId: string): Promise<boolean> => {
   const { store, keys } = at;
-  const heads = readHeads(headsFileOf(store.file), keys.audit);
-  const verdict = heads.ok ? await verifyChain(store, keys.audit, clinicId, heads.heads) : null;
+  const heads = readHeads(headsFileOf(store.file), keys.auditKeys);
+  const verdict = heads.ok ? await verifyChain(store, keys.auditKeys, clinicId, heads.heads) : null;
   if (!verdict?.ok) {
     console.log(`clinic ${clinicId}: not archived, the chain or its heads do not hold; run verify-audit`);
     return false;

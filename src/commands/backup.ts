@@ -15,7 +15,7 @@ import {
 } from '#data/backup/write-backup.ts';
 import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { auditKeyFor, keyFrom } from '#server/keys.ts';
+import { auditKeysFor, keyFrom } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
 import { holdFile } from './server/one-server.mjs';
@@ -48,7 +48,7 @@ const requireApart = (keyFile: string, folder: string): void => {
 };
 
 const written = (store: Store, settings: ReturnType<typeof readEnvironment>, place: BackupPlace): string => {
-  const auditKey = auditKeyFor(store, settings);
+  const auditKey = auditKeysFor(store, settings).at(-1)!;
   const { BACKUP_KEY_FILE: keyFile } = settings;
   return keyFile === null
     ? writeBackup(store, auditKey, place)

@@ -40,8 +40,8 @@ const tell = (about: string, findings: readonly string[]): number => {
 
 /** A backup is compared byte by byte and never opened for writing, which would change it. */
 const partsFindings = (file: string, settings: ReturnType<typeof readEnvironment>): readonly string[] => {
-  const { audit, fingerprints } = keysForRestored(settings.DATABASE_FILE, settings);
-  const read = readManifest(file, audit);
+  const { auditKeys, fingerprints } = keysForRestored(settings.DATABASE_FILE, settings);
+  const read = readManifest(file, auditKeys);
   if ('problem' in read) return [read.problem];
   const differences = differencesFrom(read.manifest, file);
   const triggers = differences.length > 0 ? [] : triggerFindingsInFile(file);

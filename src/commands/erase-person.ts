@@ -115,7 +115,7 @@ const erase = async (at: Runtime, asked: Asked): Promise<number> => {
   const access = await accessToPerson(at, asked);
   const ids = [asked.patientId, ...(await mergedWith(access, asked.patientId))];
   await requireMay(access, ids, asked.because);
-  const rows = await erasePerson(access, ids, asked.because);
+  const rows = await erasePerson(access, ids, asked.because, at.keys.auditKeys);
   leaveNoTrace(at.store);
   console.log(`erased ${ids.join(', ')}: words were taken out of ${rows} rows`);
   for (const one of backupsBeside(at.store.file)) console.log(`still holds them: ${one}`);

@@ -6,6 +6,7 @@ import { existsSync, mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { headsFileOf } from '#data/audit/audit-heads.ts';
+import type { AuditKeys } from '#data/audit/seal.ts';
 import { triggerFindings } from '#data/audit/verify-triggers.ts';
 import { type Manifest, otherKeys, readManifest } from '#data/backup/manifest.ts';
 import {
@@ -57,11 +58,11 @@ const requireEqual = (differences: readonly string[]): void => {
   throw new CannotGoOn('Nothing was restored: what arrived is not what was backed up. Take another backup.');
 };
 
-const requireHistory = async (to: string, key: Uint8Array): Promise<void> => {
+const requireHistory = async (to: string, keys: AuditKeys): Promise<void> => {
   const store = openStore(unprovenFile(to));
   try {
     requireEqual(triggerFindings(store));
-    const findings = await verifyHistory(store, key, headsFileOf(store.file));
+    const findings = await verifyHistory(store, keys, headsFileOf(store.file));
     if (findings > 0) throw new CannotGoOn('Nothing was restored: the history in this backup does not hold.');
     store.writer.client.pragma('wal_checkpoint(TRUNCATE)');
   } finally {
@@ -75,15 +76,15 @@ const told = ({ rows, bytes, madeAt, chains }: Manifest): string => {
 };
 
 const restored = async (from: string, to: string, settings: ReturnType<typeof readEnvironment>) => {
-  const { audit, fingerprints } = keysForRestored(to, settings);
-  const read = readManifest(from, audit);
+  const { auditKeys, fingerprints } = keysForRestored(to, settings);
+  const read = readManifest(from, auditKeys);
   if ('problem' in read) throw new CannotGoOn(`Nothing was restored: ${read.problem}`);
   const { manifest } = read;
   copyBackup(from, to);
   try {
     requireEqual(otherKeys(manifest, fingerprints));
     requireEqual(differencesFrom(manifest, unprovenFile(to)));
-    await requireHistory(to, audit);
+    await requireHistory(to, auditKeys);
     settle(to);
   } finally {
     removeUnproven(to);

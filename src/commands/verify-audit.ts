@@ -8,13 +8,15 @@
 import { existsSync } from 'node:fs';
 import { type Heads, headsFileOf, readHeads } from '#data/audit/audit-heads.ts';
 import { knownChains } from '#data/audit/chains-known.ts';
+import { type AuditKeys, handOver, keysIn } from '#data/audit/seal.ts';
 import { type Verdict, verifyChain } from '#data/audit/verify-chain.ts';
 import { type RowsVerdict, verifyRows } from '#data/audit/verify-rows.ts';
 import { triggerFindings } from '#data/audit/verify-triggers.ts';
 import { findingsInFile } from '#data/database/file-check.mjs';
+import { fingerprintOf } from '#data/database/key-fingerprints.ts';
 import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { auditKeyFor } from '#server/keys.ts';
+import { auditKeysFor } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
 
@@ -55,11 +57,11 @@ const brokenInWords = ({ sequence, finding, more, wrong }: Verdict & { ok: false
 
 const verifyClinic = async (
   store: Store,
-  key: Uint8Array,
+  keys: AuditKeys,
   clinicId: string,
   { heads }: Heads & { ok: true },
 ): Promise<boolean> => {
-  const verdict = await verifyChain(store, key, clinicId, heads, progress(clinicId));
+  const verdict = await verifyChain(store, keys, clinicId, heads, progress(clinicId));
   const count = heads.filter((head) => head.clinicId === clinicId).length;
   const compared = count > 0 ? `${count} kept heads agree` : 'no head was kept, so a cut end would not show';
   const said = verdict.ok
@@ -84,20 +86,34 @@ const tell = (about: string, findings: readonly string[]): number => {
   return findings.length;
 };
 
+/** Without an earlier key each row of its time would seem changed: that it is away is said beside it. */
+const keysAway = (store: Store, keys: AuditKeys): readonly string[] => {
+  const here = new Set(keysIn(keys).map((key) => fingerprintOf('audit', key)));
+  const asked = 'SELECT DISTINCT detail FROM audit WHERE subject = ?';
+  const rows = store.reader.client.prepare(asked).all(handOver) as { readonly detail: string }[];
+  return rows
+    .map(({ detail }) => (JSON.parse(detail) as { readonly from: string }).from)
+    .filter((fingerprint) => !here.has(fingerprint))
+    .map(
+      (fingerprint) =>
+        `the audit key used before (${fingerprint}) is not at hand: put its file back beside the present one, under the name it had`,
+    );
+};
+
 /** Every chain and every row; answers how many findings it has told. */
-export const verifyHistory = async (store: Store, key: Uint8Array, headsFile: string): Promise<number> => {
-  const heads = readHeads(headsFile, key);
+export const verifyHistory = async (store: Store, keys: AuditKeys, headsFile: string): Promise<number> => {
+  const heads = readHeads(headsFile, keys);
   const broken = heads.ok ? [] : [`line ${heads.line} of ${headsFile} does not hold`];
-  let findings = tell('heads', broken);
+  let findings = tell('keys', keysAway(store, keys)) + tell('heads', broken);
   const known = heads.ok ? heads : { ok: true as const, heads: [], lastSeal: '' };
   const { clinicIds, withoutClinic } = await knownChains(store, known.heads);
   for (const clinicId of clinicIds) {
-    findings += (await verifyClinic(store, key, clinicId, known)) ? 0 : 1;
+    findings += (await verifyClinic(store, keys, clinicId, known)) ? 0 : 1;
     if (withoutClinic.includes(clinicId)) {
       findings += tell(`clinic ${clinicId}`, ['the clinic’s own row is gone, and there was an audit of it']);
     }
   }
-  const rows = await verifyRows(store, key, clinicIds);
+  const rows = await verifyRows(store, keys, clinicIds);
   for (const line of rowsInWords(rows)) console.log(line);
   return findings + rows.wrong;
 };
@@ -115,9 +131,9 @@ export const run = async (args: readonly string[]): Promise<number> => {
   const store = openStore(file);
   try {
     // Another key, or one made on the spot, would call every row changed.
-    const key = auditKeyFor(store, settings);
+    const keys = auditKeysFor(store, settings);
     const triggers = tell('triggers', triggerFindings(store));
-    return inFile + triggers + (await verifyHistory(store, key, headsFile)) > 0 ? 1 : 0;
+    return inFile + triggers + (await verifyHistory(store, keys, headsFile)) > 0 ? 1 : 0;
   } finally {
     store.close();
   }

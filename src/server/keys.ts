@@ -6,7 +6,12 @@ import { createHmac, randomBytes } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { CannotGoOn } from '#commands/say.mjs';
-import { fingerprintsIn, isPopulated, noteFingerprints } from '#data/database/key-fingerprints.ts';
+import {
+  fingerprintOf,
+  fingerprintsIn,
+  isPopulated,
+  noteFingerprints,
+} from '#data/database/key-fingerprints.ts';
 import type { Store } from '#data/database/store.ts';
 
 /** The key in a file. */
@@ -30,6 +35,8 @@ const makeKey = (file: string): void => writeKey(file, randomBytes(32));
 
 export interface Keys {
   readonly audit: Uint8Array;
+  /** The same with the earlier ones, from the first on: rows of their time are verified with them. */
+  readonly auditKeys: readonly Uint8Array[];
   /** Signs session cookies. */
   readonly signIn: string;
   /** From which each clinic's key pair for entries of phones is made. */
@@ -66,9 +73,6 @@ export const keyFiles = (databaseFile: string, named: NamedKeyFiles): readonly K
   },
 ];
 
-export const fingerprintOf = (name: string, key: Uint8Array): string =>
-  createHmac('sha256', key).update(`fingerprint of the ${name} key`).digest('hex').slice(0, 32);
-
 const wayOut = ({ setting, without }: KeyFile): string =>
   `Put the right key back from your copy of it, or name its file with ${setting}. Without it ${without}. A new key is made only for an empty file.`;
 
@@ -91,31 +95,6 @@ const problemsOf = (store: Store, files: readonly KeyFile[]): readonly string[] 
 /** The same for whoever only looks; a file without records needs no keys yet. */
 export const keyProblems = (store: Store, named: NamedKeyFiles): readonly string[] =>
   isPopulated(store) ? problemsOf(store, keyFiles(store.file, named)) : [];
-
-/** The audit key of a file that is only looked at. Throws the reason when there is none, or it is not the file's own. */
-export const auditKeyFor = (store: Store, named: NamedKeyFiles): Uint8Array => {
-  const files = keyFiles(store.file, named).filter(({ name }) => name === 'audit');
-  const [problem] = problemsOf(store, files);
-  if (problem) throw new CannotGoOn(problem, 2);
-  return keyFrom(files[0]!.file);
-};
-
-/** The keys that a file not yet there will be opened with. Throws when one is missing: a backup holds none. */
-export const keysForRestored = (databaseFile: string, named: NamedKeyFiles) => {
-  const files = keyFiles(databaseFile, named);
-  const missing = files.filter(({ file }) => !existsSync(file)).map(({ file }) => file);
-  if (missing.length > 0) {
-    throw new CannotGoOn(
-      `A backup holds no keys. Put your copies of them where the restored file will look for them, ${missing.join(' and ')}, or name their files with AUDIT_KEY_FILE and ENCRYPTION_KEY_FILE.`,
-      2,
-    );
-  }
-  const keys = files.map(({ name, file }) => [name, keyFrom(file)] as const);
-  return {
-    audit: keys.find(([name]) => name === 'audit')![1],
-    fingerprints: Object.fromEntries(keys.map(([name, key]) => [name, fingerprintOf(name, key)])),
-  };
-};
 
 // One file, several uses: each use gets a key of its own, derived under its name.
 export const signInKey = (encryption: Uint8Array): string =>
@@ -144,11 +123,22 @@ export const finishChange = (store: Store, { name, file }: KeyFile): void => {
   renameSync(next, file);
 };
 
+/** A key with those before it, from the first on. */
+const allOf = (file: string): readonly Uint8Array[] => [...[...earlierOf(file)].reverse(), file].map(keyFrom);
+
+/** The audit keys of a file that is only looked at. Throws the reason when there is none, or it is not the file's own. */
+export const auditKeysFor = (store: Store, named: NamedKeyFiles): readonly Uint8Array[] => {
+  const files = keyFiles(store.file, named).filter(({ name }) => name === 'audit');
+  const [problem] = problemsOf(store, files);
+  if (problem) throw new CannotGoOn(problem, 2);
+  return allOf(files[0]!.file);
+};
+
 /** The keys of a file, beside it unless named. Throws the reason when it holds records and they are not its own. */
 export const keysFor = (store: Store, named: NamedKeyFiles): Keys => {
   const files = keyFiles(store.file, named);
   if (isPopulated(store)) {
-    finishChange(store, files[1]!);
+    for (const one of files) finishChange(store, one);
     const problems = problemsOf(store, files);
     if (problems.length > 0) throw new CannotGoOn(problems.join('\n'));
   }
@@ -156,8 +146,30 @@ export const keysFor = (store: Store, named: NamedKeyFiles): Keys => {
   const [audit, encryption] = files.map(({ file }) => keyFrom(file)) as [Uint8Array, Uint8Array];
   const earlier = earlierOf(files[1]!.file).map(keyFrom);
   return {
-    ...{ audit, signIn: signInKey(encryption), phoneEntries: phoneEntriesSecret(encryption) },
+    ...{
+      audit,
+      auditKeys: allOf(files[0]!.file),
+      signIn: signInKey(encryption),
+      phoneEntries: phoneEntriesSecret(encryption),
+    },
     earlierPhoneEntries: earlier.map(phoneEntriesSecret),
+  };
+};
+
+/** The keys that a file not yet there will be opened with. Throws when one is missing: a backup holds none. */
+export const keysForRestored = (databaseFile: string, named: NamedKeyFiles) => {
+  const files = keyFiles(databaseFile, named);
+  const missing = files.filter(({ file }) => !existsSync(file)).map(({ file }) => file);
+  if (missing.length > 0) {
+    throw new CannotGoOn(
+      `A backup holds no keys. Put your copies of them where the restored file will look for them, ${missing.join(' and ')}, or name their files with AUDIT_KEY_FILE and ENCRYPTION_KEY_FILE.`,
+      2,
+    );
+  }
+  const keys = files.map(({ name, file }) => [name, keyFrom(file)] as const);
+  return {
+    auditKeys: allOf(files.find(({ name }) => name === 'audit')!.file),
+    fingerprints: Object.fromEntries(keys.map(([name, key]) => [name, fingerprintOf(name, key)])),
   };
 };
 

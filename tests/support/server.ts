@@ -23,7 +23,13 @@ export const testRuntime = (store: Store, env: Record<string, string> = {}): Run
   const at: Runtime = {
     settings,
     store,
-    keys: { audit: auditKey, signIn, phoneEntries: Buffer.alloc(32, 9), earlierPhoneEntries: [] },
+    keys: {
+      audit: auditKey,
+      auditKeys: [auditKey],
+      signIn,
+      phoneEntries: Buffer.alloc(32, 9),
+      earlierPhoneEntries: [],
+    },
     clock,
     auth,
   };

@@ -6,6 +6,7 @@
 import { createHmac } from 'node:crypto';
 import { closeSync, existsSync, fsyncSync, openSync, readFileSync, writeSync } from 'node:fs';
 import type { Store } from '../database/store.ts';
+import { type AuditKeys, keysIn } from './seal.ts';
 import { type ChainHead, chainHead } from './verify-chain.ts';
 
 interface StoredHead extends ChainHead {
@@ -35,13 +36,18 @@ const parsed = (line: string): (StoredHead & { readonly lineSeal: string }) | nu
 };
 
 /** Reads and checks the file; a file that does not exist holds no heads. */
-export const readHeads = (file: string, key: Uint8Array): Heads => {
+export const readHeads = (file: string, keys: AuditKeys): Heads => {
   const lines = existsSync(file) ? readFileSync(file, 'utf8').split('\n').filter(Boolean) : [];
   const heads: StoredHead[] = [];
   let lastSeal = firstSeal;
+  let left = keysIn(keys);
   for (const [place, text] of lines.entries()) {
     const line = parsed(text);
-    if (!line || lineSeal(key, line, lastSeal) !== line.lineSeal) return { ok: false, line: place + 1 };
+    // Once a later key has sealed a line, an earlier one seals none any more.
+    left = line ? left.slice(left.findIndex((key) => lineSeal(key, line, lastSeal) === line.lineSeal)) : [];
+    const [key] = left;
+    if (!line || !key || lineSeal(key, line, lastSeal) !== line.lineSeal)
+      return { ok: false, line: place + 1 };
     const { clinicId, sequence, seal, at } = line;
     heads.push({ clinicId, sequence, seal, at });
     lastSeal = line.lineSeal;
@@ -62,12 +68,13 @@ const append = (file: string, text: string): void => {
 /** Adds the head of each clinic's chain that has grown since. Answers how many; a broken file gets none. */
 export const storeHeads = async (
   store: Store,
-  key: Uint8Array,
+  keys: AuditKeys,
   clinicIds: readonly string[],
   at: number,
 ): Promise<number> => {
   const file = headsFileOf(store.file);
-  const known = readHeads(file, key);
+  const known = readHeads(file, keys);
+  const key = keysIn(keys).at(-1)!;
   if (!known.ok) throw new Error(`Line ${known.line} of the audit heads does not hold; run verify-audit.`);
   let { lastSeal } = known;
   let text = '';

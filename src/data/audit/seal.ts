@@ -24,3 +24,12 @@ export const sealOf = (key: Uint8Array, row: Omit<AuditRow, 'seal'>): string =>
 
 /** What the first row of a chain follows. */
 export const chainRoot = '0'.repeat(64);
+
+/** The key of the audit, or all that a file was ever sealed with, from the first to the one in use. */
+export type AuditKeys = Uint8Array | readonly Uint8Array[];
+
+export const keysIn = (keys: AuditKeys): readonly Uint8Array[] =>
+  keys instanceof Uint8Array ? [keys] : keys;
+
+/** The row by which one key hands over to the next: the last that the earlier one seals. */
+export const handOver = 'audit-key';

@@ -7,7 +7,8 @@ import { and, asc, desc, eq, gt, min } from 'drizzle-orm';
 import type { Store } from '../database/store.ts';
 import { audit } from '../schema/schema.ts';
 import { archivedRows, firstNote, noteSealOf, type Segment, segmentsOf } from './audit-archive.ts';
-import { type AuditRow, chainRoot, sealOf } from './seal.ts';
+import { type AuditKeys, type AuditRow, chainRoot, keysIn } from './seal.ts';
+import { type SealingKey, sealingKey } from './sealing-key.ts';
 
 /** What does not hold, at the row it begins with. */
 interface Finding {
@@ -56,7 +57,8 @@ const firstRow = async (store: Store, clinicId: string): Promise<number | null> 
 
 /** A walk along a chain: where it stands, and what it has found. */
 interface Walk {
-  readonly key: Uint8Array;
+  readonly keys: readonly Uint8Array[];
+  readonly sealing: SealingKey;
   readonly kept: ReadonlyMap<number, string>;
   readonly findings: Finding[];
   wrong: number;
@@ -70,12 +72,13 @@ const found = (walk: Walk, sequence: number, finding: string, rows = 1): void =>
 };
 
 /** What is wrong with a row that stands where it should, or null. After a gap nobody knows what it should follow. */
-const findingOf = (walk: Walk, { seal, ...rest }: AuditRow): string | null => {
-  const isAfterGap = rest.sequence !== walk.expected;
-  if (!isAfterGap && rest.previous !== walk.previous) return 'The row does not follow the one before it.';
-  if (sealOf(walk.key, rest) !== seal) return 'The row was changed after it was sealed.';
-  const head = walk.kept.get(rest.sequence);
-  return head !== undefined && head !== seal ? 'The row is not the one whose head was kept.' : null;
+const findingOf = (walk: Walk, row: AuditRow): string | null => {
+  const isAfterGap = row.sequence !== walk.expected;
+  if (isAfterGap) walk.sealing.skip();
+  if (!isAfterGap && row.previous !== walk.previous) return 'The row does not follow the one before it.';
+  if (!walk.sealing.seals(row)) return 'The row was changed after it was sealed.';
+  const head = walk.kept.get(row.sequence);
+  return head !== undefined && head !== row.seal ? 'The row is not the one whose head was kept.' : null;
 };
 
 /** Goes on past a row that does not hold, from what is written in it: what follows is judged by itself. */
@@ -95,7 +98,7 @@ const walkSegment = (walk: Walk, file: string, segment: Segment, previousNote: s
   const { seal, ...note } = segment;
   const end = segment.lastSequence;
   const begin = walk.expected;
-  if (noteSealOf(walk.key, note, previousNote) !== seal) {
+  if (!walk.keys.some((key) => noteSealOf(key, note, previousNote) === seal)) {
     found(walk, begin, `Rows up to ${end} are gone, and the note that they were archived is not ours.`);
   }
   const rows = archivedRows(file, segment);
@@ -111,6 +114,7 @@ const walkSegment = (walk: Walk, file: string, segment: Segment, previousNote: s
   }
   walk.previous = segment.lastSeal;
   walk.expected = end + 1;
+  if (!rows) walk.sealing.skip();
   return rows ? 0 : end - begin + 1;
 };
 
@@ -141,14 +145,15 @@ const walkStored = async (
 /** Walks a clinic's chain to its end and names what does not hold. `onRows` is told how far it is. */
 export const verifyChain = async (
   store: Store,
-  key: Uint8Array,
+  keys: AuditKeys,
   clinicId: string,
   heads: readonly ChainHead[] = [],
   onRows: (sequence: number) => void = () => undefined,
 ): Promise<Verdict> => {
   const own = heads.filter((head) => head.clinicId === clinicId);
   const kept = new Map(own.map((head) => [head.sequence, head.seal]));
-  const walk: Walk = { key, kept, findings: [], wrong: 0, previous: chainRoot, expected: 1 };
+  const begin = { keys: keysIn(keys), sealing: sealingKey(keys), previous: chainRoot, expected: 1 };
+  const walk: Walk = { ...begin, kept, findings: [], wrong: 0 };
   const away = await walkArchive(walk, store, clinicId);
   const archived = walk.expected - 1;
   const back = await firstRow(store, clinicId);
@@ -162,6 +167,9 @@ export const verifyChain = async (
     const finding = `The chain ends before it, but the head of row ${furthest} was kept: the end was cut off.`;
     found(walk, walk.expected, finding, furthest - last);
   }
+  // A chain that had rows when a key was changed has the row that hands over; a later one begins with the last key.
+  if (last > 0 && !walk.sealing.isLast())
+    found(walk, last, 'The chain ends under an earlier key: the row that hands over to the next is gone.');
   const [first, ...more] = walk.findings;
   if (first) return { ok: false, ...first, more, wrong: walk.wrong };
   return { ok: true, rows: last - archived, archived, away };

@@ -8,7 +8,7 @@ import { digestedTables, mayLeave } from '../schema/digested-tables.ts';
 import { audit } from '../schema/schema.ts';
 import { archivedRows, segmentsOf } from './audit-archive.ts';
 import { digestOfRow, digestsIn, type WrittenRows } from './row-digests.ts';
-import type { AuditRow } from './seal.ts';
+import { type AuditKeys, type AuditRow, keysIn } from './seal.ts';
 
 export interface RowsVerdict {
   /** Rows that are as they were written. */
@@ -116,12 +116,12 @@ const found = (count: Count, finding: string): void => {
   if (count.findings.length < mostTold) count.findings.push(finding);
 };
 
-const compareTable = (store: Store, key: Uint8Array, table: string, known: Known, isWhole: boolean) => {
+const compareTable = (store: Store, keys: AuditKeys, table: string, known: Known, isWhole: boolean) => {
   const count: Count = { rows: 0, findings: [], wrong: 0, unknown: 0 };
   const left = known.get(table) ?? new Map<string, Spoken>();
   const keyColumns = keyColumnsOf(store, table);
   for (const row of rowsOf(store, table)) {
-    if (left.delete(digestOfRow(key, { table, row }))) count.rows += 1;
+    if (keysIn(keys).some((key) => left.delete(digestOfRow(key, { table, row })))) count.rows += 1;
     else if (!isWhole) count.unknown += 1;
     else {
       const name = keyColumns.map((column) => String(row[column])).join(' ');
@@ -150,7 +150,7 @@ const tablesHere = (store: Store): readonly string[] => {
 /** Compares every row of every such table; `clinicIds` are those whose archive is looked for. */
 export const verifyRows = async (
   store: Store,
-  key: Uint8Array,
+  keys: AuditKeys,
   clinicIds: readonly string[],
 ): Promise<RowsVerdict> => {
   const known: Known = new Map();
@@ -158,7 +158,7 @@ export const verifyRows = async (
   await takeStored(known, gone, store);
   const isWhole = await takeArchived(known, gone, store, clinicIds);
   leaveOut(known, gone);
-  const counts = tablesHere(store).map((table) => compareTable(store, key, table, known, isWhole));
+  const counts = tablesHere(store).map((table) => compareTable(store, keys, table, known, isWhole));
   const sum = (field: 'rows' | 'wrong' | 'unknown') =>
     counts.reduce((total, count) => total + count[field], 0);
   return {

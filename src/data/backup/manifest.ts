@@ -5,6 +5,7 @@
 import { createHash, createHmac } from 'node:crypto';
 import { closeSync, existsSync, openSync, readFileSync, readSync } from 'node:fs';
 import Client from 'libsql';
+import { type AuditKeys, keysIn } from '../audit/seal.ts';
 
 interface ChainEnd {
   readonly clinicId: string;
@@ -93,13 +94,14 @@ export const otherKeys = (
 /** The manifest of a backup, or why there is none to believe. */
 export const readManifest = (
   backup: string,
-  auditKey: Uint8Array,
+  auditKeys: AuditKeys,
 ): { readonly manifest: Manifest } | { readonly problem: string } => {
   const file = manifestFileOf(backup);
   if (!existsSync(file)) return { problem: `${file} is missing: ${backup} is not a finished backup.` };
   try {
     const { manifest, mac } = JSON.parse(readFileSync(file, 'utf8')) as { manifest: Manifest; mac: string };
-    if (manifest.format === 1 && macOf(auditKey, manifest) === mac) return { manifest };
+    const isOurs = keysIn(auditKeys).some((key) => macOf(key, manifest) === mac);
+    if (manifest.format === 1 && isOurs) return { manifest };
   } catch {
     // Said below, as for one that is sealed by somebody else.
   }

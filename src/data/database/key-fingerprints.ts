@@ -1,7 +1,11 @@
 /** Which keys a file was made with, as fingerprints in the file itself. */
+import { createHmac } from 'node:crypto';
 import { sql } from 'drizzle-orm';
 import { keyFingerprint } from '../schema/schema.ts';
 import type { Store } from './store.ts';
+
+export const fingerprintOf = (name: string, key: Uint8Array): string =>
+  createHmac('sha256', key).update(`fingerprint of the ${name} key`).digest('hex').slice(0, 32);
 
 const hasTable = ({ writer }: Store, name: string): boolean =>
   writer.client.prepare("SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = ?").get(name) !==

@@ -8,6 +8,7 @@ import { getTableName } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { digestOfRow } from '../audit/row-digests.ts';
+import { type AuditKeys, keysIn } from '../audit/seal.ts';
 import { triggerFindings } from '../audit/verify-triggers.ts';
 import type { Store } from '../database/store.ts';
 import { appendOnlyTables } from '../schema/kit.ts';
@@ -61,6 +62,7 @@ interface Rewritten {
 interface Erasing {
   readonly store: Store;
   readonly auditKey: Uint8Array;
+  readonly auditKeys: AuditKeys;
   readonly patientId: string;
   readonly accounts: readonly string[];
 }
@@ -76,7 +78,9 @@ const rewrite = (at: Erasing, table: string, found: WordsOfTable, told: Rewritte
     const set = names.map((name) => `${name} = ?`).join(', ');
     run(at.store, `UPDATE ${table} SET ${set} WHERE rowid = ?`, ...Object.values(changes), place!);
     const digest = (one: Row) => digestOfRow(at.auditKey, { table, row: one });
-    told.erased[table] = (told.erased[table] ?? '') + digest(row);
+    // Under each key: whichever was in use when the row was written.
+    for (const key of keysIn(at.auditKeys))
+      told.erased[table] = (told.erased[table] ?? '') + digestOfRow(key, { table, row });
     told.written[table] = (told.written[table] ?? '') + digest({ ...row, ...changes });
     told.rows += 1;
   }
@@ -126,13 +130,14 @@ export const erasePerson = (
   access: Access,
   patientIds: readonly string[],
   because: Because,
+  auditKeys: AuditKeys = access.auditKey,
 ): Promise<number> =>
   access.store.write(async (tx) => {
     const { store, auditKey } = access;
     const tables = tablesOf(store);
     let rows = 0;
     for (const patientId of patientIds) {
-      const at = { store, auditKey, patientId, accounts: accountsOf(store, patientId) };
+      const at = { store, auditKey, auditKeys, patientId, accounts: accountsOf(store, patientId) };
       const told: Rewritten = { erased: {}, written: {}, rows: 0 };
       withOpen(store, tables, () => {
         for (const table of tables) rewrite(at, table, wordsAboutPeople[table] ?? {}, told);

@@ -10,7 +10,7 @@ const hour = 3_600_000;
 
 export const storeHeadsNow = async (at: Runtime): Promise<number> => {
   await flushReads(at.store);
-  return storeHeads(at.store, at.keys.audit, await clinicIds(at.store), Date.now());
+  return storeHeads(at.store, at.keys.auditKeys, await clinicIds(at.store), Date.now());
 };
 
 /** When heads were kept last, for readiness; null = not yet. */

@@ -28,6 +28,9 @@ export interface OwnServer {
   readonly remove: () => Promise<void>;
 }
 
+/** On a machine that does much else a start of some seconds has taken two minutes. */
+const longestStartSeconds = 600;
+
 /** `program`: another start than the product's own, for comparing. */
 export const ownServer = async (program?: string): Promise<OwnServer> => {
   const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-phone-'));
@@ -51,7 +54,7 @@ export const ownServer = async (program?: string): Promise<OwnServer> => {
     file,
     start: async () => {
       running ??= startServer(settings, {}, program);
-      await untilReady(running, address);
+      await untilReady(running, address, longestStartSeconds);
     },
     stop,
     kill: () => end('SIGKILL'),
