@@ -40,6 +40,15 @@ describe('a dose', () => {
     [withCuff(30), '1 set of 30 repetitions', '1 Satz mit 30 Wiederholungen'],
   ])('%j', (titles, en, de) => expect(titles).toEqual([en, de]));
 
+  it('says the machine of the clinic wherever it is told with what, and nothing of a place at home', () => {
+    const of = (machine: object) =>
+      ({ method: 'low-load', loadKg: 30, side: 'both', ...machine }) as unknown as Dose;
+    const on = of({ machine: { id: 'm', name: 'Leg press' } });
+    expect(doseInHand(on, speechIn('en'))).toEqual(['with 30', 'at the clinic: Leg press']);
+    expect(doseInHand(on, speechIn('de'))).toEqual(['mit 30', 'in der Praxis: Leg press']);
+    expect(doseInHand(of({}), speechIn('en'))).toEqual(['with 30']);
+  });
+
   it('names the piece of putty or the ring by its mark, wherever a weight would be named', () => {
     const of = (mark: object) =>
       ({ method: 'variation', addedKg: 0, side: 'both', ...mark }) as unknown as Dose;

@@ -169,6 +169,12 @@ describe('what the plan leaves is what is printed', () => {
     const beside = await printed(plan({ exercises: [{ ...cuffExercise, dose }] }));
     expect(beside.all).not.toContain('☐');
     expect(beside.all).toContain('Only with a clinician beside you, never alone');
+    const machine = { id: 'm', name: 'Leg press' };
+    const onMachine = { ...exercise().dose, machine } as ReturnType<typeof exercise>['dose'];
+    const there = await printed(plan({ exercises: [exercise({ days: null, dose: onMachine })] }));
+    expect(there.all).not.toContain('☐');
+    expect(there.all).toContain('at the clinic: Leg press');
+    expect(there.all).toContain('Only on days agreed with your clinician.');
   });
 });
 

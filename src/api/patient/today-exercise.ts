@@ -119,8 +119,8 @@ export const exercisesByPlace = (
     ),
     ...(atClinic.length > 0
       ? {
-          atClinic: atClinic.map(({ itemId, title, dose, badDay, today }) => ({
-            ...{ itemId, title, dose, badDay, today },
+          atClinic: atClinic.map(({ itemId, title, dose, badDay, cautions, today }) => ({
+            ...{ itemId, title, dose, badDay, cautions, today },
           })),
         }
       : {}),

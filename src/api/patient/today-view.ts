@@ -145,7 +145,7 @@ export interface TodayView {
 }
 
 /** What the phone says of it and does not offer. */
-type ClinicExercise = Pick<TodayExercise, 'itemId' | 'title' | 'dose' | 'badDay' | 'today'>;
+type ClinicExercise = Pick<TodayExercise, 'itemId' | 'title' | 'dose' | 'badDay' | 'cautions' | 'today'>;
 
 export interface TodayExercise {
   readonly prescriptionId: string;

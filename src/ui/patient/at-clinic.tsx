@@ -16,7 +16,7 @@ export const AtClinic = ({ view: { atClinic = [] }, resting }: AtClinicProps) =>
     <Disclosure summary={t('dose.at-clinic')}>
       <p>{t('dose.at-clinic-note')}</p>
       <ul className="exercises">
-        {atClinic.map(({ itemId, title, today, ...of }) => {
+        {atClinic.map(({ itemId, title, today, cautions, ...of }) => {
           const dose = today === 'bad-day' ? of.badDay : of.dose;
           return (
             <li key={itemId} className="exercise keep-together">
@@ -29,6 +29,11 @@ export const AtClinic = ({ view: { atClinic = [] }, resting }: AtClinicProps) =>
                   <p className="dose-line">{doseLines(dose).join(' · ')}</p>
                 </>
               )}
+              <ul>
+                {cautions.map(({ id, text }) => (
+                  <li key={id}>{translate(text)}</li>
+                ))}
+              </ul>
             </li>
           );
         })}
