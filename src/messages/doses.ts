@@ -2,6 +2,7 @@
 import { heldSeconds, markOf, prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { machineOf } from '#core/prescribing/loads-at-place.ts';
+import { markedThing } from '#core/prescribing/variation/held.ts';
 import type { pages } from './en/pages.ts';
 import type { Args } from './sentence.ts';
 
@@ -36,12 +37,13 @@ export const doseTitle = (dose: Dose, speech: DoseSpeech): string => {
     : speech.say('dose.sets-held', { sets, holds: holds(speech, low, high, seconds) });
 };
 
-/** The weight, or which piece of putty or which ring; that there is none of either. */
+/** The weight, or which piece of putty, which ring or which band; that there is none of either. */
 export const loadText = (dose: Dose, { say, weight }: DoseSpeech): string => {
   const [loadKg, mark] = [prescribedLoadKg(dose), markOf(dose)];
   if (loadKg > 0)
     return say(dose.method === 'variation' ? 'dose.added' : 'dose.load', { weight: weight(loadKg) });
-  return mark === null ? say('dose.no-load') : say('dose.mark', { mark });
+  if (mark === null) return say('dose.no-load');
+  return say(markedThing(dose.exerciseId) === 'band' ? 'dose.mark-band' : 'dose.mark', { mark });
 };
 
 const cuffText = (dose: Dose, { say }: DoseSpeech): readonly string[] => {

@@ -25,7 +25,7 @@ export const changeText = ({ variable, from, to, percent }: DoseChange): string 
     case 'hold':
       return `Each hold: ${from} s → ${to} s${percentText(percent)}.`;
     case 'mark':
-      return `Mark of the putty or ring: ${from} → ${to} (size of the step not known).`;
+      return `Mark of the putty, ring or band: ${from} → ${to} (size of the step not known).`;
     case 'sets':
       return `Sets: ${from} → ${to}.`;
     case 'holds':

@@ -86,7 +86,7 @@ export const variationRequestFields = [
   },
   whole('holdSeconds', 's', 2, 60, 'Seconds of each hold'),
   whole('mostHoldSeconds', 's', 2, 60, 'Longest hold that steps lead to'),
-  whole('mark', '1', 1, 9, 'Mark of the putty or ring, 1 = softest of the clinic’s own row'),
+  whole('mark', '1', 1, 9, 'Mark of the putty, ring or band, 1 = softest of the clinic’s own row'),
   ...common,
 ] as const satisfies readonly Field[];
 

@@ -53,7 +53,7 @@ export interface VariationDose extends DoseBase {
   readonly addedKg: number;
   /** Of an exercise that is pressed and held: `repetitions` are holds. Left out = it moves. */
   readonly hold?: Hold;
-  /** The number on the putty or ring, by the clinic’s own row from soft to firm; left out = none was named. */
+  /** The number on the putty, ring or band, by the clinic’s own row from soft to firm; left out = none was named. */
   readonly mark?: number;
 }
 

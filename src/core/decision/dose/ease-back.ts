@@ -5,6 +5,7 @@
  * diary.
  */
 import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
+import { markKept } from '#core/prescribing/variation/held.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
 import { dayMilliseconds } from '#core/time/day.ts';
 import { milligrams } from '#core/units/units.ts';
@@ -98,7 +99,7 @@ const oneStepDown = (dose: Dose, context: EaseContext): Dose | null => {
   const easier = dose.method === 'variation' ? context.ladder.easier(dose.exerciseId, dose.side) : null;
   if (dose.method !== 'variation' || !easier?.equipmentOwned || easier.side === null) return null;
   const { exerciseId, effectiveLoadKg } = easier;
-  return { ...dose, exerciseId, effectiveLoadKg, side: easier.side ?? dose.side };
+  return { ...markKept(dose, exerciseId), exerciseId, effectiveLoadKg, side: easier.side ?? dose.side };
 };
 
 const previousVersion = ({ history, version }: EaseContext): PrescriptionVersion | undefined =>

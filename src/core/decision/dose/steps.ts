@@ -15,6 +15,7 @@ import { machineOf } from '#core/prescribing/loads-at-place.ts';
 import { nextOwnedLoad } from '#core/prescribing/low-load/load-step.ts';
 import { percentOfOneRepMax } from '#core/prescribing/occlusion/limits.ts';
 import { restrictionSeconds } from '#core/prescribing/occlusion/restriction-time.ts';
+import { markKept } from '#core/prescribing/variation/held.ts';
 import { milligrams } from '#core/units/units.ts';
 import type { Step } from '../answers.ts';
 import type { EngineSettingValues } from '../settings.ts';
@@ -112,7 +113,7 @@ export const stepVariation = (dose: VariationDose, context: StepContext): Candid
   if (!next?.equipmentOwned) return same(dose, ['nothing-left-to-step']);
   if (next.side === null) return same(dose, ['side-to-choose']);
   const harder: VariationDose = {
-    ...dose,
+    ...markKept(dose, next.exerciseId),
     exerciseId: next.exerciseId,
     side: next.side ?? dose.side,
     effectiveLoadKg: next.effectiveLoadKg,

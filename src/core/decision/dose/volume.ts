@@ -19,7 +19,7 @@ export const prescribedLoadKg = (dose: Dose): number =>
 export const heldSeconds = (dose: Dose): number | null =>
   dose.method === 'variation' ? (dose.hold?.seconds ?? null) : null;
 
-/** Number on the putty or ring; null where none was named. */
+/** Number on the putty, ring or band; null where none was named. */
 export const markOf = (dose: Dose): number | null =>
   dose.method === 'variation' ? (dose.mark ?? null) : null;
 

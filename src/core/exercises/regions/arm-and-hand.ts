@@ -49,7 +49,7 @@ const grip = {
   cautions: ['hand-joint-pain'],
 } as const;
 
-const bandArm = { ...arm, methods: ['low-load', 'occlusion'], equipment: ['band'] } as const;
+const bandArm = { ...arm, methods: ['variation', 'low-load', 'occlusion'], equipment: ['band'] } as const;
 
 export const armAndHand: readonly Exercise[] = [
   {

@@ -1,6 +1,6 @@
 /**
- * What a dose of a held exercise, or one on putty or a ring, has beside repetitions: seconds of each hold, and the
- * number on the piece. Putty and rings are told apart by numbers of the clinic's own row; a colour means another
+ * What a dose of a held exercise, or one with putty, a ring or a band, has beside repetitions: seconds of each hold,
+ * and the number on the piece. Putty, rings and bands are told apart by numbers of the clinic's own row; a colour means another
  * force with each maker, and what force a number is nobody has measured.
  */
 import { exerciseById } from '#core/exercises/catalogue.ts';
@@ -11,16 +11,23 @@ import type { VariationDoseInput } from './variation-dose-input.ts';
 
 export const isHeld = (exerciseId: string): boolean => exerciseById(exerciseId)?.isHeld ?? false;
 
-const marked: Readonly<Record<string, 'putty' | 'ring'>> = {
+const marked: Readonly<Record<string, 'putty' | 'ring' | 'band'>> = {
+  band: 'band',
   'exercise putty': 'putty',
   'soft rubber ring': 'ring',
 };
 
 /** What the number stands on; null where nothing of the exercise carries one. */
-export const markedThing = (exerciseId: string): 'putty' | 'ring' | null =>
+export const markedThing = (exerciseId: string): 'putty' | 'ring' | 'band' | null =>
   exerciseById(exerciseId)
     ?.equipment.map((need) => marked[need])
     .find((thing) => thing !== undefined) ?? null;
+
+/** Moved to another exercise; a number of putty says nothing of a band, so it stays only on a thing of its kind. */
+export const markKept = (dose: VariationDose, exerciseId: string): VariationDose => {
+  const { mark, ...unmarked } = dose;
+  return mark === undefined || markedThing(dose.exerciseId) === markedThing(exerciseId) ? dose : unmarked;
+};
 
 type HeldInput = Pick<
   VariationDoseInput,

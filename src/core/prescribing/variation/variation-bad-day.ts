@@ -11,6 +11,7 @@ import { levelOf } from '#core/exercises/ladder/level.ts';
 import { easierStart } from '#core/exercises/ladder/start-level.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
+import { markKept } from './held.ts';
 
 /** The easier level must load no further joint and bring no caution the dose does not already carry. */
 const asksNothingNew = (from: OnSide, to: OnSide): boolean => {
@@ -41,5 +42,6 @@ export const variationBadDay = (
   const easier = easierLevel(dose, person);
   if (!easier)
     return { ...gentler, sets: Math.min(dose.sets, settings['variation-bad-day-sets'] ?? dose.sets) };
-  return { ...gentler, ...easier.start, effectiveLoadKg: easier.level.effectiveLoadKg, addedKg: 0 };
+  const moved = markKept(gentler, easier.start.exerciseId);
+  return { ...moved, ...easier.start, effectiveLoadKg: easier.level.effectiveLoadKg, addedKg: 0 };
 };

@@ -13,7 +13,7 @@ export interface VariationDoseInput {
   /** Of an exercise that is held: seconds of each hold, and the longest that steps lead to. */
   readonly holdSeconds?: number | undefined;
   readonly mostHoldSeconds?: number | undefined;
-  /** Number on the putty or ring. */
+  /** Number on the putty, ring or band. */
   readonly mark?: number | undefined;
   readonly sets?: number | undefined;
   readonly repetitionsLow?: number | undefined;

@@ -12,7 +12,7 @@ import { easierStart, type StartFit, startFit } from '#core/exercises/ladder/sta
 import { answer, type Note, type Outcome, type Refusal, refuse } from '#core/outcome.ts';
 import { checkSettings, type SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
-import { heldParts, heldRefusals } from './held.ts';
+import { heldParts, heldRefusals, markKept } from './held.ts';
 import { variationSettings } from './settings.ts';
 import { variationBadDay } from './variation-bad-day.ts';
 import type { VariationDoseInput } from './variation-dose-input.ts';
@@ -104,7 +104,8 @@ export const proposeVariationDose = (
   const exercise = exerciseById(start.exerciseId);
   if (!exercise) throw new RangeError(`The ladder led to an unknown exercise, ${start.exerciseId}.`);
   const level = levelOf(exercise, input.person);
-  const dose = { ...requested, ...start, effectiveLoadKg: level.effectiveLoadKg };
+  const asked = markKept(requested, start.exerciseId);
+  const dose = { ...asked, ...start, effectiveLoadKg: level.effectiveLoadKg };
   const badDay = variationBadDay(dose, input.person, settings);
   const next = nextLevel(start.exerciseId, input.person);
   const notes: readonly Note[] = variationDoseNotes({

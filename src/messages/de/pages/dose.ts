@@ -22,6 +22,7 @@ export const words = {
   },
   'dose.hold-last': 'Machen Sie weiter, bis Sie kein Halten mehr bis zum Ende schaffen würden.',
   'dose.mark': 'Knete oder Ring mit der Nummer {mark}',
+  'dose.mark-band': 'Band mit der Nummer {mark}',
   'dose.machine': 'in der Praxis: {machine}',
   'dose.scheme': '{sets} Sätze: {scheme} Wiederholungen',
   'dose.load': 'mit {weight}',

@@ -18,6 +18,7 @@ export const words = {
   },
   'dose.hold-last': 'Go on until you could not do another hold to its end.',
   'dose.mark': 'putty or ring marked {mark}',
+  'dose.mark-band': 'band marked {mark}',
   'dose.machine': 'at the clinic: {machine}',
   'dose.scheme': '{sets} sets: {scheme} repetitions',
   'dose.load': 'with {weight}',

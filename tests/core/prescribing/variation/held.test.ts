@@ -4,7 +4,7 @@ import { exercises, exercisesInFamily } from '#core/exercises/catalogue.ts';
 import { changesFromInForce } from '#core/prescribing/changes-from-in-force.ts';
 import { doseInShort, setsInShort } from '#core/prescribing/dose-in-short.ts';
 import { requestOfDose } from '#core/prescribing/request-of-dose.ts';
-import { markedThing } from '#core/prescribing/variation/held.ts';
+import { markedThing, markKept } from '#core/prescribing/variation/held.ts';
 import { variationSettings } from '#core/prescribing/variation/settings.ts';
 import { proposeVariationDose } from '#core/prescribing/variation/variation-dose.ts';
 import type { VariationDoseInput } from '#core/prescribing/variation/variation-dose-input.ts';
@@ -105,9 +105,10 @@ describe('a dose of holds', () => {
 });
 
 describe('a mark', () => {
-  it('goes with putty and rings alone, and is said without a force', () => {
+  it('goes with putty, rings and bands alone, and is said without a force', () => {
     expect(markedThing('putty-squeeze')).toBe('putty');
     expect(markedThing('thumb-out-ring')).toBe('ring');
+    expect(markedThing('curl-band')).toBe('band');
     expect(markedThing('wrist-bend-up')).toBeNull();
     const { dose, working } = proposed({ ...putty, mark: 2 });
     expect(dose.mark).toBe(2);
@@ -117,6 +118,30 @@ describe('a mark', () => {
     );
     expect(requestOfDose({ measurements: [] }, dose)).toMatchObject({ mark: 2 });
     expect(refused({ ...thumb, mark: 2 })).toEqual(['input.mark']);
+  });
+});
+
+describe('a band known by its mark alone', () => {
+  const band = { exerciseId: 'knee-extension-band', side: 'left' } as const;
+
+  it('is dosed by it without a weight, on every exercise with a band', () => {
+    const { dose } = proposed({ ...band, mark: 3 });
+    expect(dose).toMatchObject({ method: 'variation', mark: 3, addedKg: 0, effectiveLoadKg: null });
+    const bands = exercises.filter(({ equipment }) => equipment.includes('band'));
+    expect(bands.length).toBeGreaterThan(8);
+    expect(bands.filter(({ methods }) => !methods.includes('variation')).map(({ id }) => id)).toEqual([]);
+  });
+
+  it('without a mark says that it names no band', () => {
+    const note = notesOf(band).find(({ code }) => code === 'mark-not-given');
+    expect(note?.text).toMatch(/which band to use/);
+  });
+
+  it('keeps its mark on another exercise with a band, and on nothing else', () => {
+    const { dose } = proposed({ ...band, mark: 3 });
+    expect(markKept(dose, 'leg-press-band').mark).toBe(3);
+    expect(markKept(dose, 'wall-sit')).not.toHaveProperty('mark');
+    expect(markKept(dose, 'putty-squeeze')).not.toHaveProperty('mark');
   });
 });
 

@@ -149,7 +149,7 @@ describe('Refusals of a variation', () => {
     expect(refusedCodes({ exerciseId: 'no-such-exercise', side: 'both' })).toEqual([
       'input.exerciseId not-listed',
     ]);
-    expect(refusedCodes({ exerciseId: 'leg-press-band', side: 'left' })).toEqual([
+    expect(refusedCodes({ exerciseId: 'leg-press-machine', side: 'both' })).toEqual([
       'input.exerciseId inconsistent',
     ]);
   });
