@@ -26,15 +26,16 @@ export const groupsPlannedAt = '2026-04-17T09:00:00+01:00';
 const hour = { name: 'Monday strength group', place: 'Large room, ground floor', minutes: 60 };
 
 export const planGroupHours = async (access: Access): Promise<void> => {
-  const plan = (when: string) =>
+  const plan = (id: string, when: string) =>
     writeGroupHour(access, {
+      id,
       row: { ...hour, when, clinicianId: access.actorId },
       clinicianName: access.actorName,
       replaces: null,
     });
-  const earlier = await plan('2026-04-06T10:00');
+  const earlier = await plan('easter-monday-group', '2026-04-06T10:00');
   const planned = (await groupHoursOf(access)).find(({ id }) => id === earlier);
   if (planned) await changeGroupHour(access, planned, 'cancelled', 'The clinic was shut on Easter Monday.');
-  const today = await plan('2026-04-20T10:00');
+  const today = await plan('monday-group', '2026-04-20T10:00');
   for (const { id } of people) await setGroupMember(access, today, id, true);
 };

@@ -87,15 +87,17 @@ export interface WrittenHour {
   readonly clinicianName: string;
   /** The hour whose entry it stands in the place of; null = a new one. */
   readonly replaces: GroupHourOnRecord | null;
+  /** Of a new one; left out = one is made. */
+  readonly id?: string;
 }
 
 /** Inside the caller's write, so that what it replaces is still the one that counts. */
 export const writeGroupHour = (
   access: Access,
-  { row, clinicianName, replaces }: WrittenHour,
+  { row, clinicianName, replaces, id = randomUUID() }: WrittenHour,
 ): Promise<string> =>
   access.store.write(async (tx) => {
-    const now = writtenBy(access);
+    const now = { ...writtenBy(access), ...(replaces ? {} : { id }) };
     const { when: _, ...rest } = row;
     const hourId = replaces?.id ?? now.id;
     const version = (replaces?.entry.version ?? 0) + 1;
