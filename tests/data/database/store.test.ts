@@ -286,16 +286,14 @@ describe('bringing a file up to date', () => {
   it('applies every step once, and nothing the second time', () => {
     store = openStore(freshFile());
     const first = migrateStore(store, migrationsFolder);
-    const second = migrateStore(store, migrationsFolder);
     expect(first).toMatchObject({ ok: true, backup: null });
-    expect(second).toEqual({ ok: true, applied: 0, backup: null });
+    expect(migrateStore(store, migrationsFolder)).toEqual({ ok: true, applied: 0, backup: null });
   });
 
   it('refuses a file that a newer release has written, and says what to do', () => {
     store = freshStore();
-    store.writer.client.exec(
-      "INSERT INTO __drizzle_migrations (hash, created_at) VALUES ('later', 9999999999999)",
-    );
+    const later = "INSERT INTO __drizzle_migrations (hash, created_at) VALUES ('later', 9999999999999)";
+    store.writer.client.exec(later);
     const migrated = migrateStore(store, migrationsFolder);
     expect(migrated.ok ? '' : migrated.reason).toMatch(/newer release.*restore a backup/s);
   });

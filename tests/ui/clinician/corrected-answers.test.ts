@@ -20,6 +20,7 @@ const linesOn = (day: string, changes: readonly AnswerChange[]) => {
       prescriptions: [{ itemId: 'i', version: 1, dose: weightDose, signedName: null }],
       responses: [],
       corrected: [{ day: '2026-03-10', changes }],
+      supervised: [{ day: '2026-03-04', name: 'Ada Verrin' }],
     },
     choice: { version: null },
     clock: {},
@@ -27,6 +28,11 @@ const linesOn = (day: string, changes: readonly AnswerChange[]) => {
   const chart = reviewChartOf(series(answeredSessions(['2026-03-04', '2026-03-10'], 2)), chartNames(props));
   return chart.days.find((one) => one.day === day)?.lines ?? [];
 };
+
+it('the day of a session in a group hour says who supervised it, and no other day does', () => {
+  expect(linesOn('2026-03-04', [])).toContain('Entered by Ada Verrin, who supervised the session.');
+  expect(linesOn('2026-03-10', []).join(' ')).not.toContain('supervised');
+});
 
 describe('the day of a corrected session', () => {
   it('says each answer before and after, with its exercise, set or joint', () => {

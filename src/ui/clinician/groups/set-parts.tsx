@@ -43,33 +43,44 @@ const effortText = ({ effort }: SetDone): string =>
 const loadOf = ({ exercise, dose }: ExerciseNow, typed: Typed): number =>
   scoreIn(typed[loadName(exercise.itemId)]) ?? prescribedLoadKg(dose);
 
-/** A number that is not what was prescribed, or another weight. */
-const OtherSet = ({ now, typed, press, onDone }: ExerciseProps & { readonly onDone: () => void }) => {
+interface OtherProps extends ExerciseProps {
+  readonly onDone: () => void;
+}
+
+/** What is typed of another number or weight; nothing that cannot be read is taken. */
+const useOther = ({ now, typed, press, onDone }: OtherProps) => {
   const { exercise, dose, next, isEasier } = now;
   const [count, setCount] = useState('');
   const [load, setLoad] = useState(String(loadOf(now, typed)));
   const [errors, setErrors] = useState<{ readonly count?: string; readonly load?: string }>({});
   const hasLoad = prescribedLoadKg(dose) > 0;
-  const as = { [asName(exercise.itemId)]: isEasier ? 'easier' : 'planned' };
-  const take = (repetitions: string) => {
-    const kg = readNumber(load);
-    press({
-      ...as,
-      [setName(exercise.itemId, next ?? 1)]: repetitions,
-      ...(hasLoad && kg !== null ? { [loadName(exercise.itemId)]: String(kg) } : {}),
-    });
-    onDone();
-  };
-  const send = (event: FormEvent) => {
-    event.preventDefault();
+  const take = (isCounted: boolean) => {
     const [repetitions, kg] = [readNumber(count), readNumber(load)];
-    const isCount = Number.isInteger(repetitions) && repetitions! >= 0 && repetitions! <= mostRepetitions;
+    const isCount =
+      !isCounted || (Number.isInteger(repetitions) && repetitions! >= 0 && repetitions! <= mostRepetitions);
     const isLoad = !hasLoad || (kg !== null && kg >= 0 && kg <= 500);
     setErrors({
       ...(isCount ? {} : { count: say('set.other.number', { most: mostRepetitions }) }),
       ...(isLoad ? {} : { load: say('set.other.weight') }),
     });
-    if (isCount && isLoad) take(String(repetitions));
+    if (!isCount || !isLoad) return;
+    press({
+      [asName(exercise.itemId)]: isEasier ? 'easier' : 'planned',
+      [setName(exercise.itemId, next ?? 1)]: isCounted ? String(repetitions) : notSaid,
+      ...(hasLoad ? { [loadName(exercise.itemId)]: String(kg) } : {}),
+    });
+    onDone();
+  };
+  return { count, setCount, load, setLoad, errors, hasLoad, take };
+};
+
+/** A number that is not what was prescribed, or another weight. */
+const OtherSet = (props: OtherProps) => {
+  const { exercise, dose } = props.now;
+  const { count, setCount, load, setLoad, errors, hasLoad, take } = useOther(props);
+  const send = (event: FormEvent) => {
+    event.preventDefault();
+    take(true);
   };
   const held = heldSeconds(dose) !== null;
   return (
@@ -94,7 +105,7 @@ const OtherSet = ({ now, typed, press, onDone }: ExerciseProps & { readonly onDo
       ) : null}
       <div className="presses">
         <SendButton>{say('set.other.take')}</SendButton>
-        <Button tone="plain" onClick={() => take(notSaid)}>
+        <Button tone="plain" onClick={() => take(false)}>
           {say('set.other.unknown')}
         </Button>
       </div>

@@ -20,6 +20,24 @@ interface SignsProps extends PersonPart {
   readonly onReport: (flags: readonly RedFlag[]) => void;
 }
 
+interface TicksProps {
+  readonly options: ReturnType<typeof signOptions>;
+  readonly name: string;
+  readonly ticked: readonly RedFlag[];
+  readonly onTick: (flags: readonly RedFlag[]) => void;
+}
+
+const Ticks = ({ options, name, ticked, onTick }: TicksProps) =>
+  options.map(({ value, label }) => (
+    <CheckField
+      key={value}
+      name={`${name}-${value}`}
+      label={label}
+      isChecked={ticked.includes(value)}
+      onSwitch={(isTicked) => onTick(isTicked ? [...ticked, value] : ticked.filter((one) => one !== value))}
+    />
+  ));
+
 export const SignsPart = ({ person, name, question, isShort, press, onSlip, onReport }: SignsProps) => {
   const { patientId, today } = person;
   const [isTicking, setTicking] = useState(onSlip !== undefined);
@@ -28,21 +46,11 @@ export const SignsPart = ({ person, name, question, isShort, press, onSlip, onRe
   const lines = isShort ? familyLines(today.hasCuff) : options.map(({ label }) => label);
   const none = () =>
     press({ [name]: flagsText([]), [`${name}-form`]: isShort && !isTicking ? 'short' : undefined });
-  const switched = (flag: RedFlag) => (isTicked: boolean) =>
-    setTicked((before) => (isTicked ? [...before, flag] : before.filter((one) => one !== flag)));
   return (
     <fieldset className="press-row">
       <legend>{question}</legend>
       {isTicking ? (
-        options.map(({ value, label }) => (
-          <CheckField
-            key={value}
-            name={`${name}-${patientId}-${value}`}
-            label={label}
-            isChecked={ticked.includes(value)}
-            onSwitch={switched(value)}
-          />
-        ))
+        <Ticks options={options} name={`${name}-${patientId}`} ticked={ticked} onTick={setTicked} />
       ) : (
         <ul className="signs-read small">
           {lines.map((line) => (

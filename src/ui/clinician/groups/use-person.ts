@@ -69,6 +69,10 @@ const useSendingAgain = (isWaiting: boolean, send: () => void) => {
   }, [isWaiting]);
 };
 
+const dropDraft = (patientId: string): void => {
+  client.clinician.drafts.drop.mutate({ patientId, form: 'group-hour' }).catch(() => undefined);
+};
+
 const useSending = (at: AtHour, patientId: string, onStored: () => Promise<void>) => {
   const [isBusy, setBusy] = useState(false);
   const [isWaiting, setWaiting] = useState(false);
@@ -96,6 +100,12 @@ const useSending = (at: AtHour, patientId: string, onStored: () => Promise<void>
   return { isBusy, isWaiting, problem, send, change: () => setWaiting(false) };
 };
 
+/** What is changed after it was to be sent ends anew; a session on record keeps its times. */
+const pressed = (before: Typed, change: Change, now: string): Typed => {
+  const ended = before.amends === undefined ? undefined : before.ended;
+  return changed(before, { began: before.began ?? now, ended, ...change });
+};
+
 export const usePerson = (first: GroupPerson, at: AtHour) => {
   const { hourId, instant } = at;
   const { patientId } = first;
@@ -110,12 +120,7 @@ export const usePerson = (first: GroupPerson, at: AtHour) => {
   });
   const press = (change: Change) => {
     setDone(false);
-    setTyped((before) => {
-      const began = before.began ?? String(instant());
-      // What is changed after it was to be sent ends anew; a session on record keeps its times.
-      const ended = before.amends === undefined ? undefined : before.ended;
-      return changed(before, { began, ended, ...change });
-    });
+    setTyped((before) => pressed(before, change, String(instant())));
   };
   /** The end is that of the first sending, so that what is sent again is the same. */
   const sendAs = (change: Change) => {
@@ -143,7 +148,7 @@ export const usePerson = (first: GroupPerson, at: AtHour) => {
     onLeave: () => {
       setDone(true);
       setTyped({ hour: hourId });
-      void client.clinician.drafts.drop.mutate({ patientId, form: 'group-hour' }).catch(() => undefined);
+      dropDraft(patientId);
     },
   };
 };
