@@ -7,7 +7,7 @@ import { SignOut } from './sign-out.tsx';
 const places = [
   { href: '/worklist', text: 'Worklist' },
   { href: '/patients', text: 'Patients' },
-  { href: '/groups', text: 'Group hours' },
+  { href: '/groups', text: say('group-hours') },
   { href: '/calculations', text: 'Calculations' },
 ] as const;
 

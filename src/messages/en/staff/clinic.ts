@@ -2,6 +2,7 @@
 import { sayIn } from '../../say.ts';
 
 export const words = {
+  'group-hours': 'Group hours',
   optional: '{label} (optional)',
   'no-such-day':
     '“{field}”: there is no such day. Enter its day, month and year, such as 31 March 2026, and send again.',

@@ -5,7 +5,7 @@ import { wholeDayText } from '../../language/text-of-time.ts';
 
 export const whenInWords = (hour: Pick<GroupHour, 'when'>): string => {
   const { day, time } = beginOf(hour);
-  return say('when', { day: wholeDayText(day), time });
+  return say('when', { on: wholeDayText(day), time });
 };
 
 export const lineInWords = ({

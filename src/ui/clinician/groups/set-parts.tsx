@@ -6,9 +6,9 @@ import { mostRepetitions } from '#core/record/entries.ts';
 import { massInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { NumberField } from '#ui/design-system/number-field.tsx';
 import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
-import { TextField } from '#ui/design-system/text-field.tsx';
 import {
   asName,
   type ExerciseNow,
@@ -85,19 +85,19 @@ const OtherSet = (props: OtherProps) => {
   const held = heldSeconds(dose) !== null;
   return (
     <ScriptedForm className="stack-close" isQuiet onSubmit={send}>
-      <TextField
+      <NumberField
         name={`count-${exercise.itemId}`}
         label={say(held ? 'set.other.count-held' : 'set.other.count')}
-        inputMode="numeric"
+        isWhole
         value={count}
         error={errors.count}
         onChange={(event) => setCount(event.target.value)}
       />
       {hasLoad ? (
-        <TextField
+        <NumberField
           name={`load-${exercise.itemId}`}
-          label={`${say('set.other.load')}, kg`}
-          inputMode="decimal"
+          label={say('set.other.load')}
+          unit="kg"
           value={load}
           error={errors.load}
           onChange={(event) => setLoad(event.target.value)}

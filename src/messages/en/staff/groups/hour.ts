@@ -33,10 +33,8 @@ export const words = {
   'told.title': 'What stands or changed',
   'no-exercises': 'No prescription is in force.',
 
-  'signs.none': 'None of these',
   'signs.some': 'One of these, or not sure',
   'signs.which': 'Tick what the person has.',
-  'signs.whole-list': 'Ask the full list',
   'signs.report': {
     by: 'count',
     one: 'Report this sign and stop the session',
@@ -63,7 +61,6 @@ export const words = {
   'before.change': 'Change the answers before the work',
   easier: 'Easier session for everything not begun',
   'easier.not': 'As planned again',
-  'news.which': 'What is new',
   'news.note': 'It stands on the worklist until somebody has looked at it.',
 
   'set.line': 'Set {set}: {count}, {effort}',

@@ -11,7 +11,7 @@ export const words = {
   'none.coming': 'No group hour is planned.',
   past: { by: 'count', one: 'Earlier, {count}', other: 'Earlier, {count}' },
   'none.past': 'There is no earlier group hour.',
-  when: '{day}, {time}',
+  when: '{on}, {time}',
   line: '{place}. {clinician}, {minutes} minutes.',
   people: { by: 'count', one: '1 person', other: '{count} people' },
   'people.none': 'Nobody belongs to it yet',
