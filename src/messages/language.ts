@@ -13,6 +13,7 @@ import type { LimitedBy } from '#core/prescribing/cautions/patient-caution.ts';
 import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
 import type { pages } from './en/pages.ts';
+import type { calendar } from './en/sentences/calendar.ts';
 import type { danger } from './en/sentences/danger.ts';
 import type { doseChanges } from './en/sentences/dose-changes.ts';
 import type { hours } from './en/sentences/hours.ts';
@@ -51,6 +52,7 @@ export interface Sentences {
   readonly 'plan-paper': Same<typeof planPaper>;
   readonly 'record-paper': Same<typeof recordPaper>;
   readonly hours: Same<typeof hours>;
+  readonly calendar: Same<typeof calendar>;
 }
 
 export interface Language {

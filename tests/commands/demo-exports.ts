@@ -1,6 +1,8 @@
 /** Exports of the demo clinic by command; they stand with the papers because both need its file, which takes a while to make. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import { parse } from 'csv-parse/sync';
+import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import { run as exportRecords } from '#commands/exchange/export.ts';
 import { openStore } from '#data/open-store.ts';
@@ -79,6 +81,33 @@ export const exportsOfDemo = ({ file, out }: Files): unknown =>
       for (const clinic of readdirSync(to)) expect(faultsOfSet(linesOf(path.join(to, clinic)))).toEqual([]);
       const patients = readFileSync(path.join(to, 'demo-clinic', 'Patient.ndjson'), 'utf8');
       expect(patients.trim().split('\n')).toHaveLength(stories.length);
+    });
+
+    it('writes everything of one person as CSV with its dictionary, and of a clinic as one file a table', async () => {
+      const [one, all] = [out('one-csv'), out('all-csv')];
+      await asked('--patient', 'steady-progress', '--format', 'csv', '--mark', '--out', one);
+      expect(readFileSync(path.join(one, 'morning.csv'), 'utf8').startsWith('\uFEFFpatientId,')).toBe(true);
+      expect(readdirSync(one)).toContain('dictionary.csv');
+      expect(await asked('--clinic', '--format', 'csv', '--out', all)).toMatchObject({ code: 0 });
+      const rows: { patientId: string }[] = parse(
+        readFileSync(path.join(all, 'demo-clinic', 'patient_identity.csv')),
+        { columns: true },
+      );
+      expect(rows.map(({ patientId }) => patientId).sort()).toEqual(stories.map(({ id }) => id).sort());
+    });
+
+    it('writes a calendar of one person and one each of a clinic, in the language asked for', async () => {
+      const [one, all] = [out('one.ics'), out('all-calendars')];
+      await asked('--patient', 'steady-progress', '--format', 'calendar', '--language', 'de', '--out', one);
+      const calendar = new ICAL.Component(ICAL.parse(readFileSync(one, 'utf8')));
+      const events = calendar.getAllSubcomponents('vevent').map((part) => new ICAL.Event(part).summary);
+      expect(new Set(events)).toEqual(new Set(['Fragen am Morgen', 'Übungen', 'Termin in der Praxis']));
+      await asked('--clinic', '--format', 'calendar', '--out', all);
+      const list = readFileSync(path.join(all, 'demo-clinic', 'people.txt'), 'utf8');
+      expect(list.trim().split('\n')).toHaveLength(stories.length);
+      // Nothing has been signed for her yet.
+      const none = await asked('--patient', 'first-visit', '--format', 'calendar', '--out', out('none.ics'));
+      expect(none).toMatchObject({ code: 1, problem: expect.stringContaining('Nothing is planned') });
     });
 
     it('never writes over what is there', async () => {

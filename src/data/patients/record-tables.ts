@@ -51,6 +51,39 @@ export type RecordRows = {
     : never;
 };
 
+export interface RecordColumn {
+  readonly name: string;
+  readonly kind: 'text' | 'number' | 'yes-no' | 'instant' | 'structure';
+  readonly mayBeEmpty: boolean;
+  /** Words it keeps to; empty = any. */
+  readonly words: readonly string[];
+  /** As the file names it, with its scale and unit. */
+  readonly stored: string;
+}
+
+const kindOf = (name: string, { dataType, columnType }: SQLiteColumn): RecordColumn['kind'] => {
+  if (dataType === 'boolean') return 'yes-no';
+  // Instants are whole numbers of milliseconds, and are named so.
+  if (dataType === 'number') return /At$|^until$|Since$/.test(name) ? 'instant' : 'number';
+  return columnType === 'SQLiteCustomColumn' ? 'structure' : 'text';
+};
+
+/** The columns of each table, in the order of the schema. */
+export const recordColumns: Readonly<Record<string, readonly RecordColumn[]>> = Object.fromEntries(
+  exportedTables.map(({ name: table, table: of }) => [
+    table,
+    Object.entries(getTableColumns(of) as Record<string, SQLiteColumn>)
+      .filter(([name]) => name !== 'clinicId' && name !== 'patientId')
+      .map(([name, column]) => ({
+        name,
+        kind: kindOf(name, column),
+        mayBeEmpty: !column.notNull,
+        words: column.enumValues ?? [],
+        stored: column.name,
+      })),
+  ]),
+);
+
 const rowsIn = async (access: Access, patientId: string, told: Told): Promise<readonly Row[]> => {
   const rows: Row[] = await access.store.read
     .select()

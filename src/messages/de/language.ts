@@ -2,6 +2,7 @@
 import type { Language } from '../language.ts';
 import { forms } from './forms.ts';
 import { pages } from './pages.ts';
+import { calendar } from './sentences/calendar.ts';
 import { alwaysCautions, limits, unchecked } from './sentences/cautions-always.ts';
 import { exerciseCautions } from './sentences/cautions-exercise.ts';
 import { medicineCautions, screeningCautions } from './sentences/cautions-health.ts';
@@ -70,6 +71,7 @@ export const sentences = {
   'plan-paper': planPaper,
   'record-paper': recordPaper,
   hours,
+  calendar,
 } as const satisfies Language['sentences'];
 
 export const language: Language = { forms, pages, sentences };

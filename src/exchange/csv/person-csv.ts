@@ -1,0 +1,76 @@
+/** The record as CSV: a file for each table that has rows, and a dictionary of every column beside them. */
+import { type RecordColumn, type RecordRows, recordColumns } from '#data/patients/record-tables.ts';
+import { type Cell, csvLines } from './cells.ts';
+import { tables } from './tables.ts';
+
+type Row = Readonly<Record<string, unknown>>;
+
+const cellOf = ({ kind }: RecordColumn, value: unknown): Cell => {
+  if (value === null || value === undefined) return null;
+  if (kind === 'instant') return new Date(Number(value)).toISOString();
+  if (kind === 'yes-no') return value ? 'yes' : 'no';
+  if (kind === 'structure') return JSON.stringify(value);
+  return typeof value === 'number' ? value : String(value);
+};
+
+export const headOf = (table: string): string =>
+  csvLines([['patientId', ...(recordColumns[table] ?? []).map(({ name }) => name)]]);
+
+export interface TableLines {
+  readonly table: string;
+  readonly rows: number;
+  readonly lines: string;
+}
+
+/** Lines without a head, of the tables that have rows of this person. */
+export const personTables = (patientId: string, rows: RecordRows): readonly TableLines[] =>
+  Object.keys(tables).flatMap((table) => {
+    const own = (rows as Readonly<Record<string, readonly Row[]>>)[table] ?? [];
+    const columns = recordColumns[table] ?? [];
+    if (own.length === 0) return [];
+    const lines = csvLines(
+      own.map((row) => [patientId, ...columns.map((column) => cellOf(column, row[column.name]))]),
+    );
+    return [{ table, rows: own.length, lines }];
+  });
+
+const kindInWords: Readonly<Record<RecordColumn['kind'], string>> = {
+  text: 'text',
+  number: 'number',
+  'yes-no': 'yes or no',
+  instant: 'instant of UTC, ISO 8601',
+  structure: 'several values as JSON',
+};
+
+const units: readonly (readonly [RegExp, string])[] = [
+  [/_0_10$|^usual_pain|^acceptable_pain|^usual_fatigue$/, '0 to 10'],
+  [/_kg$/, 'kg'],
+  [/_minutes$/, 'min'],
+  [/_degrees$/, 'degrees'],
+  [/_g$/, 'g per day'],
+  [/_kcal$/, 'kcal per day'],
+  [/^every_days$|^days$/, 'days'],
+];
+
+const unitOf = ({ stored, kind }: RecordColumn): string =>
+  kind === 'number' ? (units.find(([name]) => name.test(stored))?.[1] ?? '') : '';
+
+/** Every column of every table, whether this record has rows of it or not. */
+export const dictionary = (): string =>
+  csvLines([
+    ['table', 'a row is', 'column', 'kind', 'unit or scale', 'may be empty', 'one of'],
+    ...Object.entries(tables).flatMap(([table, about]) => [
+      [table, about, 'patientId', 'text', '', 'no', ''],
+      ...(recordColumns[table] ?? []).map((column): Cell[] => [
+        ...[table, about, column.name, kindInWords[column.kind], unitOf(column)],
+        ...[column.mayBeEmpty ? 'yes' : 'no', column.words.join(' | ')],
+      ]),
+    ]),
+  ]);
+
+export const readMe = `A file for each kind of row, and dictionary.csv with every column of all of them.
+Comma, quotes where needed, lines ended by CR and LF, UTF-8 (RFC 4180). Empty means not answered, not asked or
+not known, never zero. Entries stay as they were recorded: the file "correction" names those entered in error, and an
+entry that "amends" another replaces it. A text that a spreadsheet would take for a formula has an apostrophe before
+it; numbers are as they are.
+`;

@@ -1,0 +1,105 @@
+/** Which days of a plan stand in the calendar of a person, and which do not. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { planRetest } from '#data/assessment/retest-plans.ts';
+import { reportSign } from '#data/danger/warning-signs.ts';
+import type { Store } from '#data/database/store.ts';
+import { saveProgramme } from '#data/prescribing/programmes.ts';
+import { bookReview } from '#data/review/review-bookings.ts';
+import type { CalendarEvent } from '#exchange/calendar/calendar.ts';
+import { personCalendarOf } from '#exchange/calendar/person-calendar.ts';
+import { type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+let store: Store;
+let setting: Setting;
+
+beforeEach(async () => {
+  store = freshStore();
+  setting = await twoClinics(store);
+});
+afterEach(() => store.close());
+
+const eventsOf = async (kind?: CalendarEvent['kind']) => {
+  const calendar = await personCalendarOf(setting.clinician, setting.patientId, 'en');
+  return calendar!.events.filter((event) => kind === undefined || event.kind === kind);
+};
+const days = (events: readonly CalendarEvent[]) => events.map(({ day }) => day);
+
+const planned = async () => {
+  const { itemId } = await signedExercise(setting.clinician, setting.patientId);
+  await saveProgramme(setting.clinician, setting.patientId, [{ itemId, weekdays: [1, 4] }]);
+};
+
+describe('the calendar of a person', () => {
+  it('has the sessions of the plan on their weekdays, eight weeks ahead, and every morning', async () => {
+    await planned();
+    expect(days(await eventsOf('session')).slice(0, 4)).toEqual([
+      '2026-03-02',
+      '2026-03-05',
+      '2026-03-09',
+      '2026-03-12',
+    ]);
+    expect(await eventsOf('session')).toHaveLength(16);
+    expect(await eventsOf('morning')).toHaveLength(56);
+  });
+
+  it('rings at the same hour by the clock of the clinic before and after its clocks change', async () => {
+    await planned();
+    const hours = new Map(
+      (await eventsOf('session')).map(({ day, at }) => [day, new Date(at!).getUTCHours()]),
+    );
+    expect([hours.get('2026-03-26'), hours.get('2026-03-30')]).toEqual([17, 16]);
+  });
+
+  it('reminds nobody of exercising while a warning sign is open; mornings are still asked', async () => {
+    await planned();
+    await reportSign(setting.clinician, setting.patientId, {
+      ...{
+        source: 'telephone',
+        flags: ['chest-pain'],
+        joint: null,
+        entryId: null,
+        remark: null,
+        reason: 'Rang',
+      },
+    });
+    expect(await eventsOf('session')).toEqual([]);
+    expect((await eventsOf('morning')).length).toBeGreaterThan(0);
+  });
+
+  it('has the review as booked, by the clock or for the whole day, and nothing of one taken back', async () => {
+    let now = setting.clinician.now;
+    const book = (day: string | null, time: string | null) => {
+      now += 1;
+      return bookReview({ ...setting.clinician, now }, setting.patientId, {
+        day,
+        time,
+        place: time && 'Room 2',
+      });
+    };
+    await book('2026-04-01', '10:30');
+    expect(await eventsOf('review')).toMatchObject([
+      { day: '2026-04-01', at: Date.parse('2026-04-01T09:30:00Z'), place: 'Room 2' },
+    ]);
+    await book('2026-04-02', null);
+    expect(await eventsOf('review')).toMatchObject([{ day: '2026-04-02', at: null }]);
+    await book(null, null);
+    expect(await eventsOf('review')).toEqual([]);
+  });
+
+  it('says that something is to be measured, and never what, which joint or which exercise', async () => {
+    await planned();
+    await planRetest(setting.clinician, setting.patientId, {
+      measure: 'range-of-movement',
+      dueOn: '2026-03-20',
+      everyDays: null,
+    });
+    expect(days(await eventsOf('retest'))).toEqual(['2026-03-20']);
+    expect(JSON.stringify(await eventsOf())).not.toMatch(/knee|osteoarthritis|range|extension/i);
+  });
+
+  it('is empty where nothing is planned, and of nobody from another clinic', async () => {
+    expect(await eventsOf()).toEqual([]);
+    expect(await personCalendarOf(setting.stranger, setting.patientId, 'en')).toBeNull();
+  });
+});
