@@ -3,7 +3,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { isSame } from '#core/decision/replay.ts';
 import type { Access } from '#data/access.ts';
 import type { Store } from '#data/database/store.ts';
-import { replayableDecisions } from '#data/decision/decisions.ts';
+import { replayableDecisions } from '#data/decision/replayable-decisions.ts';
 import { peopleOf } from '#data/patients/people.ts';
 import { decideAllAgain, decisionsStored } from '#data/replay/decide-again.ts';
 import { gatherAnew } from '#data/replay/gather-anew.ts';

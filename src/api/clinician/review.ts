@@ -8,8 +8,9 @@ import { baselineFields, responseConsistent, responseFields } from '#core/record
 import { addDays } from '#core/time/day.ts';
 import { onWholeRecord } from '#data/decision/decide-queries.ts';
 import { respond, responsesOf } from '#data/decision/decision-responses.ts';
-import { type Decision, decisionById } from '#data/decision/decisions.ts';
+import type { Decision } from '#data/decision/decisions.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
+import { decisionById } from '#data/decision/replayable-decisions.ts';
 import { confirmEntry } from '#data/entries/confirm-entry.ts';
 import { sendMessage } from '#data/messages/messages.ts';
 import { baselinesOf } from '#data/patients/baselines.ts';

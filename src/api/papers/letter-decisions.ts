@@ -2,7 +2,7 @@
 import type { Plan } from '#core/plan/plan.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { decisionById } from '#data/decision/decisions.ts';
+import { decisionById } from '#data/decision/replayable-decisions.ts';
 import { inForce, type Prescription } from '#data/prescribing/prescriptions.ts';
 import type { LetterPaper } from '#papers/letter/letter-paper.ts';
 

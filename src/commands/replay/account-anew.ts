@@ -2,7 +2,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { isSame } from '#core/decision/replay.ts';
 import type { Access } from '#data/access.ts';
-import { type ReplayableDecision, replayableDecisions } from '#data/decision/decisions.ts';
+import { type ReplayableDecision, replayableDecisions } from '#data/decision/replayable-decisions.ts';
 import { peopleOf } from '#data/patients/people.ts';
 import { type GatheredLook, gatherAnew } from '#data/replay/gather-anew.ts';
 import { say } from '../say.mjs';

@@ -9,11 +9,13 @@ import { preApprovalRows } from '../episode/limits-and-pre-approvals.ts';
 import { engineWindowDays, recordQueries } from '../patients/record-queries.ts';
 import { planQueries } from '../plan/plan-queries.ts';
 import { proposalRows } from './decisions.ts';
+import { settingsIds } from './settings-stored.ts';
 
 const together = togetherOf([
   ...recordQueries,
   ...planQueries,
   { query: proposalRows },
+  { query: settingsIds },
   { query: preApprovalRows },
 ]);
 

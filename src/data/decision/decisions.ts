@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, getTableColumns, gte, sql } from 'drizzle-orm';
 import type { Answers, Contact, DecisionWord } from '#core/decision/answers.ts';
 import type { WorklistReason } from '#core/decision/dose/proposal.ts';
-import { type Facts, wholeFacts } from '#core/decision/facts/facts.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
@@ -17,6 +17,7 @@ import { insertRows } from '../database/insert-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
 import { decision, proposal } from '../schema/schema.ts';
+import { storeSettings } from './settings-stored.ts';
 
 export interface NewDecision {
   readonly joint: Joint;
@@ -39,12 +40,6 @@ export interface Decision extends Answers {
   readonly evaluatedAt: number;
   readonly day: Day;
   readonly engineVersion: string;
-}
-
-/** With all that is needed to take it again. */
-export interface ReplayableDecision extends Decision {
-  readonly facts: Facts;
-  readonly settings: SettingValues;
 }
 
 export interface NewProposal {
@@ -80,7 +75,11 @@ export const storeDecisions = (
 ): Promise<readonly string[]> =>
   access.store.write(async (tx) => {
     const own = { clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
-    const rows = made.map(({ answers, ...rest }) => ({ id: randomUUID(), ...own, ...rest, ...answers }));
+    const used = made.map(({ settings }) => settings);
+    const settingsIds = await storeSettings(tx, access, used);
+    const rows = made.map(({ answers, settings: _, ...rest }, place) => {
+      return { id: randomUUID(), ...own, ...rest, settingsId: settingsIds[place]!, ...answers };
+    });
     insertRows(tx, decision, rows);
     if (rows.length > 0) changed(access, patientId);
     for (const { id, joint, cause } of rows)
@@ -103,7 +102,7 @@ export const storeProposals = (
       await auditWrite(tx, access, 'proposal', { subjectId: id, patientId, detail: { itemId, effect } });
   });
 
-const told = {
+export const told = {
   id: decision.id,
   joint: decision.joint,
   sessionId: decision.sessionId,
@@ -118,19 +117,16 @@ const told = {
   contact: decision.contact,
   reasons: decision.reasons,
 };
-const replayable = { ...told, facts: decision.facts, settings: decision.settings };
-
-const since = and(ofPatient(decision), gte(decision.day, sql.placeholder('since')));
+export const decisionsFrom = and(ofPatient(decision), gte(decision.day, sql.placeholder('since')));
 
 const decisionsSince = patientQuery((db) =>
-  db.select(told).from(decision).where(since).orderBy(asc(decision.evaluatedAt)),
+  db.select(told).from(decision).where(decisionsFrom).orderBy(asc(decision.evaluatedAt)),
 );
 
-const replayableSince = patientQuery((db) =>
-  db.select(replayable).from(decision).where(since).orderBy(asc(decision.evaluatedAt)),
-);
-
-const ofJoint = <R extends { readonly joint: string }>(row: R) => ({ ...row, joint: row.joint as Joint });
+export const ofJoint = <R extends { readonly joint: string }>(row: R) => ({
+  ...row,
+  joint: row.joint as Joint,
+});
 
 /** Decisions of a patient from a day on, oldest first. */
 export const decisionsOf = async (
@@ -138,32 +134,6 @@ export const decisionsOf = async (
   patientId: string,
   since: Day,
 ): Promise<readonly Decision[]> => (await decisionsSince(access, patientId, { since })).map(ofJoint);
-
-/** The same with the facts and the clinic's choices each was taken on, which are most of what is stored. */
-export const replayableDecisions = async (
-  access: Access,
-  patientId: string,
-  since: Day,
-): Promise<readonly ReplayableDecision[]> =>
-  (await replayableSince(access, patientId, { since })).map((row) => ({
-    ...ofJoint(row),
-    facts: wholeFacts(row.facts),
-  }));
-
-/** One decision with all that is needed to take it again; null where the patient has none of this id. */
-export const decisionById = async (
-  access: Access,
-  patientId: string,
-  id: string,
-): Promise<ReplayableDecision | null> => {
-  const [row] = await access.store.read
-    .select(replayable)
-    .from(decision)
-    .where(
-      and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId), eq(decision.id, id)),
-    );
-  return row ? { ...ofJoint(row), facts: wholeFacts(row.facts) } : null;
-};
 
 /** Whose decision it is, whatever the clinic; for a command, which asks for no record by itself. */
 export const ownerOfDecision = async (

@@ -1,11 +1,12 @@
 /** Every stored decision decided again from its stored facts, and accounted for: none is left out. */
-import { and, asc, eq, gt, type SQL, sql } from 'drizzle-orm';
+import { and, asc, eq, getTableColumns, gt, type SQL, sql } from 'drizzle-orm';
 import type { Answers } from '#core/decision/answers.ts';
 import { type DecidedAgain, decidedAgain } from '#core/decision/replay.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Store } from '../database/store.ts';
-import { decision } from '../schema/schema.ts';
+import { ofItsSettings } from '../decision/settings-stored.ts';
+import { decision, decisionSettings } from '../schema/schema.ts';
 
 export interface AccountedFor {
   readonly id: string;
@@ -33,9 +34,21 @@ const wanted = ({ clinicId, patientId }: WhoseDecisions, after: string): SQL | u
   );
 
 const pageAfter = (store: Store, whose: WhoseDecisions, after: string) =>
-  store.read.select().from(decision).where(wanted(whose, after)).orderBy(asc(decision.id)).limit(pageSize);
+  store.read
+    .select({ ...getTableColumns(decision), settings: decisionSettings.settings })
+    .from(decision)
+    .leftJoin(decisionSettings, ofItsSettings())
+    .where(wanted(whose, after))
+    .orderBy(asc(decision.id))
+    .limit(pageSize);
 
 type Row = Awaited<ReturnType<typeof pageAfter>>[number];
+
+/** The file refuses a decision without its settings; one that was put in behind the product is told all the same. */
+const settingsAreGone: DecidedAgain = {
+  outcome: 'not-replayable',
+  reason: 'the settings it was made under are not stored',
+};
 
 const accounted = (row: Row): AccountedFor => {
   const { id, clinicId, patientId, day, engineVersion, facts, settings } = row;
@@ -49,7 +62,7 @@ const accounted = (row: Row): AccountedFor => {
     day,
     engineVersion,
     before,
-    again: decidedAgain({ facts, settings, engineVersion, answers: before }),
+    again: settings ? decidedAgain({ facts, settings, engineVersion, answers: before }) : settingsAreGone,
   };
 };
 

@@ -6,9 +6,10 @@ import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { ofItsSettings } from '../decision/settings-stored.ts';
 import { morningRows, sessionRows } from '../entries/logs.ts';
 import { clinicOf } from '../patients/people.ts';
-import { decision } from '../schema/schema.ts';
+import { decision, decisionSettings } from '../schema/schema.ts';
 
 export interface Look extends Moment {
   /** Of a decision stored then; null where none was, and the clinic's settings of that instant hold. */
@@ -17,8 +18,9 @@ export interface Look extends Moment {
 
 const decidedRows = patientQuery((db) =>
   db
-    .select({ instant: decision.evaluatedAt, day: decision.day, settings: decision.settings })
+    .select({ instant: decision.evaluatedAt, day: decision.day, settings: decisionSettings.settings })
     .from(decision)
+    .innerJoin(decisionSettings, ofItsSettings())
     .where(and(ofPatient(decision), gte(decision.day, sql.placeholder('from'))))
     .orderBy(asc(decision.evaluatedAt)),
 );

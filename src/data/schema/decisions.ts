@@ -8,6 +8,7 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { prescription } from './clinical.ts';
+import { decisionSettings } from './decision-settings.ts';
 import { dayShape, kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
@@ -27,7 +28,7 @@ export const decision = kit.appendOnly(
     evaluatedAt: kit.instant('evaluated_at'),
     day: kit.day('day'),
     facts: kit.json<FactsOfAnyVersion>('facts'),
-    settings: kit.sharedJson<SettingValues>('settings'),
+    settingsId: kit.id('settings_id').references(() => decisionSettings.id),
     engineVersion: kit.text('engine_version'),
     decision: kit.word('decision', decisionWords),
     largestStep: kit.wordOrNull('largest_step', steps),

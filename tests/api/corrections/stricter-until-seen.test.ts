@@ -1,7 +1,7 @@
 /** A correction may make the plan stricter at once, and looser only when a clinician has seen the new plan. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { addDays } from '#core/time/day.ts';
-import { replayableDecisions } from '#data/decision/decisions.ts';
+import { replayableDecisions } from '#data/decision/replayable-decisions.ts';
 import { effusionsOf } from '#data/patients/effusions.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { worklistItem } from '#data/schema/schema.ts';

@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { addDays } from '#core/time/day.ts';
-import { replayableDecisions } from '#data/decision/decisions.ts';
+import { replayableDecisions } from '#data/decision/replayable-decisions.ts';
 import {
   type CareSetting,
   careSetting,

@@ -1,8 +1,11 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { verifyRows } from '#data/audit/verify-rows.ts';
 import { saveSettings } from '#data/clinic/clinic-settings.ts';
 import type { Store } from '#data/database/store.ts';
-import { replayableDecisions } from '#data/decision/decisions.ts';
-import { accessOf, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
+import { replayableDecisions } from '#data/decision/replayable-decisions.ts';
+import { settingsIdOf } from '#data/decision/settings-stored.ts';
+import { decisionSettings } from '#data/schema/schema.ts';
+import { accessOf, auditKey, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
 import { sendSession } from '#tests/support/sore-knee.ts';
 import { freshStore } from '#tests/support/store.ts';
 
@@ -26,4 +29,21 @@ it('each decision keeps the clinic choices it was taken under; equal ones are he
   expect(second).toBe(first);
   expect([first!['baseline-expiry'], third!['baseline-expiry']]).toEqual([42, 28]);
   expect(() => Object.assign(first!, { 'baseline-expiry': 9 })).toThrow(TypeError);
+});
+
+it('settings that decisions rest on are stored once, whatever their order, and the audit vouches for them', async () => {
+  const { clinician, stranger, patientId } = await twoClinics(store);
+  const line = await signedExercise(clinician, patientId);
+  const at = (hours: number) => accessOf(store, 'a', 'clinician-a', start + hours * 3_600_000);
+  for (const hours of [1, 2, 3]) await sendSession(at(hours), patientId, line, hours);
+  await saveSettings(at(4), { 'baseline-expiry': 28 }, 'Local rule');
+  await sendSession(at(5), patientId, line, 5);
+  await saveSettings(at(6), { 'baseline-expiry': null }, 'As it was');
+  await sendSession(at(7), patientId, line, 6);
+  const rows = await store.read.select().from(decisionSettings);
+  expect(rows.map(({ clinicId }) => clinicId)).toEqual(['a', 'a']);
+  const reversed = Object.fromEntries(Object.entries(rows[0]!.settings).reverse());
+  expect(settingsIdOf('a', reversed)).toBe(rows[0]!.id);
+  expect(settingsIdOf(stranger.clinicId, reversed)).not.toBe(rows[0]!.id);
+  expect((await verifyRows(store, auditKey, ['a', 'b'])).findings).toEqual([]);
 });

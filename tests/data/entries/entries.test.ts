@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '#data/database/store.ts';
-import { decisionsOf, replayableDecisions } from '#data/decision/decisions.ts';
+import { decisionsOf } from '#data/decision/decisions.ts';
+import { replayableDecisions } from '#data/decision/replayable-decisions.ts';
 import { takeMorning, takeSession, takeTwoHours } from '#data/entries/take-entry.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { entryConflict, trainingSession } from '#data/schema/schema.ts';

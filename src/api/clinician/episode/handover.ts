@@ -6,7 +6,7 @@ import type { Refusal } from '#core/outcome.ts';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { cliniciansOf, ownPause } from '#data/clinic/covering-clinicians.ts';
-import { decisionById } from '#data/decision/decisions.ts';
+import { decisionById } from '#data/decision/replayable-decisions.ts';
 import { handoverFor } from '#data/episode/handover.ts';
 
 /** Longest a pause may be looked after before somebody has to say so again; a choice of this project. */

@@ -2,6 +2,7 @@
 import { decide } from '#core/decision/decide.ts';
 import { engineSettings, newestVersion } from '#core/decision/settings.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
+import { inOrder, settingsIdOf } from '#data/decision/settings-stored.ts';
 import { randomFacts } from '#simulation/raises/random-facts.ts';
 import type { Seeded } from '#simulation/raises/seeded.ts';
 import { morningId, sessionId } from './logged-rows.ts';
@@ -26,7 +27,7 @@ const columns = [
   'evaluated_at',
   'day',
   'facts',
-  'settings',
+  'settings_id',
   'engine_version',
   'decision',
   'largest_step',
@@ -35,8 +36,10 @@ const columns = [
   'reasons',
 ];
 
+const settings = defaultsOf(engineSettings);
+const settingsId = settingsIdOf(clinicId, settings);
+
 const poolOf = (random: Seeded, mayStop: boolean) => {
-  const settings = JSON.stringify(defaultsOf(engineSettings));
   const drawn = (): ReturnType<typeof randomFacts> => {
     const facts = randomFacts(random, 0.9);
     return mayStop || decide(facts).decision !== 'pause' ? facts : drawn();
@@ -47,7 +50,7 @@ const poolOf = (random: Seeded, mayStop: boolean) => {
     const words = [answers.decision, answers.largestStep, answers.today, answers.contact];
     return [
       JSON.stringify(facts),
-      settings,
+      settingsId,
       String(newestVersion),
       ...words,
       JSON.stringify(answers.reasons),
@@ -57,6 +60,9 @@ const poolOf = (random: Seeded, mayStop: boolean) => {
 
 export const writeDecisions = (client: Client, plan: GroupPlan, random: Seeded): void => {
   const [usual, stopped] = [poolOf(random, false), poolOf(random, true)];
+  const used = rawRows(client, 'decision_settings', ['id', 'clinic_id', 'settings']);
+  used.add([settingsId, clinicId, JSON.stringify(inOrder(settings))]);
+  used.flush();
   const rows = rawRows(client, 'decision', columns);
   let number = 0;
   for (let place = Math.max(0, plan.sessionsEach - sessionsDecided); place < plan.sessionsEach - 1; place++) {
