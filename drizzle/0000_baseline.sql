@@ -774,6 +774,14 @@ CREATE TABLE `warning_sign` (
 );
 --> statement-breakpoint
 CREATE INDEX `warning_sign_by_patient` ON `warning_sign` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `decision_settings` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`settings` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `decision_settings_by_clinic` ON `decision_settings` (`clinic_id`);--> statement-breakpoint
 CREATE TABLE `clinic_settings_version` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -798,7 +806,7 @@ CREATE TABLE `decision` (
 	`evaluated_at` integer NOT NULL,
 	`day` text NOT NULL,
 	`facts` text NOT NULL,
-	`settings` text NOT NULL,
+	`settings_id` text NOT NULL,
 	`engine_version` text NOT NULL,
 	`decision` text NOT NULL,
 	`largest_step` text,
@@ -807,6 +815,7 @@ CREATE TABLE `decision` (
 	`reasons` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`settings_id`) REFERENCES `decision_settings`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "decision_word" CHECK("decision"."decision" IN ('pause', 'ease-back', 'hold', 'progress')),
 	CONSTRAINT "decision_today" CHECK("decision"."today" IN ('none', 'rest-this-joint', 'bad-day', 'as-planned')),
 	CONSTRAINT "decision_contact" CHECK("decision"."contact" IN ('emergency', 'same-day', 'routine', 'none')),
@@ -2011,6 +2020,12 @@ CREATE TRIGGER decision_response_no_delete BEFORE DELETE ON decision_response BE
 CREATE TRIGGER decision_response_no_replace BEFORE INSERT ON decision_response WHEN EXISTS (SELECT 1 FROM decision_response WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_response_no_update BEFORE UPDATE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_settings_no_delete BEFORE DELETE ON decision_settings BEGIN SELECT RAISE(ABORT, 'decision_settings is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_settings_no_replace BEFORE INSERT ON decision_settings WHEN EXISTS (SELECT 1 FROM decision_settings WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'decision_settings is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_settings_no_update BEFORE UPDATE ON decision_settings BEGIN SELECT RAISE(ABORT, 'decision_settings is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER distance_finding_no_delete BEFORE DELETE ON distance_finding BEGIN SELECT RAISE(ABORT, 'distance_finding is append-only'); END;
 --> statement-breakpoint

@@ -39,6 +39,7 @@ import { peopleRouter } from './clinician/patients/people.ts';
 import { phonesRouter } from './clinician/phones.ts';
 import { prescriptionsRouter } from './clinician/prescriptions.ts';
 import { recordFileRouter } from './clinician/record-file.ts';
+import { replayRouter } from './clinician/replay/replay.ts';
 import { reviewRouter } from './clinician/review.ts';
 import { inventedPeopleRouter, rulesRouter } from './clinician/rules.ts';
 import { screeningRouter } from './clinician/screening.ts';
@@ -98,6 +99,7 @@ export const appRouter = router({
     templates: templatesRouter,
     calculations: calculationsRouter,
     inventedPeople: inventedPeopleRouter,
+    replay: replayRouter,
     rules: rulesRouter,
   }),
   reception: receptionRouter,

@@ -19,6 +19,8 @@ const unwritten: Readonly<Record<string, string>> = {
   'clinician.drafts.drop':
     'typed and not recorded yet; opening a draft is audited as an opening of the record',
   'clinician.drafts.save': 'typed and not recorded yet',
+  'clinician.replay.everybody': 'works out and keeps nothing; with names shown it is a read',
+  'clinician.replay.stop': 'ends what is being worked out, and keeps nothing',
   'clinician.prescriptions.propose': 'works out and keeps nothing; audited as an opening of the record',
 };
 

@@ -25,6 +25,8 @@ const searches: ReadonlyMap<string, string> = new Map([
   [
     'src/ui/clinician/groups/roster-screen.tsx',
     'Who may join a group hour, found by name; works without scripts.',
+    'src/ui/clinician/what-if/patient-what-if.tsx',
+    'Values to try in a look back: nothing is kept; works without scripts.',
   ],
   [
     'src/ui/clinician/worklist/worklist-filter-form.tsx',
@@ -71,6 +73,10 @@ const waiting: ReadonlyMap<string, string> = new Map([
   ],
   ['src/ui/clinician/screening/clearance-form.tsx', 'What may be cleared follows from the method chosen.'],
   ['src/ui/clinician/screening/screening-form.tsx', 'What an answer asks further follows from it.'],
+  [
+    'src/ui/clinician/what-if/clinic-what-if.tsx',
+    'Keeps nothing: it is worked out beside the page, which shows how far it is.',
+  ],
   ['src/ui/clinician/worklist/row-forms.tsx', shared.opened],
   [
     'src/ui/patient/messages/message-form.tsx',

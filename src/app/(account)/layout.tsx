@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import { TypedEarly } from '#ui/design-system/typed-early.tsx';
 import '../../ui/clinician/styles/clinician.css';
+import '../../ui/design-system/what-if/what-if.css';
 import '../../ui/account/account.css';
 import '../../ui/admin/admin.css';
 

@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import { TypedEarly } from '#ui/design-system/typed-early.tsx';
 import '../../ui/clinician/styles/clinician.css';
+import '../../ui/design-system/what-if/what-if.css';
 import '../../ui/clinician/styles/chart.css';
 import '../../ui/clinician/styles/outcomes.css';
 import '../../ui/clinician/styles/prescribe.css';

@@ -60,7 +60,6 @@ const keptJson: readonly string[] = [
   'owned_loads_kg',
   'reasons',
   'red_flags',
-  'settings',
   'sign_ids',
   'sign_slips',
   'signs_asked',

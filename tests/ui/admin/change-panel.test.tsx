@@ -2,7 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { ChangePanel } from '#ui/admin/settings/change-panel.tsx';
-import type { Preview } from '#ui/admin/settings/settings-preview.tsx';
+import type { Preview } from '#ui/admin/settings/use-setting-change.ts';
 
 const asking = {
   problems: [],
@@ -20,6 +20,8 @@ const counts: Preview = {
   differing: 7,
   bolder: 1,
   moreCautious: 4,
+  bolderTo: { pause: 0, 'ease-back': 0, hold: 1, progress: 0 },
+  moreCautiousTo: { pause: 1, 'ease-back': 3, hold: 0, progress: 0 },
   patients: 2,
   weeks: [
     { from: '2026-01-26', moreCautious: 4, bolder: 0 },
@@ -31,7 +33,14 @@ const shown = (preview: Preview | null, isReplayed = true): string =>
   renderToStaticMarkup(
     <ChangePanel
       id="severe-pain"
-      changing={{ asking, preview, look: () => undefined, forget: () => undefined, save: () => undefined }}
+      changing={{
+        asking,
+        preview,
+        job: null,
+        look: () => undefined,
+        forget: () => undefined,
+        save: () => undefined,
+      }}
       isReplayed={isReplayed}
       reason=""
       onReason={() => undefined}
@@ -51,9 +60,9 @@ describe('a setting being changed', () => {
   it('says beside the button that saves it how many past decisions it would have changed, and how', () => {
     const html = shown(counts);
     expect(html).toContain('Save 7');
-    expect(html).toContain('393 decisions since');
+    expect(html).toContain('393 days of joints since');
     expect(html).toContain(
-      '7 would have differed, of 2 patients: 4 more cautious, 1 bolder, 2 the same decision with another step',
+      '7 days would have differed, of 2 patients: 4 more cautious, 1 bolder, 2 the same decision with another step',
     );
   });
 
@@ -77,7 +86,7 @@ describe('a setting being changed', () => {
 
   it('says that none would have differed rather than nothing', () => {
     expect(shown({ ...counts, differing: 0, bolder: 0, moreCautious: 0 })).toContain(
-      'No decision would have been another one. Doses were not worked out again.',
+      'On no day would the answer have been another one. Doses were not worked out again.',
     );
   });
 

@@ -56,6 +56,7 @@ export const words = {
   'corrected.yes': 'yes',
   'corrected.no': 'no',
   'what-would-change': 'What would have changed it',
+  'what-if': 'What if other values had held',
   calculation: 'Calculation and source',
   'trends-note':
     'Calculated for the time, joint and exercise chosen above. It describes and does not predict. No decision uses it.',

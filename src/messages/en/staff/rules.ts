@@ -19,6 +19,7 @@ export const words = {
   'own-setting': 'Uses a clinic setting, no source.',
   lead: '{count} rules, version {version}. Each rule that applies limits the decision; the most cautious one counts. No rule makes a decision bolder, and a missing answer never lets a dose go up.',
   'to-invented': 'Invented people: ways of dosing beside each other',
+  'to-what-if': 'What if: a setting tried on what was logged in this clinic',
   'invented-heading': 'Invented people',
   invented:
     'Every person here is invented, and so is how their joint answers to load. Nothing here says that loading helps or harms anybody.',

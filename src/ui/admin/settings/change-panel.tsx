@@ -5,9 +5,10 @@ import { say } from '#messages/en/staff/administration/settings.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { SendButton } from '#ui/design-system/posted/scripted-form.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
+import { WhatIfView } from '#ui/design-system/what-if/what-if-view.tsx';
+import { Working } from '#ui/design-system/what-if/working.tsx';
 import { Asked } from '../../account/asked.tsx';
 import { reasonOf } from './setting.ts';
-import { SettingPreview } from './settings-preview.tsx';
 import type { SettingChanging } from './use-setting-change.ts';
 
 export interface ChangePanelProps {
@@ -26,8 +27,13 @@ export interface ChangePanelProps {
 
 const Effect = ({ changing, isReplayed }: Pick<ChangePanelProps, 'changing' | 'isReplayed'>) =>
   isReplayed ? (
-    changing.preview ? (
-      <SettingPreview preview={changing.preview} />
+    changing.job ? (
+      <Working job={changing.job} />
+    ) : changing.preview ? (
+      <>
+        <WhatIfView found={changing.preview} />
+        <p className="soft small">{say('dose-note')}</p>
+      </>
     ) : (
       <p className="soft">{say('preview.first')}</p>
     )

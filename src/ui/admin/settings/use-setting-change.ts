@@ -3,11 +3,16 @@
 import { useState } from 'react';
 import { say } from '#messages/en/staff/administration/settings.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
+import type { WhatIfShown } from '#ui/design-system/what-if/what-if-view.tsx';
 import { change } from '../../account/call.ts';
 import { type Asking, useAsking } from '../../account/use-asking.ts';
 import { changeOrConflict } from '../change-or-conflict.ts';
 import { reasonOf } from './setting.ts';
-import type { Preview } from './settings-preview.tsx';
+
+export interface Preview extends WhatIfShown {
+  /** Sent with what is saved, as proof of having looked. */
+  readonly lookedAt: string;
+}
 
 type Values = Readonly<Record<string, number>>;
 
@@ -23,6 +28,8 @@ export interface SettingChanging {
   readonly asking: Asking;
   /** What these very values would have changed; null until it was looked at. */
   readonly preview: Preview | null;
+  /** Under which the look is being worked out; null while nothing is. */
+  readonly job: string | null;
   readonly look: () => void;
   /** Back to before it was looked at. */
   readonly forget: () => void;
@@ -35,13 +42,18 @@ export const useSettingChange = (id: string, wanted: Wanted, isReplayed: boolean
   const asking = useAsking(reasonOf(id));
   const key = JSON.stringify(wanted.values);
   const [looked, setLooked] = useState<{ readonly key: string; readonly preview: Preview } | null>(null);
+  const [job, setJob] = useState<string | null>(null);
   const preview = looked?.key === key ? looked.preview : null;
   const look = () => {
     if (wanted.problems.length > 0) return asking.t(wanted.problems);
-    void asking.ask(
-      () => change<Preview>('admin.clinicSettings.preview', { values: wanted.values }),
-      (answer) => setLooked({ key, preview: answer }),
-    );
+    const name = crypto.randomUUID();
+    setJob(name);
+    void asking
+      .ask(
+        () => change<Preview>('admin.clinicSettings.preview', { values: wanted.values, job: name }),
+        (answer) => setLooked({ key, preview: answer }),
+      )
+      .finally(() => setJob(null));
   };
   const save: SettingChanging['save'] = (reason, onSaved, onConflict) => {
     const noReason = reason.trim().length < 3 ? [{ field: reasonOf(id), text: say('no-reason') }] : [];
@@ -61,5 +73,5 @@ export const useSettingChange = (id: string, wanted: Wanted, isReplayed: boolean
     setLooked(null);
     asking.forget();
   };
-  return { asking, preview, look, forget, save };
+  return { asking, preview, job, look, forget, save };
 };

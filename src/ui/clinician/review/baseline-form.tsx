@@ -8,6 +8,7 @@ import { say } from '#messages/en/staff/review.ts';
 import { SentFrame } from '../forms/form-frame.tsx';
 import { setBaseline } from '../forms/sent/review.ts';
 import { typedFrom } from '../forms/typed.ts';
+import { BeforeSaving } from '../what-if/before-saving.tsx';
 
 export interface BaselineFormProps {
   readonly patientId: string;
@@ -57,6 +58,8 @@ export const BaselineForm = ({ patientId, joint, known, overUsual, seen }: Basel
         riseAcknowledged: say('baseline.rise-hint'),
       }}
       onTaken={router.refresh}
-    />
+    >
+      <BeforeSaving patientId={patientId} joint={joint} />
+    </SentFrame>
   );
 };

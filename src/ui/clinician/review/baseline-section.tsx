@@ -30,6 +30,9 @@ export const BaselineSection = ({ patient, review, joint, day }: ReviewProps & {
   <section className="stack-close screen-only">
     <h2>{say('baseline', { 'joint-name': jointInWords(joint) })}</h2>
     <p>{proposalInWords(review, joint, day)}</p>
+    <p>
+      <a href={`/patients/${patient.id}/review/what-if?joint=${joint}`}>{say('what-if')}</a>
+    </p>
     <Disclosure summary={say('baseline.set')}>
       <BaselineForm
         patientId={patient.id}

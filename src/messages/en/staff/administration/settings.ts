@@ -60,7 +60,8 @@ export const words = {
   preview: 'Show what it would have changed',
   'preview.nothing-stored':
     'No decision on record was made with this setting, so there is nothing to check again. It applies from its next use.',
-  'preview.first': 'Before it is saved, the decisions of the last 12 weeks are checked again with it.',
+  'preview.first':
+    'Before it is saved, the rules are run again with it over what was logged in the last 12 weeks.',
   reason: 'Reason for the change',
   'reason.hint': 'Colleagues read it in the list of changes',
   'no-reason': 'Write the reason for the change, in three letters or more.',
@@ -70,24 +71,8 @@ export const words = {
   history: { by: 'count', one: 'Changed once', other: 'Changed {count} times' },
   'history.line': '{before} to {after}, {by}, {at}.',
   'jobs-left': { by: 'count', one: '1 first-day job is open', other: '{count} first-day jobs are open' },
-  'would-change': 'What it would have changed',
-  'checked-again':
-    '{looked} decisions since {date} were checked again, each with the facts and all other settings it was made with.',
-  'none-differ': 'No decision would have been another one. Doses were not worked out again.',
-  differ: {
-    by: 'patients',
-    one: '{differing} would have differed, of one patient: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
-    other:
-      '{differing} would have differed, of {patients} patients: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
-  },
-  'collecting-note':
-    'Where this setting shapes how facts are collected or a dose is proposed, it applies from the next use and does not show here.',
-  differing: 'Decisions that would have differed',
-  'would-be': 'Would have been',
-  'weeks.key':
-    'One mark a decision that would have been another, by week: filled is more cautious, outlined is bolder.',
-  'weeks.oldest': 'week of {date}',
-  'weeks.newest': 'this week',
+  'dose-note':
+    'Where this setting shapes a dose that is proposed, it applies from the next use and does not show here.',
   'version-3.save': 'Save the settings of version 3',
   'version-3.back': 'Save them as delivered',
   'version-3.leave': 'Leave them as they are',

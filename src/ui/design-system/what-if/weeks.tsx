@@ -1,8 +1,8 @@
-/** The decisions that would have been others, a mark each, by week; the sentence above says the same in words. */
+/** The days that would have been others, a mark each, by week; the sentence above says the same in words. */
 import { dayInWords } from '#core/review/plain-words.ts';
-import { say } from '#messages/en/staff/administration/settings.ts';
+import { say } from '#messages/en/staff/review/what-if.ts';
 
-export interface PreviewWeek {
+export interface WhatIfWeek {
   readonly from: string;
   readonly moreCautious: number;
   readonly bolder: number;
@@ -15,7 +15,7 @@ const mark = 7;
 const most = 8;
 const foot = most * step + 4;
 
-const Week = ({ week, place }: { readonly week: PreviewWeek; readonly place: number }) => {
+const Week = ({ week, place }: { readonly week: WhatIfWeek; readonly place: number }) => {
   const kinds = [
     ...Array.from({ length: week.moreCautious }, () => 'cautious'),
     ...Array.from({ length: week.bolder }, () => 'bolder'),
@@ -37,10 +37,10 @@ const Week = ({ week, place }: { readonly week: PreviewWeek; readonly place: num
   );
 };
 
-export const PreviewWeeks = ({ weeks }: { readonly weeks: readonly PreviewWeek[] }) => {
+export const Weeks = ({ weeks }: { readonly weeks: readonly WhatIfWeek[] }) => {
   const width = weeks.length * column;
   return (
-    <figure className="preview-weeks">
+    <figure className="what-if-weeks">
       <svg viewBox={`0 0 ${width} ${foot + 20}`} aria-hidden="true">
         {weeks.map((week, place) => (
           <Week key={week.from} week={week} place={place} />

@@ -1,0 +1,17 @@
+import type { Metadata } from 'next';
+import { ClinicWhatIf } from '#ui/clinician/what-if/clinic-what-if.tsx';
+import { clinicPage } from '../../clinic-page.ts';
+import { CoveredFrame } from '../../covered-frame.tsx';
+
+export const metadata: Metadata = { title: 'What if' };
+
+const ClinicWhatIfPage = async () => {
+  const { person, clinician } = await clinicPage();
+  return (
+    <CoveredFrame place="/calculations" name={person.name}>
+      <ClinicWhatIf settings={await clinician.replay.settings()} />
+    </CoveredFrame>
+  );
+};
+
+export default ClinicWhatIfPage;

@@ -1,0 +1,67 @@
+/** A look back as a clinician asks for it: of one person, of the clinic, and what is refused. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Store } from '#data/database/store.ts';
+import { asClinician } from '#tests/support/callers.ts';
+import { accessOf, type Setting, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
+import { sendSession } from '#tests/support/sore-knee.ts';
+import { freshStore } from '#tests/support/store.ts';
+import { dayMs } from '#tests/support/working-patient.ts';
+
+let store: Store;
+let setting: Setting;
+const at = (day: number) => accessOf(store, 'a', 'clinician-a', start + day * dayMs);
+const replay = () => asClinician(at(6)).clinician.replay;
+
+beforeAll(async () => {
+  store = freshStore();
+  setting = await twoClinics(store);
+  const item = await signedExercise(setting.clinician, setting.patientId);
+  for (const [day, pain] of [2, 6, 7, 8].entries()) await sendSession(at(day), setting.patientId, item, pain);
+}, 60_000);
+afterAll(() => store.close());
+
+const limit = { joints: { 'right-knee': { acceptablePainLimit: 7 } } };
+
+describe('what if', () => {
+  it('of one person counts bolder and more cautious apart and lists each day with the rules that differ', async () => {
+    const found = await replay().ofPatient({ patientId: setting.patientId, moved: limit });
+    expect(found).toMatchObject({ differing: 2, bolder: 2, moreCautious: 0, other: 0, patients: 1 });
+    expect(found.bolderTo).toEqual({ pause: 0, 'ease-back': 0, hold: 2, progress: 0 });
+    expect(found.lines.map(({ day, before, after, rules }) => [day, before, after, rules])).toEqual([
+      [at(1).day, 'ease-back', 'hold', ['P2']],
+      [at(2).day, 'ease-back', 'hold', ['P2']],
+    ]);
+    expect(found.weeks).toHaveLength(12);
+  });
+
+  it('of the clinic names whose days they are, and a stranger’s clinic has none of them', async () => {
+    const moved = { 'severe-pain': 7 };
+    const found = await replay().everybody({ moved, job: 'one' });
+    expect(found).toMatchObject({ differing: 2, moreCautious: 1, other: 1, patients: 1 });
+    // After a 7 that counts as severe, the 8 on the next day is the second one running.
+    expect(found.lines.map(({ name, day, after, rules }) => [name, day, after, rules])).toEqual([
+      ['Person, Test', at(3).day, 'pause', ['P1x']],
+    ]);
+    const stranger = asClinician(setting.stranger).clinician.replay;
+    expect(await stranger.everybody({ moved, job: 'one' })).toMatchObject({ looked: 0, differing: 0 });
+    expect(await replay().progress({ job: 'one' })).toBeNull();
+  });
+
+  it('offers settings that decide and none that only shape a dose, each as it stands', async () => {
+    const offered = new Map((await replay().settings()).map(({ id, value }) => [id as string, value]));
+    expect(offered.get('severe-pain')).toBe(8);
+    expect(
+      ['ease-floor-percent', 'load-step-percent', 'in-band-steps'].filter((id) => offered.has(id)),
+    ).toEqual([]);
+  });
+
+  it.each([
+    [{ 'severe-pain': 70 }, /at most 9/],
+    [{ 'no-such': 7 }, /not a setting of the decision rules/],
+    [{}, /Name a setting/],
+    [{ joints: { 'right-knee': { acceptablePainLimit: 4 } } }, /right-knee: /],
+  ])('%j is refused with how to put it right', async (moved, words) => {
+    await expect(replay().ofPatient({ patientId: setting.patientId, moved })).rejects.toThrow(words);
+    await expect(replay().everybody({ moved, job: 'one' })).rejects.toThrow(words);
+  });
+});

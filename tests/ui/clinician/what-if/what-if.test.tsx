@@ -1,0 +1,95 @@
+/** The pages of a look back: the warning stands with every figure, and what was typed stands in its field. */
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it } from 'vitest';
+import { movedBy, typedIn, weeksBy } from '#ui/clinician/what-if/asked.ts';
+import { PatientWhatIf, type PatientWhatIfProps } from '#ui/clinician/what-if/patient-what-if.tsx';
+
+const found = {
+  since: '2026-01-26',
+  looked: 93,
+  differing: 3,
+  bolder: 1,
+  moreCautious: 1,
+  other: 1,
+  bolderTo: { pause: 0, 'ease-back': 0, hold: 1, progress: 0 },
+  moreCautiousTo: { pause: 1, 'ease-back': 0, hold: 0, progress: 0 },
+  patients: 1,
+  weeks: [{ from: '2026-01-26', bolder: 1, moreCautious: 1 }],
+  lines: [
+    {
+      patientId: 'p',
+      name: '',
+      joint: 'right-knee' as const,
+      day: '2026-01-27',
+      before: 'ease-back' as const,
+      after: 'hold' as const,
+      rules: ['P2'],
+    },
+  ],
+};
+
+const page = (over: Partial<PatientWhatIfProps> = {}) =>
+  renderToStaticMarkup(
+    <PatientWhatIf
+      patientId="p"
+      joints={['right-knee']}
+      settings={[]}
+      typed={{}}
+      found={null}
+      refused={null}
+      {...over}
+    />,
+  );
+
+describe('what if, of one person', () => {
+  it('warns that the person would have answered differently, asked or not yet asked, once', () => {
+    for (const html of [page(), page({ found })])
+      expect(html.match(/would have answered differently to another dose/g)).toHaveLength(1);
+  });
+
+  it('shows bolder and more cautious apart, and each day with its rules', () => {
+    const html = page({ found });
+    expect(html).toContain(
+      '3 days would have differed, of one patient: 1 more cautious, 1 bolder, 1 the same decision',
+    );
+    expect(html).toContain('Eased back');
+    expect(html).toContain('P2');
+  });
+
+  it('keeps what was typed where it is refused', () => {
+    const html = page({ typed: { limit: '9' }, refused: 'right-knee: at most 7.' });
+    expect(html).toContain('value="9"');
+    expect(html).toContain('right-knee: at most 7.');
+  });
+});
+
+describe('what is typed', () => {
+  it('asks for what was typed and leaves out what was left empty', () => {
+    const typed = typedIn({
+      joint: 'right-knee',
+      limit: '7',
+      usual: '',
+      setting: 'severe-pain',
+      value: ['7', '8'],
+    });
+    expect(movedBy(typed)).toEqual({
+      joints: { 'right-knee': { acceptablePainLimit: 7 } },
+      'severe-pain': 7,
+    });
+    expect(movedBy(typedIn({ joint: 'right-knee', weeks: '4' }))).toBeNull();
+    expect(movedBy({ joint: 'neck', limit: 'high' })).toEqual({
+      joints: { neck: { acceptablePainLimit: 'high' } },
+    });
+  });
+
+  it.each([
+    ['0', 12],
+    ['1', 1],
+    ['52', 52],
+    ['53', 12],
+    ['two', 12],
+    [undefined, 12],
+  ])('weeks typed as %s are %i', (weeks, read) => {
+    expect(weeksBy(weeks === undefined ? {} : { weeks })).toBe(read);
+  });
+});
