@@ -25,6 +25,8 @@ const searches: ReadonlyMap<string, string> = new Map([
   [
     'src/ui/clinician/groups/roster-screen.tsx',
     'Who may join a group hour, found by name; works without scripts.',
+  ],
+  [
     'src/ui/clinician/what-if/patient-what-if.tsx',
     'Values to try in a look back: nothing is kept; works without scripts.',
   ],

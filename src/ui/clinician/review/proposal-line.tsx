@@ -2,10 +2,10 @@
 import { sameAgain } from '#core/prescribing/changes-in-words.ts';
 import { say } from '#messages/en/staff/review/decisions.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
-import type { Proposal } from '../answers.ts';
+import type { Prescriptions, Proposal } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { SignButton } from '../prescribing/sign-button.tsx';
-import type { DecisionContext } from './decision-card.tsx';
+import type { ClinicClock } from '../when.ts';
 
 /** What comes of it and what changes; nobody is told of the same dose twice, or of a dose where there is no session. */
 const effectInWords = ({ kind, effect, changes }: Proposal): string => {
@@ -15,7 +15,12 @@ const effectInWords = ({ kind, effect, changes }: Proposal): string => {
 
 interface LineProps {
   readonly proposal: Proposal;
-  readonly at: Pick<DecisionContext, 'patientId' | 'prescriptions' | 'signer' | 'clock'>;
+  readonly at: {
+    readonly patientId: string;
+    readonly prescriptions: Prescriptions;
+    readonly signer: string;
+    readonly clock: ClinicClock;
+  };
 }
 
 export const ProposalLine = ({ proposal, at }: LineProps) => {

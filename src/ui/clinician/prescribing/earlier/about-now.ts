@@ -1,15 +1,23 @@
 /** What stands now of the exercise that is chosen, above the figures of its new dose. */
+import type { ClinicMachine } from '#core/clinic/machine.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import { say } from '#messages/en/staff/prescribing/workbench.ts';
-import type { Version } from '../../answers.ts';
-import { today } from '../../when.ts';
+import type { EarlierDoses, Patient, Prescriptions, Version } from '../../answers.ts';
+import { type ClinicClock, today } from '../../when.ts';
+import type { ChoiceAddress } from '../choose/choice-address.ts';
 import { goneInWords, loadsThereInWords } from '../place/machines.ts';
-import type { PrescribeProps } from '../prescribe-screen.tsx';
 import { signedInWords } from '../version-view.tsx';
 import { earlierInWords } from './earlier-doses.ts';
 
-type NowProps = Pick<PrescribeProps, 'patient' | 'clock' | 'prescriptions' | 'machines' | 'at' | 'earlier'>;
+interface NowProps {
+  readonly patient: Patient;
+  readonly clock: ClinicClock;
+  readonly prescriptions: Prescriptions;
+  readonly machines: readonly ClinicMachine[];
+  readonly at: ChoiceAddress;
+  readonly earlier: EarlierDoses;
+}
 
 /** In force by the same method on the same side, though what is set here began as an exercise of its own. */
 const sameInForce = ({ prescriptions, at }: NowProps, method: Method): Version | undefined =>
@@ -18,7 +26,7 @@ const sameInForce = ({ prescriptions, at }: NowProps, method: Method): Version |
       dose.method === method && dose.exerciseId === at.exerciseId && (!at.side || dose.side === at.side),
   );
 
-const standingOf = (props: NowProps, version: Version | null, method: Method): string => {
+const nowInWords = (props: NowProps, version: Version | null, method: Method): string => {
   const same = version ?? sameInForce(props, method);
   if (!same) return say(method === 'occlusion' ? 'now.all-asked' : 'now.none');
   const said = { version: same.version, signed: signedInWords(same, props.clock) };
@@ -31,7 +39,7 @@ export const aboutNow = (props: NowProps, version: Version | null, method: Metho
   const waiting = prescriptions.unsigned.filter(({ itemId }) => itemId === version?.itemId);
   return [
     ...waiting.map(({ dose }) => say('now.waits', { dose: doseInShort(dose) })),
-    standingOf(props, version, method),
+    nowInWords(props, version, method),
     ...earlierInWords(props.earlier, today(clock)),
     ...(version ? goneInWords(machines, version.dose) : []),
     ...(method === 'occlusion' ? [] : loadsThereInWords(machines, at.exerciseId ?? '', loads)),
