@@ -94,15 +94,9 @@ const alike = (place: string, names: readonly string[], row: Row): Readonly<Reco
   Object.fromEntries(names.map((name) => [`${place}.${name}`, row]));
 
 export const expected: Readonly<Record<string, Row>> = {
-  'account.changePassphrase': ofPerson,
-  'account.endEverywhere': ofPerson,
-  'account.endSession': ofPerson,
-  'account.isUncovered': ofPerson,
-  'account.me': ofPerson,
-  'account.passkeys': ofPerson,
-  'account.prove': ofPerson,
+  ...alike('account', ['changePassphrase', 'endEverywhere', 'endSession', 'isUncovered'], ofPerson),
+  ...alike('account', ['me', 'passkeys', 'prove', 'sessions'], ofPerson),
   'account.removePasskey': freshPerson,
-  'account.sessions': ofPerson,
   'admin.care.coveringClinician': ofAdministrator,
   'admin.care.nameCoveringClinician': freshAdministrator,
   'admin.care.wordings': ofAdministrator,

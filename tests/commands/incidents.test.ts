@@ -2,7 +2,7 @@
 import { readFileSync, statSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readEnvironment } from '#commands/environment.mjs';
-import { run as incidents } from '#commands/incidents.ts';
+import { run as incidents } from '#commands/exchange/incidents.ts';
 import { verifyChain } from '#data/audit/verify-chain.ts';
 import { addPatient } from '#data/patients/people.ts';
 import { openRuntime, type Runtime } from '#server/runtime.ts';

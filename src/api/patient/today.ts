@@ -105,12 +105,12 @@ const askedEachDay = (
   oldPageDays: settings['old-page-days'],
 });
 
-export const todayFor = async (
-  access: Access,
-  patient: Patient,
-  clockOffset: number,
-  where: Whereabouts,
-): Promise<TodayView> => {
+interface Asking {
+  readonly clockOffset: number;
+  readonly where: Whereabouts;
+}
+
+export const todayFor = async (access: Access, patient: Patient, asked: Asking): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);
@@ -127,7 +127,7 @@ export const todayFor = async (
   return {
     day: access.day,
     changesOn: nextLimitFrom(record?.limits ?? [], access.day),
-    clockOffset,
+    clockOffset: asked.clockOffset,
     givenName: patient.givenName,
     clinic: clinicView(clinic),
     followedJoints: followed,
@@ -136,7 +136,11 @@ export const todayFor = async (
     asksPregnancy: await asksPregnancy(access, patient),
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    ...exercisesByPlace(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }, where),
+    ...exercisesByPlace(
+      versions,
+      { access, zone: clinic.zone, isQuiet, programmes, plan, record },
+      asked.where,
+    ),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, momentOf(access))) : [],
     shortSignsUntil: await shortSignsFor(access, patient.id, settings['whole-sign-list'] === 1, written),
     morning: morningView({
@@ -163,6 +167,6 @@ export const todayFor = async (
 export const todayRouter = router({
   get: patientProcedure.query(async ({ ctx: { access, patient, clockOffset } }) => {
     await noteHandedOver(access, patient.id, inForce(await prescriptionsOf(access, patient.id)));
-    return onWholeRecord(access, patient.id, () => todayFor(access, patient, clockOffset, 'home'));
+    return onWholeRecord(access, patient.id, () => todayFor(access, patient, { clockOffset, where: 'home' }));
   }),
 });

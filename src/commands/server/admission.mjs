@@ -61,6 +61,15 @@ const rememberSome = () => {
   };
 };
 
+/** Lets somebody in, whose leaving counts once. */
+const leftOnce = (go, leave) => () => {
+  let isOver = false;
+  go(() => {
+    if (!isOver) leave();
+    isOver = true;
+  });
+};
+
 /**
  * The line itself, without anything of a server.
  * @param {() => number} clock
@@ -90,13 +99,6 @@ export const admission = (clock = () => performance.now(), settled = (go) => go(
     pace.ended();
     next();
   };
-  const inTheLine = (go) => () => {
-    let isOver = false;
-    go(() => {
-      if (!isOver) leave();
-      isOver = true;
-    });
-  };
   return {
     /**
      * Calls `go` when it is its turn, with what to call once it is over, and answers 0; or answers the seconds
@@ -112,7 +114,7 @@ export const admission = (clock = () => performance.now(), settled = (go) => go(
         return pace.secondsFor(waiting.length + atOnce);
       }
       sentAway.forget(who);
-      waiting.push(inTheLine(go));
+      waiting.push(leftOnce(go, leave));
       next();
       return 0;
     },

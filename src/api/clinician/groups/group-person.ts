@@ -41,7 +41,7 @@ const decidedOf = (plan: Plan) =>
 
 /** The plan of today from where the phone has it, in the words of the desk where there are any. */
 const todayOf = async (access: Access, patient: Patient) => {
-  const view = await todayFor(access, patient, 0, 'clinic');
+  const view = await todayFor(access, patient, { clockOffset: 0, where: 'clinic' });
   const plan = await planOf(access, patient, inForce(await prescriptionsOf(access, patient.id)));
   return {
     day: view.day,

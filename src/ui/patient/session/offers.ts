@@ -4,7 +4,7 @@
  */
 import type { Today } from '#core/decision/answers.ts';
 import { isRest, leftByPain, leftOfExercise } from '#core/decision/left-of-today.ts';
-import { hasSetsLeft, type ItemDraft, type SessionDraft, scoreKey } from './draft.ts';
+import { didWork, hasSetsLeft, type ItemDraft, type SessionDraft, scoreKey } from './draft.ts';
 
 const withLeft = (item: ItemDraft, today: Today): ItemDraft => {
   const leftOut = isRest(today) ? 'offer' : item.leftOut === 'offer' ? null : item.leftOut;
@@ -12,6 +12,8 @@ const withLeft = (item: ItemDraft, today: Today): ItemDraft => {
     ? { ...item, leftOut, dose: item.badDay, isEasierSession: true }
     : { ...item, leftOut, ...item.planned };
 };
+
+const isBegun = (item: ItemDraft): boolean => item.sets.length > 0 || item.restrictions.length > 0;
 
 const isUnfinished = (item: ItemDraft): boolean => item.leftOut === 'offer' || hasSetsLeft(item);
 
@@ -31,7 +33,7 @@ export const withOffers = (draft: SessionDraft): SessionDraft => {
   return {
     ...draft,
     items: draft.items.map((item) =>
-      item.sets.length === 0 && item.restrictions.length === 0
+      !isBegun(item)
         ? withLeft(item, leftOfExercise(byJoint, item.joints))
         : draft.backTo
           ? withBegun(item, leftOfExercise(byJoint, item.joints))
@@ -39,3 +41,25 @@ export const withOffers = (draft: SessionDraft): SessionDraft => {
     ),
   };
 };
+
+/** The lighter dose signed for days like this, for all that has not been begun. */
+export const lighter = (draft: SessionDraft): SessionDraft => ({
+  ...draft,
+  kind: didWork(draft) ? draft.kind : 'bad-day',
+  items: draft.items.map((item) => {
+    if (isBegun(item) || item.planned.isEasierSession) return item;
+    const planned = { dose: item.badDay, isEasierSession: true };
+    return { ...item, ...planned, planned, beforeLighter: item.planned };
+  }),
+});
+
+/** What today's answers left of the exercise stays left: only the patient's own choice is taken back. */
+export const notLighter = (draft: SessionDraft): SessionDraft =>
+  withOffers({
+    ...draft,
+    kind: didWork(draft) ? draft.kind : 'full',
+    items: draft.items.map((item) => {
+      const { beforeLighter, ...rest } = item;
+      return beforeLighter && !isBegun(item) ? { ...rest, ...beforeLighter, planned: beforeLighter } : item;
+    }),
+  });

@@ -2,10 +2,10 @@
 import { isAskedAgain, resumed } from './asked-again.ts';
 import { forward, withItem } from './change.ts';
 import { cuffReducer } from './cuff-reducer.ts';
-import { didWork, type FlagsWhen, type ItemDraft, type SessionDraft } from './draft.ts';
+import { didWork, type FlagsWhen, type SessionDraft } from './draft.ts';
 import type { SessionEvent } from './events.ts';
 import { isOfEarlierDay } from './left-open/away.ts';
-import { withOffers } from './offers.ts';
+import { lighter, notLighter, withOffers } from './offers.ts';
 import { setReducer } from './set-reducer.ts';
 import { afterSteps, nextStep, stepsOf } from './steps.ts';
 
@@ -100,29 +100,6 @@ const finishHere = (draft: SessionDraft): SessionDraft => {
   const [after = 'check'] = afterSteps(left);
   return { ...left, step: didWork(left) ? after : 'check', isChanging: false, backTo: null };
 };
-
-const isBegun = (item: ItemDraft): boolean => item.sets.length > 0 || item.restrictions.length > 0;
-
-const lighter = (draft: SessionDraft): SessionDraft => ({
-  ...draft,
-  kind: didWork(draft) ? draft.kind : 'bad-day',
-  items: draft.items.map((item) => {
-    if (isBegun(item) || item.planned.isEasierSession) return item;
-    const planned = { dose: item.badDay, isEasierSession: true };
-    return { ...item, ...planned, planned, beforeLighter: item.planned };
-  }),
-});
-
-/** What today's answers left of the exercise stays left: only the patient's own choice is taken back. */
-const notLighter = (draft: SessionDraft): SessionDraft =>
-  withOffers({
-    ...draft,
-    kind: didWork(draft) ? draft.kind : 'full',
-    items: draft.items.map((item) => {
-      const { beforeLighter, ...rest } = item;
-      return beforeLighter && !isBegun(item) ? { ...rest, ...beforeLighter, planned: beforeLighter } : item;
-    }),
-  });
 
 const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
   switch (event.type) {

@@ -11,8 +11,8 @@ import { dayAt } from '#data/civil-time.ts';
 import { incidentsOf } from '#data/clinic/incidents.ts';
 import { clinicIds } from '#data/patients/people.ts';
 import { openRuntime, type Runtime, zoneOf } from '#server/runtime.ts';
-import { readEnvironment } from './environment.mjs';
-import { CannotGoOn } from './say.mjs';
+import { readEnvironment } from '../environment.mjs';
+import { CannotGoOn } from '../say.mjs';
 
 const usage = 'Usage: DATABASE_FILE=… npm run incidents -- --to FILE [--clinic ID]';
 
