@@ -61,25 +61,10 @@ const rememberSome = () => {
   };
 };
 
-/** Lets somebody in, whose leaving counts once. */
-const leftOnce = (go, leave) => () => {
-  let isOver = false;
-  go(() => {
-    if (!isOver) leave();
-    isOver = true;
-  });
-};
-
-/**
- * The line itself, without anything of a server.
- * @param {() => number} clock
- * @param {(go: () => void) => void} settled calls back once the next may be let in
- */
-export const admission = (clock = () => performance.now(), settled = (go) => go()) => {
+/** Those who wait and those who are in. @param {(go: () => void) => void} settled @param {() => void} ended */
+const inOrder = (settled, ended) => {
   /** @type {(() => void)[]} */
   const waiting = [];
-  const sentAway = rememberSome();
-  const pace = paceBy(clock);
   let atOnce = 0;
   let isSettling = false;
   const letIn = () => {
@@ -96,9 +81,35 @@ export const admission = (clock = () => performance.now(), settled = (go) => go(
   };
   const leave = () => {
     atOnce -= 1;
-    pace.ended();
+    ended();
     next();
   };
+  return {
+    /** How many are over what may be at work: who is let in as soon as nobody else is coming stands in nobody's way. */
+    over: () => waiting.length + atOnce - mostAtOnce,
+    count: () => waiting.length + atOnce,
+    add: (go) => {
+      let isOver = false;
+      waiting.push(() =>
+        go(() => {
+          if (!isOver) leave();
+          isOver = true;
+        }),
+      );
+      next();
+    },
+  };
+};
+
+/**
+ * The line itself, without anything of a server.
+ * @param {() => number} clock
+ * @param {(go: () => void) => void} settled calls back once the next may be let in
+ */
+export const admission = (clock = () => performance.now(), settled = (go) => go()) => {
+  const sentAway = rememberSome();
+  const pace = paceBy(clock);
+  const line = inOrder(settled, pace.ended);
   return {
     /**
      * Calls `go` when it is its turn, with what to call once it is over, and answers 0; or answers the seconds
@@ -108,14 +119,12 @@ export const admission = (clock = () => performance.now(), settled = (go) => go(
      */
     enter: (who, go) => {
       const places = pace.placesIn(sentAway.has(who) ? placesFor.returning : placesFor.newcomers);
-      // Who is let in as soon as nobody else is coming does not stand in anybody's way.
-      if (waiting.length >= places + mostAtOnce - atOnce) {
+      if (line.over() >= places) {
         sentAway.add(who);
-        return pace.secondsFor(waiting.length + atOnce);
+        return pace.secondsFor(line.count());
       }
       sentAway.forget(who);
-      waiting.push(leftOnce(go, leave));
-      next();
+      line.add(go);
       return 0;
     },
   };

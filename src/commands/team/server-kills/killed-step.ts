@@ -4,7 +4,7 @@
  */
 import fs from 'node:fs';
 import { syncBuiltinESMExports } from 'node:module';
-import Client from 'libsql';
+import { connect } from '#data/database/connection.ts';
 import { type Act, doAct } from './acts.ts';
 
 export interface Asked {
@@ -37,13 +37,19 @@ const watched = (on: object, name: string, told: (values: readonly unknown[]) =>
 };
 
 const writes = /^\s*(insert|update|delete|replace|vacuum)/i;
-const { prepare } = Client.prototype;
-Client.prototype.prepare = function (this: Client.Database, sql: string) {
+/** What all connections of this process have in common. */
+const connections = (() => {
+  const { client } = connect(':memory:');
+  client.close();
+  return Object.getPrototypeOf(client) as typeof client;
+})();
+const { prepare } = connections;
+connections.prepare = function (this: typeof connections, sql: string) {
   const statement = prepare.call(this, sql);
   if (writes.test(sql)) watched(statement, 'run', () => sql);
   return statement;
 } as typeof prepare;
-watched(Client.prototype, 'exec', ([sql]) => String(sql));
+watched(connections, 'exec', ([sql]) => String(sql));
 for (const name of [
   'fsyncSync',
   'renameSync',
