@@ -92,6 +92,12 @@ export const families: readonly Family[] = [
     order: 'listed',
   },
   {
+    id: 'inner-thigh-hold',
+    title: 'Inner thigh, held',
+    about: 'Pressing the knees together without movement.',
+    order: 'listed',
+  },
+  {
     id: 'hip-turn-out',
     title: 'Turning the hip out',
     about: 'Opening the knees lying on the side. Order by common practice.',
@@ -149,6 +155,12 @@ export const families: readonly Family[] = [
     id: 'arm-turn',
     title: 'Turning the arm out',
     about: 'Turning the upper arm against a hold or a band. Order by common practice.',
+    order: 'listed',
+  },
+  {
+    id: 'arm-turn-hold',
+    title: 'Turning the arm out, held',
+    about: 'Pressing outwards without movement.',
     order: 'listed',
   },
   {
@@ -219,6 +231,18 @@ export const families: readonly Family[] = [
     order: 'listed',
   },
   {
+    id: 'belly-press',
+    title: 'Low back pressed down',
+    about: 'Pressing the low back down without movement.',
+    order: 'listed',
+  },
+  {
+    id: 'front-plank',
+    title: 'Front of the trunk, held',
+    about: 'Holding the body straight on the forearms. Order by common practice.',
+    order: 'listed',
+  },
+  {
     id: 'trunk-back',
     title: 'Back of the trunk',
     about: 'Holding or lifting the back. Order by common practice.',
@@ -234,6 +258,18 @@ export const families: readonly Family[] = [
     id: 'neck-hold',
     title: 'Neck holds',
     about: 'Holding the head against light pressure. Order by common practice.',
+    order: 'listed',
+  },
+  {
+    id: 'shoulder-blade-hold',
+    title: 'Shoulder blades, held',
+    about: 'Pulling the shoulder blades together without moving the arms.',
+    order: 'listed',
+  },
+  {
+    id: 'chin-draw',
+    title: 'Chin drawn in',
+    about: 'Drawing the chin straight back.',
     order: 'listed',
   },
   ...familiesOfMachines,

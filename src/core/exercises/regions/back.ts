@@ -50,6 +50,8 @@ export const back: readonly Exercise[] = [
   {
     ...row,
     id: 'shoulder-blade-squeeze',
+    family: 'shoulder-blade-hold',
+    isHeld: true,
     title: 'Squeeze the shoulder blades together',
     methods: ['variation'],
     target: ['upper-back'],

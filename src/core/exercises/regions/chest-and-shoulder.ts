@@ -244,6 +244,8 @@ export const chestAndShoulder: readonly Exercise[] = [
   {
     ...turn,
     id: 'arm-turn-out-hold',
+    family: 'arm-turn-hold',
+    isHeld: true,
     title: 'Press the back of the hand into a door frame',
     equipment: ['door frame'],
     position: 'standing',

@@ -163,6 +163,8 @@ export const legRaises: readonly Exercise[] = [
   {
     ...inner,
     id: 'pillow-squeeze',
+    family: 'inner-thigh-hold',
+    isHeld: true,
     title: 'Squeeze a pillow between the knees',
     methods: ['variation'],
     loads: [main('hip', 'adduction'), carried('knee', 'side pressure')],

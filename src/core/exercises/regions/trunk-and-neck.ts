@@ -37,6 +37,8 @@ export const trunkAndNeck: readonly Exercise[] = [
   {
     ...frontTrunk,
     id: 'belly-press',
+    family: 'belly-press',
+    isHeld: true,
     title: 'Press the low back down, lying on the back',
     indirect: [],
     loads: [main('low-back', 'held still')],
@@ -66,6 +68,8 @@ export const trunkAndNeck: readonly Exercise[] = [
   {
     ...frontTrunk,
     id: 'forearm-plank-knees',
+    family: 'front-plank',
+    isHeld: true,
     title: 'Forearm plank on the knees',
     indirect: ['shoulders', 'glutes'],
     loads: [...plankDemand, carried('knee', 'kneeling pressure')],
@@ -76,6 +80,8 @@ export const trunkAndNeck: readonly Exercise[] = [
   {
     ...frontTrunk,
     id: 'forearm-plank',
+    family: 'front-plank',
+    isHeld: true,
     title: 'Forearm plank on the feet',
     indirect: ['shoulders', 'glutes', 'quadriceps'],
     loads: [...plankDemand, carried('foot', 'toe support'), carried('knee', 'held straight')],
@@ -120,6 +126,7 @@ export const trunkAndNeck: readonly Exercise[] = [
     ...trunk,
     id: 'side-plank-knees',
     family: 'trunk-side',
+    isHeld: true,
     title: 'Side plank on the knees',
     limbsAtOnce: 'one',
     target: ['trunk-front', 'trunk-back'],
@@ -139,6 +146,7 @@ export const trunkAndNeck: readonly Exercise[] = [
   {
     ...neck,
     id: 'chin-draw',
+    family: 'chin-draw',
     title: 'Draw the chin in',
     loads: [main('neck', 'drawing back')],
     range: [through('neck', 'flexion', 0, 10)],
@@ -146,6 +154,7 @@ export const trunkAndNeck: readonly Exercise[] = [
   {
     ...neck,
     id: 'neck-press-front',
+    isHeld: true,
     title: 'Press the forehead into the hands',
     loads: [main('neck', 'flexion without movement')],
     range: [still('neck', 'flexion')],
@@ -153,6 +162,7 @@ export const trunkAndNeck: readonly Exercise[] = [
   {
     ...neck,
     id: 'neck-press-side',
+    isHeld: true,
     title: 'Press the side of the head into the hand',
     loads: [main('neck', 'side bend without movement')],
     range: [still('neck', 'side-bend')],

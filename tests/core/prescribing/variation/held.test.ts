@@ -121,6 +121,29 @@ describe('a mark', () => {
   });
 });
 
+describe('what is done without movement', () => {
+  it.each([
+    'knee-press-down',
+    'wall-sit',
+    'pillow-squeeze',
+    'shoulder-blade-squeeze',
+    'arm-turn-out-hold',
+    'belly-press',
+    'forearm-plank-knees',
+    'forearm-plank',
+    'side-plank-knees',
+    'neck-press-front',
+    'neck-press-side',
+  ])('is dosed by holds and their seconds and not by repetitions: %s', (exerciseId) => {
+    const { limbsAtOnce } = exercises.find(({ id }) => id === exerciseId)!;
+    const side = limbsAtOnce === 'both' ? { side: 'both' as const } : {};
+    expect(proposed({ exerciseId, ...side }).dose).toMatchObject({
+      hold: { seconds: 5, mostSeconds: 10 },
+      repetitions: { low: 5, high: 10 },
+    });
+  });
+});
+
 describe('a band known by its mark alone', () => {
   const band = { exerciseId: 'knee-extension-band', side: 'left' } as const;
 

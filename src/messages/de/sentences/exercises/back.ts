@@ -2,6 +2,7 @@ import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import {
   comeBackSlowly,
+  holdAndBreathe,
   letGo,
   lowerSlowly,
   tieTheBandToSomethingFirm,
@@ -45,7 +46,7 @@ export const back = {
     steps: [
       'Sitzen Sie aufrecht. Lassen Sie die Arme hängen.',
       'Ziehen Sie die Schulterblätter nach hinten und unten.',
-      'Bleiben Sie so und zählen Sie langsam bis fünf.',
+      holdAndBreathe,
       letGo,
     ],
   },

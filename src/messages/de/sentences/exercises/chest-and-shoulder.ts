@@ -1,12 +1,6 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
-import {
-  bendYourElbow,
-  comeBackSlowly,
-  holdForFiveSlowCounts,
-  letGo,
-  lowerSlowly,
-} from './exercise-steps.ts';
+import { bendYourElbow, comeBackSlowly, holdAndBreathe, letGo, lowerSlowly } from './exercise-steps.ts';
 
 const standAtArmsLength = 'Stellen Sie sich eine Armlänge vor die Wand.';
 const putYourHandsOnTheWall = 'Legen Sie die Hände in Schulterhöhe an die Wand.';
@@ -136,7 +130,7 @@ export const chestAndShoulder = {
     steps: [
       'Stellen Sie sich neben einen Türrahmen. Beugen Sie den Ellbogen, er bleibt am Körper.',
       'Drücken Sie den Handrücken gegen den Rahmen.',
-      holdForFiveSlowCounts,
+      holdAndBreathe,
       letGo,
     ],
   },

@@ -1,6 +1,6 @@
 /** Steps that exercises of more than one region share. */
 export const lowerSlowly = 'Langsam wieder absenken.';
-export const holdForFiveSlowCounts = 'Bleiben Sie so und zählen Sie langsam bis fünf. Atmen Sie weiter.';
+export const holdAndBreathe = 'Halten Sie. Atmen Sie weiter.';
 export const letGo = 'Lassen Sie locker.';
 export const comeBackSlowly = 'Langsam wieder zurück.';
 export const holdOnToAFirmSupport = 'Halten Sie sich an etwas Festem fest.';

@@ -1,10 +1,9 @@
 /** The hand with putty, a ring and small weights, and held without movement. */
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
-import { letGo, lowerSlowly } from './exercise-steps.ts';
+import { holdAndBreathe, letGo, lowerSlowly } from './exercise-steps.ts';
 
 const keepTheThumbRound = 'Halten Sie den Daumen rund und die Spitze gebeugt.';
-const holdAndBreathe = 'Halten Sie. Atmen Sie weiter.';
 const letGoSlowly = 'Lassen Sie langsam locker.';
 const restYourForearm = 'Legen Sie den Unterarm auf einen Tisch, der Daumen zeigt nach oben.';
 

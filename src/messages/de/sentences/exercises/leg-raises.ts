@@ -1,6 +1,6 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
-import { holdForFiveSlowCounts, holdOnToAFirmSupport, letGo, lowerSlowly } from './exercise-steps.ts';
+import { holdAndBreathe, holdOnToAFirmSupport, letGo, lowerSlowly } from './exercise-steps.ts';
 
 const liftTheLegToTheHeight = 'Heben Sie das gestreckte Bein bis zur Höhe des gebeugten Knies.';
 const keepYourBodyUpright = 'Der Oberkörper bleibt aufrecht.';
@@ -94,7 +94,7 @@ export const legRaises = {
     steps: [
       'Legen Sie ein Kissen zwischen die Knie.',
       'Drücken Sie die Knie zusammen.',
-      holdForFiveSlowCounts,
+      holdAndBreathe,
       letGo,
     ],
   },

@@ -2,7 +2,7 @@ import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import {
   comeBackSlowly,
-  holdForFiveSlowCounts,
+  holdAndBreathe,
   holdOnToAFirmSupport,
   letGo,
   lowerSlowly,
@@ -85,7 +85,7 @@ export const thigh = {
     steps: [
       'Legen Sie ein gerolltes Handtuch unter das Knie.',
       'Drücken Sie das Knie nach unten in das Handtuch.',
-      holdForFiveSlowCounts,
+      holdAndBreathe,
       letGo,
     ],
   },

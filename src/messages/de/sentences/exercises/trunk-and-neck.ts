@@ -1,7 +1,7 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import {
-  holdForFiveSlowCounts,
+  holdAndBreathe,
   holdForThreeSlowCounts,
   letGo,
   lieOnYourBack,
@@ -19,7 +19,7 @@ export const trunkAndNeck = {
     steps: [
       lieOnYourBack,
       'Ziehen Sie den Bauch ein und drücken Sie den unteren Rücken nach unten.',
-      holdForFiveSlowCounts,
+      holdAndBreathe,
       letGo,
     ],
   },
@@ -86,14 +86,14 @@ export const trunkAndNeck = {
   },
   'neck-press-front': {
     name: 'Stirn in die Hände drücken',
-    steps: ['Legen Sie beide Hände an die Stirn.', pressGently, holdForFiveSlowCounts, letGo],
+    steps: ['Legen Sie beide Hände an die Stirn.', pressGently, holdAndBreathe, letGo],
   },
   'neck-press-side': {
     name: 'Kopf seitlich in die Hand drücken',
     steps: [
       'Legen Sie eine Hand seitlich an den Kopf.',
       pressGently,
-      holdForFiveSlowCounts,
+      holdAndBreathe,
       'Lassen Sie locker. Dann kommt die andere Seite.',
     ],
   },

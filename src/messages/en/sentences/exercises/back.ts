@@ -2,6 +2,7 @@ import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import {
   comeBackSlowly,
+  holdAndBreathe,
   letGo,
   lowerSlowly,
   tieTheBandToSomethingFirm,
@@ -35,7 +36,7 @@ export const back = {
     steps: [
       'Sit tall. Let your arms hang.',
       'Pull your shoulder blades back and down.',
-      'Hold for five slow counts.',
+      holdAndBreathe,
       letGo,
     ],
   },

@@ -1,12 +1,6 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
-import {
-  bendYourElbow,
-  comeBackSlowly,
-  holdForFiveSlowCounts,
-  letGo,
-  lowerSlowly,
-} from './exercise-steps.ts';
+import { bendYourElbow, comeBackSlowly, holdAndBreathe, letGo, lowerSlowly } from './exercise-steps.ts';
 
 const standAtArmsLength = 'Stand at arm’s length from the wall.';
 const putYourHandsOnTheWall = 'Put your hands on the wall at shoulder height.';
@@ -126,7 +120,7 @@ export const chestAndShoulder = {
     steps: [
       'Stand next to a door frame. Bend your elbow at your side.',
       'Press the back of your hand into the frame.',
-      holdForFiveSlowCounts,
+      holdAndBreathe,
       letGo,
     ],
   },

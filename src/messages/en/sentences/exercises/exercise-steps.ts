@@ -1,6 +1,6 @@
 /** Steps that exercises of more than one region share. */
 export const lowerSlowly = 'Lower slowly.';
-export const holdForFiveSlowCounts = 'Hold for five slow counts. Keep breathing.';
+export const holdAndBreathe = 'Hold. Keep breathing.';
 export const letGo = 'Let go.';
 export const comeBackSlowly = 'Come back slowly.';
 export const holdOnToAFirmSupport = 'Hold on to a firm support.';

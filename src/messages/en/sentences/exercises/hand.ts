@@ -1,10 +1,9 @@
 /** The hand with putty, a ring and small weights, and held without movement. */
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
-import { letGo, lowerSlowly } from './exercise-steps.ts';
+import { holdAndBreathe, letGo, lowerSlowly } from './exercise-steps.ts';
 
 const keepTheThumbRound = 'Keep your thumb rounded and its tip bent.';
-const holdAndBreathe = 'Hold. Keep breathing.';
 const letGoSlowly = 'Let go slowly.';
 const restYourForearm = 'Rest your forearm on a table, thumb up.';
 

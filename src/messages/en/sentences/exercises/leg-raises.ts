@@ -1,6 +1,6 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
-import { holdForFiveSlowCounts, holdOnToAFirmSupport, letGo, lowerSlowly } from './exercise-steps.ts';
+import { holdAndBreathe, holdOnToAFirmSupport, letGo, lowerSlowly } from './exercise-steps.ts';
 
 const liftTheLegToTheHeight = 'Lift the straight leg to the height of the bent knee.';
 const keepYourBodyUpright = 'Keep your body upright.';
@@ -86,7 +86,7 @@ export const legRaises = {
   },
   'pillow-squeeze': {
     name: 'Squeeze a pillow between the knees',
-    steps: ['Put a pillow between your knees.', 'Squeeze your knees together.', holdForFiveSlowCounts, letGo],
+    steps: ['Put a pillow between your knees.', 'Squeeze your knees together.', holdAndBreathe, letGo],
   },
   'inner-leg-raise': {
     name: 'Raise the lower leg, lying on the side',

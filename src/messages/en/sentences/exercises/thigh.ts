@@ -2,7 +2,7 @@ import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import {
   comeBackSlowly,
-  holdForFiveSlowCounts,
+  holdAndBreathe,
   holdOnToAFirmSupport,
   letGo,
   lowerSlowly,
@@ -80,7 +80,7 @@ export const thigh = {
     steps: [
       'Put a rolled towel under your knee.',
       'Press the knee down into the towel.',
-      holdForFiveSlowCounts,
+      holdAndBreathe,
       letGo,
     ],
   },

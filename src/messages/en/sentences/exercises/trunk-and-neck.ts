@@ -1,7 +1,7 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import {
-  holdForFiveSlowCounts,
+  holdAndBreathe,
   holdForThreeSlowCounts,
   letGo,
   lieOnYourBack,
@@ -16,7 +16,7 @@ const pressGently = 'Press gently. Do not let your head move.';
 export const trunkAndNeck = {
   'belly-press': {
     name: 'Press the low back down, lying on the back',
-    steps: [lieOnYourBack, 'Pull your belly in and press your low back down.', holdForFiveSlowCounts, letGo],
+    steps: [lieOnYourBack, 'Pull your belly in and press your low back down.', holdAndBreathe, letGo],
   },
   'heel-slide': {
     name: 'Slide one heel out with a still back',
@@ -76,14 +76,14 @@ export const trunkAndNeck = {
   },
   'neck-press-front': {
     name: 'Press the forehead into the hands',
-    steps: ['Put both hands on your forehead.', pressGently, holdForFiveSlowCounts, letGo],
+    steps: ['Put both hands on your forehead.', pressGently, holdAndBreathe, letGo],
   },
   'neck-press-side': {
     name: 'Press the side of the head into the hand',
     steps: [
       'Put one hand on the side of your head.',
       pressGently,
-      holdForFiveSlowCounts,
+      holdAndBreathe,
       'Let go. Then do the other side.',
     ],
   },
