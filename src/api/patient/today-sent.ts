@@ -1,4 +1,5 @@
 /** What the patient sent today and may still put right, with the names of its exercises. */
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import type { Access } from '#data/access.ts';
 import { sentToday } from '#data/entries/sent-sessions.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
@@ -14,10 +15,15 @@ export const sentView = async (
   const entry = await sentToday(access, patientId, zone);
   if (!entry) return { sent: null };
   const named = written.filter(({ id }) => entry.sets.some(({ prescriptionId }) => prescriptionId === id));
+  const held = named.flatMap(({ id, dose }) => {
+    const seconds = heldSeconds(dose);
+    return seconds === null ? [] : [[id, seconds] as const];
+  });
   return {
     sent: {
       entry,
       titles: Object.fromEntries(named.map(({ id, dose }) => [id, exerciseName(dose.exerciseId)])),
+      ...(held.length > 0 ? { held: Object.fromEntries(held) } : {}),
     },
   };
 };

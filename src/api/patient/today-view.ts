@@ -22,6 +22,8 @@ export interface MorningTold {
 export interface SentSession {
   readonly entry: SessionEntry;
   readonly titles: Readonly<Record<string, Text | string>>;
+  /** Seconds of each hold, by prescription, of what was held; absent where nothing was. */
+  readonly held?: Readonly<Record<string, number>>;
 }
 
 /** A question of the clinic's own, or how far an activity goes that the person chose. */

@@ -133,10 +133,10 @@ describe('the session that can be opened', () => {
 });
 
 describe('the page', () => {
-  const page = (step: string) =>
+  const page = (step: string, of: SentSession = sent) =>
     renderToStaticMarkup(
       <CorrectScreen
-        sent={sent}
+        sent={of}
         ownerId="p"
         view={today()}
         step={step}
@@ -148,6 +148,13 @@ describe('the page', () => {
         onHome={() => undefined}
       />,
     );
+
+  it('asks of what was held how many holds of so many seconds, and names no repetitions', () => {
+    const held = { ...sent, held: { [entry.sets[0]!.prescriptionId]: 7 } };
+    expect(page('', held)).toContain('Exercise weight: holds of 7 seconds in set 1');
+    expect(page('set:0', held)).toContain('holds of 7 seconds in set 1');
+    expect(page('set:0', held)).not.toMatch(/repetitions/i);
+  });
 
   it('lists each answer as it was sent, and has nothing to send before one is changed', () => {
     const html = page('');

@@ -95,6 +95,7 @@ export const words = {
   'correct.send': 'Änderung senden',
   'correct.done': 'Geändert',
   'correct.set': '{title}: Wiederholungen in Satz {set}',
+  'correct.set-held': '{title}: wie oft {seconds} Sekunden gehalten in Satz {set}',
   'correct.load': '{title}: Gewicht',
   'correct.not-counted': 'nicht gezählt',
   'changed.place': 'Wo ist es?',

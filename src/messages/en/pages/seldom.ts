@@ -89,6 +89,7 @@ export const words = {
   'correct.send': 'Send the correction',
   'correct.done': 'Corrected',
   'correct.set': '{title}: repetitions in set {set}',
+  'correct.set-held': '{title}: holds of {seconds} seconds in set {set}',
   'correct.load': '{title}: weight',
   'correct.not-counted': 'not counted',
   'changed.place': 'Where is it?',

@@ -1,6 +1,5 @@
 'use client';
 /** One answer of a sent session, asked as it was asked. */
-import type { SentSession } from '#api/patient/today-view.ts';
 import type { SessionEntry } from '#core/record/entries.ts';
 import { t } from '#ui/language/words.ts';
 import { Question, WaysBack } from '../questions/answer-page.tsx';
@@ -9,7 +8,7 @@ import { YesNoQuestion } from '../questions/yes-no-question.tsx';
 import { known } from '../session/entry.ts';
 import { OtherCount } from '../session/other-count.tsx';
 import { OtherWeight } from '../session/pages/other-weight.tsx';
-import { questionAt } from './answers-in-rows.ts';
+import { heldIn, questionAt, type SentNames } from './answers-in-rows.ts';
 import { type Answer, type AnswerPlace, answerAt } from './correction.ts';
 
 export interface AnswerQuestionProps {
@@ -17,7 +16,7 @@ export interface AnswerQuestionProps {
   readonly entry: SessionEntry;
   /** As it was sent: a weight far over it is asked about once. */
   readonly sentAnswer: Answer;
-  readonly titles: SentSession['titles'];
+  readonly names: SentNames;
   readonly onAnswer: (answer: Answer) => void;
 }
 
@@ -26,15 +25,16 @@ const shownOver = 4;
 
 const scales = { during: 'pain', after: 'pain', burn: 'burn', cuff: 'cuff' } as const;
 
-const Typed = ({ place, entry, sentAnswer, titles, onAnswer }: AnswerQuestionProps) => {
+const Typed = ({ place, entry, sentAnswer, names, onAnswer }: AnswerQuestionProps) => {
   const given = answerAt(entry, place);
   const number = typeof given === 'number' ? given : null;
   return (
     <div className="stack ask">
-      <Question>{questionAt(entry, place, titles)}</Question>
+      <Question>{questionAt(entry, place, names)}</Question>
       {place.what === 'set' ? (
         <OtherCount
           high={(number ?? 10) + shownOver}
+          isHeld={heldIn(entry, place, names) !== null}
           onCount={(count) => onAnswer(count)}
           onLost={() => onAnswer(null)}
         />
@@ -52,9 +52,9 @@ const Typed = ({ place, entry, sentAnswer, titles, onAnswer }: AnswerQuestionPro
 };
 
 export const AnswerQuestion = (props: AnswerQuestionProps) => {
-  const { place, entry, titles, onAnswer } = props;
+  const { place, entry, names, onAnswer } = props;
   const given = answerAt(entry, place);
-  const question = questionAt(entry, place, titles);
+  const question = questionAt(entry, place, names);
   if (place.what === 'set' || place.what === 'load') return <Typed {...props} />;
   if (place.what === 'gave-way' || place.what === 'extra')
     return (

@@ -7,22 +7,32 @@ import { missing, scoreText, yesNoText } from '../questions/answers-in-words.ts'
 import type { CheckRow } from '../session/check-rows.ts';
 import { type Answer, type AnswerPlace, answerAt, placesOf, stepOf } from './correction.ts';
 
-type Titles = SentSession['titles'];
+/** What the exercises of an entry are called, and how long each hold of them is. */
+export type SentNames = Pick<SentSession, 'titles' | 'held'>;
 
-const titleOf = ({ sets }: SessionEntry, titles: Titles, itemId: string): string => {
-  const { prescriptionId = '' } = sets.find((set) => set.itemId === itemId) ?? {};
-  return translate(titles[prescriptionId] ?? '');
-};
+const prescriptionOf = ({ sets }: SessionEntry, itemId: string): string =>
+  sets.find((set) => set.itemId === itemId)?.prescriptionId ?? '';
+
+const titleOf = (entry: SessionEntry, { titles }: SentNames, itemId: string): string =>
+  translate(titles[prescriptionOf(entry, itemId)] ?? '');
+
+/** Seconds of each hold of a set; null where the exercise moves. */
+export const heldIn = (entry: SessionEntry, place: AnswerPlace, { held }: SentNames): number | null =>
+  place.what === 'set' ? (held?.[entry.sets[place.index]!.prescriptionId] ?? null) : null;
 
 /** The question an answer was given to. */
-export const questionAt = (entry: SessionEntry, place: AnswerPlace, titles: Titles): string => {
+export const questionAt = (entry: SessionEntry, place: AnswerPlace, names: SentNames): string => {
   switch (place.what) {
     case 'set': {
       const { itemId, set } = entry.sets[place.index]!;
-      return t('correct.set', { title: titleOf(entry, titles, itemId), set });
+      const title = titleOf(entry, names, itemId);
+      const seconds = heldIn(entry, place, names);
+      return seconds === null
+        ? t('correct.set', { title, set })
+        : t('correct.set-held', { title, set, seconds });
     }
     case 'load':
-      return t('correct.load', { title: titleOf(entry, titles, place.itemId) });
+      return t('correct.load', { title: titleOf(entry, names, place.itemId) });
     case 'burn':
     case 'cuff':
     case 'extra':
@@ -39,9 +49,9 @@ const valueText = ({ what }: AnswerPlace, answer: Answer): string => {
   return what === 'load' ? weightText(answer) : scoreText(answer);
 };
 
-export const correctionRows = (entry: SessionEntry, titles: Titles): readonly CheckRow[] =>
+export const correctionRows = (entry: SessionEntry, names: SentNames): readonly CheckRow[] =>
   placesOf(entry).map((place) => ({
     step: stepOf(place),
-    name: questionAt(entry, place, titles),
+    name: questionAt(entry, place, names),
     value: valueText(place, answerAt(entry, place)),
   }));

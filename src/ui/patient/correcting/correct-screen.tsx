@@ -89,7 +89,7 @@ const AnswerList = ({ sent, entry, onStep, onSend }: ListProps) => {
           {t('correct.send')}
         </Button>
       ) : null}
-      <AnswerRows rows={correctionRows(entry, sent.titles)} onChange={onStep} />
+      <AnswerRows rows={correctionRows(entry, sent)} onChange={onStep} />
       <WaysBack />
     </div>
   );
@@ -118,7 +118,7 @@ export const CorrectScreen = (props: CorrectScreenProps) => {
         key={step}
         {...{ place, entry }}
         sentAnswer={answerAt(sent.entry, place)}
-        titles={sent.titles}
+        names={sent}
         onAnswer={(answer) => {
           draft.begin({ of: sent.entry.entryId, entry: putRight(entry, place, answer) });
           onStep('');
