@@ -33,6 +33,12 @@ export const jointNameOf = (joint: Joint): JointName => joint.replace(/^(left|ri
 export const sideOf = (joint: Joint): Side | null =>
   joint.startsWith('left-') ? 'left' : joint.startsWith('right-') ? 'right' : null;
 
+const ofLeg: readonly JointName[] = ['hip', 'knee', 'ankle', 'foot'];
+
+/** null for the midline. */
+export const limbOfJoint = (joint: Joint): Limb | null =>
+  sideOf(joint) === null ? null : ofLeg.includes(jointNameOf(joint)) ? 'leg' : 'arm';
+
 /** The joints of one name that an exercise done on the given side loads. */
 export const jointsOn = (name: JointName, side: Side | 'both'): readonly Joint[] =>
   name === 'neck' || name === 'low-back'

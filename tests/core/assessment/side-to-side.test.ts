@@ -107,3 +107,27 @@ describe('the two sides', () => {
     expect(sideLines([girth('left', 50)])).toEqual([]);
   });
 });
+
+describe('the side that was operated on or injured', () => {
+  const knee = { joint: 'right-knee', procedure: 'Knee replacement', on: '2026-02-01' } as const;
+  const rows = [girth('left', 50), girth('right', 47)];
+  const operated = (...operations: Parameters<typeof sideLines>[1] & object) =>
+    sideLines(rows, operations)[0]?.operated;
+
+  it('is named from the protocol on what was measured of that limb', () => {
+    expect(operated(knee)).toEqual({ side: 'right', procedure: 'Knee replacement', on: '2026-02-01' });
+    expect(operated({ ...knee, joint: 'right-hip' })?.side).toBe('right');
+  });
+
+  it('is none without a protocol, of another limb, or where both sides of the limb were operated on', () => {
+    expect(operated()).toBeNull();
+    expect(operated({ ...knee, joint: 'right-shoulder' })).toBeNull();
+    expect(operated({ ...knee, joint: 'low-back' })).toBeNull();
+    expect(operated(knee, { ...knee, joint: 'left-hip' })).toBeNull();
+  });
+
+  it('is the newest of two on one side', () => {
+    const later = { ...knee, procedure: 'Revision', on: '2026-02-20' };
+    expect(operated(knee, later)?.procedure).toBe('Revision');
+  });
+});

@@ -11,6 +11,7 @@ import { measurementsOf } from '#data/assessment/measurements.ts';
 import { planRetest, retestsOf, stoppedRetestsOf, stopRetest } from '#data/assessment/retest-plans.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
+import { protocolsOf } from '#data/episode/protocols.ts';
 import { effusionsOf } from '#data/patients/effusions.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
 import { doseDaysOf } from './dose-days.ts';
@@ -23,6 +24,12 @@ export const outcomesRouter = router({
       measurements: await measurementsOf(access, patient.id),
       effusions: await effusionsOf(access, patient.id),
       stoppedRetests: await stoppedRetestsOf(access, patient.id),
+      /** As protocols name them: the side that was operated on or injured. */
+      operations: (await protocolsOf(access, patient.id)).map(({ joint, procedure, on }) => ({
+        joint,
+        procedure,
+        on,
+      })),
       goals: goalsFrom(episode?.goals ?? [], await goalStepsOf(access, patient.id), access.day),
     };
   }),

@@ -1,7 +1,8 @@
 /**
  * One limb against the other, by the newest measurement of each side. The error of a difference between sides is
  * that of two measurements, as it is between two days; where none is known the difference is shown and not judged.
- * Which side is the sound one nobody says here, and no share is called enough.
+ * Which side was operated on is named where a protocol says it; which is the sound one nobody says, and no share is
+ * called enough.
  */
 import type { Side } from '#core/exercises/joints.ts';
 import { figure as plainFigure } from '#core/review/plain-words.ts';
@@ -12,6 +13,7 @@ import type { AnyMeasure } from '../measures/measure.ts';
 import { measures } from '../measures/registry.ts';
 import type { Figure } from './drawn.ts';
 import { amount, signed } from './judgement.ts';
+import { type OperatedSide, type Operation, operatedSide } from './operated.ts';
 import type { SidesOf } from './sides-of.ts';
 
 /** Further apart in time, one side may have changed meanwhile; a choice of this project. */
@@ -30,6 +32,8 @@ export interface SideLine {
   readonly right: OneSide;
   readonly sentence: string;
   readonly verdict: 'differ' | 'within-error' | 'not-judged';
+  /** Operated on or injured; null where no protocol names one side of the limb. */
+  readonly operated: OperatedSide | null;
 }
 
 type Row = Measurement & { readonly day: Day };
@@ -92,6 +96,7 @@ const compared = (left: Row, right: Row, how: SidesOf<Row>): Said => {
 const linesOf = (
   { kind, title, sides, inWords, course }: AnyMeasure,
   rows: readonly Row[],
+  operations: readonly Operation[],
 ): readonly SideLine[] => {
   if (!sides) return [];
   const how: SidesOf<Row> = sides;
@@ -118,10 +123,11 @@ const linesOf = (
       left: { day: left.day, text: textOf(left) },
       right: { day: right.day, text: textOf(right) },
       ...compared(left, right, how),
+      operated: operatedSide(left, operations),
     };
   });
 };
 
 /** Rows stand oldest first; what was measured on one side alone has no line. */
-export const sideLines = (rows: readonly Row[]): readonly SideLine[] =>
-  measures.flatMap((one) => linesOf(one as AnyMeasure, rows));
+export const sideLines = (rows: readonly Row[], operations: readonly Operation[] = []): readonly SideLine[] =>
+  measures.flatMap((one) => linesOf(one as AnyMeasure, rows, operations));

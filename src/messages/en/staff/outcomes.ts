@@ -54,6 +54,7 @@ export const words = {
   'sides.title': 'Side to side',
   'sides.left': 'Left {value} ({date})',
   'sides.right': 'Right {value} ({date})',
+  'sides.operated': 'Operated or injured: {side} ({procedure}, {date}).',
   'sides.differ': 'The sides differ.',
   'sides.within-error': 'No difference called.',
   'sides.not-judged': 'Not judged.',

@@ -138,7 +138,7 @@ export const OutcomesScreen = (props: OutcomesProps) => {
         )}
         <Goals patientId={patient.id} goals={course.goals} clock={clock} day={day} />
       </div>
-      <SideToSide measurements={course.measurements} day={day} />
+      <SideToSide measurements={course.measurements} operations={course.operations} day={day} />
       <Retests patientId={patient.id} retests={retests} stopped={course.stoppedRetests} day={day} />
       <CuffPressures patientId={patient.id} cuffs={cuffs} day={day} />
       <HomeQuestions patientId={patient.id} atHome={atHome} clock={clock} day={day} />

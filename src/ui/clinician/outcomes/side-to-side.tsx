@@ -7,6 +7,7 @@ import type { CourseAnswer } from '../answers.ts';
 
 interface Props {
   readonly measurements: CourseAnswer['measurements'];
+  readonly operations: CourseAnswer['operations'];
   readonly day: Day;
 }
 
@@ -17,13 +18,13 @@ const verdicts = {
 } as const satisfies Record<SideLine['verdict'], string>;
 
 /** Nothing where no thing was measured on both sides. */
-export const SideToSide = ({ measurements, day }: Props) => {
-  const lines = sideLines(measurements);
+export const SideToSide = ({ measurements, operations, day }: Props) => {
+  const lines = sideLines(measurements, operations);
   return lines.length === 0 ? null : (
     <section className="stack-close">
       <h2>{say('sides.title')}</h2>
       <ul className="plain-list lined">
-        {lines.map(({ key, title, left, right, verdict, sentence }) => (
+        {lines.map(({ key, title, left, right, verdict, sentence, operated }) => (
           <li key={key} className="keep-together">
             <h3>{title}</h3>
             <p>
@@ -31,6 +32,15 @@ export const SideToSide = ({ measurements, day }: Props) => {
               {' · '}
               {say('sides.right', { value: right.text, date: dayInWords(right.day, day) })}
             </p>
+            {operated ? (
+              <p>
+                {say('sides.operated', {
+                  side: operated.side,
+                  procedure: operated.procedure,
+                  date: dayInWords(operated.on, day),
+                })}
+              </p>
+            ) : null}
             <p>
               <strong>{verdicts[verdict]}</strong> {sentence}
             </p>

@@ -20,14 +20,16 @@ const grip = (side: 'left' | 'right', forceKg: number) => ({
 
 it('both sides stand in one line with what may be said of their difference', () => {
   const html = renderToStaticMarkup(
-    <SideToSide measurements={[grip('left', 20), grip('right', 15)]} day={day} />,
+    <SideToSide measurements={[grip('left', 20), grip('right', 15)]} operations={[]} day={day} />,
   );
   expect(html).toContain('Not judged.');
   expect(html).toContain('Right is 75 % of left. The error of measuring is not known');
 });
 
 it('one side alone has no line', () => {
-  expect(renderToStaticMarkup(<SideToSide measurements={[grip('left', 20)]} day={day} />)).toBe('');
+  expect(
+    renderToStaticMarkup(<SideToSide measurements={[grip('left', 20)]} operations={[]} day={day} />),
+  ).toBe('');
 });
 
 it('a cuff pressure names its last day, or why it is measured again now', () => {
