@@ -1,9 +1,7 @@
 'use client';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
-import { words as questionWords } from '#messages/en/pages/questions.ts';
 /** Asked after the work, and saving: warning signs are never left open, anything else may be and is named. */
 import { say } from '#messages/en/staff/groups/hour.ts';
-import { sayIn } from '#messages/say.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PainRow, yesNo } from './before-part.tsx';
 import { exercisesNow, gaveWayName } from './group-answers.ts';
@@ -11,22 +9,21 @@ import { entryOf } from './group-entry.ts';
 import { notDone } from './not-done.ts';
 import type { PersonPart } from './person-props.ts';
 import { PressRow } from './press-row.tsx';
+import { sayQuestion } from './sign-questions.ts';
 import { SignsPart } from './signs-part.tsx';
 
-const ask = sayIn(questionWords);
-
 const rightOptions = [
-  { value: 'yes', label: ask('right.yes') },
-  { value: 'no', label: ask('right.no') },
+  { value: 'yes', label: sayQuestion('right.yes') },
+  { value: 'no', label: sayQuestion('right.no') },
 ];
 
 /** One press where all of it is right; else each thing is asked. The short form names warning signs among the statements. */
 const Right = ({ person, typed, press }: PersonPart) => {
   const { joints, isShortSigns } = person.today;
   const lines = [
-    ...(isShortSigns ? [ask('right.signs')] : []),
-    ...joints.map((joint) => ask('right.gave-way', { joint })),
-    ask('right.extra'),
+    ...(isShortSigns ? [sayQuestion('right.signs')] : []),
+    ...joints.map((joint) => sayQuestion('right.gave-way', { joint })),
+    sayQuestion('right.extra'),
   ];
   const gaveWay = (answer: string | undefined) =>
     Object.fromEntries(joints.map((joint) => [gaveWayName(joint), answer]));
@@ -44,7 +41,7 @@ const Right = ({ person, typed, press }: PersonPart) => {
   };
   return (
     <PressRow
-      question={ask('right.title')}
+      question={sayQuestion('right.title')}
       hint={lines.join('. ')}
       options={rightOptions}
       chosen={typed.right}
@@ -58,16 +55,16 @@ const Each = ({ person, typed, press }: PersonPart) => (
     {person.today.joints.map((joint) => (
       <PressRow
         key={joint}
-        question={ask('after.gave-way', { joint })}
-        hint={ask('after.gave-way-hint', { joint })}
+        question={sayQuestion('after.gave-way', { joint })}
+        hint={sayQuestion('after.gave-way-hint', { joint })}
         options={yesNo}
         chosen={typed[gaveWayName(joint)]}
         onPress={(answer) => press({ [gaveWayName(joint)]: answer })}
       />
     ))}
     <PressRow
-      question={ask('after.extra')}
-      hint={ask('after.extra-hint')}
+      question={sayQuestion('after.extra')}
+      hint={sayQuestion('after.extra-hint')}
       options={yesNo}
       chosen={typed.extra}
       onPress={(answer) => press({ extra: answer })}
@@ -91,7 +88,7 @@ const Work = (props: AfterProps) => {
         <SignsPart
           {...props}
           name="signs-after"
-          question={ask('flags.during')}
+          question={sayQuestion('flags.during')}
           isShort={false}
           onReport={props.onReport}
         />

@@ -1,6 +1,7 @@
 'use client';
 /** A warning sign of a person of the hour: told and not on record yet, or open on the record. */
 import { signsInWords } from '#core/danger/sign-words.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { redFlagContact } from '#core/decision/rules/red-flags.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
@@ -14,27 +15,33 @@ const advice = {
   routine: 'signs.routine',
 } as const;
 
-/** Told a moment ago and not on record yet: it is said what to do, and never that it was reported. */
+interface AdviceProps extends Pick<PersonPart, 'person'> {
+  readonly flags: readonly RedFlag[];
+}
+
+/** How fast somebody has to look, and the number to ring where there is danger to life. */
+export const SignAdvice = ({ person, flags }: AdviceProps) => {
+  const contact = redFlagContact(flags);
+  const { emergencyNumber: phone } = person.today;
+  return contact === 'none' ? null : <p>{say(advice[contact], { signs: signsInWords(flags), phone })}</p>;
+};
+
 interface ReportingProps extends Pick<PersonPart, 'person' | 'typed'> {
   readonly isBusy: boolean;
   readonly onSave: () => void;
 }
 
-export const Reporting = ({ person, typed, isBusy, onSave }: ReportingProps) => {
-  const flags = toldIn(typed);
-  const contact = redFlagContact(flags);
-  const { emergencyNumber: phone } = person.today;
-  return (
-    <Notice tone="danger" title={say(isBusy ? 'signs.reporting' : 'signs.not-reported')} isAnnounced>
-      {contact === 'none' ? null : <p>{say(advice[contact], { signs: signsInWords(flags), phone })}</p>}
-      {isBusy ? null : (
-        <Button tone="stop" onClick={onSave}>
-          {say('signs.again')}
-        </Button>
-      )}
-    </Notice>
-  );
-};
+/** Told a moment ago and not on record yet: it is said what to do, and never that it was reported. */
+export const Reporting = ({ person, typed, isBusy, onSave }: ReportingProps) => (
+  <Notice tone="danger" title={say(isBusy ? 'signs.reporting' : 'signs.not-reported')} isAnnounced>
+    <SignAdvice person={person} flags={toldIn(typed)} />
+    {isBusy ? null : (
+      <Button tone="stop" onClick={onSave}>
+        {say('signs.again')}
+      </Button>
+    )}
+  </Notice>
+);
 
 export const Stopped = ({
   person,

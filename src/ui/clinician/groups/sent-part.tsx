@@ -1,6 +1,5 @@
 'use client';
 /** A session that is saved: what was entered, by whom, and the dose that follows by what the engine says. */
-import { signsInWords } from '#core/danger/sign-words.ts';
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
@@ -9,6 +8,7 @@ import { doseTitle } from '../dose-words.ts';
 import type { ClinicClock } from '../when.ts';
 import { momentInWords } from '../when.ts';
 import { decisionStatus } from '../words.ts';
+import { SignAdvice } from './danger-part.tsx';
 
 type Session = NonNullable<GroupPerson['session']>;
 
@@ -90,10 +90,10 @@ export const SentPart = ({ person, session, clock, onCorrect }: SentProps) => {
       </p>
       <DoneSets person={person} session={session} />
       {isStopped ? (
-        <p>
-          {say('sent.stopped', { signs: signsInWords(redFlags ?? []) })} {say('signs.reported')}{' '}
-          <a href={`/patients/${person.patientId}/warning-signs`}>{say('to-signs')}</a>
-        </p>
+        <>
+          <SignAdvice person={person} flags={redFlags ?? []} />
+          <p>{say('signs.reported')}</p>
+        </>
       ) : (
         <>
           <NextDoses person={person} session={session} />

@@ -163,8 +163,8 @@ export const SetLine = ({ now, done, typed, press }: ExerciseProps & { readonly 
         {done.isWhole
           ? say('set.line', { set: done.set, count, effort: effortText(done) })
           : say('set.line-open', { set: done.set, count })}{' '}
-        <Button tone="quiet" onClick={undo}>
-          {say('set.undo', { set: done.set })}
+        <Button tone="quiet" aria-label={say('set.undo', { set: done.set })} onClick={undo}>
+          {say('set.undo.short')}
         </Button>
       </span>
       {isShort(now.dose, done) ? (

@@ -3,10 +3,10 @@ import { familiesAsked, signsListed } from '#core/danger/signs-asked.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { words as questionWords } from '#messages/en/pages/questions.ts';
 import { words as signWords } from '#messages/en/pages/warning-signs.ts';
-import { sayIn } from '#messages/say.ts';
+import { askIn } from '#messages/say.ts';
 
-export const sayQuestion = sayIn(questionWords);
-const saySign = sayIn(signWords);
+export const sayQuestion = askIn(questionWords);
+const saySign = askIn(signWords);
 
 export const familyLines = (hasCuff: boolean): readonly string[] =>
   familiesAsked(hasCuff).map((family) => saySign(`family.${family}`));

@@ -114,9 +114,10 @@ export const usePerson = (first: GroupPerson, at: AtHour) => {
   const [isDone, setDone] = useState(false);
   const draft = useDraft(patientId, 'group-hour', typed, isDone);
   const sending = useSending(at, patientId, async () => {
+    const fresh = await client.clinician.groupSessions.person.query({ hourId, patientId });
     setDone(true);
     setTyped({ hour: hourId });
-    setPerson((await client.clinician.groupSessions.person.query({ hourId, patientId })) as GroupPerson);
+    setPerson(fresh as GroupPerson);
   });
   const press = (change: Change) => {
     setDone(false);

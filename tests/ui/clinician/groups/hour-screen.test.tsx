@@ -87,6 +87,7 @@ describe('the page of a group hour', () => {
 
   it('asks for warning signs during the work before it saves', () => {
     const open = { ...before, ...sets, finished: 'yes' };
+    expect(page([typed(open)])).toContain('Your right knee did not give way');
     expect(page([typed(open)])).toMatch(/<button[^>]*disabled=""[^>]*>Save the session/);
     expect(page([typed({ ...open, ...after })])).not.toMatch(/<button[^>]*disabled=""[^>]*>Save the session/);
   });

@@ -85,6 +85,7 @@ export const words = {
   'set.other.weight': 'Enter a weight from 0 to 500 kg.',
   'set.effort.question': 'How many more could they have done?',
   'set.undo': 'Change set {set}',
+  'set.undo.short': 'Change',
   'effort.more': '5+',
   skip: 'Leave it out',
   'skip.not': 'Do it after all',
@@ -139,7 +140,6 @@ export const words = {
   'sent.unknown': 'An exercise is not prescribed to this person any more. Reload the page.',
   'sent.doubtful':
     'The clock of this device differs from the clinic’s. The session waits until its time is confirmed.',
-  'sent.stopped': 'Stopped for a warning sign: {signs}.',
   'sent.sets': '{exercise}: {sets}',
   'sent.no-sets': 'No set was saved.',
   correct: 'Correct this session',
