@@ -46,6 +46,7 @@ import { screeningRouter } from './clinician/screening.ts';
 import { teamRouter } from './clinician/team.ts';
 import { templatesRouter } from './clinician/templates/templates.ts';
 import { worklistRouter } from './clinician/worklist.ts';
+import { exportsRouter, ownExportsRouter } from './papers/exports.ts';
 import { ownPapersRouter, papersRouter } from './papers/papers.ts';
 import { accessRouter } from './patient/access.ts';
 import { patientConsentsRouter } from './patient/consents.ts';
@@ -88,6 +89,7 @@ export const appRouter = router({
     handover: handoverRouter,
     documents: documentsRouter,
     papers: papersRouter,
+    exports: exportsRouter,
     recordFile: recordFileRouter,
     danger: dangerRouter,
     groupHours: groupHoursRouter,
@@ -125,6 +127,7 @@ export const appRouter = router({
     phones: ownPhonesRouter,
     preVisit: preVisitRouter,
     papers: ownPapersRouter,
+    exports: ownExportsRouter,
   }),
 });
 

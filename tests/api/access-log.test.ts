@@ -52,12 +52,16 @@ const more: Readonly<Record<string, object>> = {
   'clinician.drafts.get': { form: 'first-visit-reason' },
   'clinician.documents.get': { episodeId: 'none' },
   'clinician.replay.ofPatient': { moved: { 'severe-pain': 7 } },
+  'clinician.exports.files': { format: 'fhir' },
   'clinician.review.earlierDoses': { itemId: 'none' },
   'clinician.templates.proposed': { templateId: 'none', on: 'saved' },
 };
 
 /** What a patient’s query asks for. */
-const own: Readonly<Record<string, object>> = { 'patient.papers.plan': {} };
+const own: Readonly<Record<string, object>> = {
+  'patient.exports.files': { format: 'csv' },
+  'patient.papers.plan': {},
+};
 
 describe('every opening of a record is audited', () => {
   let store: Store;

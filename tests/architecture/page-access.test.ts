@@ -95,6 +95,7 @@ const routes: Readonly<Record<string, RegExp>> = {
   'api/auth/[...all]': /signInHandler\(/,
   'api/entries': /entriesHandler\(/,
   'api/trpc/[trpc]': /trpcHandler\(/,
+  'exports/[format]': /exportHandler\(/,
   'forms/[form]': /\bformHandler\(/,
   'papers/[kind]': /paperHandler\(/,
   // Asked from this machine only, and in the demo only.

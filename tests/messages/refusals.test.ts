@@ -17,6 +17,7 @@ const files = [
   'src/api/patient/entries.ts',
   'src/api/patient/messages.ts',
   'src/api/patient/phones.ts',
+  'src/api/papers/exports.ts',
   'src/api/trpc.ts',
   'src/server/sign-in/phone-sign-in.ts',
   'src/server/http/requests.ts',

@@ -1,18 +1,25 @@
 /** The days ahead of one person as a calendar: sessions, morning questions, the booked review, what is to be measured. */
-
+import { nextLimitFrom } from '#core/decision/dose/limits.ts';
 import { daysOff } from '#core/episode/episode-status.ts';
-import { openSigns, type Plan } from '#core/plan/plan.ts';
-import { linesOn, type Programme } from '#core/prescribing/programme/planned-sessions.ts';
+import { asksNothing } from '#core/episode/suspensions.ts';
+import { openSigns } from '#core/plan/plan.ts';
+import { exerciseWeekdays } from '#core/prescribing/programme/exercise-weekdays.ts';
+import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { retestsOf } from '#data/assessment/retest-plans.ts';
-import { instantAt } from '#data/civil-time.ts';
+import { dayAt, instantAt } from '#data/civil-time.ts';
+import { careAroundOf } from '#data/episode/care-around.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
-import { clinicOf, patientOf } from '#data/patients/people.ts';
+import { limitsOfPerson } from '#data/episode/limits-of-person.ts';
+import { clinicOf, type Patient, patientOf } from '#data/patients/people.ts';
 import { planOf } from '#data/plan/plan-of.ts';
+import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
-import { calendarText as words } from '#messages/calendar.ts';
+import { newestScreening } from '#data/screening/screenings.ts';
+import type { sentences } from '#messages/en/language.ts';
+import { textOf } from '#messages/every-language.ts';
 import type { LanguageTag } from '#messages/languages.ts';
 import type { Calendar, CalendarEvent } from './calendar.ts';
 
@@ -28,19 +35,68 @@ const eveningBefore = '-PT6H';
 const dayBefore = '-P1D';
 const atOnce = 'PT0S';
 
-const daysFrom = (first: Day, count: number): readonly Day[] =>
-  Array.from({ length: count }, (_, at) => addDays(first, at));
+interface PlannedDays {
+  readonly mornings: readonly Day[];
+  readonly sessions: readonly Day[];
+}
 
-/** Exercises that are not stopped or paused. With an open warning sign nobody is reminded to exercise. */
-const openItems = (plan: Plan): ReadonlySet<string> =>
-  new Set(
-    openSigns(plan).length > 0
+const nothing: PlannedDays = { mornings: [], sessions: [] };
+
+/**
+ * Days of a break are left out, and sessions from the day on which a limit begins that the doses do not know. With
+ * an open warning sign nobody is reminded to exercise; what is stopped or paused counts for no day.
+ */
+const plannedDays = async (access: Access, patient: Patient, zone: string): Promise<PlannedDays> => {
+  const care = await careAroundOf(access, patient.id, await newestScreening(access, patient.id));
+  if (asksNothing(care)) return nothing;
+  const versions = inForce(await prescriptionsOf(access, patient.id));
+  const plan = await planOf(access, patient, versions);
+  if (plan.items.length === 0) return nothing;
+  const signed = versions.map(({ itemId, dose, signedAt, recordedAt }) => ({
+    ...{ itemId, dose, signedOn: dayAt(signedAt ?? recordedAt, zone) },
+  }));
+  const weekdaysOn = exerciseWeekdays(signed, await programmesOf(access, patient.id), access.day);
+  const days = Array.from({ length: weeksAhead * 7 }, (_, at) => addDays(access.day, at));
+  const off = daysOff(await episodesOf(access, patient.id), access.day, days.at(-1)!);
+  const mornings = days.filter((day) => !off.has(day));
+  const changesOn = nextLimitFrom(await limitsOfPerson(access, patient.id), access.day);
+  const items = openSigns(plan).length > 0 ? [] : plan.items.filter(({ today }) => today !== 'none');
+  // Where the patient chooses the days, none is named.
+  const isPlanned = (day: Day) =>
+    items.some(({ itemId }) => weekdaysOn(itemId, day)?.includes(weekdayOf(day)) === true);
+  return {
+    mornings,
+    sessions: mornings.filter((day) => (changesOn === null || day < changesOn) && isPlanned(day)),
+  };
+};
+
+type Say = (key: keyof (typeof sentences)['calendar']) => string;
+
+const reviewOf = async (
+  access: Access,
+  patientId: string,
+  zone: string,
+  say: Say,
+): Promise<CalendarEvent[]> => {
+  const booking = await bookingOf(access, patientId);
+  if (!booking || booking.day < access.day) return [];
+  const { day, time, place } = booking;
+  const at = time === null ? null : instantAt(day, time, zone);
+  const alarm = time === null ? eveningBefore : dayBefore;
+  return [{ kind: 'review', day, at, title: say('review'), note: say('review-note'), place, alarm }];
+};
+
+const retestsAhead = async (access: Access, patientId: string, say: Say): Promise<CalendarEvent[]> =>
+  (await retestsOf(access, patientId)).flatMap(({ on }): CalendarEvent[] =>
+    on === null || on < access.day
       ? []
-      : plan.items.filter(({ today }) => today !== 'none').map(({ itemId }) => itemId),
+      : [
+          {
+            ...{ kind: 'retest', day: on, at: null, title: say('retest'), note: say('retest-note') },
+            ...{ place: null, alarm: eveningBefore },
+          },
+        ],
   );
-
-const isPlannedOn = (programmes: readonly Programme[], day: Day, items: ReadonlySet<string>): boolean =>
-  (linesOn(programmes, day) ?? []).some((itemId) => items.has(itemId));
 
 /** null when the person is not of this clinic. */
 export const personCalendarOf = async (
@@ -51,48 +107,21 @@ export const personCalendarOf = async (
   const patient = await patientOf(access, patientId);
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!patient || !clinic) return null;
-  const programmes = await programmesOf(access, patientId);
-  const plan = await planOf(access, patient);
-  const items = openItems(plan);
-  const days = daysFrom(access.day, weeksAhead * 7);
-  const off = daysOff(await episodesOf(access, patientId), days[0]!, days.at(-1)!);
-  const say = (key: Parameters<typeof words>[0]) => words(key)[language];
+  const say: Say = (key) => textOf('calendar', key)[language];
   const reminder = (kind: 'session' | 'morning', day: Day, time: string): CalendarEvent => ({
     ...{ kind, day, at: instantAt(day, time, clinic.zone) },
     ...{ title: say(kind), note: say(`${kind}-note`), place: null, alarm: atOnce },
   });
-  const open = days.filter((day) => !off.has(day));
-  const booking = await bookingOf(access, patientId);
+  const { mornings, sessions } = await plannedDays(access, patient, clinic.zone);
   return {
     name: say('name'),
     personId: patientId,
     madeAt: access.now,
     events: [
-      ...(plan.items.length === 0 ? [] : open.map((day) => reminder('morning', day, morningTime))),
-      ...open
-        .filter((day) => isPlannedOn(programmes, day, items))
-        .map((day) => reminder('session', day, sessionTime)),
-      ...(booking && booking.day >= access.day
-        ? [
-            {
-              kind: 'review' as const,
-              day: booking.day,
-              at: booking.time === null ? null : instantAt(booking.day, booking.time, clinic.zone),
-              ...{ title: say('review'), note: say('review-note'), place: booking.place },
-              alarm: booking.time === null ? eveningBefore : dayBefore,
-            },
-          ]
-        : []),
-      ...(await retestsOf(access, patientId)).flatMap(({ on }): CalendarEvent[] =>
-        on !== null && on >= access.day
-          ? [
-              {
-                ...{ kind: 'retest', day: on, at: null, title: say('retest'), note: say('retest-note') },
-                ...{ place: null, alarm: eveningBefore },
-              },
-            ]
-          : [],
-      ),
+      ...mornings.map((day) => reminder('morning', day, morningTime)),
+      ...sessions.map((day) => reminder('session', day, sessionTime)),
+      ...(await reviewOf(access, patientId, clinic.zone, say)),
+      ...(await retestsAhead(access, patientId, say)),
     ],
   };
 };

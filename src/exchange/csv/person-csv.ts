@@ -1,7 +1,7 @@
 /** The record as CSV: a file for each table that has rows, and a dictionary of every column beside them. */
-import { type RecordColumn, type RecordRows, recordColumns } from '#data/patients/record-tables.ts';
+import { leftOut, type RecordColumn, type RecordRows, recordColumns } from '#data/patients/record-tables.ts';
 import { type Cell, csvLines } from './cells.ts';
-import { tables } from './tables.ts';
+import { notOfTheRecord, tables } from './tables.ts';
 
 type Row = Readonly<Record<string, unknown>>;
 
@@ -73,4 +73,9 @@ Comma, quotes where needed, lines ended by CR and LF, UTF-8 (RFC 4180). Empty me
 not known, never zero. Entries stay as they were recorded: the file "correction" names those entered in error, and an
 entry that "amends" another replaces it. A text that a spreadsheet would take for a formula has an apostrophe before
 it; numbers are as they are.
+
+Not in it:
+${Object.entries({ ...leftOut, ...notOfTheRecord })
+  .map(([table, why]) => `- ${table}: ${why}`)
+  .join('\n')}
 `;

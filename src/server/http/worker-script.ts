@@ -67,7 +67,7 @@ const script = `const patience = 5000;
 const freshFor = 3600000;
 const lock = 'locked';
 /** Shows nothing of a person, and is not opened from a locked phone either. */
-const own = [...pages, '/', '/access-log', '/account', '/pre-visit', '/pre-visit/consents', '/papers/plan'];
+const own = [...pages, '/', '/access-log', '/account', '/pre-visit', '/pre-visit/consents', '/papers/plan', '/exports/csv', '/exports/fhir', '/exports/calendar'];
 
 /** However it is written: the server reads %70lan as plan. */
 const plain = (path) => { try { return decodeURIComponent(path); } catch { return path; } };

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { planRetest } from '#data/assessment/retest-plans.ts';
 import { reportSign } from '#data/danger/warning-signs.ts';
 import type { Store } from '#data/database/store.ts';
+import { addLimit } from '#data/episode/limits-and-pre-approvals.ts';
 import { saveProgramme } from '#data/prescribing/programmes.ts';
 import { bookReview } from '#data/review/review-bookings.ts';
 import type { CalendarEvent } from '#exchange/calendar/calendar.ts';
@@ -41,6 +42,20 @@ describe('the calendar of a person', () => {
     ]);
     expect(await eventsOf('session')).toHaveLength(16);
     expect(await eventsOf('morning')).toHaveLength(56);
+  });
+
+  it('spaces the sessions from the day of the signature where no weekdays are set', async () => {
+    await signedExercise(setting.clinician, setting.patientId);
+    expect(days(await eventsOf('session')).slice(0, 3)).toEqual(['2026-03-02', '2026-03-04', '2026-03-06']);
+  });
+
+  it('ends its sessions the day before a limit begins that the doses do not know', async () => {
+    await planned();
+    await addLimit(setting.clinician, setting.patientId, {
+      ...{ joint: 'right-knee', kind: 'load-limit', limitKg: 2, from: '2026-03-12', to: null },
+      ...{ movement: null, fromDegrees: null, toDegrees: null, author: 'Dr Vance', remark: null },
+    });
+    expect(days(await eventsOf('session'))).toEqual(['2026-03-02', '2026-03-05', '2026-03-09']);
   });
 
   it('rings at the same hour by the clock of the clinic before and after its clocks change', async () => {

@@ -9,6 +9,12 @@ export const words = {
   'opened.with-reason': 'From outside your care team, with a written reason',
   'opened.handed-on': 'Passed on your record as a file, with your consent, to',
   'opened.own-copy': 'My record as a PDF',
+  'opened.own-copy-csv': 'My record as tables (CSV, in a ZIP file)',
+  'opened.own-copy-fhir': 'My record for another clinic’s program (FHIR)',
+  'opened.own-copy-calendar': 'My days ahead for a calendar',
+  'opened.own-copy-calendar-hint':
+    'What is planned for the next eight weeks. It does not change when your plan changes: get a new one then.',
+  'opened.own-copy-unlocked': 'These files are not locked. Whoever has them can read them.',
   'opened.own-copy-hint': 'For you to keep or print. You need not ask anybody.',
   'opened.ask': 'Is a name wrong here? Ring your clinic and ask.',
 } as const;

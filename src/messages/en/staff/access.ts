@@ -57,6 +57,9 @@ export const words = {
   'receiver-is-listed': 'The patient reads this in the list of who opened the record.',
   'make-the-file': 'Make the file',
   'own-copy': 'The patient’s own copy in {language} (PDF)',
+  'own-copy-csv': 'The patient’s own copy as tables (CSV, ZIP)',
+  'own-copy-fhir': 'The patient’s own copy as data (FHIR R4)',
+  'own-copy-calendar': 'The days ahead as a calendar file in {language}',
   'own-copy-hint': 'For the patient alone, who has the same on the own page without asking.',
   'record-as-a-file': 'Record as a file',
   'record-file-contents':

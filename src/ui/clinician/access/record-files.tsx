@@ -3,6 +3,7 @@ import { say } from '#messages/en/staff/access.ts';
 import { languages } from '#messages/languages.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { languageName, PaperLink } from '../documents/paper-link.tsx';
+import { ExportLink } from './export-link.tsx';
 import { RecordFileForm, type RecordFileFormProps } from './record-file-form.tsx';
 
 export interface RecordFilesProps extends RecordFileFormProps {
@@ -25,6 +26,21 @@ export const RecordFiles = ({ patientId, day, isConsented, handedOn, when }: Rec
           <PaperLink kind="record" patientId={patientId} asked={{ language: tag }}>
             {say('own-copy', { language: languageName(tag) })}
           </PaperLink>{' '}
+        </span>
+      ))}
+    </p>
+    <p>
+      <ExportLink format="csv" patientId={patientId}>
+        {say('own-copy-csv')}
+      </ExportLink>{' '}
+      <ExportLink format="fhir" patientId={patientId}>
+        {say('own-copy-fhir')}
+      </ExportLink>{' '}
+      {languages.map(({ tag }) => (
+        <span key={tag}>
+          <ExportLink format="calendar" patientId={patientId} language={tag}>
+            {say('own-copy-calendar', { language: languageName(tag) })}
+          </ExportLink>{' '}
         </span>
       ))}
     </p>

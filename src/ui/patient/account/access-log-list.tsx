@@ -2,12 +2,12 @@
 import type { Day } from '#core/time/day.ts';
 /** Who opened the record, for its owner. */
 import { dateFormat } from '#messages/formats.ts';
-import { LinkButton } from '#ui/design-system/button.tsx';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { localeOfDays } from '#ui/language/text-of-time.ts';
 import './access-log-words.ts';
-import { spokenLanguage, t } from '#ui/language/words.ts';
+import { t } from '#ui/language/words.ts';
+import { OwnCopies } from './own-copies.tsx';
 
 export interface AccessLogLine {
   readonly day: Day;
@@ -70,13 +70,6 @@ export const AccessLogList = ({
       }))}
     />
     <p className="soft">{t('opened.ask')}</p>
-    <section className="stack-close">
-      <p>{t('opened.own-copy-hint')}</p>
-      <p>
-        <LinkButton tone="plain" href={`/papers/record?language=${spokenLanguage().tag}`}>
-          {t('opened.own-copy')}
-        </LinkButton>
-      </p>
-    </section>
+    <OwnCopies />
   </div>
 );
