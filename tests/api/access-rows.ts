@@ -154,6 +154,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.replay.progress': ofStaff,
   'clinician.replay.settings': ofClinic,
   'clinician.replay.stop': ofStaff,
+  'clinician.rules.followed': ofClinic,
   'clinician.rules.list': ofClinic,
   'clinician.bookings.book': ofRecord,
   'clinician.care.addEvent': ofRecord,

@@ -6,6 +6,7 @@
 import { setImmediate } from 'node:timers/promises';
 import { z } from 'zod';
 
+import { fewestPeople, ruleBoard } from '#core/decision/followed/rule-board.ts';
 import { sentencesOf } from '#core/decision/patient-sentence.ts';
 import { type RuleId, rulesOf } from '#core/decision/rules/table.ts';
 import {
@@ -17,6 +18,7 @@ import {
 import { version3 } from '#core/decision/version-3-settings.ts';
 import { defaultsOf, isSwitch } from '#core/sources/clinic-setting.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { boardDays, followedDecisions } from '#data/decision/followed-decisions.ts';
 import { overrideCounts } from '#data/decision/overrides.ts';
 import { ruleText } from '#messages/decisions.ts';
 import type { KeptRow } from '#simulation/kept/kept-row.ts';
@@ -63,6 +65,20 @@ export const rulesRouter = router({
         }),
         overruled: counts.get(rule.id) ?? 0,
       })),
+    };
+  }),
+
+  /** What each rule did here and what followed: figures of groups, none of a person. */
+  followed: clinicianProcedure.query(async ({ ctx }) => {
+    const rules = rulesOf(engineVersionOf(engineSettingValues(await settingsOf(ctx.access))));
+    const rows = ruleBoard(
+      rules.map(({ id }) => id),
+      await followedDecisions(ctx.access),
+    );
+    return {
+      weeks: boardDays / 7,
+      people: fewestPeople,
+      rows: rows.map((row, place) => ({ ...row, title: rules[place]!.title })),
     };
   }),
 });

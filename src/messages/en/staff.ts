@@ -40,6 +40,7 @@ import { words as record } from './staff/record.ts';
 import { words as chart } from './staff/review/chart.ts';
 import { words as decisions } from './staff/review/decisions.ts';
 import { words as facts } from './staff/review/facts.ts';
+import { words as followed } from './staff/review/followed.ts';
 import { words as whatIf } from './staff/review/what-if.ts';
 import { words as whatWouldChange } from './staff/review/what-would-change.ts';
 import { words as review } from './staff/review.ts';
@@ -91,6 +92,7 @@ export const staff = {
   'review/chart': chart,
   'review/decisions': decisions,
   'review/facts': facts,
+  'review/followed': followed,
   'review/what-if': whatIf,
   'review/what-would-change': whatWouldChange,
   rules,

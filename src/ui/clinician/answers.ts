@@ -43,6 +43,7 @@ export type ClosedPerson = Extract<PersonOfHour, { name: null }>;
 export type IncidentAnswer = Answer<Staff['incidents']['list']>[number];
 export type MachineAnswer = Answer<ReturnType<typeof createCaller>['admin']['machines']['list']>[number];
 export type RulesTable = Answer<Staff['rules']['list']>;
+export type RulesFollowed = Answer<Staff['rules']['followed']>;
 export type ReplaySettings = Answer<Staff['replay']['settings']>;
 export type WhatIfOfPatient = Answer<Staff['replay']['ofPatient']>;
 export type InventedPeople = Answer<Staff['inventedPeople']['get']>;

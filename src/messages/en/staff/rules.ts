@@ -19,6 +19,7 @@ export const words = {
   'own-setting': 'Uses a clinic setting, no source.',
   lead: '{count} rules, version {version}. Each rule that applies limits the decision; the most cautious one counts. No rule makes a decision bolder, and a missing answer never lets a dose go up.',
   'to-invented': 'Invented people: ways of dosing beside each other',
+  'to-followed': 'What each rule did in this clinic, and what followed',
   'to-what-if': 'What if: a setting tried on what was logged in this clinic',
   'invented-heading': 'Invented people',
   invented:

@@ -102,6 +102,9 @@ export const RulesScreen = ({ table, invented, words }: RulesScreenProps) => (
         <a href="#invented-people">{say('to-invented')}</a>
       </p>
       <p>
+        <a href="/rules/followed">{say('to-followed')}</a>
+      </p>
+      <p>
         <a href="/rules/what-if">{say('to-what-if')}</a>
       </p>
       {table.isVersion3 ? <p>{say('version-3')}</p> : null}

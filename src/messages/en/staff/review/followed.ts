@@ -1,0 +1,33 @@
+/** What each rule did in this clinic, and what followed. */
+import { sayIn } from '../../../say.ts';
+
+export const words = {
+  title: 'What followed each rule',
+  back: 'Back to the rules',
+  lead: 'Decisions of the last {weeks} weeks in this clinic: in how many each rule fired, in how many it decided, how often a clinician overruled the decision, and what the patient told of the joint in the 7 days after.',
+  counts:
+    'Of each decision the first of these counts: a flare began; pain over the acceptable pain limit; neither; no answer.',
+  followed:
+    'What followed a rule was not brought about by it: rules fire when a joint is sore, and sore joints flare more often.',
+  intervals:
+    'In brackets: 95 % interval of the share. One person has several decisions, so the true intervals are wider.',
+  few: 'Where fewer than {people} people are behind a rule, its figures are left out.',
+  caption: 'Rules in the order of the table',
+  rule: 'Rule',
+  fired: 'Fired',
+  decided: 'Decided',
+  overruled: 'Overruled',
+  flare: 'Flare began',
+  'over-limit': 'Pain over the limit',
+  nothing: 'Neither',
+  'no-answer': 'No answer',
+  'too-early': 'Too early to say',
+  'overruled.none': '0',
+  'overruled.ways': '{bolder} bolder, {cautious} more cautious, {same} the same',
+  share: '{count} ({low}–{high} %)',
+  'left-out': 'fewer than {people} people',
+  never: 'Never fired: {rules}.',
+  nobody: 'No rule has fired in this clinic in this time.',
+} as const;
+
+export const say = sayIn(words);

@@ -1,0 +1,76 @@
+/** For each rule in this clinic: fired, decided, overruled, and what followed, with intervals and without small groups. */
+import { followings } from '#core/decision/followed/what-followed.ts';
+import { say } from '#messages/en/staff/review/followed.ts';
+import { DataTable } from '#ui/design-system/data-table.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import type { RulesFollowed } from '../../answers.ts';
+
+type Row = RulesFollowed['rows'][number];
+type Figures = NonNullable<Row['figures']>;
+
+const percent = (share: number): string => String(Math.round(share * 100));
+
+const shareInWords = ({ count, interval }: Figures['followed']['flare']): string =>
+  interval
+    ? say('share', { count, low: percent(interval.low), high: percent(interval.high) })
+    : String(count);
+
+const overruledInWords = ({ bolder, moreCautious, same }: Figures['overruled']): string =>
+  bolder + moreCautious + same === 0
+    ? say('overruled.none')
+    : say('overruled.ways', { bolder, cautious: moreCautious, same });
+
+const columns = [
+  { key: 'rule', title: say('rule') },
+  { key: 'fired', title: say('fired') },
+  { key: 'decided', title: say('decided') },
+  { key: 'overruled', title: say('overruled') },
+  ...followings.map((key) => ({ key, title: say(key) })),
+  { key: 'too-early', title: say('too-early') },
+];
+
+const cellsOf = ({ rule, title, figures }: Row, people: number): readonly string[] => [
+  `${rule} ${title}`,
+  ...(figures
+    ? [
+        String(figures.fired),
+        String(figures.decided),
+        overruledInWords(figures.overruled),
+        ...followings.map((key) => shareInWords(figures.followed[key])),
+        String(figures.tooEarly),
+      ]
+    : [say('left-out', { people }), ...Array.from({ length: columns.length - 2 }, () => '–')]),
+];
+
+export const RulesFollowedView = ({ answer }: { readonly answer: RulesFollowed }) => {
+  const { rows, weeks, people } = answer;
+  const never = rows.filter(({ figures }) => figures?.fired === 0);
+  const fired = rows.filter((row) => !never.includes(row));
+  return (
+    <div className="stack">
+      <PageHeading>{say('title')}</PageHeading>
+      <p>
+        <a href="/rules">{say('back')}</a>
+      </p>
+      <p>
+        {say('lead', { weeks })} {say('counts')}
+      </p>
+      <p>{say('followed')}</p>
+      {fired.length > 0 ? (
+        <DataTable
+          caption={say('caption')}
+          columns={columns}
+          rows={fired.map((row) => ({ key: row.rule, cells: cellsOf(row, people) }))}
+        />
+      ) : (
+        <p>{say('nobody')}</p>
+      )}
+      <p className="soft small">
+        {say('intervals')} {say('few', { people })}
+      </p>
+      {never.length > 0 ? (
+        <p className="soft small">{say('never', { rules: never.map(({ rule }) => rule).join(', ') })}</p>
+      ) : null}
+    </div>
+  );
+};

@@ -1,0 +1,36 @@
+/** The page of what followed each rule: counts with intervals, small groups left out, and no word of cause. */
+import { renderToStaticMarkup } from 'react-dom/server';
+import { expect, it } from 'vitest';
+import { ruleBoard } from '#core/decision/followed/rule-board.ts';
+import { RulesFollowedView } from '#ui/clinician/rules/followed/rules-followed.tsx';
+
+const made = (patientId: string, rule: string) => ({
+  patientId,
+  decision: 'hold' as const,
+  reasons: [{ rule, effect: { decision: 'hold' as const } }],
+  instead: null,
+  followed: 'nothing' as const,
+});
+
+it('shows counts with their intervals, leaves small groups out and names what never fired', () => {
+  const decisions = [
+    ...['a', 'b', 'c', 'd', 'e'].map((id) => made(id, 'C2')),
+    ...['a', 'b', 'c', 'd'].map((id) => made(id, 'P2')),
+  ];
+  const rows = ruleBoard(['P2', 'C2', 'X1'], decisions).map((row) => ({
+    ...row,
+    title: `title of ${row.rule}`,
+  }));
+  const html = renderToStaticMarkup(<RulesFollowedView answer={{ rows, weeks: 26, people: 5 }} />);
+  expect(html).toContain('5 (57–100 %)');
+  expect(html).toContain('0 (0–43 %)');
+  expect(html).toContain('fewer than 5 people');
+  expect(html).toContain('Never fired: X1.');
+  expect(html).toContain('was not brought about by it');
+});
+
+it('says that nothing has fired rather than showing an empty table', () => {
+  const html = renderToStaticMarkup(<RulesFollowedView answer={{ rows: [], weeks: 26, people: 5 }} />);
+  expect(html).toContain('No rule has fired in this clinic in this time.');
+  expect(html).not.toContain('<table');
+});
