@@ -35,6 +35,9 @@ const clinicianScreens = [
   '/calculations?words=Blutdruck',
   '/calculations/one-rep-max',
   '/rules',
+  '/rules/followed',
+  '/rules/what-if',
+  '/patients/flare-then-hold/review/what-if?joint=right-knee&limit=7&weeks=52',
 ];
 const administratorScreens = [
   '/administration',

@@ -42,7 +42,7 @@ const roomForPages = ['--max-semi-space-size=64'];
 
 /**
  * Starts the server. `env` is what it sees beside this process's own environment.
- * @param {import('./environment.mjs').Settings} settings
+ * @param {import('../environment.mjs').Settings} settings
  * @param {Record<string, string>} [env]
  * @param {string} [program]
  */

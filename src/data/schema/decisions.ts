@@ -8,9 +8,22 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { prescription } from './clinical.ts';
-import { decisionSettings } from './decision-settings.ts';
 import { dayShape, kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
+
+/**
+ * The settings that decisions were made under, each set once for a clinic: thousands of decisions rest on the same.
+ * Its id is a digest of what it holds, so that equal settings are one row.
+ */
+export const decisionSettings = kit.appendOnly(
+  'decision_settings',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    settings: kit.sharedJson<SettingValues>('settings'),
+  },
+  (t) => [kit.index('decision_settings_by_clinic').on(t.clinicId)],
+);
 
 /** One evaluation of one joint, with everything needed to replay it. */
 export const decision = kit.appendOnly(
@@ -164,37 +177,3 @@ export const clinicSettingsVersion = kit.appendOnly(
   },
   (t) => [kit.unique('clinic_settings_version_number').on(t.clinicId, t.version)],
 );
-
-/** Steps a clinician signed for ahead, within the bounds of the engine's rules. */
-export const preApproval = kit.appendOnly(
-  'pre_approval',
-  {
-    id: kit.id('id').primaryKey(),
-    clinicId: kit.id('clinic_id').references(() => clinic.id),
-    patientId: kit.id('patient_id').references(() => patient.id),
-    itemId: kit.id('item_id'),
-    steps: kit.whole('steps'),
-    days: kit.whole('days'),
-    signedAt: kit.instant('signed_at'),
-    /** By the clinic's clock. */
-    signedDay: kit.day('signed_day'),
-    signedBy: kit.id('signed_by'),
-    signedName: kit.text('signed_name'),
-  },
-  (t) => [
-    kit.index('pre_approval_by_patient').on(t.patientId, t.signedAt),
-    kit.check('pre_approval_steps', sql`${t.steps} BETWEEN 1 AND 3`),
-    kit.check('pre_approval_days', sql`${t.days} BETWEEN 1 AND 28`),
-  ],
-);
-
-export const preApprovalEnd = kit.appendOnly('pre_approval_end', {
-  preApprovalId: kit
-    .id('pre_approval_id')
-    .primaryKey()
-    .references(() => preApproval.id),
-  clinicId: kit.id('clinic_id').references(() => clinic.id),
-  patientId: kit.id('patient_id').references(() => patient.id),
-  endedAt: kit.instant('ended_at'),
-  endedBy: kit.id('ended_by'),
-});

@@ -5,7 +5,6 @@ export * from './care.ts';
 export * from './clinical.ts';
 export * from './corrections.ts';
 export * from './danger.ts';
-export * from './decision-settings.ts';
 export * from './decisions.ts';
 export * from './letters.ts';
 export * from './logs.ts';

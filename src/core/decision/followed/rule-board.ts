@@ -23,7 +23,7 @@ interface Share {
   readonly interval: ShareInterval | null;
 }
 
-export interface RuleFigures {
+interface RuleFigures {
   readonly fired: number;
   /** Its cap is the decision that was made; where others cap alike, each of them decided. */
   readonly decided: number;

@@ -6,7 +6,7 @@ import type { Joint } from '../../exercises/joints.ts';
 import type { PatientRecord } from '../../record/record.ts';
 import { type Day, daysBetween } from '../../time/day.ts';
 
-export const followedDays = 7;
+const followedDays = 7;
 
 export const followings = ['flare', 'over-limit', 'nothing', 'no-answer'] as const;
 export type Following = (typeof followings)[number];

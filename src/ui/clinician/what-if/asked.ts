@@ -1,7 +1,7 @@
 /** What is typed into a look back, and what it asks of the procedure. */
 import { readNumber } from '#ui/design-system/read-number.ts';
 
-export const typedNames = ['joint', 'limit', 'usual', 'band', 'setting', 'value', 'weeks'] as const;
+const typedNames = ['joint', 'limit', 'usual', 'band', 'setting', 'value', 'weeks'] as const;
 export type Typed = Readonly<Partial<Record<(typeof typedNames)[number], string>>>;
 
 /** As the address holds it; what was given twice is taken once. */

@@ -1,9 +1,10 @@
 import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/review/followed.ts';
 import { RulesFollowedView } from '#ui/clinician/rules/followed/rules-followed.tsx';
 import { clinicPage } from '../../clinic-page.ts';
 import { CoveredFrame } from '../../covered-frame.tsx';
 
-export const metadata: Metadata = { title: 'What followed each rule' };
+export const metadata: Metadata = { title: say('title') };
 
 const RulesFollowedPage = async () => {
   const { person, clinician } = await clinicPage();

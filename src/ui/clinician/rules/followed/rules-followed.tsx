@@ -25,7 +25,10 @@ const columns = [
   { key: 'fired', title: say('fired') },
   { key: 'decided', title: say('decided') },
   { key: 'overruled', title: say('overruled') },
-  ...followings.map((key) => ({ key, title: say(key) })),
+  { key: 'flare', title: say('flare') },
+  { key: 'over-limit', title: say('over-limit') },
+  { key: 'nothing', title: say('nothing') },
+  { key: 'no-answer', title: say('no-answer') },
   { key: 'too-early', title: say('too-early') },
 ];
 

@@ -1,11 +1,12 @@
 import type { Metadata } from 'next';
+import { say } from '#messages/en/staff/review/what-if.ts';
 import { movedBy, typedIn, weeksBy } from '#ui/clinician/what-if/asked.ts';
 import { PatientWhatIf } from '#ui/clinician/what-if/patient-what-if.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 import { FramedRecord } from '../../../../framed-record.tsx';
 import { orRefused } from './or-refused.ts';
 
-export const metadata: Metadata = { title: 'What if' };
+export const metadata: Metadata = { title: say('title') };
 
 interface Props {
   readonly params: RecordParams;
