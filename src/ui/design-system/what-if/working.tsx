@@ -9,7 +9,7 @@ interface Progress {
   readonly of: number;
 }
 
-const everyMs = 700;
+const everyMs = 1000;
 const place = '/api/trpc/clinician.replay';
 
 const progressOf = async (job: string): Promise<Progress | null> => {
