@@ -774,14 +774,6 @@ CREATE TABLE `warning_sign` (
 );
 --> statement-breakpoint
 CREATE INDEX `warning_sign_by_patient` ON `warning_sign` (`patient_id`,`recorded_at`);--> statement-breakpoint
-CREATE TABLE `decision_settings` (
-	`id` text PRIMARY KEY NOT NULL,
-	`clinic_id` text NOT NULL,
-	`settings` text NOT NULL,
-	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
-);
---> statement-breakpoint
-CREATE INDEX `decision_settings_by_clinic` ON `decision_settings` (`clinic_id`);--> statement-breakpoint
 CREATE TABLE `clinic_settings_version` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -847,6 +839,14 @@ CREATE TABLE `decision_response` (
 --> statement-breakpoint
 CREATE INDEX `decision_response_by_decision` ON `decision_response` (`decision_id`,`answered_at`);--> statement-breakpoint
 CREATE INDEX `decision_response_by_patient` ON `decision_response` (`patient_id`,`answered_at`);--> statement-breakpoint
+CREATE TABLE `decision_settings` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`settings` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `decision_settings_by_clinic` ON `decision_settings` (`clinic_id`);--> statement-breakpoint
 CREATE TABLE `message` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -861,35 +861,6 @@ CREATE TABLE `message` (
 );
 --> statement-breakpoint
 CREATE INDEX `message_by_patient` ON `message` (`patient_id`,`sent_at`);--> statement-breakpoint
-CREATE TABLE `pre_approval` (
-	`id` text PRIMARY KEY NOT NULL,
-	`clinic_id` text NOT NULL,
-	`patient_id` text NOT NULL,
-	`item_id` text NOT NULL,
-	`steps` integer NOT NULL,
-	`days` integer NOT NULL,
-	`signed_at` integer NOT NULL,
-	`signed_day` text NOT NULL,
-	`signed_by` text NOT NULL,
-	`signed_name` text NOT NULL,
-	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "pre_approval_steps" CHECK("pre_approval"."steps" BETWEEN 1 AND 3),
-	CONSTRAINT "pre_approval_days" CHECK("pre_approval"."days" BETWEEN 1 AND 28)
-);
---> statement-breakpoint
-CREATE INDEX `pre_approval_by_patient` ON `pre_approval` (`patient_id`,`signed_at`);--> statement-breakpoint
-CREATE TABLE `pre_approval_end` (
-	`pre_approval_id` text PRIMARY KEY NOT NULL,
-	`clinic_id` text NOT NULL,
-	`patient_id` text NOT NULL,
-	`ended_at` integer NOT NULL,
-	`ended_by` text NOT NULL,
-	FOREIGN KEY (`pre_approval_id`) REFERENCES `pre_approval`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
-);
---> statement-breakpoint
 CREATE TABLE `proposal` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1789,6 +1760,35 @@ CREATE TABLE `dose_handed_over` (
 	`patient_id` text NOT NULL,
 	`handed_at` integer NOT NULL,
 	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `pre_approval` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`item_id` text NOT NULL,
+	`steps` integer NOT NULL,
+	`days` integer NOT NULL,
+	`signed_at` integer NOT NULL,
+	`signed_day` text NOT NULL,
+	`signed_by` text NOT NULL,
+	`signed_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "pre_approval_steps" CHECK("pre_approval"."steps" BETWEEN 1 AND 3),
+	CONSTRAINT "pre_approval_days" CHECK("pre_approval"."days" BETWEEN 1 AND 28)
+);
+--> statement-breakpoint
+CREATE INDEX `pre_approval_by_patient` ON `pre_approval` (`patient_id`,`signed_at`);--> statement-breakpoint
+CREATE TABLE `pre_approval_end` (
+	`pre_approval_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`ended_at` integer NOT NULL,
+	`ended_by` text NOT NULL,
+	FOREIGN KEY (`pre_approval_id`) REFERENCES `pre_approval`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );

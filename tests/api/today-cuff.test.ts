@@ -29,18 +29,14 @@ const row = (itemId: string, dose: Dose): Prescription => ({
 });
 
 const shown = (day: string, versions: readonly Prescription[], programmes: readonly Programme[] = []) =>
-  exercisesByPlace(
-    versions,
-    {
-      access: { day } as Access,
-      zone: 'Europe/London',
-      isQuiet: false,
-      programmes,
-      plan: asSigned(versions),
-      record: null,
-    },
-    'home',
-  )
+  exercisesByPlace('home', versions, {
+    access: { day } as Access,
+    zone: 'Europe/London',
+    isQuiet: false,
+    programmes,
+    plan: asSigned(versions),
+    record: null,
+  })
     .exercises.filter(({ planned }) => planned)
     .map(({ itemId }) => itemId);
 

@@ -30,18 +30,14 @@ const sent = (dose: Dose) => {
     withdrawnAt: null,
     handedAt: null,
   };
-  const [exercise] = exercisesByPlace(
-    [version],
-    {
-      access: { day: '2026-03-09' } as Access,
-      zone: 'Europe/London',
-      isQuiet: false,
-      programmes: [],
-      plan: asSigned([version]),
-      record: null,
-    },
-    'home',
-  ).exercises;
+  const [exercise] = exercisesByPlace('home', [version], {
+    access: { day: '2026-03-09' } as Access,
+    zone: 'Europe/London',
+    isQuiet: false,
+    programmes: [],
+    plan: asSigned([version]),
+    record: null,
+  }).exercises;
   return exercise!;
 };
 

@@ -103,9 +103,9 @@ export type Whereabouts = 'home' | 'clinic';
  * At the clinic, somebody of it beside the patient, all of it is done.
  */
 export const exercisesByPlace = (
+  where: Whereabouts,
   versions: readonly Prescription[],
   context: ExerciseContext,
-  where: Whereabouts,
 ): Pick<TodayView, 'exercises' | 'atClinic'> => {
   if (where === 'clinic') return { exercises: exercisesOn(versions, context) };
   const atClinic = exercisesOn(

@@ -113,6 +113,7 @@ interface Asking {
 export const todayFor = async (access: Access, patient: Patient, asked: Asking): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
+  const { zone } = clinic;
   const written = await prescriptionsOf(access, patient.id);
   const versions = inForce(written);
   const plan = await planOf(access, patient, versions);
@@ -136,16 +137,12 @@ export const todayFor = async (access: Access, patient: Patient, asked: Asking):
     asksPregnancy: await asksPregnancy(access, patient),
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    ...exercisesByPlace(
-      versions,
-      { access, zone: clinic.zone, isQuiet, programmes, plan, record },
-      asked.where,
-    ),
+    ...exercisesByPlace(asked.where, versions, { access, zone, isQuiet, programmes, plan, record }),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, momentOf(access))) : [],
     shortSignsUntil: await shortSignsFor(access, patient.id, settings['whole-sign-list'] === 1, written),
     morning: morningView({
       access,
-      zone: clinic.zone,
+      zone,
       mornings,
       ofToday: await morningsOfDay(access, patient.id, access.day, mornings),
       followed,
@@ -156,9 +153,9 @@ export const todayFor = async (access: Access, patient: Patient, asked: Asking):
       versions,
     }),
     ...recorded(access.day, sessions, mornings),
-    ...(await sentView(access, patient.id, clinic.zone, written)),
+    ...(await sentView(access, patient.id, zone, written)),
     ...(await questionsDueView(access, patient.id, plan, isQuiet)),
-    ...(await appointmentView(access, patient.id, clinic.zone)),
+    ...(await appointmentView(access, patient.id, zone)),
     ...(await dangerView(access, patient.id, plan, clinic)),
     ...(await newsOf(access, { patientId: patient.id, plan, record, versions, written }, care.consents)),
   };

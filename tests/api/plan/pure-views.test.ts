@@ -47,18 +47,14 @@ const viewsOf = (rows: readonly Prescription[], plan: Plan): Surfaces => {
   const items = dueItems(stateWith(plan), due).filter(({ showsFrom }) => showsFrom <= day);
   return {
     today: {
-      exercises: exercisesByPlace(
-        rows,
-        {
-          access: { day } as Access,
-          zone: 'Europe/Dublin',
-          isQuiet: false,
-          programmes: [],
-          plan,
-          record: null,
-        },
-        'home',
-      ).exercises,
+      exercises: exercisesByPlace('home', rows, {
+        access: { day } as Access,
+        zone: 'Europe/Dublin',
+        isQuiet: false,
+        programmes: [],
+        plan,
+        record: null,
+      }).exercises,
       isStopped: openSigns(plan).length > 0,
       danger: dangerTexts(plan, clinic),
       contact: plan.contact,

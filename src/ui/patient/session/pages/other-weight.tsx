@@ -52,6 +52,24 @@ interface OtherWeightProps {
   readonly onBack?: () => void;
 }
 
+interface SureProps {
+  readonly loadKg: number;
+  readonly onYes: () => void;
+  readonly onNo: () => void;
+}
+
+const Sure = ({ loadKg, onYes, onNo }: SureProps) => (
+  <ConfirmQuestion
+    question={t('item.load-sure', { weight: weightText(loadKg) })}
+    yes={t('item.load-sure-yes', { weight: weightText(loadKg) })}
+    no={t('item.load-sure-no')}
+    onYes={onYes}
+    onNo={onNo}
+  >
+    <p>{t('item.load-sure-note')}</p>
+  </ConfirmQuestion>
+);
+
 /** Typed, and asked about once where it is far over the plan. */
 export const OtherWeight = ({ plannedKg, given, takeText, onTake, onBack }: OtherWeightProps) => {
   const isGrams = isWeighedInGrams(plannedKg);
@@ -92,15 +110,7 @@ export const OtherWeight = ({ plannedKg, given, takeText, onTake, onBack }: Othe
           ) : null}
         </>
       ) : (
-        <ConfirmQuestion
-          question={t('item.load-sure', { weight: weightText(sure) })}
-          yes={t('item.load-sure-yes', { weight: weightText(sure) })}
-          no={t('item.load-sure-no')}
-          onYes={() => onTake(sure)}
-          onNo={() => setSure(null)}
-        >
-          <p>{t('item.load-sure-note')}</p>
-        </ConfirmQuestion>
+        <Sure loadKg={sure} onYes={() => onTake(sure)} onNo={() => setSure(null)} />
       )}
     </>
   );
