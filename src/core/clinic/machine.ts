@@ -77,3 +77,7 @@ export const machineLoadsKg = ({
   const half = hasHalfStep ? whole.slice(0, -1).map((load) => load + Math.round(step / 2)) : [];
   return [...whole, ...half].sort((a, b) => a - b).map(kilogramsFromMilligrams);
 };
+
+/** All of its loads lie as far apart. */
+export const apartKg = ({ stepKg, hasHalfStep }: Pick<MachineInput, 'stepKg' | 'hasHalfStep'>): number =>
+  hasHalfStep ? kilogramsFromMilligrams(Math.round(milligrams(stepKg) / 2)) : stepKg;

@@ -5,13 +5,21 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
 import { t, translate } from '#ui/language/words.ts';
 
+/** What goes with an exercise at home as well stands under “Keep in mind”. */
+const isUnsaid =
+  (exercises: TodayView['exercises']) =>
+  ({ id }: TodayView['exercises'][number]['cautions'][number]) =>
+    !exercises.some(({ cautions }) => cautions.some((said) => said.id === id));
+
 interface AtClinicProps {
   readonly view: Pick<TodayView, 'atClinic'>;
+  /** Exercises whose cautions stand under “Keep in mind” on the same page. */
+  readonly beside: TodayView['exercises'];
   /** Said in place of a dose that rests. */
   readonly resting: string;
 }
 
-export const AtClinic = ({ view: { atClinic = [] }, resting }: AtClinicProps) =>
+export const AtClinic = ({ view: { atClinic = [] }, beside, resting }: AtClinicProps) =>
   atClinic.length === 0 ? null : (
     <Disclosure summary={t('dose.at-clinic')}>
       <p>{t('dose.at-clinic-note')}</p>
@@ -30,7 +38,7 @@ export const AtClinic = ({ view: { atClinic = [] }, resting }: AtClinicProps) =>
                 </>
               )}
               <ul>
-                {cautions.map(({ id, text }) => (
+                {cautions.filter(isUnsaid(beside)).map(({ id, text }) => (
                   <li key={id}>{translate(text)}</li>
                 ))}
               </ul>

@@ -1,6 +1,6 @@
 /** What stands on a machine. Loads worked by hand; that machines have such steps is common practice, no source. */
 import { describe, expect, it } from 'vitest';
-import { type MachineInput, machineLoadsKg, machineRefusals } from '#core/clinic/machine.ts';
+import { apartKg, type MachineInput, machineLoadsKg, machineRefusals } from '#core/clinic/machine.ts';
 
 const legPress: MachineInput = {
   name: 'Leg press',
@@ -22,6 +22,7 @@ describe('the loads of a machine', () => {
   it('have half a step between two of them where it can be added, and none over the last', () => {
     expect(machineLoadsKg({ ...legPress, lastKg: 20, hasHalfStep: true })).toEqual([10, 12.5, 15, 17.5, 20]);
     expect(machineLoadsKg({ ...legPress, lastKg: 10, hasHalfStep: true })).toEqual([10]);
+    expect([apartKg(legPress), apartKg({ ...legPress, hasHalfStep: true })]).toEqual([5, 2.5]);
   });
 
   it('are exact where steps do not add up in doubles', () => {

@@ -1,5 +1,5 @@
 /** The clinic's machines: those in use, those that are retired, and one more. */
-import { type ClinicMachine, machineLoadsKg } from '#core/clinic/machine.ts';
+import { apartKg, type ClinicMachine, machineLoadsKg } from '#core/clinic/machine.ts';
 import { say } from '#messages/en/staff/administration/machines.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -24,7 +24,7 @@ const loadsInWords = (machine: ClinicMachine): string => {
     count: loads.length,
     low: loads[0]!,
     high: loads.at(-1)!,
-    loads: loads.join(', '),
+    apart: apartKg(machine),
   });
 };
 

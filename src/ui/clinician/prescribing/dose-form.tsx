@@ -18,7 +18,7 @@ import { daysPlannedInWords } from '../programme/days-apart-words.ts';
 import { methodInWords } from '../words.ts';
 import { DoseFigures } from './dose-figures.tsx';
 import { LadderTable } from './ladder-table.tsx';
-import { loadsChosen, machineChoices, machinesFor } from './place/machines.ts';
+import { isOnMachine, loadsChosen, machineChoices, machinesFor } from './place/machines.ts';
 import type { PrescribeFormProps } from './prescribe-form-props.ts';
 import { allAsked, schemeChoices } from './request-fields.ts';
 
@@ -133,7 +133,8 @@ const tradeAndMethod = ({ typed, start, trade, method }: DoseFormProps): string 
 /** As it is typed; of a week with a clinician beside it says nothing. */
 const DaysTyped = ({ typed, plannedDays }: Pick<DoseFormProps, 'typed' | 'plannedDays'>) => {
   const prescribed = readNumber(typed.sessionsPerWeek ?? '');
-  const isKnown = prescribed !== null && !Number.isNaN(prescribed) && typed.supervised !== 'yes';
+  const isWithClinician = typed.supervised === 'yes' || isOnMachine(typed.exerciseId ?? '');
+  const isKnown = prescribed !== null && !Number.isNaN(prescribed) && !isWithClinician;
   return isKnown && plannedDays !== null && plannedDays !== prescribed ? (
     <p role="status" className="card-line card-care">
       <Mark shape="care" />

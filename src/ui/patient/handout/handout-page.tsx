@@ -137,7 +137,7 @@ export const HandoutPage = ({
         ))}
       </ul>
     )}
-    <AtClinic view={view} resting={t('handout.resting')} />
+    <AtClinic view={view} beside={view.exercises} resting={t('handout.resting')} />
     <PainLimits lookups={view.painLookups} />
     <LimitLines exercises={view.exercises} />
     <KeepInMind exercises={view.exercises} />

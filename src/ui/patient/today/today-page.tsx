@@ -126,7 +126,7 @@ const Lines = (props: TodayPageProps) => {
   return (
     <div className="lines">
       <ExerciseList view={view} />
-      <AtClinic view={view} resting={t('today.rest-some')} />
+      <AtClinic view={view} beside={doable} resting={t('today.rest-some')} />
       <ToldBefore view={view} />
       <KeepInMind exercises={doable} isOpen={doable.some((one) => one.isNewDose)} />
       <MonitoringHours clinic={view.clinic} isFolded>

@@ -20,7 +20,11 @@ export const words = {
   'kind.cable': 'Cable',
   'loading.stack': 'with a stack of plates',
   'loading.lever': 'with discs on a lever',
-  loads: { by: 'count', one: '1 load: {low} kg.', other: '{count} loads, {low} to {high} kg: {loads} kg.' },
+  loads: {
+    by: 'count',
+    one: '1 load: {low} kg.',
+    other: '{count} loads, {low} to {high} kg, {apart} kg apart.',
+  },
   'by.first': 'Entered by {name}, {at}.',
   'by.later': 'Corrected by {name}, {at}.',
   'by.retired': 'Retired by {name}, {at}.',

@@ -63,7 +63,7 @@ export const words = {
   'now.none':
     'Nothing of this exercise by this method is in force. What is left empty is filled from the clinic’s own figures.',
   'now.loads': 'At home: {loads} kg.',
-  'now.machine': '{machine}, {place}: {loads} kg.',
+  'now.machine': '{machine}, {place}: {low} to {high} kg, {apart} kg apart.',
   'now.machine-none':
     'No machine for it stands on the clinic’s list. An administrator adds it under Machines.',
   'now.machine-gone':

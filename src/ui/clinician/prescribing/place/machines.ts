@@ -1,5 +1,5 @@
 /** The machines of the clinic beside a dose: which may be chosen, what loads stand on it, and what is gone of it. */
-import { type ClinicMachine, machineLoadsKg } from '#core/clinic/machine.ts';
+import { apartKg, type ClinicMachine, machineLoadsKg } from '#core/clinic/machine.ts';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { goneFromMachine } from '#core/prescribing/loads-at-place.ts';
@@ -30,8 +30,14 @@ export const loadsChosen = (
   return chosen ? machineLoadsKg(chosen) : [];
 };
 
-const loadsInWords = ({ name, place, ...machine }: ClinicMachine): string =>
-  say('now.machine', { machine: name, place, loads: machineLoadsKg(machine).join(', ') });
+const loadsInWords = (machine: ClinicMachine): string =>
+  say('now.machine', {
+    machine: machine.name,
+    place: machine.place,
+    low: machine.firstKg,
+    high: machine.lastKg,
+    apart: apartKg(machine),
+  });
 
 /** The loads at home, or those of each machine that may be chosen. */
 export const loadsThereInWords = (
