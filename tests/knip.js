@@ -20,6 +20,8 @@ export default {
     'src/commands/team/test.mjs!',
     // Started as a process of its own, to compare with.
     'src/commands/team/crowd/without-turns.mjs!',
+    // Started as a process of its own, to be ended hard.
+    'src/commands/team/server-kills/killed-step.ts!',
     // A thread of its own, begun by its path.
     'src/papers/typesetting/engine.mjs!',
     'src/data/replay/thread.mjs!',

@@ -7,7 +7,7 @@ import { syncBuiltinESMExports } from 'node:module';
 import { connect } from '#data/database/connection.ts';
 import { type Act, doAct } from './acts.ts';
 
-export interface Asked {
+interface Asked {
   readonly act: Act;
   readonly file: string;
   readonly auditKeyHex: string;

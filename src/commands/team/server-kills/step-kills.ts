@@ -25,7 +25,7 @@ const laterStep = [
 ].join('\n--> statement-breakpoint\n');
 
 /** The schema of this release with a made-up step behind it. */
-export const laterRelease = (folder: string): string => {
+const laterRelease = (folder: string): string => {
   const release = path.join(folder, 'later-release');
   cpSync(inRoot('drizzle'), release, { recursive: true });
   const file = path.join(release, 'meta', '_journal.json');
