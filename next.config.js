@@ -34,9 +34,11 @@ export default {
     earlierAddresses.map(([source, destination]) => ({ source, destination, permanent: true })),
   headers: async () => [
     { source: '/:path*', headers: fixedHeaders },
-    ...['/api/:path*', '/healthz', '/readyz', '/demo/:path*', '/papers/:path*', '/exports/:path*'].map((source) => ({
-      source,
-      headers: dataHeaders,
-    })),
+    ...['/api/:path*', '/healthz', '/readyz', '/demo/:path*', '/papers/:path*', '/exports/:path*'].map(
+      (source) => ({
+        source,
+        headers: dataHeaders,
+      }),
+    ),
   ],
 };
