@@ -24,13 +24,14 @@ it('shows counts with their intervals, leaves small groups out and names what ne
   const html = renderToStaticMarkup(<RulesFollowedView answer={{ rows, weeks: 26, people: 5 }} />);
   expect(html).toContain('5 (57–100 %)');
   expect(html).toContain('0 (0–43 %)');
-  expect(html).toContain('fewer than 5 people');
-  expect(html).toContain('Never fired: X1.');
+  expect(html).toContain('since fewer than 5 people are behind each: P2 title of P2.');
+  expect(html).not.toMatch(/<th[^>]*>P2/);
+  expect(html).toContain('Never fired: X1 title of X1.');
   expect(html).toContain('was not brought about by it');
 });
 
 it('says that nothing has fired rather than showing an empty table', () => {
   const html = renderToStaticMarkup(<RulesFollowedView answer={{ rows: [], weeks: 26, people: 5 }} />);
-  expect(html).toContain('No rule has fired in this clinic in this time.');
+  expect(html).toContain('In this time no rule has fired for 5 people or more in this clinic.');
   expect(html).not.toContain('<table');
 });

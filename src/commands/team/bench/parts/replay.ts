@@ -6,6 +6,7 @@ import { addDays, daysBetween } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
 import { recordOf } from '#data/patients/record.ts';
+import { gatherAnew } from '#data/replay/gather-anew.ts';
 import { accessTo, groupFile } from '../group/make-group.ts';
 import { dayOf, type GroupPlan, intake, now, patientId } from '../group/plan.ts';
 import { leastPairs, pairedOf } from '../pairs.ts';
@@ -16,6 +17,8 @@ import { type RawReader, rawRecord } from '../raw-record.ts';
 const daysOfRecord = (plan: GroupPlan): number => daysBetween(dayOf(intake(plan)), dayOf(now)) + 1;
 
 const bar = 2;
+/** A look at each morning and each session: about three where the part above has one. */
+const gatheredBar = 4;
 /** Hours after a session at which its decision is made: the morning after is in by then. */
 const untilDecided = 16 * 3_600_000;
 
@@ -48,26 +51,38 @@ const clocked = async <T>(work: () => Promise<T> | T): Promise<readonly [T, numb
   return [value, performance.now() - began];
 };
 
+type Replay = (access: Access, days: number, from: number, until: number) => Promise<number>;
+
+/** Every look of each patient as it was known then: at each entry that arrived and each decision that was stored. */
+const gatherPatients =
+  (plan: GroupPlan): Replay =>
+  async (access, _days, from, until) => {
+    let looks = 0;
+    for (let patient = from; patient < until; patient++)
+      looks += (await gatherAnew(access, patientId(patient), dayOf(intake(plan)))).length;
+    return looks;
+  };
+
 /** Patients in groups, each replayed and read once, whichever first changing from group to group. */
-const wholeGroup = async (access: Access, plan: GroupPlan) => {
+const wholeGroup = async (access: Access, plan: GroupPlan, how: Replay) => {
   const { patients } = plan;
   const days = daysOfRecord(plan);
   const raw = rawRecord(access.store.reader.client);
   const size = Math.max(1, Math.floor(patients / (leastPairs + 20)));
   const times: [number, number][] = [];
-  const found = { sessions: 0, rows: 0 };
+  const found = { replayed: 0, rows: 0 };
   for (let from = 0; from < patients; from += size) {
     const until = Math.min(patients, from + size);
-    const replay = () => clocked(() => replayPatients(access, days, from, until));
+    const replay = () => clocked(() => how(access, days, from, until));
     const read = () => clocked(() => readPatients(raw, access, days, from, until));
     const isReplayFirst = times.length % 2 === 0;
     const early = isReplayFirst ? await replay() : await read();
     const late = isReplayFirst ? await read() : await replay();
-    const [[sessions, replayMs], [rows, readMs]] = isReplayFirst ? [early, late] : [late, early];
-    found.sessions += sessions;
+    const [[replayed, replayMs], [rows, readMs]] = isReplayFirst ? [early, late] : [late, early];
+    found.replayed += replayed;
     found.rows += rows;
     times.push([replayMs, readMs]);
-    if (times.length % 10 === 0) say(`  ${found.sessions} sessions replayed`);
+    if (times.length % 10 === 0) say(`  ${found.replayed} replayed`);
   }
   return { times, found };
 };
@@ -76,17 +91,28 @@ export const replayPart: Part = {
   name: 'replay',
   about: 'engine over every stored session ÷ reading them raw',
   run: async (settings): Promise<readonly Measured[]> => {
-    const store = openStore(await groupFile(settings.plan));
-    try {
-      const { times, found } = await wholeGroup(accessTo(store), settings.plan);
+    const { plan } = settings;
+    const store = openStore(await groupFile(plan));
+    const measured = async (title: string, atMost: number, how: Replay): Promise<Measured> => {
+      const { times, found } = await wholeGroup(accessTo(store), plan, how);
       const total = (side: 0 | 1) => times.reduce((sum, pair) => sum + pair[side], 0) / 1000;
       const figures = {
         ...found,
         'replay s': rounded(total(0)),
         'reading s': rounded(total(1)),
-        'sessions per s': Math.round(found.sessions / total(0)),
+        'replayed per s': Math.round(found.replayed / total(0)),
       };
-      return [{ part: 'replay', title: replayPart.about, bar, paired: pairedOf(times), figures }];
+      return { part: 'replay', title, bar: atMost, paired: pairedOf(times), figures };
+    };
+    try {
+      return [
+        await measured(replayPart.about, bar, replayPatients),
+        await measured(
+          'facts of every look gathered anew ÷ reading them raw',
+          gatheredBar,
+          gatherPatients(plan),
+        ),
+      ];
     } finally {
       store.close();
     }

@@ -11,7 +11,7 @@ export const words = {
     'What followed a rule was not brought about by it: rules fire when a joint is sore, and sore joints flare more often.',
   intervals:
     'In brackets: 95 % interval of the share. One person has several decisions, so the true intervals are wider.',
-  few: 'Where fewer than {people} people are behind a rule, its figures are left out.',
+  few: 'Left out, since fewer than {people} people are behind each: {rules}.',
   caption: 'Rules in the order of the table',
   rule: 'Rule',
   fired: 'Fired',
@@ -25,9 +25,8 @@ export const words = {
   'overruled.none': '0',
   'overruled.ways': '{bolder} bolder, {cautious} more cautious, {same} the same',
   share: '{count} ({low}–{high} %)',
-  'left-out': 'fewer than {people} people',
   never: 'Never fired: {rules}.',
-  nobody: 'No rule has fired in this clinic in this time.',
+  nobody: 'In this time no rule has fired for {people} people or more in this clinic.',
 } as const;
 
 export const say = sayIn(words);

@@ -32,23 +32,28 @@ const columns = [
   { key: 'too-early', title: say('too-early') },
 ];
 
-const cellsOf = ({ rule, title, figures }: Row, people: number): readonly string[] => [
+interface Shown extends Row {
+  readonly figures: Figures;
+}
+
+const cellsOf = ({ rule, title, figures }: Shown): readonly string[] => [
   `${rule} ${title}`,
-  ...(figures
-    ? [
-        String(figures.fired),
-        String(figures.decided),
-        overruledInWords(figures.overruled),
-        ...followings.map((key) => shareInWords(figures.followed[key])),
-        String(figures.tooEarly),
-      ]
-    : [say('left-out', { people }), ...Array.from({ length: columns.length - 2 }, () => '–')]),
+  String(figures.fired),
+  String(figures.decided),
+  overruledInWords(figures.overruled),
+  ...followings.map((key) => shareInWords(figures.followed[key])),
+  String(figures.tooEarly),
 ];
+
+const hasFigures = (row: Row): row is Shown => row.figures !== null && row.figures.fired > 0;
+
+const listed = (rows: readonly Row[]): string => rows.map(({ rule, title }) => `${rule} ${title}`).join('; ');
 
 export const RulesFollowedView = ({ answer }: { readonly answer: RulesFollowed }) => {
   const { rows, weeks, people } = answer;
+  const shown = rows.filter(hasFigures);
+  const few = rows.filter(({ figures }) => figures === null);
   const never = rows.filter(({ figures }) => figures?.fired === 0);
-  const fired = rows.filter((row) => !never.includes(row));
   return (
     <div className="stack">
       <PageHeading>{say('title')}</PageHeading>
@@ -59,21 +64,18 @@ export const RulesFollowedView = ({ answer }: { readonly answer: RulesFollowed }
         {say('lead', { weeks })} {say('counts')}
       </p>
       <p>{say('followed')}</p>
-      {fired.length > 0 ? (
+      {shown.length > 0 ? (
         <DataTable
           caption={say('caption')}
           columns={columns}
-          rows={fired.map((row) => ({ key: row.rule, cells: cellsOf(row, people) }))}
+          rows={shown.map((row) => ({ key: row.rule, cells: cellsOf(row) }))}
         />
       ) : (
-        <p>{say('nobody')}</p>
+        <p>{say('nobody', { people })}</p>
       )}
-      <p className="soft small">
-        {say('intervals')} {say('few', { people })}
-      </p>
-      {never.length > 0 ? (
-        <p className="soft small">{say('never', { rules: never.map(({ rule }) => rule).join(', ') })}</p>
-      ) : null}
+      <p className="soft small">{say('intervals')}</p>
+      {few.length > 0 ? <p>{say('few', { people, rules: listed(few) })}</p> : null}
+      {never.length > 0 ? <p className="soft small">{say('never', { rules: listed(never) })}</p> : null}
     </div>
   );
 };
