@@ -84,6 +84,18 @@ describe('a setting being changed', () => {
     expect(html).toContain(rest);
   });
 
+  it.each([
+    [13, 13, 'by week'],
+    [14, 7, '2 weeks together'],
+    [52, 13, '4 weeks together'],
+  ])('draws %i weeks as %i columns, with every mark', (count, columns, said) => {
+    const weeks = Array.from({ length: count }, () => ({ from: '2026-01-26', moreCautious: 1, bolder: 0 }));
+    const html = shown({ ...counts, weeks });
+    expect(html.match(/<g>/g)).toHaveLength(columns);
+    expect(html.match(/class="cautious"/g)).toHaveLength(count);
+    expect(html).toContain(said);
+  });
+
   it('says that none would have differed rather than nothing', () => {
     expect(shown({ ...counts, differing: 0, bolder: 0, moreCautious: 0 })).toContain(
       'On no day would the answer have been another one. Doses were not worked out again.',

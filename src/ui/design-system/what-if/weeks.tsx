@@ -8,6 +8,20 @@ export interface WhatIfWeek {
   readonly bolder: number;
 }
 
+/** More columns than these would be too narrow to read: then several weeks share one. */
+const mostColumns = 13;
+
+/** Weeks put together, each column as many as the others but for the last. */
+const columnsOf = (weeks: readonly WhatIfWeek[]): { each: number; columns: readonly WhatIfWeek[] } => {
+  const each = Math.ceil(weeks.length / mostColumns);
+  const columns = Array.from({ length: Math.ceil(weeks.length / each) }, (_, place) => {
+    const own = weeks.slice(place * each, (place + 1) * each);
+    const sum = (way: 'bolder' | 'moreCautious') => own.reduce((all, week) => all + week[way], 0);
+    return { from: own[0]!.from, bolder: sum('bolder'), moreCautious: sum('moreCautious') };
+  });
+  return { each, columns };
+};
+
 const column = 40;
 const step = 10;
 const mark = 7;
@@ -38,11 +52,12 @@ const Week = ({ week, place }: { readonly week: WhatIfWeek; readonly place: numb
 };
 
 export const Weeks = ({ weeks }: { readonly weeks: readonly WhatIfWeek[] }) => {
-  const width = weeks.length * column;
+  const { each, columns } = columnsOf(weeks);
+  const width = columns.length * column;
   return (
     <figure className="what-if-weeks">
       <svg viewBox={`0 0 ${width} ${foot + 20}`} aria-hidden="true">
-        {weeks.map((week, place) => (
+        {columns.map((week, place) => (
           <Week key={week.from} week={week} place={place} />
         ))}
         <line x1={0} y1={foot} x2={width} y2={foot} />
@@ -50,10 +65,10 @@ export const Weeks = ({ weeks }: { readonly weeks: readonly WhatIfWeek[] }) => {
           {say('weeks.oldest', { date: dayInWords(weeks[0]?.from ?? '') })}
         </text>
         <text x={width} y={foot + 16} textAnchor="end">
-          {say('weeks.newest')}
+          {say('weeks.newest', { weeks: each })}
         </text>
       </svg>
-      <figcaption className="soft small">{say('weeks.key')}</figcaption>
+      <figcaption className="soft small">{say('weeks.key', { weeks: each })}</figcaption>
     </figure>
   );
 };

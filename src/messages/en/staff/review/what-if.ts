@@ -49,10 +49,14 @@ export const words = {
   'would-be': 'Would have been',
   rules: 'Rules that differ',
   'same-rules': 'none; the same rules ask for something else',
-  'weeks.key':
-    'One mark for each day that would have been another, by week: filled is more cautious, outlined is bolder.',
+  'weeks.key': {
+    by: 'weeks',
+    one: 'One mark for each day that would have been another, by week: filled is more cautious, outlined is bolder.',
+    other:
+      'One mark for each day that would have been another, {weeks} weeks together: filled is more cautious, outlined is bolder.',
+  },
   'weeks.oldest': 'week of {date}',
-  'weeks.newest': 'this week',
+  'weeks.newest': { by: 'weeks', one: 'this week', other: 'these {weeks} weeks' },
   'before-saving': 'Show what these values would have changed in 12 weeks',
   'not-read': 'Type the values first.',
 } as const;
