@@ -91,7 +91,8 @@ const isWithinWindow = (record: PatientRecord, at: Moment): boolean => {
   return [...new Set([...record.followedJoints, ...index.sessionsOf.keys()])].every((joint) => {
     const baselines = index.baselinesOf.get(joint) ?? [];
     const standing = baselines[countUpTo(baselines, day, ({ setDay }) => setDay) - 1];
-    const isStandingOld = standing !== undefined && standing.setDay <= from;
+    // Only the sum chart reads the mornings since a baseline was set, and only one with a spread has a chart.
+    const isStandingOld = standing?.morningSpread != null && standing.setDay <= from;
     return isEnough(index.sessionsOf.get(joint)) && isEnough(index.morningsOf.get(joint)) && !isStandingOld;
   });
 };

@@ -25,6 +25,23 @@ const decidedRows = patientQuery((db) =>
     .orderBy(asc(decision.evaluatedAt)),
 );
 
+const hourMs = 3_600_000;
+const mostHours = 50_000;
+const daysOfHours = new Map<string, Day>();
+
+/** Both ends of an hour on one day: then it is the day of whatever lies between, and is looked up once. */
+const dayOfArrival = (instant: number, zone: string): Day => {
+  const hour = Math.floor(instant / hourMs);
+  const key = `${zone} ${hour}`;
+  const known = daysOfHours.get(key);
+  if (known) return known;
+  const first = dayAt(hour * hourMs, zone);
+  if (first !== dayAt((hour + 1) * hourMs - 1, zone)) return dayAt(instant, zone);
+  if (daysOfHours.size >= mostHours) daysOfHours.clear();
+  daysOfHours.set(key, first);
+  return first;
+};
+
 /** Oldest first, each instant once; of looks from a day on. `since` is the first day of the log that is read. */
 export const looksOf = async (
   access: Access,
@@ -41,7 +58,7 @@ export const looksOf = async (
   ];
   const looks = new Map<number, Look>();
   for (const instant of arrivals) {
-    const day = dayAt(instant, zone);
+    const day = dayOfArrival(instant, zone);
     if (instant <= access.now && day >= from) looks.set(instant, { instant, day, settings: null });
   }
   for (const row of await decidedRows(access, patientId, { from }))

@@ -17,8 +17,8 @@ import { type RawReader, rawRecord } from '../raw-record.ts';
 const daysOfRecord = (plan: GroupPlan): number => daysBetween(dayOf(intake(plan)), dayOf(now)) + 1;
 
 const bar = 2;
-/** A look at each morning and each session: about three where the part above has one. */
-const gatheredBar = 4;
+/** A look at each morning and each session, about three where the part above has one: told without a bar. */
+const gatheredBar = null;
 /** Hours after a session at which its decision is made: the morning after is in by then. */
 const untilDecided = 16 * 3_600_000;
 
@@ -93,7 +93,7 @@ export const replayPart: Part = {
   run: async (settings): Promise<readonly Measured[]> => {
     const { plan } = settings;
     const store = openStore(await groupFile(plan));
-    const measured = async (title: string, atMost: number, how: Replay): Promise<Measured> => {
+    const measured = async (title: string, atMost: number | null, how: Replay): Promise<Measured> => {
       const { times, found } = await wholeGroup(accessTo(store), plan, how);
       const total = (side: 0 | 1) => times.reduce((sum, pair) => sum + pair[side], 0) / 1000;
       const figures = {
