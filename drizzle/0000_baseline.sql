@@ -816,6 +816,7 @@ CREATE TABLE `decision` (
 );
 --> statement-breakpoint
 CREATE INDEX `decision_by_patient` ON `decision` (`patient_id`,`joint`,`evaluated_at`);--> statement-breakpoint
+CREATE INDEX `decision_by_settings` ON `decision` (`settings_id`);--> statement-breakpoint
 CREATE INDEX `decision_by_patient_time` ON `decision` (`clinic_id`,`patient_id`,`evaluated_at`);--> statement-breakpoint
 CREATE INDEX `decision_amended` ON `decision` (`patient_id`,`joint`,`evaluated_at`) WHERE "decision"."cause" = 'amendment';--> statement-breakpoint
 CREATE TABLE `decision_response` (

@@ -54,6 +54,7 @@ export const decision = kit.appendOnly(
     kit.index('decision_by_patient').on(t.patientId, t.joint, t.evaluatedAt),
     // Serves a patient's decisions in order of time: review, today's page, what stands. The clinic leads,
     // because a query names it too and an index by clinic and time alone was read in full instead.
+    kit.index('decision_by_settings').on(t.settingsId),
     kit.index('decision_by_patient_time').on(t.clinicId, t.patientId, t.evaluatedAt),
     // Holds what followed an amendment alone; such decisions are few and are always asked for.
     kit

@@ -10,6 +10,7 @@ export const tables: Readonly<Record<string, string>> = {
   record_file: 'A copy of the record was given away as a file',
   episode: 'An episode of care',
   episode_change: 'What an episode became, and when',
+  group_member: 'The person joined a group hour, or left it',
   consent: 'A consent given, refused or withdrawn',
   protocol: 'A protocol after surgery or injury',
   protocol_phase: 'A phase of a protocol, as written',

@@ -52,9 +52,7 @@ describe('durability', () => {
     const { prescriptionId, itemId } = await signedExercise(clinician, patientId);
     const sets = [
       {
-        prescriptionId,
-        itemId,
-        set: 1,
+        ...{ prescriptionId, itemId, set: 1 },
         repetitions: 20,
         loadKg: 4,
         reserve: 2,
@@ -165,6 +163,7 @@ describe('the record is append-only', () => {
       'covering_clinician',
       'decision',
       'decision_response',
+      'decision_settings',
       'distance_finding',
       'dose_handed_over',
       'dose_template',
