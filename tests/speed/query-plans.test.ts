@@ -20,6 +20,9 @@ const mayReadByClinic: readonly RegExp[] = [
   /INDEX sqlite_autoindex_audit_1 \(clinic_id=\?\)/,
   // One row for each way of standing, and not for each patient.
   /worklist_tally_1 \(clinic_id=\?\)/,
+  // As many as a clinic has machines, and as its settings had versions.
+  /INDEX clinic_machine_by_clinic \(clinic_id=\?\)/,
+  /INDEX decision_settings_by_clinic \(clinic_id=\?\)/,
   /INDEX clinic_settings_version_number \(clinic_id=\?\)/,
   /INDEX covering_clinician_by_clinic \(clinic_id=\?\)/,
   /INDEX short_signs_approval_by_clinic \(clinic_id=\?\)/,
