@@ -1,9 +1,11 @@
 /** The page of machines: what stands on each, what it stands in the place of, and what is retired. */
 import { renderToStaticMarkup } from 'react-dom/server';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { withRouter } from '#tests/support/with-router.tsx';
 import type { MachineAnswer } from '#ui/clinician/answers.ts';
 import { MachinesScreen } from '#ui/clinician/machines/machines-screen.tsx';
+
+vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
 
 const clock = { zone: 'Europe/Lisbon', now: Date.parse('2026-03-02T09:00:00Z') };
 const machine = (over: Partial<MachineAnswer> = {}): MachineAnswer => ({
