@@ -76,7 +76,7 @@ export const ExercisePart = ({ isAtWork, ...props }: PartProps) => {
   const why = today === exercise.today ? whyInWords(exercise, decided) : say('why.pain-now');
   return (
     <li className="group-exercise stack-close" data-state={state}>
-      <h4>{doseTitle(dose)}</h4>
+      <h3>{doseTitle(dose)}</h3>
       <p className="figure-line">{doseInShort(dose)}</p>
       {today === 'as-planned' ? null : (
         <p className="small">

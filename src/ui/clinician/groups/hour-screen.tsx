@@ -108,7 +108,7 @@ export const HourScreen = ({ hour, people, clock }: HourProps) => {
         {people.map((one) =>
           one.name === null ? (
             <section key={one.patientId} className="group-person" id={`person-${one.patientId}`}>
-              <h3>{sayHours('unnamed')}</h3>
+              <h2>{sayHours('unnamed')}</h2>
               <p className="small">{say('closed')}</p>
             </section>
           ) : (

@@ -148,9 +148,9 @@ export const PersonCard = (props: CardProps) => {
       aria-labelledby={`name-${patientId}`}
     >
       <header>
-        <h3 id={`name-${patientId}`}>
+        <h2 id={`name-${patientId}`}>
           <a href={`/patients/${patientId}`}>{person.name}</a>
-        </h3>
+        </h2>
         <StageTag stage={stage} />
       </header>
       {problem ? <Notice tone="care" title={problem} isAnnounced /> : null}

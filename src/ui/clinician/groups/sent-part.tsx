@@ -54,7 +54,7 @@ const NextDoses = ({ person, session }: { readonly person: GroupPerson; readonly
   );
   return done.length === 0 ? null : (
     <>
-      <h4>{say('next.title')}</h4>
+      <h3>{say('next.title')}</h3>
       <ul className="small">
         {done.map((exercise) => (
           <li key={exercise.itemId}>
