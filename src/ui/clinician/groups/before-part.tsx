@@ -4,10 +4,11 @@ import type { Joint } from '#core/exercises/joints.ts';
 import { newsKinds } from '#core/record/entry-words.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
+import { Button } from '#ui/design-system/button.tsx';
 import { CheckField } from '#ui/design-system/checkbox-group.tsx';
-import { flagsText, notSaid, painName } from './group-answers.ts';
+import { flagsText, isAnsweredBefore, notSaid, painName } from './group-answers.ts';
 import type { PersonPart } from './person-props.ts';
-import { PressRow } from './press-row.tsx';
+import { Presses, PressRow } from './press-row.tsx';
 import { sayQuestion } from './sign-questions.ts';
 
 const scores = [
@@ -45,6 +46,10 @@ export const yesNo = [
 /** The words of a list, as a clinician ticks them. */
 const worded = (value: string): string => value.replaceAll('-', ' ');
 
+/** With the last tick taken away it is open again, and not "nothing new". */
+const ticked = (kinds: readonly string[]): string | undefined =>
+  kinds.length === 0 ? undefined : flagsText(kinds);
+
 const News = ({ person, typed, press }: PersonPart) => {
   const chosen = (typed.news ?? '')
     .split('~')
@@ -62,12 +67,20 @@ const News = ({ person, typed, press }: PersonPart) => {
             isChecked={chosen.includes(kind)}
             onSwitch={(isTicked) =>
               press({
-                news: flagsText(isTicked ? [...chosen, kind] : chosen.filter((one) => one !== kind)),
+                news: ticked(isTicked ? [...chosen, kind] : chosen.filter((one) => one !== kind)),
               })
             }
           />
         ))}
       </div>
+      <Presses
+        options={[
+          { value: 'none', label: sayQuestion('flags.none') },
+          { value: notSaid, label: say('not-said') },
+        ]}
+        chosen={typed.news}
+        onPress={(news) => press({ news })}
+      />
       {chosen.length > 0 ? <p className="small">{say('news.note')}</p> : null}
     </fieldset>
   );
@@ -78,7 +91,10 @@ const usualOptions = [
   { value: 'no', label: sayQuestion('usual.no') },
 ];
 const asUsual = { usual: 'yes', relief: 'no', news: 'none', 'other-joint': 'no' };
-const notUsual = { usual: 'no', relief: undefined, news: undefined, 'other-joint': undefined };
+const notUsual = {
+  ...{ usual: 'no', 'gone-through': undefined },
+  ...{ relief: undefined, news: undefined, 'other-joint': undefined },
+};
 
 /** One press where nothing differs; else each thing is asked. */
 const Usual = (props: PersonPart) => {
@@ -108,6 +124,11 @@ const Usual = (props: PersonPart) => {
             onPress={(answer) => press({ relief: answer })}
           />
           <News {...props} />
+          {isAnsweredBefore(person.today, typed) ? (
+            <Button onClick={() => press({ 'gone-through': 'yes' })}>{say('before.done')}</Button>
+          ) : (
+            <p className="small">{say('before.open')}</p>
+          )}
         </>
       ) : null}
     </>

@@ -43,11 +43,14 @@ export const Reporting = ({ person, typed, isBusy, onSave }: ReportingProps) => 
   </Notice>
 );
 
-export const Stopped = ({
-  person,
-  stop,
-}: Pick<PersonPart, 'person'> & { readonly stop: 'warning-sign' | 'no-care' }) => (
+interface StoppedProps extends AdviceProps {
+  readonly stop: 'warning-sign' | 'no-care';
+}
+
+/** `flags`: told in this hour; whom to ring for them comes before everything else. */
+export const Stopped = ({ person, stop, flags }: StoppedProps) => (
   <Notice tone={stop === 'warning-sign' ? 'danger' : 'care'} title={say(`stopped.${stop}`)}>
+    <SignAdvice person={person} flags={flags} />
     <p>
       <a href={`/patients/${person.patientId}${stop === 'warning-sign' ? '/warning-signs' : ''}`}>
         {say(stop === 'warning-sign' ? 'to-signs' : 'to-record')}

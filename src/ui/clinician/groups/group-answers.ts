@@ -86,9 +86,18 @@ const leftNow = ({ painLookups }: TodayOfPerson, exercise: ExerciseOfPerson, typ
     ),
   ]);
 
-/** The answers before the work are all there, open ones among them. */
-const isAskedBefore = ({ joints }: TodayOfPerson, typed: Typed): boolean =>
-  typed.usual !== undefined && joints.every((joint) => typed[painName('before', joint)] !== undefined);
+/** What is asked one by one where not all is as usual. */
+const askedApart = ['other-joint', 'relief', 'news'] as const;
+
+/** Every answer before the work is there, open ones among them. */
+export const isAnsweredBefore = ({ joints }: TodayOfPerson, typed: Typed): boolean =>
+  joints.every((joint) => typed[painName('before', joint)] !== undefined) &&
+  (typed.usual === 'yes' || (typed.usual === 'no' && askedApart.every((name) => typed[name] !== undefined)));
+
+/** Where not all is as usual somebody says that it was gone through: several kinds of news can be ticked. */
+const isAskedBefore = (today: TodayOfPerson, typed: Typed): boolean =>
+  isAnsweredBefore(today, typed) &&
+  (typed.usual === 'yes' || typed['gone-through'] === 'yes' || typed.amends !== undefined);
 
 const exerciseNow = (person: TodayOfPerson, exercise: ExerciseOfPerson, typed: Typed): ExerciseNow => {
   const { itemId } = exercise;

@@ -154,7 +154,9 @@ export const PersonCard = (props: CardProps) => {
         <StageTag stage={stage} />
       </header>
       {problem ? <Notice tone="care" title={problem} isAnnounced /> : null}
-      {stage === 'stopped' && today.stop !== null ? <Stopped person={person} stop={today.stop} /> : null}
+      {stage === 'stopped' && today.stop !== null ? (
+        <Stopped person={person} stop={today.stop} flags={session?.entry.redFlags ?? []} />
+      ) : null}
       {session && typed.amends === undefined ? (
         <SentPart person={person} session={session} clock={clock} onCorrect={props.onCorrect} />
       ) : null}

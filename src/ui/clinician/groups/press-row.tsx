@@ -9,30 +9,37 @@ interface PressOption {
   readonly said?: string;
 }
 
-interface PressRowProps {
-  readonly question: string;
-  readonly hint?: ReactNode;
+interface PressesProps {
   readonly options: readonly PressOption[];
   readonly chosen: string | undefined;
   readonly onPress: (value: string) => void;
 }
 
-export const PressRow = ({ question, hint, options, chosen, onPress }: PressRowProps) => (
+export const Presses = ({ options, chosen, onPress }: PressesProps) => (
+  <div className="presses">
+    {options.map(({ value, label, said }) => (
+      <Button
+        key={value}
+        tone={chosen === value ? 'primary' : 'plain'}
+        aria-pressed={chosen === value}
+        aria-label={said}
+        onClick={() => onPress(value)}
+      >
+        {label}
+      </Button>
+    ))}
+  </div>
+);
+
+interface PressRowProps extends PressesProps {
+  readonly question: string;
+  readonly hint?: ReactNode;
+}
+
+export const PressRow = ({ question, hint, ...presses }: PressRowProps) => (
   <fieldset className="press-row">
     <legend>{question}</legend>
     {hint ? <p className="soft small">{hint}</p> : null}
-    <div className="presses">
-      {options.map(({ value, label, said }) => (
-        <Button
-          key={value}
-          tone={chosen === value ? 'primary' : 'plain'}
-          aria-pressed={chosen === value}
-          aria-label={said}
-          onClick={() => onPress(value)}
-        >
-          {label}
-        </Button>
-      ))}
-    </div>
+    <Presses {...presses} />
   </fieldset>
 );

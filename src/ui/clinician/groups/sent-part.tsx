@@ -91,7 +91,7 @@ export const SentPart = ({ person, session, clock, onCorrect }: SentProps) => {
       <DoneSets person={person} session={session} />
       {isStopped ? (
         <>
-          <SignAdvice person={person} flags={redFlags ?? []} />
+          {person.today.stop === null ? <SignAdvice person={person} flags={redFlags ?? []} /> : null}
           <p>{say('signs.reported')}</p>
         </>
       ) : (

@@ -49,6 +49,7 @@ export const SignsPart = ({ person, name, question, isShort, press, onSlip, onRe
   return (
     <fieldset className="press-row">
       <legend>{question}</legend>
+      {isTicking && !onSlip ? <p className="small">{say('signs.which')}</p> : null}
       {isTicking ? (
         <Ticks options={options} name={`${name}-${patientId}`} ticked={ticked} onTick={setTicked} />
       ) : (
@@ -63,7 +64,11 @@ export const SignsPart = ({ person, name, question, isShort, press, onSlip, onRe
           <Button tone="stop" onClick={() => onReport(ticked)}>
             {say('signs.report', { count: ticked.length })}
           </Button>
-        ) : onSlip ? null : (
+        ) : onSlip ? null : isTicking ? (
+          <Button tone="plain" onClick={none}>
+            {say('signs.slip')}
+          </Button>
+        ) : (
           <Button onClick={none}>{sayQuestion('flags.no-none')}</Button>
         )}
         {isTicking ? null : (

@@ -64,6 +64,19 @@ describe('presses', () => {
 });
 
 describe('where a person stands', () => {
+  it('asks each thing where not all is as usual, in whatever order it is pressed, before any set', () => {
+    const pain = { 'before:right-knee': '2' };
+    const differs = { ...none, ...pain, usual: 'no' };
+    expect(stageOf(person(), differs)).toBe('before');
+    const answered = { ...differs, relief: 'no', 'other-joint': 'not-said', news: 'clot' };
+    for (const open of ['relief', 'other-joint', 'news', 'usual', 'before:right-knee'] as const)
+      expect(stageOf(person(), { ...answered, 'gone-through': 'yes', [open]: undefined } as never)).toBe(
+        'before',
+      );
+    expect(stageOf(person(), answered)).toBe('before');
+    expect(stageOf(person(), { ...answered, 'gone-through': 'yes' })).toBe('work');
+  });
+
   it('warning signs are asked first, then what is asked before the work, and only then sets', () => {
     expect(stageOf(person(), {})).toBe('signs');
     expect(stageOf(person(), none)).toBe('before');

@@ -33,8 +33,11 @@ export const words = {
   'told.title': 'What stands or changed',
   'no-exercises': 'No prescription is in force.',
 
+  'before.done': 'Go on to the exercises',
+  'before.open': 'Go on once each of these is answered, or said not to be known.',
   'signs.some': 'One of these, or not sure',
-  'signs.which': 'Tick what the person has.',
+  'signs.which':
+    'Tick what the person has. Not sure which: tick what comes nearest. It stops the session until a clinician has looked.',
   'signs.report': {
     by: 'count',
     one: 'Report this sign and stop the session',
