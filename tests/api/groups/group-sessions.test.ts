@@ -158,6 +158,20 @@ describe('a session done in a group hour', () => {
     expect(rows('SELECT count(*) AS n FROM training_session')).toEqual([{ n: 2 }]);
   });
 
+  it('keeps the dose and cautions it was done under at hand, so that it can be put right after that has ended', async () => {
+    await send();
+    const before = (await me()).today.exercises[0]!;
+    await asClinician(ada).clinician.prescriptions.end({
+      patientId: at.patientId,
+      prescriptionId: item.prescriptionId,
+      reason: 'Another exercise',
+    });
+    const { today, session } = await me();
+    expect(today.exercises).toEqual([]);
+    expect(session?.exercises).toMatchObject([{ ...item, dose: before.dose, badDay: before.badDay }]);
+    expect(session?.exercises[0]?.cautions.length).toBeGreaterThan(0);
+  });
+
   it('is taken of who left the group since, or whose hour was cancelled since; of a stranger to it not', async () => {
     const sent = { hourId, entry: await entry() };
     await setGroupMember(accessOf(store, 'a', ada.actorId, start + 1), hourId, at.patientId, false);

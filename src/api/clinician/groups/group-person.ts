@@ -75,8 +75,23 @@ const nextOf = async (access: Access, patientId: string, { sessionId }: Supervis
   }));
 };
 
+/** The prescriptions it was done under, each with the cautions it was signed with: by now others may stand in their place. */
+const exercisesOf = async (access: Access, patientId: string, { entry }: SupervisedSession) =>
+  (await prescriptionsOf(access, patientId))
+    .filter(({ id }) => entry.sets.some(({ prescriptionId }) => prescriptionId === id))
+    .map(({ id, itemId, joints, dose, badDay, signedName, cautions }) => ({
+      prescriptionId: id,
+      itemId,
+      joints,
+      dose,
+      badDay,
+      signedName: signedName ?? '',
+      cautions: cautions.map(({ id, text }) => ({ id, text, isLimit: false })),
+    }));
+
 const sessionView = async (access: Access, patientId: string, session: SupervisedSession) => ({
   ...session,
+  exercises: await exercisesOf(access, patientId, session),
   next: await nextOf(access, patientId, session),
 });
 

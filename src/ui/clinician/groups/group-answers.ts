@@ -3,10 +3,12 @@
  * leaves of today. A name that is missing is a question not answered, never zero.
  */
 import type { Today } from '#core/decision/answers.ts';
+import { prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { isRest, leftByPain, leftOfExercise, mostCautiousToday } from '#core/decision/left-of-today.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { type Dose, repetitionsOfSet } from '#core/prescribing/dose.ts';
+import type { SessionEntry } from '#core/record/entries.ts';
 import type { GroupPerson } from '../answers.ts';
 
 export type Typed = Readonly<Record<string, string>>;
@@ -24,6 +26,8 @@ export const loadName = (itemId: string): string => `load:${itemId}`;
 /** With which of the two doses the exercise was begun. */
 export const asName = (itemId: string): string => `as:${itemId}`;
 export const skipName = (itemId: string): string => `skip:${itemId}`;
+/** A set as it was saved, in a correction. */
+export const wasName = (itemId: string, set: number): string => `was:${itemId}:${set}`;
 /** Not on the programme of today, and done all the same. */
 export const takeName = (itemId: string): string => `take:${itemId}`;
 export const painName = (when: 'before' | 'during' | 'after', joint: Joint): string => `${when}:${joint}`;
@@ -51,6 +55,8 @@ export interface SetDone {
   readonly isWhole: boolean;
 }
 
+export type SavedSet = Omit<SessionEntry['sets'][number], 'itemId'>;
+
 export interface ExerciseNow {
   readonly exercise: ExerciseOfPerson;
   readonly dose: Dose;
@@ -60,12 +66,24 @@ export interface ExerciseNow {
   /** "cuff": its looks at fingers or toes have no place on this page. */
   readonly state: 'open' | 'done' | 'rest' | 'not-planned' | 'skipped' | 'cuff';
   readonly sets: readonly SetDone[];
+  /** In a correction the sets as they were saved; else none. */
+  readonly was: readonly SavedSet[];
   /** The set that is asked about; null where none is. */
   readonly next: number | null;
 }
 
-const setsIn = (typed: Typed, itemId: string, dose: Dose): readonly SetDone[] =>
-  Array.from({ length: dose.sets }, (_, place) => place + 1).flatMap((set) => {
+const savedIn = (typed: Typed, itemId: string): readonly SavedSet[] =>
+  Object.entries(typed)
+    .filter(([name]) => name.startsWith(wasName(itemId, 0).slice(0, -1)))
+    .map(([, text]) => JSON.parse(text) as SavedSet)
+    .toSorted((one, other) => one.set - other.set);
+
+/** Each set that is asked about: a set that was saved is one of them, though fewer are prescribed by now. */
+const numbersOf = (dose: Dose, was: readonly SavedSet[]): readonly number[] =>
+  Array.from({ length: Math.max(dose.sets, ...was.map(({ set }) => set)) }, (_, place) => place + 1);
+
+const setsIn = (typed: Typed, itemId: string, numbers: readonly number[]): readonly SetDone[] =>
+  numbers.flatMap((set) => {
     const [count, effort] = [typed[setName(itemId, set)], typed[effortName(itemId, set)]];
     return count === undefined
       ? []
@@ -101,26 +119,33 @@ const isAskedBefore = (today: TodayOfPerson, typed: Typed): boolean =>
 
 const exerciseNow = (person: TodayOfPerson, exercise: ExerciseOfPerson, typed: Typed): ExerciseNow => {
   const { itemId } = exercise;
-  const begun = typed[asName(itemId)];
+  const was = savedIn(typed, itemId);
+  const begun = typed[asName(itemId)] ?? (was[0] && (was[0].easier ? 'easier' : 'planned'));
   const today = isAskedBefore(person, typed) ? leftNow(person, exercise, typed) : exercise.today;
   const isEasier = begun ? begun === 'easier' : typed.easier === 'yes' || today === 'bad-day';
   const dose = isEasier ? exercise.badDay : exercise.dose;
-  const sets = setsIn(typed, itemId, dose);
-  const at = { exercise, dose, isEasier, today, sets, next: null };
+  const numbers = numbersOf(dose, was);
+  const sets = setsIn(typed, itemId, numbers);
+  const at = { exercise, dose, isEasier, today, sets, was, next: null };
   if (!begun) {
     if (isRest(today)) return { ...at, state: 'rest' };
     if (dose.method === 'occlusion') return { ...at, state: 'cuff' };
     if (!exercise.isPlanned && typed[takeName(itemId)] !== 'yes') return { ...at, state: 'not-planned' };
   }
   if (typed[skipName(itemId)] === 'yes') return { ...at, state: 'skipped' };
-  const open = Array.from({ length: dose.sets }, (_, place) => place + 1).find(
-    (set) => !sets.some((one) => one.set === set && one.isWhole),
-  );
+  const open = numbers.find((set) => !sets.some((one) => one.set === set && one.isWhole));
   return { ...at, state: open === undefined ? 'done' : 'open', next: open ?? null };
 };
 
 export const exercisesNow = (person: TodayOfPerson, typed: Typed): readonly ExerciseNow[] =>
   person.exercises.map((exercise) => exerciseNow(person, exercise, typed));
+
+/** What was pressed, else what was saved, else what is prescribed; null = not known of a saved set. */
+export const loadKgOf = ({ exercise, dose, was }: ExerciseNow, set: number, typed: Typed): number | null => {
+  const pressed = scoreIn(typed[loadName(exercise.itemId)]);
+  const saved = was.find((one) => one.set === set) ?? was[0];
+  return pressed ?? (saved ? saved.loadKg : prescribedLoadKg(dose));
+};
 
 /** "waiting": to be sent, and no answer of the clinic's came. */
 export type Stage = 'stopped' | 'reporting' | 'waiting' | 'signs' | 'before' | 'work' | 'after' | 'sent';
@@ -140,53 +165,4 @@ export const stageOf = ({ today, session }: Pick<GroupPerson, 'today' | 'session
   if (!isAskedBefore(today, typed)) return 'before';
   const isOpen = exercisesNow(today, typed).some(({ state }) => state === 'open');
   return isOpen && typed.finished !== 'yes' ? 'work' : 'after';
-};
-
-/** One press: its label, and what it leaves typed. */
-interface Press {
-  readonly label: string;
-  readonly typed: Typed;
-}
-
-const efforts = [0, 1, 2, 3, 4, 5] as const;
-
-interface SetPresses {
-  readonly set: number;
-  readonly asks: 'count' | 'effort';
-  readonly presses: readonly Press[];
-}
-
-/** What is pressed for the set that is asked about: the count as prescribed, then how many more could have been done. */
-export const pressesFor = (now: ExerciseNow, typed: Typed, words: { notSaid: string }): SetPresses | null => {
-  const { next: set, dose, exercise, isEasier } = now;
-  if (set === null) return null;
-  const { itemId } = exercise;
-  if (typed[setName(itemId, set)] === undefined) {
-    const { high } = repetitionsOfSet(dose, set);
-    const as = { [asName(itemId)]: isEasier ? 'easier' : 'planned' };
-    return {
-      set,
-      asks: 'count',
-      presses: [{ label: String(high), typed: { ...as, [setName(itemId, set)]: String(high) } }],
-    };
-  }
-  const name = effortName(itemId, set);
-  return {
-    set,
-    asks: 'effort',
-    presses: [
-      ...efforts.map((effort) => ({ label: String(effort), typed: { [name]: String(effort) } })),
-      { label: words.notSaid, typed: { [name]: notSaid } },
-    ],
-  };
-};
-
-/** Without what was typed of a set and whatever came after the count of it. */
-export const withoutSet = (typed: Typed, itemId: string, set: number): Typed => {
-  const gone = [setName(itemId, set), effortName(itemId, set), stopName(itemId, set)];
-  const left = Object.fromEntries(Object.entries(typed).filter(([name]) => !gone.includes(name)));
-  const isUnbegun = !Object.keys(left).some((name) => name.startsWith(`set:${itemId}:`));
-  return isUnbegun
-    ? Object.fromEntries(Object.entries(left).filter(([name]) => name !== asName(itemId)))
-    : left;
 };

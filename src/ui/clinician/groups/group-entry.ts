@@ -1,6 +1,5 @@
-/** The entry a session of a group hour becomes, and back again for a correction. What was not answered goes out as null. */
+/** The entry a session of a group hour becomes. What was not answered goes out as null. */
 import { shortWording } from '#core/danger/signs-asked.ts';
-import { prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { entryFormat, type SessionEntry } from '#core/record/entries.ts';
 import type { News } from '#core/record/entry-words.ts';
@@ -8,41 +7,48 @@ import { type StopReason, stopReasons } from '#core/record/record.ts';
 import type { GroupPerson } from '../answers.ts';
 import {
   answerIn,
-  asName,
   type ExerciseNow,
-  effortName,
   exercisesNow,
   flagsIn,
-  flagsText,
   gaveWayName,
   isShort,
-  loadName,
+  loadKgOf,
   notSaid,
   painName,
+  type SetDone,
   scoreIn,
-  setName,
   stopName,
-  type TodayOfPerson,
   type Typed,
 } from './group-answers.ts';
 
 const reasonOf = (said: string | undefined, isAsked: boolean): StopReason =>
   stopReasons.find((reason) => reason === said) ?? (isAsked ? 'unknown' : 'none');
 
-const setsOf = ({ exercise, dose, isEasier, sets }: ExerciseNow, typed: Typed): SessionEntry['sets'] =>
-  sets.map((done) => ({
-    prescriptionId: exercise.prescriptionId,
-    itemId: exercise.itemId,
-    set: done.set,
-    repetitions: done.repetitions,
-    loadKg: scoreIn(typed[loadName(exercise.itemId)]) ?? prescribedLoadKg(dose),
-    reserve: done.effort,
-    stopReason: reasonOf(
-      typed[stopName(exercise.itemId, done.set)],
-      done.repetitions === null || isShort(dose, done),
-    ),
-    easier: isEasier,
-  }));
+/** A set that stands as it was saved keeps its reason: the dose of today does not make it short. */
+const stopReasonOf = ({ exercise, dose, was }: ExerciseNow, done: SetDone, typed: Typed): StopReason => {
+  const said = typed[stopName(exercise.itemId, done.set)];
+  const saved = was.find(({ set }) => set === done.set);
+  if (said === undefined && saved?.stopReason === 'none' && saved.repetitions === done.repetitions)
+    return 'none';
+  return reasonOf(said, done.repetitions === null || isShort(dose, done));
+};
+
+/** In a correction a set stays one of the prescription it was done under, whatever is prescribed by now. */
+const setsOf = (now: ExerciseNow, typed: Typed): SessionEntry['sets'] =>
+  now.sets.map((done) => {
+    const { exercise, isEasier, was } = now;
+    const saved = was.find(({ set }) => set === done.set) ?? was[0];
+    return {
+      prescriptionId: saved?.prescriptionId ?? exercise.prescriptionId,
+      itemId: exercise.itemId,
+      set: done.set,
+      repetitions: done.repetitions,
+      loadKg: loadKgOf(now, done.set, typed),
+      reserve: done.effort,
+      stopReason: stopReasonOf(now, done, typed),
+      ...(saved && saved.easier === undefined ? {} : { easier: saved?.easier ?? isEasier }),
+    };
+  });
 
 const newsIn = (text: string | undefined): readonly News[] | null =>
   text === undefined || text === notSaid ? null : text === 'none' ? [] : (text.split('~') as News[]);
@@ -110,71 +116,5 @@ export const entryOf = (
       cuffDiscomfort: null,
       gaveWay: answerIn(typed[gaveWayName(joint)]),
     })),
-  };
-};
-
-const scoreText = (score: number | null): string => (score === null ? notSaid : String(score));
-const answerText = (answer: boolean | null | undefined): string =>
-  answer == null ? notSaid : answer ? 'yes' : 'no';
-
-const setTexts = (sets: SessionEntry['sets']): Typed =>
-  Object.fromEntries(
-    sets.flatMap(({ itemId, set, repetitions, reserve, stopReason, loadKg, easier }) => [
-      [setName(itemId, set), scoreText(repetitions)],
-      [effortName(itemId, set), scoreText(reserve)],
-      ...(stopReason === 'none' ? [] : [[stopName(itemId, set), stopReason]]),
-      [asName(itemId), easier ? 'easier' : 'planned'],
-      ...(loadKg === null ? [] : [[loadName(itemId), String(loadKg)]]),
-    ]),
-  );
-
-const signNames = { before: 'signs', now: 'signs-now', during: 'signs-after' } as const;
-
-/** Where they were not all asked, they are asked anew; in which form they were asked stays. */
-const signTexts = ({ redFlags, signsAsked = [] }: SessionEntry): Typed =>
-  redFlags === null
-    ? {}
-    : Object.fromEntries(
-        signsAsked.flatMap(({ moment, form }) => {
-          const name = moment === 'morning' ? null : signNames[moment];
-          if (name === null) return [];
-          return [[name, flagsText(redFlags)], ...(form === 'list' ? [] : [[`${name}-form`, 'short']])];
-        }),
-      );
-
-/** A session that counts, as it would have been pressed: put right, it is sent in its own place. */
-export const typedFrom = (
-  { joints }: Pick<TodayOfPerson, 'joints'>,
-  entry: SessionEntry,
-  entryId: string,
-): Typed => {
-  const isUsual =
-    entry.news?.length === 0 && entry.extraPainRelief === false && entry.otherJointWorse === false;
-  const isRight = entry.didExtra === false && entry.joints.every(({ gaveWay }) => gaveWay === false);
-  return {
-    'entry-id': entryId,
-    amends: entry.entryId,
-    ...signTexts(entry),
-    began: String(entry.beganAt),
-    ended: String(entry.endedAt),
-    finished: 'yes',
-    usual: isUsual ? 'yes' : 'no',
-    relief: answerText(entry.extraPainRelief),
-    news: entry.news === null || entry.news === undefined ? notSaid : flagsText(entry.news),
-    'other-joint': answerText(entry.otherJointWorse),
-    right: isRight ? 'yes' : 'no',
-    extra: answerText(entry.didExtra),
-    ...setTexts(entry.sets),
-    ...Object.fromEntries(
-      joints.flatMap((joint) => {
-        const told = entry.joints.find((one) => one.joint === joint);
-        return [
-          [painName('before', joint), scoreText(told?.painBefore ?? null)],
-          [painName('during', joint), scoreText(told?.painDuring ?? null)],
-          [painName('after', joint), scoreText(told?.painAfter ?? null)],
-          [gaveWayName(joint), answerText(told?.gaveWay)],
-        ];
-      }),
-    ),
   };
 };

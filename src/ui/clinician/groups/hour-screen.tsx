@@ -8,6 +8,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { ClosedPerson, GroupHourAnswer, GroupPerson } from '../answers.ts';
 import { type ClinicClock, today } from '../when.ts';
+import { personNow } from './correcting.ts';
 import { type Stage, stageOf } from './group-answers.ts';
 import { lineInWords, whenInWords } from './hour-words.ts';
 import { PersonCard } from './person-card.tsx';
@@ -43,10 +44,11 @@ type Stages = Readonly<Record<string, Stage | 'closed'>>;
 
 const startOf = (hourId: string, people: HourProps['people']): Stages =>
   Object.fromEntries(
-    people.map((one) => [
-      one.patientId,
-      one.name === null ? 'closed' : stageOf(one, one.typed ?? { hour: hourId }),
-    ]),
+    people.map((one) => {
+      if (one.name === null) return [one.patientId, 'closed'];
+      const typed = one.typed ?? { hour: hourId };
+      return [one.patientId, stageOf(personNow(one, typed), typed)];
+    }),
   );
 
 /** Clinical time runs on from what the page came with. */

@@ -15,19 +15,18 @@ type Session = NonNullable<GroupPerson['session']>;
 const setText = ({ repetitions, reserve }: Session['entry']['sets'][number]): string =>
   `${repetitions ?? '–'}${reserve === null ? '' : ` (+${reserve})`}`;
 
-const DoneSets = ({ person, session }: { readonly person: GroupPerson; readonly session: Session }) => {
-  const { sets } = session.entry;
-  const exercises = person.today.exercises.filter(({ itemId }) => sets.some((set) => set.itemId === itemId));
+const DoneSets = ({ session: { entry, exercises } }: { readonly session: Session }) => {
+  const { sets } = entry;
   return sets.length === 0 ? (
     <p className="small">{say('sent.no-sets')}</p>
   ) : (
     <ul className="small">
-      {exercises.map(({ itemId, dose }) => (
-        <li key={itemId}>
+      {exercises.map(({ prescriptionId, dose }) => (
+        <li key={prescriptionId}>
           {say('sent.sets', {
             exercise: doseTitle(dose),
             sets: sets
-              .filter((set) => set.itemId === itemId)
+              .filter((set) => set.prescriptionId === prescriptionId)
               .map(setText)
               .join(', '),
           })}
@@ -88,7 +87,7 @@ export const SentPart = ({ person, session, clock, onCorrect }: SentProps) => {
       <p className="small soft">
         {session.by === null ? say('sent.unnamed', { at }) : say('sent', { at, name: session.by })}
       </p>
-      <DoneSets person={person} session={session} />
+      <DoneSets session={session} />
       {isStopped ? (
         <>
           {person.today.stop === null ? <SignAdvice person={person} flags={redFlags ?? []} /> : null}

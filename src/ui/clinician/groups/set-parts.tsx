@@ -13,18 +13,16 @@ import {
   asName,
   type ExerciseNow,
   isShort,
+  loadKgOf,
   loadName,
   notSaid,
-  pressesFor,
   type SetDone,
-  scoreIn,
   setName,
   stopName,
-  type Typed,
-  withoutSet,
 } from './group-answers.ts';
 import type { ExerciseProps } from './person-props.ts';
 import { PressRow } from './press-row.tsx';
+import { pressesFor, withoutSet } from './set-presses.ts';
 
 const reasons = ['tired', 'time', 'equipment', 'joint-pain', 'symptom', 'unknown'] as const;
 
@@ -40,9 +38,6 @@ const effortText = ({ effort }: SetDone): string =>
       ? say('set.effort-5')
       : say('set.effort', { effort });
 
-const loadOf = ({ exercise, dose }: ExerciseNow, typed: Typed): number =>
-  scoreIn(typed[loadName(exercise.itemId)]) ?? prescribedLoadKg(dose);
-
 interface OtherProps extends ExerciseProps {
   readonly onDone: () => void;
 }
@@ -50,8 +45,9 @@ interface OtherProps extends ExerciseProps {
 /** What is typed of another number or weight; nothing that cannot be read is taken. */
 const useOther = ({ now, typed, press, onDone }: OtherProps) => {
   const { exercise, dose, next, isEasier } = now;
+  const before = loadKgOf(now, next ?? 1, typed);
   const [count, setCount] = useState('');
-  const [load, setLoad] = useState(String(loadOf(now, typed)));
+  const [load, setLoad] = useState(String(before ?? ''));
   const [errors, setErrors] = useState<{ readonly count?: string; readonly load?: string }>({});
   const hasLoad = prescribedLoadKg(dose) > 0;
   const take = (isCounted: boolean) => {
@@ -67,7 +63,7 @@ const useOther = ({ now, typed, press, onDone }: OtherProps) => {
     press({
       [asName(exercise.itemId)]: isEasier ? 'easier' : 'planned',
       [setName(exercise.itemId, next ?? 1)]: isCounted ? String(repetitions) : notSaid,
-      ...(hasLoad ? { [loadName(exercise.itemId)]: String(kg) } : {}),
+      ...(hasLoad && kg !== before ? { [loadName(exercise.itemId)]: String(kg) } : {}),
     });
     onDone();
   };
@@ -134,10 +130,12 @@ export const NextSet = (props: ExerciseProps) => {
     );
   const [planned] = asked.presses;
   const count = countText(now, Number(planned?.label));
-  const load = loadOf(now, typed);
+  const load = loadKgOf(now, asked.set, typed) ?? 0;
   return (
     <div className="stack-close">
-      <p className="small soft">{say('set.now', { set: asked.set, of: now.dose.sets })}</p>
+      <p className="small soft">
+        {say('set.now', { set: asked.set, of: Math.max(now.dose.sets, asked.set) })}
+      </p>
       <div className="presses">
         <Button onClick={() => planned && press(planned.typed)}>
           {load > 0 ? say('set.done-load', { count, load: massInWords(load) }) : say('set.done', { count })}

@@ -6,8 +6,9 @@ import { say } from '#messages/en/staff/groups/hour.ts';
 import type { GroupPerson } from '../answers.ts';
 import { client } from '../client.ts';
 import { useDraft } from '../forms/use-draft.ts';
+import { personNow, typedFrom } from './correcting.ts';
 import { flagsText, stageOf, type Typed, toldIn } from './group-answers.ts';
-import { entryOf, typedFrom } from './group-entry.ts';
+import { entryOf } from './group-entry.ts';
 
 interface Told {
   readonly stored: string;
@@ -109,8 +110,9 @@ const pressed = (before: Typed, change: Change, now: string): Typed => {
 export const usePerson = (first: GroupPerson, at: AtHour) => {
   const { hourId, instant } = at;
   const { patientId } = first;
-  const [person, setPerson] = useState(first);
+  const [shown, setPerson] = useState(first);
   const [typed, setTyped] = useState<Typed>(first.typed ?? { hour: hourId });
+  const person = personNow(shown, typed);
   const [isDone, setDone] = useState(false);
   const draft = useDraft(patientId, 'group-hour', typed, isDone);
   const sending = useSending(at, patientId, async () => {
@@ -143,8 +145,8 @@ export const usePerson = (first: GroupPerson, at: AtHour) => {
     /** Danger waits for no second press: what was done so far is sent with it. */
     onReport: (name: string, flags: readonly RedFlag[]) => sendAs({ [name]: flagsText(flags) }),
     onCorrect: () => {
-      const { session, today } = person;
-      if (session) setTyped({ hour: hourId, ...typedFrom(today, session.entry, crypto.randomUUID()) });
+      const { session } = person;
+      if (session) setTyped({ hour: hourId, ...typedFrom(session.entry, crypto.randomUUID()) });
     },
     onLeave: () => {
       setDone(true);

@@ -1,15 +1,11 @@
 /** What was pressed in a group hour, what it leaves of today, and the entry it becomes. */
 import { describe, expect, it } from 'vitest';
 import { sessionEntryConsistent } from '#core/record/entries.ts';
-import {
-  exercisesNow,
-  pressesFor,
-  stageOf,
-  type Typed,
-  withoutSet,
-} from '#ui/clinician/groups/group-answers.ts';
-import { entryOf, typedFrom } from '#ui/clinician/groups/group-entry.ts';
+import { typedFrom } from '#ui/clinician/groups/correcting.ts';
+import { exercisesNow, stageOf, type Typed } from '#ui/clinician/groups/group-answers.ts';
+import { entryOf } from '#ui/clinician/groups/group-entry.ts';
 import { notDone } from '#ui/clinician/groups/not-done.ts';
+import { pressesFor, withoutSet } from '#ui/clinician/groups/set-presses.ts';
 import { after, before, dose, exercise, none, person, today, usual } from './person-of-hour.ts';
 
 const words = { notSaid: 'Not said' };
@@ -207,7 +203,7 @@ describe('the entry', () => {
 
   it('read back for a correction becomes the same entry, in the place of the first', () => {
     const first = sent();
-    const back = typedFrom(today, first, 'second');
+    const back = typedFrom(first, 'second');
     const again = entryOf(person(), { hour: 'h', ...back }, { now: 9000 });
     expect(again).toEqual({ ...first, entryId: 'second', amends: 'group-1', sentAt: 9000 });
   });

@@ -114,7 +114,14 @@ describe('the page of a group hour', () => {
 
   it('of a saved session says who supervised it, and no next dose the engine has not decided', () => {
     const entry = entryOf(person(), { ...before, ...sets, ...after }, { now: clock.now });
-    const session = { sessionId: 's1', entry, arrivedAt: clock.now, by: 'Ada Verrin', next: [] };
+    const session = {
+      sessionId: 's1',
+      entry,
+      arrivedAt: clock.now,
+      by: 'Ada Verrin',
+      exercises: [],
+      next: [],
+    };
     const html = page([person({ session })]);
     expect(html).toContain('supervised by Ada Verrin');
     expect(html).toContain('not decided yet');
