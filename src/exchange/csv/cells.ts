@@ -2,10 +2,19 @@
 import { stringify } from 'csv-stringify/sync';
 
 /** What begins a formula, also in the wide form some keyboards type. */
-const beginsFormula = /^\s*[=+\-@＝＋－＠]|^[\t\r]/;
+const beginsFormula = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/;
 
-/** An apostrophe before it: text alone is changed, a number is none. */
-export const guarded = (text: string): string => (beginsFormula.test(text) ? `'${text}` : text);
+/**
+ * The same where a spreadsheet that parts cells at `;` or tabs begins one in the middle of a text: it does not know
+ * the quotes of the file for its own, so that line ends count as well, and a quote may stand before the formula.
+ */
+const beginsFormulaLater = /([;\t\r\n])(?=(?:[^\S\t\r\n]|")*[=+\-@＝＋－＠])/g;
+
+/** An apostrophe before each: text alone is changed, a number is none. */
+export const guarded = (text: string): string => {
+  const inside = text.replace(beginsFormulaLater, "$1'");
+  return beginsFormula.test(text) ? `'${inside}` : inside;
+};
 
 export type Cell = string | number | null;
 

@@ -72,7 +72,7 @@ export const readMe = `A file for each kind of row, and dictionary.csv with ever
 Comma, quotes where needed, lines ended by CR and LF, UTF-8 (RFC 4180). Empty means not answered, not asked or
 not known, never zero. Entries stay as they were recorded: the file "correction" names those entered in error, and an
 entry that "amends" another replaces it. A text that a spreadsheet would take for a formula has an apostrophe before
-it; numbers are as they are.
+it, also in the middle of a text after a line end, a semicolon or a tab; numbers are as they are.
 
 Not in it:
 ${Object.entries({ ...leftOut, ...notOfTheRecord })
