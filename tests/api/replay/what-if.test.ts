@@ -1,6 +1,9 @@
 /** A look back as a clinician asks for it: of one person, of the clinic, and what is refused. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { addStaff } from '#data/accounts/staff.ts';
+import { saveSettings } from '#data/clinic/clinic-settings.ts';
 import type { Store } from '#data/database/store.ts';
+import { setTeamMember } from '#data/patients/care-team.ts';
 import { asClinician } from '#tests/support/callers.ts';
 import { accessOf, type Setting, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
 import { sendSession } from '#tests/support/sore-knee.ts';
@@ -40,11 +43,31 @@ describe('what if', () => {
     expect(found).toMatchObject({ differing: 2, moreCautious: 1, other: 1, patients: 1 });
     // After a 7 that counts as severe, the 8 on the next day is the second one running.
     expect(found.lines.map(({ name, day, after, rules }) => [name, day, after, rules])).toEqual([
-      ['Person, Test', at(3).day, 'pause', ['P1x']],
+      ['Test Person', at(3).day, 'pause', ['P1x']],
     ]);
     const stranger = asClinician(setting.stranger).clinician.replay;
     expect(await stranger.everybody({ moved, job: 'one' })).toMatchObject({ looked: 0, differing: 0 });
     expect(await replay().progress({ job: 'one' })).toBeNull();
+  });
+
+  it('of the clinic keeps who belongs to another care team out of the days, and says how many it left out', async () => {
+    const restricted = (day: number, to: 0 | 1) =>
+      saveSettings(at(day), { 'care-team-restriction': to }, 'Large clinic');
+    const moved = { 'severe-pain': 7 };
+    expect(await replay().everybody({ moved, job: 'open' })).toMatchObject({ closed: 0 });
+    const taker = { name: 'Ada Verrin', email: 'ada@test.invalid', administers: false } as const;
+    const colleague = (await addStaff(at(4), { ...taker, role: 'clinician' }))!.userId;
+    await setTeamMember(at(4), setting.patientId, colleague, true);
+    await restricted(4, 1);
+    const found = await replay().everybody({ moved, job: 'closed' });
+    expect(found).toMatchObject({ moreCautious: 1, lines: [], closed: 1 });
+    expect(JSON.stringify(found)).not.toMatch(new RegExp(`Person|${setting.patientId}`));
+    const within = asClinician({ ...at(6), actorId: colleague }).clinician.replay;
+    expect(await within.everybody({ moved, job: 'within' })).toMatchObject({
+      closed: 0,
+      lines: [{ name: 'Test Person' }],
+    });
+    await restricted(5, 0);
   });
 
   it('offers settings that decide and none that only shape a dose, each as it stands', async () => {

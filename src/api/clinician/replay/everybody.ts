@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { daysIn } from '#core/decision/what-if/what-if.ts';
 import type { Access } from '#data/access.ts';
 import { digestOfIds, noteRead } from '#data/audit/audit.ts';
-import { namesOf } from '#data/patients/names.ts';
+import { namesOpenToMe } from '#data/clinic/incidents.ts';
 import type { Moved } from '#data/replay/gather-anew.ts';
 import type { ClinicWhatIf } from '#data/replay/what-if.ts';
 import { whatIfOnThread } from '#data/replay/what-if-jobs.ts';
@@ -33,12 +33,15 @@ const countsOf = ({ days: _days, ...found }: ClinicWhatIf) => {
   };
 };
 
+/** Days of those alone whose records the caller may open; how many people are kept to other care teams is said. */
 const linesOf = async (access: Access, { days }: ClinicWhatIf) => {
-  const shown = days.filter(({ way }) => way !== 'other').slice(-mostLines);
-  const names = await namesOf(access);
+  const told = days.filter(({ way }) => way !== 'other');
+  const people = new Set(told.map(({ patientId }) => patientId));
+  const names = await namesOpenToMe(access, [...people]);
+  const shown = told.filter(({ patientId }) => names.has(patientId)).slice(-mostLines);
   const ids = shown.map(({ patientId }) => patientId);
   noteRead(access, { subject: 'what-if', detail: { count: ids.length, ids: digestOfIds(ids) } });
-  return shown.map(({ patientId, joint, day, before, after, rules }) => ({
+  const lines = shown.map(({ patientId, joint, day, before, after, rules }) => ({
     patientId,
     name: names.get(patientId) ?? '',
     joint,
@@ -47,6 +50,7 @@ const linesOf = async (access: Access, { days }: ClinicWhatIf) => {
     after: after.decision,
     rules,
   }));
+  return { lines, closed: people.size - names.size };
 };
 
 /** Who is no clinician gets the counts and no names. */
@@ -58,6 +62,6 @@ export const whatIfOfEverybody = async (
 ) => {
   const found = await whatIfOnThread(access, { moved, weeks }, job);
   if (!found) throw new Problem('conflict', 'It was stopped, and nothing was worked out.');
-  const lines = person.role === 'clinician' ? await linesOf(access, found) : [];
-  return { ...countsOf(found), lines };
+  const told = person.role === 'clinician' ? await linesOf(access, found) : { lines: [], closed: 0 };
+  return { ...countsOf(found), ...told };
 };

@@ -16,6 +16,8 @@ export interface WhatIfShown {
   readonly moreCautiousTo: DaysByWord;
   readonly patients: number;
   readonly weeks: readonly WhatIfWeek[];
+  /** People whose days are counted and not listed, since their records are kept to other care teams. */
+  readonly closed?: number;
   readonly lines: readonly {
     readonly patientId: string;
     /** Empty where all are of one person. */
@@ -79,7 +81,7 @@ const Lines = ({ lines }: WhatIfShown) => {
 
 /** The warning stands with every figure: it is part of what the figures say. */
 export const WhatIfView = ({ found }: { readonly found: WhatIfShown }) => {
-  const { looked, differing, bolder, moreCautious, patients, since, lines, weeks } = found;
+  const { looked, differing, bolder, moreCautious, patients, since, lines, weeks, closed = 0 } = found;
   const other = differing - bolder - moreCautious;
   return (
     <div className="stack-close">
@@ -99,6 +101,7 @@ export const WhatIfView = ({ found }: { readonly found: WhatIfShown }) => {
         </>
       ) : null}
       <p>{say('warning')}</p>
+      {closed > 0 ? <p>{say('closed', { count: closed })}</p> : null}
       {lines.length > 0 ? <Lines {...found} /> : null}
     </div>
   );

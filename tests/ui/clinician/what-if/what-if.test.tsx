@@ -3,6 +3,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { movedBy, typedIn, weeksBy } from '#ui/clinician/what-if/asked.ts';
 import { PatientWhatIf, type PatientWhatIfProps } from '#ui/clinician/what-if/patient-what-if.tsx';
+import { WhatIfView } from '#ui/design-system/what-if/what-if-view.tsx';
 
 const found = {
   since: '2026-01-26',
@@ -54,6 +55,13 @@ describe('what if, of one person', () => {
     );
     expect(html).toContain('Eased back');
     expect(html).toContain('P2');
+  });
+
+  it('says how many people it left out for their care teams, and nothing where there are none', () => {
+    const shown = (closed: number) => renderToStaticMarkup(<WhatIfView found={{ ...found, closed }} />);
+    expect(shown(1)).toContain('1 person with such days belongs to a care team you are not in');
+    expect(shown(2)).toContain('2 people with such days belong to care teams you are not in');
+    expect(shown(0)).not.toContain('care team');
   });
 
   it('keeps what was typed where it is refused', () => {

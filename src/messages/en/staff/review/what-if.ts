@@ -43,6 +43,11 @@ export const words = {
   hold: 'Held',
   progress: 'Progressed',
   differing: 'Days that would have differed',
+  closed: {
+    by: 'count',
+    one: '1 person with such days belongs to a care team you are not in: counted above, not listed.',
+    other: '{count} people with such days belong to care teams you are not in: counted above, not listed.',
+  },
   patient: 'Patient',
   day: 'Day',
   was: 'Was',
