@@ -23,17 +23,6 @@ interface RecordDocument {
   readonly leftOut: Readonly<Record<string, string>>;
 }
 
-/** Settings belong to a clinic; those that decisions of the person rest on go with them. */
-const settingsIn = async (access: Access, patientId: string): Promise<RecordTables[string]> => {
-  const { decision, decisionSettings } = schema;
-  const { id, settings } = decisionSettings;
-  return access.store.read
-    .selectDistinct({ id, settings })
-    .from(decisionSettings)
-    .innerJoin(decision, eq(decision.settingsId, id))
-    .where(and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId)));
-};
-
 /** The layer that knows the words says what the rows hold by key only. */
 type SentencesOf = (tables: RecordTables) => Sentences;
 
@@ -43,10 +32,7 @@ const documentOf = async (
   sentencesOf: SentencesOf,
 ): Promise<RecordDocument> => {
   const clinic = await clinicOf(access.store, access.clinicId);
-  const tables: RecordTables = {
-    ...(await recordTablesOf(access, patientId)),
-    decision_settings: await settingsIn(access, patientId),
-  };
+  const tables: RecordTables = await recordTablesOf(access, patientId);
   return {
     format: 'loadgate-record',
     version: 1,

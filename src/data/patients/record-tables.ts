@@ -1,6 +1,6 @@
 /**
- * Every row the clinic keeps about a person, table by table. A table that is added later is in it by itself, unless
- * it stands in `leftOut` with its reason.
+ * Every row the clinic keeps about a person, table by table, and the settings that decisions of the person rest on.
+ * A table that is added later is in it by itself, unless it stands in `leftOut` with its reason.
  */
 import { and, eq, getTableColumns, getTableName, type InferSelectModel, is } from 'drizzle-orm';
 import { type SQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
@@ -44,11 +44,18 @@ type NameOf<T> = T extends {
   ? N
   : never;
 
+/** Settings belong to a clinic; those that decisions of the person rest on go with them. */
+const settingsTable = 'decision_settings';
+
 /** The same with the columns of each table. */
 export type RecordRows = {
   readonly [K in keyof Schema as NameOf<Schema[K]>]: Schema[K] extends SQLiteTable
     ? readonly Readonly<Omit<InferSelectModel<Schema[K]>, 'clinicId' | 'patientId'>>[]
     : never;
+} & {
+  readonly [settingsTable]: readonly Readonly<
+    Omit<InferSelectModel<Schema['decisionSettings']>, 'clinicId'>
+  >[];
 };
 
 export interface RecordColumn {
@@ -68,21 +75,22 @@ const kindOf = (name: string, { dataType, columnType }: SQLiteColumn): RecordCol
   return columnType === 'SQLiteCustomColumn' ? 'structure' : 'text';
 };
 
+const columnsOf = (table: SQLiteTable): readonly RecordColumn[] =>
+  Object.entries(getTableColumns(table) as Record<string, SQLiteColumn>)
+    .filter(([name]) => name !== 'clinicId' && name !== 'patientId')
+    .map(([name, column]) => ({
+      name,
+      kind: kindOf(name, column),
+      mayBeEmpty: !column.notNull,
+      words: column.enumValues ?? [],
+      stored: column.name,
+    }));
+
 /** The columns of each table, in the order of the schema. */
-export const recordColumns: Readonly<Record<string, readonly RecordColumn[]>> = Object.fromEntries(
-  exportedTables.map(({ name: table, table: of }) => [
-    table,
-    Object.entries(getTableColumns(of) as Record<string, SQLiteColumn>)
-      .filter(([name]) => name !== 'clinicId' && name !== 'patientId')
-      .map(([name, column]) => ({
-        name,
-        kind: kindOf(name, column),
-        mayBeEmpty: !column.notNull,
-        words: column.enumValues ?? [],
-        stored: column.name,
-      })),
-  ]),
-);
+export const recordColumns: Readonly<Record<string, readonly RecordColumn[]>> = {
+  ...Object.fromEntries(exportedTables.map(({ name, table }) => [name, columnsOf(table)])),
+  [settingsTable]: columnsOf(schema.decisionSettings),
+};
 
 const rowsIn = async (access: Access, patientId: string, told: Told): Promise<readonly Row[]> => {
   const rows: Row[] = await access.store.read
@@ -93,8 +101,19 @@ const rowsIn = async (access: Access, patientId: string, told: Told): Promise<re
   return rows.map(({ clinicId: _clinic, patientId: _patient, ...rest }) => rest);
 };
 
+const settingsIn = async (access: Access, patientId: string): Promise<readonly Row[]> => {
+  const { decision, decisionSettings } = schema;
+  const { id, settings } = decisionSettings;
+  return access.store.read
+    .selectDistinct({ id, settings })
+    .from(decisionSettings)
+    .innerJoin(decision, eq(decision.settingsId, id))
+    .where(and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId)));
+};
+
 export const recordTablesOf = async (access: Access, patientId: string): Promise<RecordRows> => {
   const tables: Record<string, readonly Row[]> = {};
   for (const told of exportedTables) tables[told.name] = await rowsIn(access, patientId, told);
+  tables[settingsTable] = await settingsIn(access, patientId);
   return tables as unknown as RecordRows;
 };
