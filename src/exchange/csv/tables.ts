@@ -7,7 +7,8 @@ export const tables: Readonly<Record<string, string>> = {
   care_profile: 'A version of what is known of the person for dosing',
   care_team: 'Somebody belongs to the care team, or no longer',
   emergency_access: 'The record was opened from outside the care team, with a reason',
-  record_file: 'A copy of the record was given away as a file',
+  record_file:
+    'A copy of the record handed to somebody as a file; what the desk, the patient or a command exported stands in the audit alone',
   episode: 'An episode of care',
   episode_change: 'What an episode became, and when',
   group_member: 'The person joined a group hour, or left it',

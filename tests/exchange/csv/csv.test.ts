@@ -84,6 +84,11 @@ describe('a record as CSV', () => {
     expect(row('consent.act')).toMatchObject({ 'one of': 'given | refused | withdrawn' });
   });
 
+  it('says of the copies handed on that exports are not among them, and where those stand', () => {
+    const about = read(dictionary()).find(({ table }) => table === 'record_file')!['a row is'];
+    expect(about).toMatch(/desk, the patient or a command exported stands in the audit alone/);
+  });
+
   it('has every table that holds rows of a person, or says why not', () => {
     expect([...Object.keys(tables), ...Object.keys(notOfTheRecord)].sort()).toEqual(
       Object.keys(recordColumns).sort(),
