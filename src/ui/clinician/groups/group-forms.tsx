@@ -33,6 +33,8 @@ const fieldsOf = (clinicians: readonly Clinician[]) => ({
       : field,
   ),
   choices: { clinicianId: clinicians.map(({ id, name }) => ({ value: id, label: name })) },
+  // The hour is the clinic's: erasing a patient does not reach its words.
+  hints: { name: say('no-names') },
 });
 
 export const PlanForm = ({ clinicians }: { readonly clinicians: readonly Clinician[] }) => {
@@ -86,7 +88,14 @@ export const StateForms = ({ hour: { id, ended } }: OfHour) => {
   const router = useRouter();
   return (ended === null ? endings : again).map(({ sent, label }) => (
     <Disclosure key={sent.name} summary={label}>
-      <SentFrame sent={sent} about={{ hourId: id }} label={label} tone="plain" onTaken={router.refresh} />
+      <SentFrame
+        sent={sent}
+        about={{ hourId: id }}
+        hints={{ reason: say('no-names') }}
+        label={label}
+        tone="plain"
+        onTaken={router.refresh}
+      />
     </Disclosure>
   ));
 };

@@ -4,6 +4,7 @@ import { sayIn } from '../../../say.ts';
 export const words = {
   title: 'Group hours',
   lead: 'An hour in which one clinician works with up to 12 people at once, each by the own plan. Planning one changes no dose and no plan.',
+  'no-names': 'No names of patients.',
   plan: 'Plan a group hour',
   'plan.save': 'Plan it',
   'plan.taken': 'Planned.',
