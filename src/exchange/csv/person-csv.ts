@@ -13,6 +13,24 @@ const cellOf = ({ kind }: RecordColumn, value: unknown): Cell => {
   return typeof value === 'number' ? value : String(value);
 };
 
+/**
+ * Where nobody answered, the record keeps the more cautious answer and a mark beside it; a file for others says that it
+ * is empty.
+ */
+const asAnswered = (table: string, row: Row): Row => {
+  if (table !== 'training_session') return row;
+  const { didExtra, didExtraUnanswered, reportedNew, news, otherJointWorse } = row;
+  const isNewsOpen = news === null && otherJointWorse === null;
+  return {
+    ...row,
+    didExtra: didExtraUnanswered ? null : didExtra,
+    reportedNew: isNewsOpen ? null : reportedNew,
+  };
+};
+
+/** What may be empty in the file though the record keeps an answer there. */
+const openInFile: readonly string[] = ['didExtra', 'reportedNew'];
+
 export const headOf = (table: string): string =>
   csvLines([['patientId', ...(recordColumns[table] ?? []).map(({ name }) => name)]]);
 
@@ -29,7 +47,9 @@ export const personTables = (patientId: string, rows: RecordRows): readonly Tabl
     const columns = recordColumns[table] ?? [];
     if (own.length === 0) return [];
     const lines = csvLines(
-      own.map((row) => [patientId, ...columns.map((column) => cellOf(column, row[column.name]))]),
+      own
+        .map((row) => asAnswered(table, row))
+        .map((row) => [patientId, ...columns.map((column) => cellOf(column, row[column.name]))]),
     );
     return [{ table, rows: own.length, lines }];
   });
@@ -63,7 +83,7 @@ export const dictionary = (): string =>
       [table, about, 'patientId', 'text', '', 'no', ''],
       ...(recordColumns[table] ?? []).map((column): Cell[] => [
         ...[table, about, column.name, kindInWords[column.kind], unitOf(column)],
-        ...[column.mayBeEmpty ? 'yes' : 'no', column.words.join(' | ')],
+        ...[column.mayBeEmpty || openInFile.includes(column.name) ? 'yes' : 'no', column.words.join(' | ')],
       ]),
     ]),
   ]);

@@ -68,6 +68,20 @@ describe('a record as CSV', () => {
     expect(written.get('session_joint')![0]).toMatchObject({ painDuring: '0', painAfter: '' });
   });
 
+  it('is no answer where the record keeps the more cautious one for want of an answer', () => {
+    const [session] = record.rows.training_session;
+    const of = (over: object) => {
+      const rows = { ...record.rows, training_session: [{ ...session!, ...over }] };
+      const [one] = personTables('p', rows).filter(({ table }) => table === 'training_session');
+      return read(headOf('training_session') + one!.lines)[0]!;
+    };
+    const open = { didExtra: true, didExtraUnanswered: true };
+    const unasked = { reportedNew: false, news: null, otherJointWorse: null };
+    expect(of({ ...open, ...unasked })).toMatchObject({ didExtra: '', reportedNew: '' });
+    expect(of({ didExtra: true, didExtraUnanswered: false })).toMatchObject({ didExtra: 'yes' });
+    expect(of({ ...unasked, news: [] })).toMatchObject({ reportedNew: 'no' });
+  });
+
   it('explains every column of every table, with its unit and the words it keeps to', () => {
     const rows = read(dictionary());
     const named = new Set(rows.map(({ table, column }) => `${table}.${column}`));
