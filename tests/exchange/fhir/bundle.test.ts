@@ -72,7 +72,15 @@ describe('a record as a Bundle', () => {
   it('says of what was entered in error that it was, and of an amended session', () => {
     expect(observation('m-grip-l').status).toBe('entered-in-error');
     expect(found<{ status: string }>('Procedure', 'session-1').status).toBe('entered-in-error');
-    expect(found<{ status: string }>('Procedure', 'session-2').status).toBe('stopped');
+  });
+
+  it('says of a session that a warning sign ended whether anything of it was done', () => {
+    const statusIn = (of: Bundle) => found<{ status: string }>('Procedure', 'session-2', of).status;
+    expect(statusIn(bundle)).toBe('not-done');
+    const record = wholeRecord();
+    const sets = record.rows.set_log.map((set) => ({ ...set, sessionId: 'session-2' }));
+    const worked = { ...record, rows: { ...record.rows, set_log: sets } } as typeof record;
+    expect(statusIn(bundleOf(worked))).toBe('stopped');
   });
 
   it('carries each prescription with its whole dose and every caution; an unsigned one is a draft', () => {

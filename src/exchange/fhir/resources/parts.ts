@@ -40,8 +40,9 @@ export const withLoinc = (code: string, concept: CodeableConcept): CodeableConce
   coding: [{ system: systems.loinc, code }, ...(concept.coding ?? [])],
 });
 
+/** Twelve digits: what a sum in binary adds behind them was neither measured nor prescribed. */
 export const amount = (value: number, unit: string): Quantity => ({
-  value,
+  value: Number(value.toPrecision(12)),
   unit: unit.startsWith('{') ? unit.slice(1, -1) : unit,
   system: systems.ucum,
   code: unit,

@@ -20,6 +20,12 @@ type Session = Rows['training_session'][number];
 
 const doubtful = 'The clock of the phone was doubtful; nobody has confirmed the time.';
 
+/** A session that a warning sign ended before its first set was not done. */
+const statusOf = (row: Session, sets: readonly unknown[]): Procedure['status'] => {
+  if (!row.stoppedByFlag) return 'completed';
+  return sets.length === 0 ? 'not-done' : 'stopped';
+};
+
 const procedureOf = (record: PersonRecord, row: Session, isWrong: boolean): Procedure => {
   const sets = record.rows.set_log.filter(({ sessionId }) => sessionId === row.id);
   const doses = [...new Set(sets.map(({ prescriptionId }) => prescriptionId))];
@@ -27,7 +33,7 @@ const procedureOf = (record: PersonRecord, row: Session, isWrong: boolean): Proc
     resourceType: 'Procedure',
     id: idOf(row.id),
     ...(doses.length > 0 ? { basedOn: doses.map((id) => refTo('ServiceRequest', id)) } : {}),
-    status: isWrong ? 'entered-in-error' : row.stoppedByFlag ? 'stopped' : 'completed',
+    status: isWrong ? 'entered-in-error' : statusOf(row, sets),
     code: own(`session.${row.kind}`),
     subject: subjectOf(record),
     performedPeriod: { start: instantOf(row.beganAt), end: instantOf(row.endedAt) },

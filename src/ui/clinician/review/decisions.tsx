@@ -70,13 +70,16 @@ const OtherJoints = ({ review, joint }: { readonly review: ReviewProps; readonly
 };
 
 /** The dose itself is changed and approved ahead on pages of its own. */
-const DoseLinks = ({ patient, choice: { version } }: ReviewProps) =>
+const DoseLinks = ({ patient, choice: { version }, review }: ReviewProps) =>
   version?.endedAt === null ? (
     <p className="row screen-only">
       <a href={`/patients/${patient.id}/prescribe?line=${encodeURIComponent(version.itemId)}`}>
         {say('change-dose')}
       </a>
-      <a href={`/patients/${patient.id}/prescriptions`}>{say('approve-ahead')}</a>
+      {/* Nothing is signed ahead for somebody whose warning sign nobody has looked at. */}
+      {openSigns(review.plan).length > 0 ? null : (
+        <a href={`/patients/${patient.id}/prescriptions`}>{say('approve-ahead')}</a>
+      )}
     </p>
   ) : null;
 
