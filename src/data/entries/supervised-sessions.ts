@@ -8,9 +8,12 @@ import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { authUser, trainingSession } from '../schema/schema.ts';
 import { entryOf, sessionsSince } from './sent-sessions.ts';
 
-/** The same from every tablet: sent twice, a session of an hour is one, or a conflict that is shown. */
-export const entryIdOfHour = (hourId: string, patientId: string): string =>
-  `group-${createHash('sha256').update(`${hourId} ${patientId}`).digest('hex').slice(0, 40)}`;
+/**
+ * The same from every tablet: sent twice, a session of an hour is one, or a conflict that is shown. On each day an hour
+ * is moved to it is another one.
+ */
+export const entryIdOfHour = (hourId: string, patientId: string, day: Day): string =>
+  `group-${createHash('sha256').update(`${hourId} ${patientId} ${day}`).digest('hex').slice(0, 40)}`;
 
 const enteredNames = patientQuery((db) =>
   db
@@ -44,7 +47,7 @@ export const sessionOfHour = async (
   day: Day,
 ): Promise<SupervisedSession | null> => {
   const rows = await sessionsSince(access, patientId, { since: day });
-  const first = rows.find(({ entryId }) => entryId === entryIdOfHour(hourId, patientId));
+  const first = rows.find(({ entryId }) => entryId === entryIdOfHour(hourId, patientId, day));
   if (!first) return null;
   let row = first;
   for (;;) {

@@ -41,6 +41,7 @@ const clinicianNamed = async (name: string): Promise<string> => {
   const email = `${name.split(' ')[0]}@test.invalid`;
   return (await addStaff(at.clinician, { name, email, role: 'clinician', administers: false }))!.userId;
 };
+const dayMs = 24 * 3_600_000;
 const sessions = () => asClinician(ada).clinician.groupSessions;
 const rows = (sql: string) => store.reader.client.prepare(sql).all() as readonly Record<string, unknown>[];
 const me = async () => {
@@ -184,6 +185,25 @@ describe('a session done in a group hour', () => {
   it('names its own hour, person and day', async () => {
     await expect(send({ entryId: 'another' })).rejects.toThrow(/another hour or person/);
     await expect(send({ day: '2026-03-01' })).rejects.toThrow(/another day/);
+  });
+
+  it('of an hour moved to another day is one of each day: the next takes no place of the one before', async () => {
+    await send();
+    const [hour] = await groupHoursOf(at.clinician);
+    const { hourId: _, version: __, clinicianName, writtenAt: ___, writtenBy: ____, ...row } = hour!.entry;
+    const moved = { row: { ...row, when: '2026-03-04T08:00' }, clinicianName, replaces: hour! };
+    ada = { ...ada, now: start + 2 * dayMs };
+    await writeGroupHour(ada, moved);
+    expect((await me()).session).toBeNull();
+    const beganAt = ada.now - 30 * 60_000;
+    const next = { day: '2026-03-04', sentAt: ada.now, beganAt, endedAt: beganAt + 20 * 60_000 };
+    expect(await send(next)).toEqual({ stored: 'stored', clockDoubtful: false });
+    expect((await me()).session?.entry.day).toBe('2026-03-04');
+    expect(rows('SELECT day FROM training_session ORDER BY day')).toEqual([
+      { day: '2026-03-02' },
+      { day: '2026-03-04' },
+    ]);
+    expect(rows('SELECT count(*) AS n FROM entry_conflict')).toEqual([{ n: 0 }]);
   });
 
   it('takes the place of what was pressed and not saved', async () => {

@@ -97,12 +97,13 @@ const sessionView = async (access: Access, patientId: string, session: Supervise
 
 export const groupPerson = async (access: Access, hour: GroupHourOnRecord, patient: Patient) =>
   onWholeRecord(access, patient.id, async () => {
-    const session = await sessionOfHour(access, patient.id, hour.id, beginOf(hour.entry).day);
+    const { day } = beginOf(hour.entry);
+    const session = await sessionOfHour(access, patient.id, hour.id, day);
     const draft = await draftOf(access, patient.id, 'group-hour');
     return {
       patientId: patient.id,
       name: `${patient.givenName} ${patient.familyName}`,
-      entryId: entryIdOfHour(hour.id, patient.id),
+      entryId: entryIdOfHour(hour.id, patient.id, day),
       today: await todayOf(access, patient),
       session: session && (await sessionView(access, patient.id, session)),
       /** What was pressed and not saved yet, by this clinician. */

@@ -33,7 +33,7 @@ const requireOwn = async (
   if (![hour.entry, ...hour.earlier].some((one) => beginOf(one).day === day))
     throw new Problem('refused', 'This session is of another day than the hour. Reload the page.');
   if (amends === undefined) {
-    if (entryId === entryIdOfHour(hour.id, patientId)) return;
+    if (entryId === entryIdOfHour(hour.id, patientId, day)) return;
     throw new Problem('refused', 'This session is of another hour or person. Reload the page.');
   }
   const counts = (await sessionOfHour(access, patientId, hour.id, day))?.entry.entryId;
