@@ -18,6 +18,8 @@ import {
   twoClinics,
 } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
+import { typedFrom } from '#ui/clinician/groups/correcting.ts';
+import { entryOf } from '#ui/clinician/groups/group-entry.ts';
 
 let store: Store;
 let at: Setting;
@@ -185,6 +187,18 @@ describe('a session done in a group hour', () => {
   it('names its own hour, person and day', async () => {
     await expect(send({ entryId: 'another' })).rejects.toThrow(/another hour or person/);
     await expect(send({ day: '2026-03-01' })).rejects.toThrow(/another day/);
+  });
+
+  it('is corrected on a later day as one of its own day', async () => {
+    await send();
+    ada = { ...ada, now: start + 3 * dayMs, day: '2026-03-05' };
+    const { session, today } = await me();
+    const typed = typedFrom(session!.entry, 'second');
+    const put = entryOf(await me(), { ...typed, extra: 'yes' }, { now: ada.now });
+    expect(today.day).toBe('2026-03-05');
+    const told = await sessions().send({ hourId, patientId: at.patientId, entry: put });
+    expect(told).toEqual({ stored: 'stored', clockDoubtful: false });
+    expect((await me()).session?.entry).toMatchObject({ day: '2026-03-02', didExtra: true });
   });
 
   it('of an hour moved to another day is one of each day: the next takes no place of the one before', async () => {

@@ -86,6 +86,8 @@ export const typedFrom = (entry: SessionEntry, entryId: string): Typed => {
   return {
     'entry-id': entryId,
     amends: entry.entryId,
+    day: entry.day,
+    zone: entry.zone,
     ...signTexts(entry),
     began: String(entry.beganAt),
     ended: String(entry.endedAt),

@@ -91,8 +91,9 @@ export const entryOf = (
     format: entryFormat,
     entryId: typed['entry-id'] ?? entryId,
     ...(typed.amends === undefined ? {} : { amends: typed.amends }),
-    day: today.day,
-    zone: today.zone,
+    // A correction is of the day of the work, whenever it is made.
+    day: typed.day ?? today.day,
+    zone: typed.zone ?? today.zone,
     sentAt: now,
     redFlags: flags,
     signsAsked: signsAskedOf(typed),

@@ -96,3 +96,9 @@ describe('a correction after the exercise has ended', () => {
     expect(exercisesNow(at.today, typed)).toMatchObject([{ exercise: { cautions }, state: 'done' }]);
   });
 });
+
+it('a correction on a later day is of the day of the work, in the zone it was entered in', () => {
+  const later = { ...today, day: '2026-03-05', zone: 'Europe/Berlin' };
+  const { typed, at } = correcting({ today: later });
+  expect(entryOf(at, typed, { now: 9000 })).toEqual(again);
+});
