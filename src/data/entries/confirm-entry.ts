@@ -8,12 +8,13 @@ import type { Db } from '../database/connection.ts';
 import { evaluateRecord } from '../decision/evaluate.ts';
 import { morning, morningJoint, sessionJoint, setLog, trainingSession } from '../schema/schema.ts';
 import { carryTwoHours } from './carried-two-hours.ts';
+import { confirmedIdOf } from './confirmed-id.ts';
 
 type EntryRow = typeof trainingSession.$inferSelect | typeof morning.$inferSelect;
 
 /** The same entry under a new id, its clock no longer doubtful. */
 const confirmed = <R extends EntryRow>(row: R, access: Access): R => {
-  const entryId = `confirmed-${row.entryId}`;
+  const entryId = confirmedIdOf(row.entryId);
   const digest = createHash('sha256').update(`${row.digest} confirmed`).digest('hex');
   return {
     ...row,

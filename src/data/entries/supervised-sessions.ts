@@ -6,6 +6,7 @@ import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { authUser, trainingSession } from '../schema/schema.ts';
+import { isConfirmation } from './confirmed-id.ts';
 import { entryOf, sessionsSince } from './sent-sessions.ts';
 
 /**
@@ -17,7 +18,12 @@ export const entryIdOfHour = (hourId: string, patientId: string, day: Day): stri
 
 const enteredNames = patientQuery((db) =>
   db
-    .select({ entryId: trainingSession.entryId, day: trainingSession.day, name: authUser.name })
+    .select({
+      entryId: trainingSession.entryId,
+      amends: trainingSession.amends,
+      day: trainingSession.day,
+      name: authUser.name,
+    })
     .from(trainingSession)
     .innerJoin(authUser, eq(authUser.id, trainingSession.enteredBy))
     .where(
@@ -35,8 +41,10 @@ export interface SupervisedSession {
   /** As it counts now. */
   readonly entry: SessionEntry;
   readonly arrivedAt: number;
-  /** Who entered what counts; null = an account that is gone. */
+  /** Who stood beside it: who entered the first of its rows; null = an account that is gone. */
   readonly by: string | null;
+  /** Who put it right since, each once; to confirm its time is no correction. */
+  readonly correctedBy: readonly string[];
 }
 
 /** The session of this person in the hour, as it was last corrected; null = none was entered. */
@@ -49,28 +57,43 @@ export const sessionOfHour = async (
   const rows = await sessionsSince(access, patientId, { since: day });
   const first = rows.find(({ entryId }) => entryId === entryIdOfHour(hourId, patientId, day));
   if (!first) return null;
-  let row = first;
+  const chain = [first];
   for (;;) {
-    const { entryId } = row;
-    const next = rows.find(({ amends }) => amends === entryId);
+    const last = chain.at(-1)!;
+    const next = rows.find(({ amends }) => amends === last.entryId);
     if (!next) break;
-    row = next;
+    chain.push(next);
   }
-  const names = await enteredNames(access, patientId, { since: day });
+  const row = chain.at(-1)!;
+  const names = new Map(
+    (await enteredNames(access, patientId, { since: day })).map(({ entryId, name }) => [entryId, name]),
+  );
+  const corrections = chain.slice(1).filter((one) => !isConfirmation(one));
   return {
     sessionId: row.id,
     entry: await entryOf(access, patientId, row),
     arrivedAt: row.arrivedAt,
-    by: names.find(({ entryId }) => entryId === row.entryId)?.name ?? null,
+    by: names.get(first.entryId) ?? null,
+    correctedBy: [...new Set(corrections.flatMap(({ entryId }) => names.get(entryId) ?? []))],
   };
 };
 
-/** Who stood beside the work, by day. */
+export interface SupervisedBy {
+  readonly day: Day;
+  readonly name: string;
+  /** "corrected": put right what somebody else may have stood beside. */
+  readonly did: 'supervised' | 'corrected';
+}
+
+/** Who stood beside the work, and who corrected it since, by day. */
 export const supervisedSince = async (
   access: Access,
   patientId: string,
   since: Day,
-): Promise<readonly { readonly day: Day; readonly name: string }[]> => {
-  const rows = await enteredNames(access, patientId, { since });
-  return [...new Map(rows.map(({ day, name }) => [`${day} ${name}`, { day, name }])).values()];
+): Promise<readonly SupervisedBy[]> => {
+  const rows = (await enteredNames(access, patientId, { since })).filter((row) => !isConfirmation(row));
+  const told = rows.map(({ day, name, amends }): SupervisedBy => {
+    return { day, name, did: amends === null ? 'supervised' : 'corrected' };
+  });
+  return [...new Map(told.map((one) => [`${one.day} ${one.did} ${one.name}`, one])).values()];
 };

@@ -6,6 +6,7 @@ import { flushReads } from '#data/audit/audit.ts';
 import { saveSettings } from '#data/clinic/clinic-settings.ts';
 import { groupHoursOf, setGroupMember, writeGroupHour } from '#data/clinic/group-hours.ts';
 import type { Store } from '#data/database/store.ts';
+import { confirmEntry } from '#data/entries/confirm-entry.ts';
 import { supervisedSince } from '#data/entries/supervised-sessions.ts';
 import { setTeamMember } from '#data/patients/care-team.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
@@ -124,7 +125,7 @@ describe('a session done in a group hour', () => {
     expect(session?.entry.sets).toMatchObject([{ repetitions: 20, loadKg: 4, reserve: 2 }]);
     expect(session?.by).toBe('Ada Verrin');
     expect(await supervisedSince(ada, at.patientId, '2026-03-02')).toEqual([
-      { day: '2026-03-02', name: 'Ada Verrin' },
+      { day: '2026-03-02', name: 'Ada Verrin', did: 'supervised' },
     ]);
     expect(await supervisedSince(ada, at.patientId, '2026-03-03')).toEqual([]);
     expect(rows('SELECT count(*) AS n FROM decision')[0]?.n).toBeGreaterThan(0);
@@ -187,6 +188,22 @@ describe('a session done in a group hour', () => {
   it('names its own hour, person and day', async () => {
     await expect(send({ entryId: 'another' })).rejects.toThrow(/another hour or person/);
     await expect(send({ day: '2026-03-01' })).rejects.toThrow(/another day/);
+  });
+
+  it('was supervised by who entered it first: not by who corrects it, nor by who confirms its time', async () => {
+    await send({ sentAt: start - dayMs });
+    const [row] = rows('SELECT id FROM training_session');
+    const confirmer = accessOf(store, 'a', await clinicianNamed('Cy Dorn'), start + 1, 'Cy Dorn');
+    expect(await confirmEntry(confirmer, at.patientId, 'session', String(row?.id))).toBe(true);
+    expect((await me()).session).toMatchObject({ by: 'Ada Verrin', correctedBy: [] });
+    const amends = (await me()).session!.entry.entryId;
+    ada = accessOf(store, 'a', await clinicianNamed('Bo Halse'), start + 2, 'Bo Halse');
+    await send({ entryId: 'second', amends });
+    expect((await me()).session).toMatchObject({ by: 'Ada Verrin', correctedBy: ['Bo Halse'] });
+    expect(await supervisedSince(ada, at.patientId, '2026-03-02')).toEqual([
+      { day: '2026-03-02', name: 'Ada Verrin', did: 'supervised' },
+      { day: '2026-03-02', name: 'Bo Halse', did: 'corrected' },
+    ]);
   });
 
   it('is corrected on a later day as one of its own day', async () => {

@@ -14,13 +14,16 @@ const change = (more: Partial<AnswerChange> & Pick<AnswerChange, 'what' | 'from'
   ...more,
 });
 
-const linesOn = (day: string, changes: readonly AnswerChange[]) => {
+const linesOn = (day: string, changes: readonly AnswerChange[], correctedBy: readonly string[] = []) => {
   const props = {
     review: {
       prescriptions: [{ itemId: 'i', version: 1, dose: weightDose, signedName: null }],
       responses: [],
       corrected: [{ day: '2026-03-10', changes }],
-      supervised: [{ day: '2026-03-04', name: 'Ada Verrin' }],
+      supervised: [
+        { day: '2026-03-04', name: 'Ada Verrin', did: 'supervised' },
+        ...correctedBy.map((name) => ({ day: '2026-03-04', name, did: 'corrected' })),
+      ],
     },
     choice: { version: null },
     clock: {},
@@ -32,6 +35,9 @@ const linesOn = (day: string, changes: readonly AnswerChange[]) => {
 it('the day of a session in a group hour says who supervised it, and no other day does', () => {
   expect(linesOn('2026-03-04', [])).toContain('Entered by Ada Verrin, who supervised the session.');
   expect(linesOn('2026-03-10', []).join(' ')).not.toContain('supervised');
+  const lines = linesOn('2026-03-04', [], ['Bo Halse']);
+  expect(lines).toContain('Corrected by Bo Halse.');
+  expect(lines.join(' ')).not.toContain('Entered by Bo Halse');
 });
 
 describe('the day of a corrected session', () => {

@@ -55,19 +55,37 @@ const corrections = (record: PersonRecord): Provenance[] =>
       : {}),
   }));
 
+type Session = PersonRecord['rows']['training_session'][number];
+
+/** The row that all others in its place go back to. */
+const firstOf = (record: PersonRecord, row: Session): Session => {
+  const { training_session: sessions } = record.rows;
+  const before = row.amends === null ? undefined : sessions.find(({ entryId }) => entryId === row.amends);
+  return before ? firstOf(record, before) : row;
+};
+
+/** The patient said it, whoever typed it; of a supervised session the author is who stood beside it and entered it. */
+const authorOf = (record: PersonRecord, row: Session): Reference =>
+  row.enteredAs === 'clinic-supervised'
+    ? writerOf(record, firstOf(record, row).enteredBy)
+    : subjectOf(record);
+
 /** Sessions typed by the clinic or by whoever helps the patient. */
 const enteredFor = (record: PersonRecord): Provenance[] =>
-  record.rows.training_session.flatMap(({ id, enteredAs, enteredBy, arrivedAt }) =>
-    enteredAs === null
+  record.rows.training_session.flatMap((row) =>
+    row.enteredAs === null
       ? []
       : [
           {
             resourceType: 'Provenance' as const,
-            id: idOf('entered', id),
-            target: [refTo('Procedure', id)],
-            recorded: instantOf(arrivedAt),
-            activity: own('trail.entered-for', enteredAs.replaceAll('-', ' ')),
-            agent: [agent('author', subjectOf(record)), agent('enterer', writerOf(record, enteredBy))],
+            id: idOf('entered', row.id),
+            target: [refTo('Procedure', row.id)],
+            recorded: instantOf(row.arrivedAt),
+            activity: own('trail.entered-for', row.enteredAs.replaceAll('-', ' ')),
+            agent: [
+              agent('author', authorOf(record, row)),
+              agent('enterer', writerOf(record, row.enteredBy)),
+            ],
           },
         ],
   );

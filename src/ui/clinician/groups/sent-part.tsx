@@ -71,6 +71,13 @@ const NextDoses = ({ person, session }: { readonly person: GroupPerson; readonly
   );
 };
 
+/** Who stood beside it, and who only put it right. */
+const enteredText = ({ by, correctedBy }: Session, at: string): string => {
+  if (by === null) return say('sent.unnamed', { at });
+  const names = correctedBy.join(', ');
+  return names === '' ? say('sent', { at, name: by }) : say('sent.corrected', { at, name: by, names });
+};
+
 interface SentProps {
   readonly person: GroupPerson;
   readonly session: Session;
@@ -84,9 +91,7 @@ export const SentPart = ({ person, session, clock, onCorrect }: SentProps) => {
   const isStopped = (redFlags ?? []).length > 0;
   return (
     <div className="stack-close">
-      <p className="small soft">
-        {session.by === null ? say('sent.unnamed', { at }) : say('sent', { at, name: session.by })}
-      </p>
+      <p className="small soft">{enteredText(session, at)}</p>
       <DoneSets session={session} />
       {isStopped ? (
         <>

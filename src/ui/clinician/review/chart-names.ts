@@ -48,8 +48,8 @@ const corrections = (review: ReviewProps['review']): ReadonlyMap<string, readonl
 
 const supervised = (review: ReviewProps['review']): ReadonlyMap<string, readonly string[]> => {
   const lines = new Map<string, readonly string[]>();
-  for (const { day, name } of review.supervised)
-    lines.set(day, [...(lines.get(day) ?? []), say('supervised.line', { name })]);
+  for (const { day, name, did } of review.supervised)
+    lines.set(day, [...(lines.get(day) ?? []), say(`${did}.line-by`, { name })]);
   return lines;
 };
 

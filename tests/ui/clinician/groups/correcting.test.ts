@@ -27,6 +27,7 @@ const saved = (entry: SessionEntry) => ({
   entry,
   arrivedAt: 5000,
   by: 'Ada Verrin',
+  correctedBy: [],
   exercises: [done],
   next: [],
 });

@@ -119,11 +119,14 @@ describe('the page of a group hour', () => {
       entry,
       arrivedAt: clock.now,
       by: 'Ada Verrin',
+      correctedBy: [],
       exercises: [],
       next: [],
     };
     const html = page([person({ session })]);
-    expect(html).toContain('supervised by Ada Verrin');
+    expect(html).toContain('Supervised by Ada Verrin.');
+    const corrected = page([person({ session: { ...session, correctedBy: ['Bo Halse'] } })]);
+    expect(corrected).toContain('Supervised by Ada Verrin. Corrected by Bo Halse, last saved at');
     expect(html).toContain('not decided yet');
     const made = {
       itemId: 'line1',

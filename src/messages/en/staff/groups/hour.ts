@@ -136,7 +136,8 @@ export const words = {
   'draft.not-saved':
     'What you pressed could not be kept. It stands on this page only; save before you leave it.',
 
-  sent: 'Saved at {at}, supervised by {name}.',
+  sent: 'Supervised by {name}. Saved at {at}.',
+  'sent.corrected': 'Supervised by {name}. Corrected by {names}, last saved at {at}.',
   'sent.unnamed': 'Saved at {at}.',
   'sent.conflict':
     'Another session of this person in this hour is on record. Yours was kept beside it for review. Reload the page.',
