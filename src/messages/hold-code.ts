@@ -7,6 +7,8 @@ export type HoldCode =
   | 'finding'
   | 'limit-closes'
   | 'limit-load'
+  | 'machine-gone'
+  | 'machine-load-gone'
   | 'news-today'
   | 'gap-easier'
   | 'gap-ring-first'

@@ -23,6 +23,7 @@ import { injectionReasons } from './after-injection.ts';
 import { asksOf, isReached } from './asks.ts';
 import { closedByFindings } from './findings.ts';
 import { gapReason } from './gap.ts';
+import { machineReason } from './machine-gone.ts';
 import type { Plan, PlanItem, PlanReason } from './plan.ts';
 import type { PlanInputs } from './plan-inputs.ts';
 import { comingStops, loweredByLimits, type WithinLimits, withinLimits } from './within-limits.ts';
@@ -106,13 +107,15 @@ const lastLoaded = ({ lastLoadedAt, beside = [] }: PlanInputs, joints: readonly 
 
 const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVersion): PlanItem => {
   const within = withinLimits(version, inputs.limits, inputs, inputs.at.day);
-  const causes = [
+  const gone = machineReason(inputs, version);
+  const causes: readonly Cause[] = [
     ...signCauses(standing),
     ...pauseCauses(standing, version),
     ...decisionCauses(standing, version),
     ...careCauses(inputs, version),
     ...findingCauses(inputs, version),
     ...limitCauses(within),
+    ...(gone ? [{ reason: gone, effect: rest }] : []),
     ...newsCauses(inputs, version),
     ...gapCauses(inputs, version),
     ...injectionCauses(inputs, version),
@@ -122,8 +125,8 @@ const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVe
     prescriptionId: version.id,
     exerciseId: version.dose.exerciseId,
     joints: version.joints,
-    dose: within.dose,
-    easierSession: within.easierSession,
+    dose: gone ? null : within.dose,
+    easierSession: gone ? null : within.easierSession,
     testFrom: testFrom(lastLoaded(inputs, version.joints), inputs.settings),
     ...mostCautious(causes.map(({ effect }) => effect)),
     reasons: causes

@@ -35,6 +35,8 @@ export type PlanReason = {
       readonly limitKg: number;
       readonly author: string;
     }
+  /** Signed for a machine that is gone from the clinic, or for a load that can no longer be set on it. */
+  | { readonly code: 'machine-gone' | 'machine-load-gone'; readonly machine: string }
   | { readonly code: 'news-today' }
   /** A joint was injected lately; null = nobody named which. */
   | {
@@ -53,9 +55,9 @@ export interface PlanItem extends Omit<Answers, 'reasons'> {
   readonly prescriptionId: string;
   readonly exerciseId: string;
   readonly joints: readonly Joint[];
-  /** The dose as signed, within every limit; null where it is over one. */
+  /** The dose as signed, within every limit; null where it is over one, or gone from its machine. */
   readonly dose: Dose | null;
-  /** The easier session as signed, its load lowered to a limit where needed; null where none is within it. */
+  /** The easier session as signed, its load lowered to a limit where needed; null where none is left. */
   readonly easierSession: Dose | null;
   /**
    * Instant before which no test to failure is done: enough hours after the last session that loaded one of

@@ -89,16 +89,41 @@ describe('a dose on a machine', () => {
     ]);
   });
 
-  it('is among the exercises of a group hour, where somebody of the clinic is beside', async () => {
-    const { working } = await signedOnPress();
+  const groupOn = async ({ working }: Awaited<ReturnType<typeof signedOnPress>>) => {
     const access = accessOf(store, 'a', 'clinician-a');
     const when = `${working.today}T08:00`;
     const row = { name: 'Knees', place: 'Gym', when, minutes: 60, clinicianId: access.actorId };
     const hourId = await writeGroupHour(access, { row, clinicianName: access.actorName, replaces: null });
     await setGroupMember(access, hourId, patientId, true);
-    const [person] = await working.clinicianAt(start).clinician.groupSessions.people({ hourId });
-    if (!person || person.name === null) throw new Error('Nobody is shown.');
-    expect(person.today.exercises.map(({ dose }) => dose.exerciseId)).toContain('leg-press-machine');
+    return async () => {
+      const [person] = await working.clinicianAt(start).clinician.groupSessions.people({ hourId });
+      if (!person || person.name === null) throw new Error('Nobody is shown.');
+      const onPress = person.today.exercises.find(({ dose }) => dose.exerciseId === 'leg-press-machine');
+      return { onPress, told: person.today.told.join(' ') };
+    };
+  };
+
+  it('is among the exercises of a group hour, where somebody of the clinic is beside', async () => {
+    const inGroup = await groupOn(await signedOnPress());
+    expect((await inGroup()).onPress).toMatchObject({ today: 'as-planned', isDoable: true, reasons: [] });
+  });
+
+  it.each([
+    ['its machine is retired', 'machine-gone', /no longer in use/, /nicht mehr zur Verfügung/],
+    ['its load is no longer on it', 'machine-load-gone', /no longer be set/, /nicht mehr einstellen/],
+  ])('rests where %s, and group hour, phone and desk say why', async (_when, code, en, de) => {
+    const signed = await signedOnPress();
+    const { machineId, working } = signed;
+    const inGroup = await groupOn(signed);
+    if (code === 'machine-gone') await admin().retire({ machineId, seen: 1 });
+    else await admin().correct({ machineId, seen: 1, machine: { ...machine, firstKg: 35 } });
+    const group = await inGroup();
+    expect(group.onPress).toMatchObject({ today: 'rest-this-joint', isDoable: false, reasons: [{ code }] });
+    expect(group.told).toMatch(en);
+    const phone = await working.patientAt(start).patient.today.get();
+    expect(phone.atClinic).toMatchObject([{ today: 'rest-this-joint' }]);
+    expect(phone.exercises).toMatchObject([{ today: 'as-planned' }]);
+    expect(phone.changes.map((text) => text.de).join(' ')).toMatch(de);
   });
 
   it('is entered by the clinic with what was done on it', async () => {

@@ -16,6 +16,10 @@ export const holds = {
     'Für eines Ihrer Gelenke gilt eine Grenze. Lassen Sie die unten gekennzeichneten Übungen aus, bis wir gesprochen haben.',
   'limit-load':
     'Für eines Ihrer Gelenke gilt eine Grenze beim Gewicht. Machen Sie das leichtere Training, das hier steht, bis wir etwas Neues mit Ihnen vereinbart haben.',
+  'machine-gone':
+    'Ein Gerät, an dem Sie in der Praxis trainieren, steht dort nicht mehr zur Verfügung. Lassen Sie diese Übung aus, bis wir etwas Neues mit Ihnen vereinbart haben.',
+  'machine-load-gone':
+    'Ein Gewicht, das wir mit Ihnen vereinbart haben, lässt sich an seinem Gerät in der Praxis nicht mehr einstellen. Lassen Sie diese Übung aus, bis wir etwas Neues mit Ihnen vereinbart haben.',
   'news-today': 'Sie haben uns gesagt, dass etwas neu ist. Lassen Sie die Manschette heute weg.',
   'gap-easier':
     'Ihr letztes Training ist eine Weile her. Fangen Sie mit dem leichteren Training an, das hier steht.',

@@ -15,6 +15,10 @@ export const holds = {
     'There is a limit for one of your joints. Leave out the exercises marked below until we have spoken.',
   'limit-load':
     'There is a limit on weight for one of your joints. Do the easier session shown here until we give you a new dose.',
+  'machine-gone':
+    'A machine you train on at the clinic is no longer in use there. Leave that exercise out until we give you a new dose.',
+  'machine-load-gone':
+    'A load you were given can no longer be set on its machine at the clinic. Leave that exercise out until we give you a new dose.',
   'news-today': 'You told us that something is new. Leave the cuff off today.',
   'gap-easier': 'Your last session was a while ago. The first one back is the easier session shown here.',
   'gap-ring-first': 'Your last session was a while ago. Ring us before you train again.',

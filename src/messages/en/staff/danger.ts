@@ -41,6 +41,8 @@ export const words = {
   'it-is-paused': 'it is paused',
   'decided-for': '{word} for the {joint-name}',
   'over-the-limit': 'over the limit of {limit-kg} kg set by {author}',
+  'machine-gone': '{machine} is no longer in use for it at the clinic',
+  'machine-load-gone': 'its load can no longer be set on {machine}',
   'something-new-was-reported': 'something new was reported today',
   'injected-until': '{joint-name} injected on {on}; easier session to {until}',
   'a-joint': 'a joint',

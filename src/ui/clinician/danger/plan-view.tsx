@@ -39,6 +39,9 @@ const reasonInWords = (reason: PlanReason, joints: Joints): string => {
       return reason.text;
     case 'limit-load':
       return say('over-the-limit', { 'limit-kg': reason.limitKg, author: reason.author });
+    case 'machine-gone':
+    case 'machine-load-gone':
+      return say(reason.code, { machine: reason.machine });
     case 'news-today':
       return say('something-new-was-reported');
     case 'injection-easier':

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { ClinicMachine } from '#core/clinic/machine.ts';
 import { shareOf } from '#core/decision/dose/volume.ts';
+import { machineReason } from '#core/plan/machine-gone.ts';
 import { withinLimits } from '#core/plan/within-limits.ts';
 import { changesForClinician } from '#core/prescribing/changes-in-words.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
@@ -141,5 +142,16 @@ describe('a dose on a machine', () => {
     expect(gone({ ...press, isRetired: true })).toBe('retired');
     expect(gone({ ...press, firstKg: 15 })).toBe('no-such-load');
     expect(goneFromMachine({ ownedLoadsKg: [] }, kneeDose)).toBe(null);
+  });
+
+  it('rests where only its easier session can no longer be set', () => {
+    const reasonOf = (easierKg: number) =>
+      machineReason(
+        { ownedLoadsKg: [easierKg], machines: [press] },
+        { dose: onPress, badDay: { ...onPress, loadKg: easierKg } },
+      );
+    expect(reasonOf(10)).toBe(null);
+    const gone = { code: 'machine-load-gone', today: 'rest-this-joint', machine: 'Leg press' };
+    expect(reasonOf(9)).toEqual(gone);
   });
 });

@@ -29,4 +29,13 @@ describe('what the patient may do today', () => {
     expect(third).toContain('No test to failure before');
     expect(more).toEqual([]);
   });
+
+  it.each([
+    ['machine-gone', 'Press by the window is no longer in use for it at the clinic'],
+    ['machine-load-gone', 'its load can no longer be set on Press by the window'],
+  ])('names the machine of an exercise that rests: %s', (code, said) => {
+    const reasons = [{ code, machine: 'Press by the window', today: 'rest-this-joint' }] as never;
+    const [line] = lines(item('leg-press-machine', { today: 'rest-this-joint', reasons }));
+    expect(line).toContain(said);
+  });
 });

@@ -31,12 +31,12 @@ export const words = {
   earlier: { by: 'count', one: '1 earlier entry', other: '{count} earlier entries' },
   correct: 'Correct {name}',
   'correct.note':
-    'Doses signed on it keep their load. Where it can no longer be set, the page of prescribing says so.',
+    'Doses signed on it keep their load. Where it can no longer be set, the exercise rests, and desk, group hour and phone say why.',
   'correct.save': 'Save the correction',
   'correct.taken': 'Corrected. The entry before it stays readable.',
   retire: 'Retire',
   'retire.question':
-    'Retire {name}? Doses signed on it stay signed and take no further step; the page of prescribing says that the machine is gone.',
+    'Retire {name}? Doses signed on it stay signed, but their exercises rest from now on; desk, group hour and phone say why.',
   'bring-back': 'Bring back',
   'hint.place': 'Such as gym, by the window',
   'hint.first': 'The lightest load that can be set',
