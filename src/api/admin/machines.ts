@@ -11,6 +11,15 @@ const readMachine = (value: unknown): MachineInput => checked(machineFields, val
 
 const meanwhile = 'Somebody changed this machine meanwhile. Reload the page; what you typed is not saved.';
 
+/** Signed doses name the machine, and each is of an exercise on one kind. */
+const requireSameKind = ({ kind }: MachineInput, replaces: MachineEntry): void => {
+  if (kind !== replaces.kind)
+    throw new Problem(
+      'refused',
+      'The kind of a machine stays as it was entered, since doses may name it. Retire it and add a new one.',
+    );
+};
+
 const machineWith = async (access: Access, machineId: string, seen: number): Promise<MachineEntry> => {
   const found = (await machinesOf(access)).find(({ id }) => id === machineId);
   if (!found) throw new Problem('not-found', 'There is no such machine in your clinic.');
@@ -53,6 +62,7 @@ export const machinesRouter = router({
       const row = readMachine(input.machine);
       return access.store.write(async () => {
         const replaces = await machineWith(access, input.machineId, input.seen);
+        requireSameKind(row, replaces);
         await writeMachine(access, { row, isRetired: replaces.isRetired, replaces });
       });
     }),

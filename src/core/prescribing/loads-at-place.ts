@@ -1,8 +1,10 @@
 /**
  * The loads that exist where a dose is done: those at home, or those of one machine of the clinic. A dose is
- * rounded to them, steps along them and is lowered to them. A machine that is gone has no loads.
+ * rounded to them, steps along them and is lowered to them. A machine that is gone, or is none for the exercise,
+ * has no loads.
  */
 import { type ClinicMachine, machineLoadsKg } from '../clinic/machine.ts';
+import { exerciseById } from '../exercises/catalogue.ts';
 import { milligrams } from '../units/units.ts';
 import type { Dose, DoseMachine } from './dose.ts';
 
@@ -31,7 +33,8 @@ export const loadsFor = (loads: LoadsByPlace, dose: Dose): readonly number[] => 
   const place = machineOf(dose);
   if (!place) return loads.ownedLoadsKg;
   const machine = machineWith(loads, place.id);
-  return machine && !machine.isRetired ? machineLoadsKg(machine) : [];
+  const isFor = machine?.kind === exerciseById(dose.exerciseId)?.machine;
+  return machine && isFor && !machine.isRetired ? machineLoadsKg(machine) : [];
 };
 
 /** Why a signed dose cannot be done on its machine any more; null where it can, and at home. */

@@ -59,6 +59,15 @@ describe('the machines of a clinic', () => {
     await expect(admin().bringBack({ machineId, seen: 2 })).rejects.toThrow(/in use already/);
   });
 
+  it('keep their kind, which signed doses rely on', async () => {
+    const machineId = await admin().add({ machine });
+    const cable = { ...machine, kind: 'cable' };
+    await expect(admin().correct({ machineId, seen: 1, machine: cable })).rejects.toThrow(
+      /Retire it and add a new one\./,
+    );
+    expect(await admin().list()).toMatchObject([{ version: 1, kind: 'leg-press' }]);
+  });
+
   it('are refused with what to type where steps do not lead to the last load', async () => {
     await expect(admin().add({ machine: { ...machine, lastKg: 102 } })).rejects.toThrow(/Type a last load/);
     expect(await admin().list()).toEqual([]);

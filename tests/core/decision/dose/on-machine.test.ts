@@ -24,7 +24,12 @@ const press: ClinicMachine = {
   lastKg: 100,
   hasHalfStep: false,
 };
-const onPress: LowLoadDose = { ...kneeDose, machine: { id: 'press-1', name: 'Leg press' }, oneRepMaxKg: 200 };
+const onPress: LowLoadDose = {
+  ...kneeDose,
+  exerciseId: 'leg-press-machine-one-leg',
+  machine: { id: 'press-1', name: 'Leg press' },
+  oneRepMaxKg: 200,
+};
 
 /** At the top of its band and with the most sets, so that only the load is left to step. */
 const atTop = (loadKg: number): LowLoadDose => ({
@@ -114,7 +119,7 @@ describe('a dose on a machine', () => {
         author: 'surgeon',
       } as const,
     ];
-    const dose = { ...atTop(50), exerciseId: 'knee-extension-machine' };
+    const dose = atTop(50);
     const loads = { ownedLoadsKg: [8, 32], machines: [press] };
     const found = withinLimits({ dose, badDay: { ...dose, sets: 1 } }, limits, loads, today);
     expect(found.dose).toBe(null);
@@ -133,6 +138,13 @@ describe('a dose on a machine', () => {
     expect(loadsFor(loads, onPress)).toEqual([10, 15, 20]);
     expect(loadsFor(loads, kneeDose)).toEqual([1, 2]);
     expect(loadsFor({ ...loads, machines: [] }, onPress)).toEqual([]);
+  });
+
+  it('finds none on a machine of another kind than its exercise is done on', () => {
+    const machines = [{ ...press, kind: 'knee-extension' } as const];
+    expect(loadsFor({ ownedLoadsKg: [], machines }, onPress)).toEqual([]);
+    const extension = { ...onPress, exerciseId: 'knee-extension-machine' };
+    expect(loadsFor({ ownedLoadsKg: [], machines }, extension)).toHaveLength(19);
   });
 
   it('is known to be gone where its machine is retired, or its load can no longer be set', () => {
