@@ -3,6 +3,7 @@ import { nextLimitFrom } from '#core/decision/dose/limits.ts';
 import { daysOff } from '#core/episode/episode-status.ts';
 import { asksNothing } from '#core/episode/suspensions.ts';
 import { openSigns } from '#core/plan/plan.ts';
+import { isWithClinicianAlone } from '#core/prescribing/loads-at-place.ts';
 import { exerciseWeekdays } from '#core/prescribing/programme/exercise-weekdays.ts';
 import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { addDays, type Day } from '#core/time/day.ts';
@@ -44,7 +45,8 @@ const nothing: PlannedDays = { mornings: [], sessions: [] };
 
 /**
  * Days of a break are left out, and sessions from the day on which a limit begins that the doses do not know. With
- * an open warning sign nobody is reminded to exercise; what is stopped or paused counts for no day.
+ * an open warning sign nobody is reminded to exercise; what is stopped or paused counts for no day, nor does what is
+ * done only with a clinician beside, who chooses the day.
  */
 const plannedDays = async (access: Access, patient: Patient, zone: string): Promise<PlannedDays> => {
   const care = await careAroundOf(access, patient.id, await newestScreening(access, patient.id));
@@ -60,7 +62,11 @@ const plannedDays = async (access: Access, patient: Patient, zone: string): Prom
   const off = daysOff(await episodesOf(access, patient.id), access.day, days.at(-1)!);
   const mornings = days.filter((day) => !off.has(day));
   const changesOn = nextLimitFrom(await limitsOfPerson(access, patient.id), access.day);
-  const items = openSigns(plan).length > 0 ? [] : plan.items.filter(({ today }) => today !== 'none');
+  const alone = new Set(signed.filter(({ dose }) => !isWithClinicianAlone(dose)).map(({ itemId }) => itemId));
+  const items =
+    openSigns(plan).length > 0
+      ? []
+      : plan.items.filter(({ itemId, today }) => today !== 'none' && alone.has(itemId));
   // Where the patient chooses the days, none is named.
   const isPlanned = (day: Day) =>
     items.some(({ itemId }) => weekdaysOn(itemId, day)?.includes(weekdayOf(day)) === true);

@@ -1,14 +1,16 @@
 /** Which days of a plan stand in the calendar of a person, and which do not. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Dose } from '#core/prescribing/dose.ts';
 import { planRetest } from '#data/assessment/retest-plans.ts';
 import { reportSign } from '#data/danger/warning-signs.ts';
 import type { Store } from '#data/database/store.ts';
 import { addLimit } from '#data/episode/limits-and-pre-approvals.ts';
+import { addVersion, signPrescription } from '#data/prescribing/prescribing.ts';
 import { saveProgramme } from '#data/prescribing/programmes.ts';
 import { bookReview } from '#data/review/review-bookings.ts';
 import type { CalendarEvent } from '#exchange/calendar/calendar.ts';
 import { personCalendarOf } from '#exchange/calendar/person-calendar.ts';
-import { type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
+import { lowLoadDose, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 
 let store: Store;
@@ -25,6 +27,11 @@ const eventsOf = async (kind?: CalendarEvent['kind']) => {
   return calendar!.events.filter((event) => kind === undefined || event.kind === kind);
 };
 const days = (events: readonly CalendarEvent[]) => events.map(({ day }) => day);
+
+const wrap = {
+  ...{ method: 'occlusion', limb: 'leg', sets: 4, scheme: [30, 15, 15, 15], capSeconds: 900 },
+  ...{ cuff: { kind: 'elastic-wrap', tightness: 5 }, inflation: 'continuous', supervised: true },
+};
 
 const planned = async () => {
   const { itemId } = await signedExercise(setting.clinician, setting.patientId);
@@ -47,6 +54,27 @@ describe('the calendar of a person', () => {
   it('spaces the sessions from the day of the signature where no weekdays are set', async () => {
     await signedExercise(setting.clinician, setting.patientId);
     expect(days(await eventsOf('session')).slice(0, 3)).toEqual(['2026-03-02', '2026-03-04', '2026-03-06']);
+  });
+
+  it.each([
+    ['a dose on a machine', { machine: { id: 'press-1', name: 'Press' } }],
+    ['a cuff put on by a clinician', wrap],
+    ['a dose at home', null],
+  ])('with %s on Tuesdays reminds of Tuesdays only where it is done alone', async (_what, over) => {
+    const { itemId } = await signedExercise(setting.clinician, setting.patientId);
+    const dose = { ...lowLoadDose, ...over } as Dose;
+    const caution = { id: 'test', text: 'Test.', patient: { key: 'stop-signs' }, from: 'test' } as const;
+    const prescriptionId = await addVersion(setting.clinician, setting.patientId, {
+      ...{ itemId: 'second', dose, badDay: dose, joints: ['right-knee'], working: [] },
+      ...{ cautions: [{ ...caution, support: 'clinic' }], origin: 'clinician' },
+    });
+    await signPrescription(setting.clinician, setting.patientId, prescriptionId);
+    await saveProgramme(setting.clinician, setting.patientId, [
+      { itemId, weekdays: [1] },
+      { itemId: 'second', weekdays: [2] },
+    ]);
+    const expected = over === null ? ['2026-03-02', '2026-03-03'] : ['2026-03-02', '2026-03-09'];
+    expect(days(await eventsOf('session')).slice(0, 2)).toEqual(expected);
   });
 
   it('ends its sessions the day before a limit begins that the doses do not know', async () => {
