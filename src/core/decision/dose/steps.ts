@@ -1,8 +1,8 @@
 /**
  * One step up, by method, in one variable. Repetitions come first and need one session on target; load,
- * level, set and the seconds of a hold need the larger step. A step in load, level or seconds starts the repetitions again at the foot of
- * the signed band. Never onto a load that does not exist where it is done; over 10 % only by name,
- * and on a machine, whose plates are what they are, not at all.
+ * level, set and the seconds of a hold need the larger step. A step in load, level or seconds starts the
+ * repetitions again at the foot of the signed band. Never onto a load that does not exist where it is done;
+ * over 10 % only by name, and on a machine, whose plates are what they are, not at all.
  */
 import type {
   Dose,

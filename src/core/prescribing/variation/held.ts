@@ -1,7 +1,7 @@
 /**
  * What a dose of a held exercise, or one with putty, a ring or a band, has beside repetitions: seconds of each hold,
- * and the number on the piece. Putty, rings and bands are told apart by numbers of the clinic's own row; a colour means another
- * force with each maker, and what force a number is nobody has measured.
+ * and the number on the piece. Putty, rings and bands are told apart by numbers of the clinic's own row; a colour
+ * means another force with each maker, and what force a number is nobody has measured.
  */
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Refusal } from '#core/outcome.ts';
