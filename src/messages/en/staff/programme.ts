@@ -13,14 +13,15 @@ export const words = {
   'prescribe-first': 'and sign an exercise first.',
   'days-match': '{ticked} of {prescribed} a week',
   'days-differ': '{ticked} chosen, {prescribed} a week prescribed',
+  often: { by: 'prescribed', one: 'once a week', other: '{prescribed} times a week' },
   apart: {
     by: 'planned',
-    one: 'Prescribed {prescribed} times a week, but the planned week has it on {planned} day, and the phone shows it on that day only. Change the days on the page Programme.',
+    one: 'Prescribed {often}, but the planned week has it on {planned} day, and the phone shows it on that day only. Change the days on the page Programme.',
     other:
-      'Prescribed {prescribed} times a week, but the planned week has it on {planned} days, and the phone shows it on those. Change the days on the page Programme.',
+      'Prescribed {often}, but the planned week has it on {planned} days, and the phone shows it on those. Change the days on the page Programme.',
   },
   'apart.none':
-    'Prescribed {prescribed} times a week, but the planned week has no day for it, so the phone shows it on none. Choose its days on the page Programme.',
+    'Prescribed {often}, but the planned week has no day for it, so the phone shows it on none. Choose its days on the page Programme.',
   sets: { by: 'count', one: '{count} set', other: '{count} sets' },
   days: { by: 'count', one: '{count} day', other: '{count} days' },
   occlusion: 'Occlusion, {sets}: {scheme}',

@@ -3,8 +3,10 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import { daysApart } from '#core/prescribing/programme/days-planned.ts';
 import { say } from '#messages/en/staff/programme.ts';
 
-export const daysPlannedInWords = (planned: number, prescribed: number): string =>
-  planned === 0 ? say('apart.none', { prescribed }) : say('apart', { planned, prescribed });
+export const daysPlannedInWords = (planned: number, prescribed: number): string => {
+  const often = say('often', { prescribed });
+  return planned === 0 ? say('apart.none', { often }) : say('apart', { planned, often });
+};
 
 /** null = as many as prescribed, or no week was planned. */
 export const daysApartInWords = (dose: Dose, planned: number | null): string | null => {

@@ -46,3 +46,13 @@ describe('a dose of 7 a week with three days planned', () => {
     expect(daysApartInWords(often(3), 0)).toMatch(/the phone shows it on none/);
   });
 });
+
+describe('a dose that is prescribed for other days than planned', () => {
+  it.each([
+    [1, 2, /^Prescribed once a week, but the planned week has it on 2 days/],
+    [1, 0, /^Prescribed once a week, but the planned week has no day/],
+    [2, 1, /^Prescribed 2 times a week, but the planned week has it on 1 day,/],
+  ])('%i a week with %i planned is said in the right number', (sessions, planned, said) => {
+    expect(daysApartInWords(often(sessions), planned)).toMatch(said);
+  });
+});
