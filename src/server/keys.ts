@@ -115,6 +115,15 @@ const earlierOf = (file: string): readonly string[] => {
 /** Where the next key stands until the file has been written anew with it. */
 export const nextKeyFile = (file: string): string => `${file}.next`;
 
+/**
+ * Throws when the file says that another audit key is its own by now. A command that only reads keeps nobody from
+ * changing it meanwhile, and a row sealed with the one before would break the chain.
+ */
+export const requireAuditKey = (store: Store, key: Uint8Array): void => {
+  if (fingerprintsIn(store).get('audit') !== fingerprintOf('audit', key))
+    throw new CannotGoOn('The audit key of this file was changed while this ran. Run it again.');
+};
+
 /** Gives the next key its place, and the one before another name, once the file says that it is the file's own. */
 export const finishChange = (store: Store, { name, file }: KeyFile): void => {
   const next = nextKeyFile(file);

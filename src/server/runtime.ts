@@ -6,6 +6,7 @@ import path from 'node:path';
 import type { Person } from '#api/person.ts';
 import { readEnvironment } from '#commands/environment.mjs';
 import { CannotGoOn } from '#commands/say.mjs';
+import { requireKeyAtFlush } from '#data/audit/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { migrateStore, removeStore, schemaRefused } from '#data/database/migrate.ts';
 import type { Store } from '#data/database/store.ts';
@@ -15,7 +16,7 @@ import { demoNow } from '#demo/clinic.ts';
 import { type ClinicalClock, clinicalClock } from './clock.ts';
 import { holdsOnlyTheDemo, inventedClinics, isDemoFile } from './demo-file.ts';
 import { requireOwnFiles } from './file-modes.ts';
-import { type Keys, keysFor, noteKeys } from './keys.ts';
+import { type Keys, keysFor, noteKeys, requireAuditKey } from './keys.ts';
 import { type Auth, makeAuth } from './sign-in/auth.ts';
 import { unusableFile } from './unusable-file.ts';
 
@@ -73,6 +74,7 @@ const storeWithKeys = (settings: Settings): { readonly store: Store; readonly ke
 /** Opens a store on a file and brings it to this release's schema. Throws the reason when the file cannot be used. */
 export const openRuntime = (settings: Settings): Runtime => {
   const { store, keys } = storeWithKeys(settings);
+  requireKeyAtFlush(store, () => requireAuditKey(store, keys.audit));
   const from = settings.CLINIC_NOW ?? (settings.DEMO || isDemoFile(store) ? demoNow : null);
   const clock = clinicalClock(from === null ? null : Date.parse(from));
   const auth = makeAuth(store, {

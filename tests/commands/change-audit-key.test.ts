@@ -7,8 +7,10 @@ import { run as backup } from '#commands/backup.ts';
 import { readEnvironment } from '#commands/environment.mjs';
 import { run as keys } from '#commands/keys.ts';
 import { run as restore } from '#commands/restore.ts';
+import { CannotGoOn } from '#commands/say.mjs';
 import { lockFileOf } from '#commands/server/one-server.mjs';
 import { run as verifyAudit } from '#commands/verify-audit.ts';
+import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { verifyChain } from '#data/audit/verify-chain.ts';
 import { takeSession } from '#data/entries/take-entry.ts';
 import { erasePerson } from '#data/erasure/erase-person.ts';
@@ -94,6 +96,25 @@ describe('the audit key changed', () => {
       ok: false,
       finding: 'The row was changed after it was sealed.',
     });
+  });
+
+  it('beside a command that runs: what it would note is refused with what to do, and the chain holds', async () => {
+    noteRead(access(), { subject: 'export.csv', patientId });
+    expect(await flushReads(at.store)).toBe(1);
+    const rows = () => at.store.reader.client.prepare('SELECT sequence FROM audit').all().length;
+    expect(await runHere(keys, ['--change-audit-key'], env())).toMatchObject({ code: 0 });
+    const before = rows();
+    noteRead(access(), { subject: 'export.csv', patientId });
+    const flushed = flushReads(at.store);
+    await expect(flushed).rejects.toBeInstanceOf(CannotGoOn);
+    await expect(flushed).rejects.toThrow(/was changed while this ran\. Run it again\.$/);
+    expect(rows()).toEqual(before);
+    expect(await verified()).toMatchObject({ code: 0 });
+    at.store.close();
+    start();
+    noteRead(access(), { subject: 'export.csv', patientId });
+    expect(await flushReads(at.store)).toBe(1);
+    expect(await verified()).toMatchObject({ code: 0 });
   });
 
   it('an end cut off with the row that hands over is named, though no head was kept of it', async () => {

@@ -114,12 +114,19 @@ interface Queue {
   /** Times in a row that the rows could not be written. */
   failures: number;
   onFailure: (error: unknown, waiting: number) => void;
+  /** Throws the reason why nothing may be sealed; asked inside the write. */
+  requireKey?: () => void;
 }
 
 const queueOf = perStore(
   'audit-queue',
   (): Queue => ({ pending: [], timer: null, failures: 0, onFailure: () => undefined }),
 );
+
+/** Asked inside each write of queued rows, before they are sealed: it throws where the key is the file's no more. */
+export const requireKeyAtFlush = (store: Store, require: () => void): void => {
+  queueOf(store).requireKey = require;
+};
 
 /** Told each time that queued rows could not be written, with how many wait. */
 export const onAuditFailure = (store: Store, told: Queue['onFailure']): void => {
@@ -138,6 +145,7 @@ export const flushReads = async (store: Store): Promise<number> => {
   if (batch.length === 0) return 0;
   try {
     await store.write(async (tx) => {
+      queue.requireKey?.();
       for (const { access, entry } of batch) await appendAudit(tx, access, entry);
     });
     queue.failures = 0;
