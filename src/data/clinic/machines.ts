@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
 import type { ClinicMachine, MachineInput } from '#core/clinic/machine.ts';
-import type { Access } from '../access.ts';
+import { type Access, knownBy } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { clinicChanged } from '../changed.ts';
 import { ofClinic, prepared } from '../database/prepared.ts';
@@ -41,12 +41,13 @@ export const machineEntries = (
   access: Pick<Access, 'store' | 'clinicId'>,
 ): Promise<readonly MachineEntry[]> => machineRows(access.store.read, { clinicId: access.clinicId });
 
-/** The entry that counts of each, retired ones among them, by name. */
+/** The entry that counts of each, or counted then, retired ones among them, by name. */
 export const machinesOf = async (
-  access: Pick<Access, 'store' | 'clinicId'>,
+  access: Pick<Access, 'store' | 'clinicId' | 'knownAt'>,
 ): Promise<readonly MachineEntry[]> => {
   const newest = new Map<string, MachineEntry>();
-  for (const entry of await machineEntries(access)) {
+  const known = knownBy<MachineEntry>(access, ({ writtenAt }) => writtenAt)(await machineEntries(access));
+  for (const entry of known) {
     if (entry.version > (newest.get(entry.id)?.version ?? 0)) newest.set(entry.id, entry);
   }
   return [...newest.values()].sort((a, b) => (a.name < b.name ? -1 : 1));

@@ -12,6 +12,7 @@ import type { PatientRecord } from '#core/record/record.ts';
 import { addDays, type Day, dayNumber } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { settingVersions } from '../clinic/clinic-settings.ts';
+import { machineEntries } from '../clinic/machines.ts';
 import { markRows } from '../corrections/correction-index.ts';
 import { morningRows, sessionRows } from '../entries/logs.ts';
 import type { SessionRow } from '../entries/session-rows.ts';
@@ -57,6 +58,7 @@ const turningPoints = async (
     ...marks.flatMap(({ correctedAt, seenAt }) => (seenAt === null ? [correctedAt] : [correctedAt, seenAt])),
     ...withdrawn.map(({ withdrawnAt }) => withdrawnAt + 1),
     ...settings.map(({ changedAt }) => changedAt),
+    ...(await machineEntries(access)).map(({ writtenAt }) => writtenAt),
     ...(await eventRows(access, patientId)).map((row) => row.care_event.recordedAt),
     ...recorded(await baselineRowsOf(access, patientId)),
     ...recorded(await effusionRows(access, patientId)),

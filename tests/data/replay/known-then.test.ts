@@ -3,15 +3,18 @@
  * entry, and what the engine is told at each is kept aside; looked back on from the end it has to be the same.
  */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { MachineInput } from '#core/clinic/machine.ts';
 import type { Facts } from '#core/decision/facts/facts.ts';
 import { evaluate } from '#core/decision/scope.ts';
 import type { Access } from '#data/access.ts';
 import { saveSettings } from '#data/clinic/clinic-settings.ts';
+import { machinesOf, writeMachine } from '#data/clinic/machines.ts';
 import type { Store } from '#data/database/store.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
 import { engineValues, isAsked } from '#data/decision/evaluate.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { gatherAnew } from '#data/replay/gather-anew.ts';
+import { knownRecords } from '#data/replay/known-record.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
 import { asClinician } from '#tests/support/callers.ts';
 import { accessOf, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
@@ -127,6 +130,28 @@ describe('an evaluation at an instant sees nothing that arrived later', () => {
     await expectSame();
     const answers = (await decisionsOf(at(5), patientId, '2026-01-01')).map(({ decision }) => decision);
     expect(new Set(answers).size).toBeGreaterThan(1);
+  });
+
+  it('nor a machine written, or corrected, afterwards', async () => {
+    const row: MachineInput = {
+      name: 'Leg press',
+      kind: 'leg-press',
+      loading: 'stack',
+      place: 'Gym',
+      firstKg: 10,
+      stepKg: 5,
+      lastKg: 30,
+      hasHalfStep: false,
+    };
+    const later = at(1).now;
+    await writeMachine(at(1), { row, isRetired: false, replaces: null }, 'press');
+    const [replaces] = await machinesOf(at(2));
+    await writeMachine(at(3), { row: { ...row, lastKg: 50 }, isRetired: false, replaces: replaces! });
+    const moments = [later - 1, later, at(2).now, at(3).now].map((instant) => ({ instant, day: at(0).day }));
+    const known = await knownRecords(at(4), patientId, '2026-01-01', moments);
+    const seen: (readonly number[])[] = [];
+    for (const moment of moments) seen.push((await known.at(moment))!.machines!.map(({ lastKg }) => lastKg));
+    expect(seen).toEqual([[], [30], [30], [50]]);
   });
 
   it('nor what lay before the days the engine read: a session or a baseline from long ago', async () => {
