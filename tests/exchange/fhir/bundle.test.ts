@@ -79,7 +79,10 @@ describe('a record as a Bundle', () => {
     expect(statusIn(bundle)).toBe('not-done');
     const record = wholeRecord();
     const sets = record.rows.set_log.map((set) => ({ ...set, sessionId: 'session-2' }));
-    const worked = { ...record, rows: { ...record.rows, set_log: sets } } as typeof record;
+    const rows = new Proxy(record.rows, {
+      get: (tables, name) => (name === 'set_log' ? sets : Reflect.get(tables, name)),
+    });
+    const worked = { ...record, rows };
     expect(statusIn(bundleOf(worked))).toBe('stopped');
   });
 

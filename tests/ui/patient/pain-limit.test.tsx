@@ -2,6 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import type { PainLookup } from '#core/decision/pain-lookup.ts';
+import { asTyped } from '#messages/text.ts';
 import { dayState } from '#ui/patient/day-state.ts';
 import { SessionScreen } from '#ui/patient/session/session-screen.tsx';
 import { TodayPage } from '#ui/patient/today/today-page.tsx';
@@ -36,9 +37,12 @@ const todayPage = (painLookups: readonly PainLookup[]) =>
     />,
   );
 const sessionPage = (step: string, painLookups: readonly PainLookup[]) =>
+  sessionOf(viewWith(painLookups), step);
+
+const sessionOf = (view: ReturnType<typeof today>, step: string) =>
   renderToStaticMarkup(
     <SessionScreen
-      draft={{ ...begin(viewWith(painLookups)), step }}
+      draft={{ ...begin(view), step }}
       clinic={today().clinic}
       hasCuff={false}
       asksPregnancy={false}
@@ -85,5 +89,16 @@ describe('the acceptable pain limit', () => {
     const { acceptablePainLimit: _limit, ...old } = lookup();
     expect(todayPage([old])).not.toContain('is allowed');
     expect(sessionPage('during:right-knee', [old])).not.toContain('is allowed');
+  });
+});
+
+describe('a limit somebody set to the dose', () => {
+  it('stands in the open at the exercise, where another weight could be taken', () => {
+    const limit = { id: 'limit', text: asTyped('Mr Example: 4 kg at most.'), isLimit: true };
+    const other = { id: 'breathe', text: asTyped('Keep breathing.') };
+    const view = today({ exercises: [exercise('weight', weightDose, { cautions: [limit, other] })] });
+    const page = sessionOf(view, 'item:0').replace(/<details.*?<\/details>/gs, '');
+    expect(page).toContain('Mr Example: 4 kg at most.');
+    expect(page).not.toContain('Keep breathing.');
   });
 });

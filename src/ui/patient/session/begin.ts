@@ -28,6 +28,7 @@ const itemOf = (exercise: TodayExercise, isEasierDay: boolean): ItemDraft => {
     instructions: exercise.instructions,
     joints: exercise.joints,
     cautions: exercise.cautions.map((caution) => caution.text),
+    limits: exercise.cautions.filter(({ isLimit }) => isLimit).map(({ text }) => text),
     dose,
     badDay: exercise.badDay,
     isEasierSession,

@@ -54,6 +54,8 @@ export interface ItemDraft {
   readonly instructions: readonly (Text | string)[];
   readonly joints: readonly Joint[];
   readonly cautions: readonly (Text | string)[];
+  /** Those among them that set a limit to today's dose; absent in drafts of an earlier release. */
+  readonly limits?: readonly Text[];
   /** The dose followed today: the prescribed one or the lighter one signed with it. */
   readonly dose: Dose;
   readonly badDay: Dose;

@@ -145,6 +145,10 @@ export const ItemPage = ({ draft, item: index, send }: PageProps) => {
       <Drawn dose={item.dose} />
       <PainLimits lookups={draft.painLookups.filter(({ joint }) => item.joints.includes(joint))} />
       <Dose item={item} />
+      {/* In the open, beside the weight that could be taken instead. */}
+      {(item.limits ?? []).map(translate).map((text) => (
+        <p key={text}>{text}</p>
+      ))}
       <Start item={item} onTake={take} />
       <About item={item} />
       <Leaving item={item} index={index} send={send} canFinish={didWork(draft)} />
