@@ -85,6 +85,13 @@ describe('the plan of today in a group hour', () => {
     expect(today).toMatchObject({ stop: null, isShortSigns: false, isSentToday: false });
   });
 
+  it('says whether the clinic asks for pain two hours later', async () => {
+    for (const asks of [0, 1] as const) {
+      await saveSettings(at.clinician, { 'ask-two-hours': asks }, 'As agreed');
+      expect((await me()).today.asksTwoHours).toBe(asks === 1);
+    }
+  });
+
   it('is shown of nobody kept to a care team the caller is not in', async () => {
     await saveSettings(at.clinician, { 'care-team-restriction': 1 }, 'Large clinic');
     await setTeamMember(at.clinician, at.patientId, await clinicianNamed('Bo Halse'), true);

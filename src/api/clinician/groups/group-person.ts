@@ -53,6 +53,7 @@ const todayOf = async (access: Access, patient: Patient) => {
     isShortSigns: asksShort(view),
     hasCuff: view.exercises.some(({ dose }) => dose.method === 'occlusion'),
     asksPregnancy: view.asksPregnancy,
+    asksTwoHours: view.asksTwoHours,
     isSentToday: view.sessionSent,
     told: [...view.danger, ...view.changes, ...(view.changesWithoutWhy ?? [])].map(({ en }) => en),
     decided: decidedOf(plan),

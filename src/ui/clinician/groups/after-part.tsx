@@ -110,7 +110,7 @@ export const AfterPart = (props: AfterProps) => {
   const exercises = exercisesNow(person.today, typed);
   // The instant is no part of what is named.
   const entry = entryOf(person, typed, { now: Number(typed.began ?? 0) });
-  const open = notDone(entry, exercises);
+  const open = notDone(entry, exercises, person.today);
   const didWork = entry.sets.length > 0;
   const waits = didWork && typed['signs-after'] === undefined;
   return (

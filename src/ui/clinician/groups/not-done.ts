@@ -27,7 +27,16 @@ const openOfJoints = (entry: SessionEntry, didWork: boolean): readonly string[] 
     ];
   });
 
-export const notDone = (entry: SessionEntry, exercises: readonly ExerciseNow[]): readonly string[] => {
+interface Asking {
+  /** The clinic asks for pain two hours later; what is entered on this page is not asked about. */
+  readonly asksTwoHours: boolean;
+}
+
+export const notDone = (
+  entry: SessionEntry,
+  exercises: readonly ExerciseNow[],
+  { asksTwoHours }: Asking,
+): readonly string[] => {
   const didWork = entry.sets.length > 0;
   return [
     ...setsLeft(exercises),
@@ -37,5 +46,6 @@ export const notDone = (entry: SessionEntry, exercises: readonly ExerciseNow[]):
     ...(entry.news == null ? [say('not-done.news')] : []),
     ...(didWork && entry.didExtra === null ? [say('not-done.extra')] : []),
     ...(didWork ? [say('not-done.burn')] : []),
+    ...(didWork && asksTwoHours ? [say('not-done.two-hours')] : []),
   ];
 };

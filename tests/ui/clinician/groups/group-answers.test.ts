@@ -196,7 +196,7 @@ describe('the entry', () => {
     expect(entry.joints).toMatchObject([
       { painBefore: null, painDuring: null, painAfter: null, gaveWay: null },
     ]);
-    expect(notDone(entry, exercisesNow(today, open)).join('; ')).toMatch(
+    expect(notDone(entry, exercisesNow(today, open), today).join('; ')).toMatch(
       /^2 of 3 sets of .*; pain before, right knee; highest pain, right knee; pain after, right knee; giving way, right knee; more than planned/,
     );
   });

@@ -97,6 +97,13 @@ describe('the page of a group hour', () => {
     expect(html).toMatch(/Not done or not said: 1 of 3 sets of [^;]*; muscle burn is not asked here\./);
   });
 
+  it('says that pain two hours later is not asked, where the clinic asks for it after other sessions', () => {
+    const all = { hour: 'h1', ...before, ...sets, ...after, finished: 'yes' };
+    const asking = { ...today, asksTwoHours: true };
+    expect(page([person({ typed: all, today: asking })])).toContain('pain two hours later is not asked');
+    expect(page([person({ typed: all })])).not.toContain('two hours');
+  });
+
   it('of a sign told and not on record says what to do and that nobody else can see it, and not that it was reported', () => {
     const html = page([typed({ ...none, signs: 'chest-pain' })]);
     expect(html).toContain('Ring 112 now');

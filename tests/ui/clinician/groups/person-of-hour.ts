@@ -55,6 +55,7 @@ export const today: GroupPerson['today'] = {
   isShortSigns: true,
   hasCuff: false,
   asksPregnancy: false,
+  asksTwoHours: false,
   isSentToday: false,
   told: ['Do the same again.'],
   decided: [],

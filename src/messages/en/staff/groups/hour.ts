@@ -127,6 +127,7 @@ export const words = {
   'not-done.other-joint': 'another joint',
   'not-done.extra': 'more than planned',
   'not-done.burn': 'muscle burn is not asked here',
+  'not-done.two-hours': 'pain two hours later is not asked after a group hour',
   waits:
     'Not saved yet: the clinic’s server does not answer. It stands on this page alone and is sent by itself as soon as there is a signal. Keep the page open.',
   'waits.now': 'Send now',
