@@ -19,7 +19,7 @@ import {
   twoClinics,
 } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
-import { typedFrom } from '#ui/clinician/groups/correcting.ts';
+import { personNow, typedFrom } from '#ui/clinician/groups/correcting.ts';
 import { entryOf } from '#ui/clinician/groups/group-entry.ts';
 
 let store: Store;
@@ -211,6 +211,25 @@ describe('a session done in a group hour', () => {
       { day: '2026-03-02', name: 'Ada Verrin', did: 'supervised' },
       { day: '2026-03-02', name: 'Bo Halse', did: 'corrected' },
     ]);
+  });
+
+  it('that eased the dose back is corrected as work of the dose it was done under, with every set of it', async () => {
+    const sets = [1, 2, 3].map((set) => ({
+      ...{ ...item, set, repetitions: 20, loadKg: 4, reserve: 2 },
+      ...{ stopReason: 'none', easier: false },
+    }));
+    const joints = [{ ...hurt, painDuring: 6, painAfter: 6, joint: 'right-knee' as const }];
+    await send({ sets, joints });
+    const eased = await me();
+    expect(eased.session?.next).toMatchObject([{ decision: 'ease-back', effect: 'acts-at-once' }]);
+    expect(eased.today.exercises[0]?.prescriptionId).not.toBe(item.prescriptionId);
+    const typed = { ...typedFrom(eased.session!.entry, 'second'), extra: 'yes' };
+    const put = entryOf(personNow(eased, typed), typed, { now: start });
+    await sessions().send({ hourId, patientId: at.patientId, entry: put });
+    const after = (await me()).session!.entry;
+    expect(after).toMatchObject({ entryId: 'second', didExtra: true });
+    expect(after.sets).toEqual(eased.session!.entry.sets);
+    expect(after.sets).toHaveLength(3);
   });
 
   it('is corrected on a later day as one of its own day', async () => {
