@@ -39,7 +39,7 @@ export const words = {
   'next.none': 'No review is booked.',
   'next.change': 'Change the booking',
   'next.book': 'Book the next review',
-  'supervised.line-by': 'Entered by {name}, who supervised the session.',
+  'supervised.line': 'Entered by {name}, who supervised the session.',
   'corrected.line-by': 'Corrected by {name}.',
   'corrected.line': 'Corrected by the patient on the same day: {changes}.',
   'corrected.change': '{name} {to}, before {from}',

@@ -49,7 +49,10 @@ const corrections = (review: ReviewProps['review']): ReadonlyMap<string, readonl
 const supervised = (review: ReviewProps['review']): ReadonlyMap<string, readonly string[]> => {
   const lines = new Map<string, readonly string[]>();
   for (const { day, name, did } of review.supervised)
-    lines.set(day, [...(lines.get(day) ?? []), say(`${did}.line-by`, { name })]);
+    lines.set(day, [
+      ...(lines.get(day) ?? []),
+      say(did === 'supervised' ? 'supervised.line' : 'corrected.line-by', { name }),
+    ]);
   return lines;
 };
 
