@@ -1,6 +1,6 @@
 /** What a patient's phone sends for one day of a diary. */
 import type { Joint } from '#core/exercises/joints.ts';
-import { machineOf } from '#core/prescribing/loads-at-place.ts';
+import { machineOf } from '#core/prescribing/place-of-dose.ts';
 import { linesOn } from '#core/prescribing/programme/planned-sessions.ts';
 import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/entries.ts';
 import { askedInSession } from '#core/record/followed-joints.ts';

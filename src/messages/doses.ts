@@ -1,7 +1,7 @@
 /** A dose in plain words, for the phone and for paper: the main figure, then what goes with it. */
 import { heldSeconds, markOf, prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
-import { machineOf } from '#core/prescribing/loads-at-place.ts';
+import { machineOf } from '#core/prescribing/place-of-dose.ts';
 import { markedThing } from '#core/prescribing/variation/held.ts';
 import type { pages } from './en/pages.ts';
 import type { Args } from './sentence.ts';

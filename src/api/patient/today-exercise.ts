@@ -2,7 +2,7 @@
 
 import { cautionsOn } from '#core/episode/limit-cautions.ts';
 import type { Plan, PlanItem } from '#core/plan/plan.ts';
-import { machineOf } from '#core/prescribing/loads-at-place.ts';
+import { machineOf } from '#core/prescribing/place-of-dose.ts';
 import { exerciseWeekdays } from '#core/prescribing/programme/exercise-weekdays.ts';
 import { type Programme, type Weekday, weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { isNewDose } from '#core/prescribing/programme/urine-question.ts';

@@ -3,7 +3,8 @@
  * for what cannot be done, and nobody beside the machine picks another load. The easier session counts as well,
  * since an answer about pain must always have one to fall to.
  */
-import { goneFromMachine, type LoadsByPlace, machineOf } from '../prescribing/loads-at-place.ts';
+import { goneFromMachine, type LoadsByPlace } from '../prescribing/loads-at-place.ts';
+import { machineOf } from '../prescribing/place-of-dose.ts';
 import type { PrescriptionVersion } from '../record/record.ts';
 import type { PlanReason } from './plan.ts';
 

@@ -5,7 +5,7 @@
 import { changesBetween, heldSeconds, shareOf } from '../decision/dose/volume.ts';
 import { changeText, sameAgain } from './changes-in-words.ts';
 import type { Cuff, Dose, OcclusionDose } from './dose.ts';
-import { machineOf } from './loads-at-place.ts';
+import { machineOf } from './place-of-dose.ts';
 
 export interface DoseDifference {
   readonly text: string;

@@ -3,7 +3,7 @@ import { changesBetween, heldSeconds, markOf, prescribedLoadKg } from '../decisi
 import { exerciseTitle } from '../exercises/catalogue.ts';
 import { massInWords } from '../review/plain-words.ts';
 import type { Dose } from './dose.ts';
-import { machineOf } from './loads-at-place.ts';
+import { machineOf } from './place-of-dose.ts';
 
 const repetitionsInShort = (dose: Dose): string => {
   if (dose.method === 'occlusion') return dose.scheme.join(' / ');

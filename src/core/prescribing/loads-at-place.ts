@@ -6,7 +6,8 @@
 import { type ClinicMachine, machineLoadsKg } from '../clinic/machine.ts';
 import { exerciseById } from '../exercises/catalogue.ts';
 import { milligrams } from '../units/units.ts';
-import type { Dose, DoseMachine } from './dose.ts';
+import type { Dose } from './dose.ts';
+import { machineOf } from './place-of-dose.ts';
 
 export interface LoadsByPlace {
   /** Loads the patient owns, kg. */
@@ -14,17 +15,6 @@ export interface LoadsByPlace {
   /** Machines of the clinic, retired ones among them; left out = none. */
   readonly machines?: readonly ClinicMachine[];
 }
-
-/** The machine of the clinic on which a dose is done; null = at home. */
-export const machineOf = (dose: Dose): DoseMachine | null =>
-  dose.method === 'low-load' ? (dose.machine ?? null) : null;
-
-/** Done only with a clinician there, who chooses the day: a cuff that asks for it, and every machine of the clinic. */
-export const isWithClinicianAlone = (dose: Dose): boolean =>
-  machineOf(dose) !== null || (dose.method === 'occlusion' && dose.supervised);
-
-/** Kilograms of two places do not compare. */
-export const isSamePlace = (one: Dose, other: Dose): boolean => machineOf(one)?.id === machineOf(other)?.id;
 
 const machineWith = ({ machines = [] }: LoadsByPlace, id: string): ClinicMachine | undefined =>
   machines.find((machine) => machine.id === id);

@@ -3,7 +3,7 @@ import { nextLimitFrom } from '#core/decision/dose/limits.ts';
 import { daysOff } from '#core/episode/episode-status.ts';
 import { asksNothing } from '#core/episode/suspensions.ts';
 import { openSigns } from '#core/plan/plan.ts';
-import { isWithClinicianAlone } from '#core/prescribing/loads-at-place.ts';
+import { isWithClinicianAlone } from '#core/prescribing/place-of-dose.ts';
 import { exerciseWeekdays } from '#core/prescribing/programme/exercise-weekdays.ts';
 import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
 import { addDays, type Day } from '#core/time/day.ts';

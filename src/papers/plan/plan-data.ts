@@ -2,7 +2,7 @@
 import { redFlagClasses, redFlagOfCuff } from '#core/decision/facts/facts.ts';
 import { isRest } from '#core/decision/left-of-today.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
-import { isWithClinicianAlone } from '#core/prescribing/loads-at-place.ts';
+import { isWithClinicianAlone } from '#core/prescribing/place-of-dose.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import { type DoseSpeech, doseLines, doseTitle, loadText } from '#messages/doses.ts';
 import type { planPaper } from '#messages/en/sentences/papers/plan.ts';

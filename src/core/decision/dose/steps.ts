@@ -11,10 +11,10 @@ import type {
   RepetitionBand,
   VariationDose,
 } from '#core/prescribing/dose.ts';
-import { machineOf } from '#core/prescribing/loads-at-place.ts';
 import { nextOwnedLoad } from '#core/prescribing/low-load/load-step.ts';
 import { percentOfOneRepMax } from '#core/prescribing/occlusion/limits.ts';
 import { restrictionSeconds } from '#core/prescribing/occlusion/restriction-time.ts';
+import { machineOf } from '#core/prescribing/place-of-dose.ts';
 import { markKept } from '#core/prescribing/variation/held.ts';
 import { milligrams } from '#core/units/units.ts';
 import type { Step } from '../answers.ts';

@@ -1,6 +1,6 @@
 /** How much a dose is: repetitions asked times the load moved, so that two doses can be compared. */
 import type { Dose, VariationDose } from '#core/prescribing/dose.ts';
-import { isSamePlace } from '#core/prescribing/loads-at-place.ts';
+import { isSamePlace } from '#core/prescribing/place-of-dose.ts';
 
 /** A rise of load over so many percent is a large step and named as one: common practice, no source. */
 export const largeStepPercent = 10;

@@ -1,7 +1,7 @@
 /** Days a week a dose is prescribed for, held against the days the planned week gives its line. */
 import type { Day } from '#core/time/day.ts';
 import type { Dose } from '../dose.ts';
-import { isWithClinicianAlone } from '../loads-at-place.ts';
+import { isWithClinicianAlone } from '../place-of-dose.ts';
 import { type Programme, weekdaysOf } from './planned-sessions.ts';
 
 /** How many days the week that holds gives a line, a new one (null) none; null = no week was planned. */

@@ -5,7 +5,7 @@
  * sessions a week; no source). What is done only with a clinician beside the patient is left out: that
  * clinician chooses the day. It says nothing of which days suit the patient.
  */
-import { isWithClinicianAlone } from '../loads-at-place.ts';
+import { isWithClinicianAlone } from '../place-of-dose.ts';
 import type { Weekday } from './planned-sessions.ts';
 import { laidOut, weekTemplates } from './templates.ts';
 import { type PlannedExercise, weekdays } from './week-plan.ts';
