@@ -55,7 +55,7 @@ export interface SetDone {
   readonly isWhole: boolean;
 }
 
-export type SavedSet = Omit<SessionEntry['sets'][number], 'itemId'>;
+type SavedSet = Omit<SessionEntry['sets'][number], 'itemId'>;
 
 export interface ExerciseNow {
   readonly exercise: ExerciseOfPerson;

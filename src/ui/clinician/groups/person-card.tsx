@@ -137,6 +137,18 @@ const Asked = (props: CardProps) => {
   }
 };
 
+const Told = ({ told, stage }: Pick<CardProps, 'stage'> & { readonly told: readonly string[] }) =>
+  told.length > 0 && stage !== 'sent' ? (
+    <details className="disclosure" open={stage === 'signs' || stage === 'stopped'}>
+      <summary>{say('told.title')}</summary>
+      <ul className="small">
+        {told.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </details>
+  ) : null;
+
 export const PersonCard = (props: CardProps) => {
   const { person, typed, stage, clock, isOpen, problem, kept } = props;
   const { session, today, patientId } = person;
@@ -162,16 +174,7 @@ export const PersonCard = (props: CardProps) => {
       ) : null}
       {today.isSentToday && !session ? <p className="small">{say('sent-today')}</p> : null}
       {isAsked ? <Asked {...props} /> : null}
-      {today.told.length > 0 && stage !== 'sent' ? (
-        <details className="disclosure" open={stage === 'signs' || stage === 'stopped'}>
-          <summary>{say('told.title')}</summary>
-          <ul className="small">
-            {today.told.map((text) => (
-              <li key={text}>{text}</li>
-            ))}
-          </ul>
-        </details>
-      ) : null}
+      <Told told={today.told} stage={stage} />
       {['sent', 'stopped', 'reporting', 'waiting'].includes(stage) ? null : <Plan {...props} />}
       {isAsked && stage === 'work' ? <Work {...props} /> : null}
       {isAsked && stage === 'after' ? (
