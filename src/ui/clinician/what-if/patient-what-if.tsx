@@ -6,7 +6,6 @@ import { say } from '#messages/en/staff/review/what-if.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorMessage } from '#ui/design-system/error-message.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
-import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { WhatIfView } from '#ui/design-system/what-if/what-if-view.tsx';
 import type { ReplaySettings, WhatIfOfPatient } from '../answers.ts';
@@ -43,7 +42,7 @@ export const PatientWhatIf = (props: PatientWhatIfProps) => {
   const { patientId, settings, typed, found, refused } = props;
   return (
     <div className="stack">
-      <PageHeading>{say('title')}</PageHeading>
+      <h2>{say('title')}</h2>
       <p>
         <a href={`/patients/${patientId}/review`}>{say('back')}</a>
       </p>
