@@ -121,7 +121,7 @@ describe('before numbers are changed', () => {
     expect(differing.length).toBeGreaterThan(0);
     for (const one of differing) {
       expect(one).toMatchObject({ looked: decisions.length, patients: 1 });
-      expect(one.lines.every((line) => line.name === 'Person, Test')).toBe(true);
+      expect(one.lines.every((line) => line.name === 'Test Person')).toBe(true);
       expect(one.bolder + one.moreCautious).toBe(one.lines.length);
       const marked = one.weeks.reduce((sum, week) => sum + week.bolder + week.moreCautious, 0);
       expect(marked).toBe(one.lines.length);
