@@ -38,7 +38,7 @@ const wordColumns = (['pause', 'ease-back', 'hold', 'progress'] as const).map((k
 const ByWord = ({ bolderTo, moreCautiousTo }: WhatIfShown) => (
   <DataTable
     caption={say('by-word')}
-    columns={[{ key: 'way', title: '' }, ...wordColumns]}
+    columns={[{ key: 'way', title: say('way') }, ...wordColumns]}
     rows={(['more-cautious', 'bolder'] as const).map((way) => ({
       key: way,
       cells: [

@@ -35,6 +35,7 @@ export const words = {
     other:
       '{differing} days would have differed, of {patients} patients: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
   },
+  way: 'Which way',
   'way.more-cautious': 'More cautious',
   'way.bolder': 'Bolder',
   'by-word': 'Days by what they would have been',
