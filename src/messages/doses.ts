@@ -2,7 +2,7 @@
 import { heldSeconds, markOf, prescribedLoadKg } from '#core/decision/dose/volume.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { machineOf } from '#core/prescribing/place-of-dose.ts';
-import { markedThing } from '#core/prescribing/variation/held.ts';
+import { markedThing } from '#core/prescribing/variation/marked-things.ts';
 import type { pages } from './en/pages.ts';
 import type { Args } from './sentence.ts';
 

@@ -7,21 +7,10 @@ import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Refusal } from '#core/outcome.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
+import { markedThing } from './marked-things.ts';
 import type { VariationDoseInput } from './variation-dose-input.ts';
 
 export const isHeld = (exerciseId: string): boolean => exerciseById(exerciseId)?.isHeld ?? false;
-
-const marked: Readonly<Record<string, 'putty' | 'ring' | 'band'>> = {
-  band: 'band',
-  'exercise putty': 'putty',
-  'soft rubber ring': 'ring',
-};
-
-/** What the number stands on; null where nothing of the exercise carries one. */
-export const markedThing = (exerciseId: string): 'putty' | 'ring' | 'band' | null =>
-  exerciseById(exerciseId)
-    ?.equipment.map((need) => marked[need])
-    .find((thing) => thing !== undefined) ?? null;
 
 /** Moved to another exercise; a number of putty says nothing of a band, so it stays only on a thing of its kind. */
 export const markKept = (dose: VariationDose, exerciseId: string): VariationDose => {

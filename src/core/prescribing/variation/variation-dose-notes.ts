@@ -7,7 +7,7 @@ import type { Note } from '#core/outcome.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
 import { handEvidence } from './hand-evidence.ts';
-import { markedThing } from './held.ts';
+import { markedThing } from './marked-things.ts';
 
 interface NoteContext {
   readonly dose: VariationDose;

@@ -10,7 +10,8 @@ import {
 import type { Method } from '#core/prescribing/methods.ts';
 import { occlusionScheme, occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import { mayAddLoad } from '#core/prescribing/variation/added-load.ts';
-import { isHeld, markedThing } from '#core/prescribing/variation/held.ts';
+import { isHeld } from '#core/prescribing/variation/held.ts';
+import { markedThing } from '#core/prescribing/variation/marked-things.ts';
 import { say } from '#messages/en/staff/prescribing.ts';
 import type { Typed } from '../forms/typed.ts';
 import { isOnMachine } from './place/machines.ts';

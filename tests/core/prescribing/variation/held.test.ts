@@ -4,7 +4,8 @@ import { exercises, exercisesInFamily } from '#core/exercises/catalogue.ts';
 import { changesFromInForce } from '#core/prescribing/changes-from-in-force.ts';
 import { doseInShort, setsInShort } from '#core/prescribing/dose-in-short.ts';
 import { requestOfDose } from '#core/prescribing/request-of-dose.ts';
-import { markedThing, markKept } from '#core/prescribing/variation/held.ts';
+import { markKept } from '#core/prescribing/variation/held.ts';
+import { markedThing } from '#core/prescribing/variation/marked-things.ts';
 import { variationSettings } from '#core/prescribing/variation/settings.ts';
 import { proposeVariationDose } from '#core/prescribing/variation/variation-dose.ts';
 import type { VariationDoseInput } from '#core/prescribing/variation/variation-dose-input.ts';
@@ -105,6 +106,14 @@ describe('a dose of holds', () => {
 });
 
 describe('a mark', () => {
+  it('has its number on what the catalogue names as equipment, of every exercise', () => {
+    const equipment = { band: 'band', 'exercise putty': 'putty', 'soft rubber ring': 'ring' } as const;
+    for (const { id, equipment: needs } of exercises) {
+      const named = Object.entries(equipment).find(([need]) => needs.includes(need as never));
+      expect([id, markedThing(id)]).toEqual([id, named?.[1] ?? null]);
+    }
+  });
+
   it('goes with putty, rings and bands alone, and is said without a force', () => {
     expect(markedThing('putty-squeeze')).toBe('putty');
     expect(markedThing('thumb-out-ring')).toBe('ring');
