@@ -13,23 +13,19 @@ const cellOf = ({ kind }: RecordColumn, value: unknown): Cell => {
   return typeof value === 'number' ? value : String(value);
 };
 
-/**
- * Where nobody answered, the record keeps the more cautious answer and a mark beside it; a file for others says that it
- * is empty.
- */
-const asAnswered = (table: string, row: Row): Row => {
-  if (table !== 'training_session') return row;
-  const { didExtra, didExtraUnanswered, reportedNew, news, otherJointWorse } = row;
-  const isNewsOpen = news === null && otherJointWorse === null;
-  return {
-    ...row,
-    didExtra: didExtraUnanswered ? null : didExtra,
-    reportedNew: isNewsOpen ? null : reportedNew,
-  };
-};
+/** Of a column with such a mark beside it the record keeps the more cautious answer where nobody gave one. */
+const markOf = (name: string): string => `${name}Unanswered`;
 
-/** What may be empty in the file though the record keeps an answer there. */
-const openInFile: readonly string[] = ['didExtra', 'reportedNew'];
+/** Something new is told by what was ticked; where nobody was asked, it is no answer either. */
+const isNewsOpen = ({ news, otherJointWorse }: Row): boolean => news === null && otherJointWorse === null;
+
+/** The value as it was answered, so that a file for others is empty where nobody answered. */
+const answered = (row: Row, name: string): unknown =>
+  row[markOf(name)] || (name === 'reportedNew' && isNewsOpen(row)) ? null : row[name];
+
+/** Whether it may be empty in the file, though the record keeps an answer there. */
+const mayStayOpen = ({ name, mayBeEmpty }: RecordColumn, columns: readonly RecordColumn[]): boolean =>
+  mayBeEmpty || name === 'reportedNew' || columns.some((one) => one.name === markOf(name));
 
 export const headOf = (table: string): string =>
   csvLines([['patientId', ...(recordColumns[table] ?? []).map(({ name }) => name)]]);
@@ -47,9 +43,7 @@ export const personTables = (patientId: string, rows: RecordRows): readonly Tabl
     const columns = recordColumns[table] ?? [];
     if (own.length === 0) return [];
     const lines = csvLines(
-      own
-        .map((row) => asAnswered(table, row))
-        .map((row) => [patientId, ...columns.map((column) => cellOf(column, row[column.name]))]),
+      own.map((row) => [patientId, ...columns.map((column) => cellOf(column, answered(row, column.name)))]),
     );
     return [{ table, rows: own.length, lines }];
   });
@@ -81,9 +75,9 @@ export const dictionary = (): string =>
     ['table', 'a row is', 'column', 'kind', 'unit or scale', 'may be empty', 'one of'],
     ...Object.entries(tables).flatMap(([table, about]) => [
       [table, about, 'patientId', 'text', '', 'no', ''],
-      ...(recordColumns[table] ?? []).map((column): Cell[] => [
+      ...(recordColumns[table] ?? []).map((column, _place, columns): Cell[] => [
         ...[table, about, column.name, kindInWords[column.kind], unitOf(column)],
-        ...[column.mayBeEmpty || openInFile.includes(column.name) ? 'yes' : 'no', column.words.join(' | ')],
+        ...[mayStayOpen(column, columns) ? 'yes' : 'no', column.words.join(' | ')],
       ]),
     ]),
   ]);

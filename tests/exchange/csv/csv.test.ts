@@ -82,6 +82,18 @@ describe('a record as CSV', () => {
     expect(of({ ...unasked, news: [] })).toMatchObject({ reportedNew: 'no' });
   });
 
+  it('is no answer of a joint that gave way either, and the dictionary says that it may be empty', () => {
+    const [joint] = record.rows.session_joint;
+    const given = (gaveWayUnanswered: boolean) => {
+      const rows = { ...record.rows, session_joint: [{ ...joint!, gaveWay: true, gaveWayUnanswered }] };
+      const [one] = personTables('p', rows).filter(({ table }) => table === 'session_joint');
+      return read(headOf('session_joint') + one!.lines)[0]!.gaveWay;
+    };
+    expect([given(true), given(false)]).toEqual(['', 'yes']);
+    const told = read(dictionary()).filter(({ column }) => column === 'gaveWay' || column === 'didExtra');
+    expect(told.map((row) => row['may be empty'])).toEqual(told.map(() => 'yes'));
+  });
+
   it('explains every column of every table, with its unit and the words it keeps to', () => {
     const rows = read(dictionary());
     const named = new Set(rows.map(({ table, column }) => `${table}.${column}`));
