@@ -1,6 +1,5 @@
 /** What other settings would have said of everybody of the clinic, as a page shows it: counts, and days by name. */
 import { z } from 'zod';
-import { daysIn } from '#core/decision/what-if/what-if.ts';
 import type { Access } from '#data/access.ts';
 import { digestOfIds, noteRead } from '#data/audit/audit.ts';
 import { namesOpenToMe } from '#data/clinic/incidents.ts';
@@ -9,29 +8,13 @@ import type { ClinicWhatIf } from '#data/replay/what-if.ts';
 import { whatIfOnThread } from '#data/replay/what-if-jobs.ts';
 import { Problem } from '../../errors.ts';
 import type { Person } from '../../person.ts';
+import { countsOf, lineOf } from './shown.ts';
 
 /** By which whoever asked hears how far it is, and stops it. */
 export const jobName = z.string().min(1).max(64);
 
 /** Most lines shown by name; the counts are of all. */
 const mostLines = 200;
-
-const countsOf = ({ days: _days, ...found }: ClinicWhatIf) => {
-  const bolder = daysIn(found.bolder);
-  const moreCautious = daysIn(found.moreCautious);
-  return {
-    since: found.since,
-    weeks: found.byWeek,
-    looked: found.looked,
-    differing: bolder + moreCautious + found.other,
-    bolder,
-    moreCautious,
-    other: found.other,
-    bolderTo: found.bolder,
-    moreCautiousTo: found.moreCautious,
-    patients: found.patients,
-  };
-};
 
 /** Days of those alone whose records the caller may open; how many people are kept to other care teams is said. */
 const linesOf = async (access: Access, { days }: ClinicWhatIf) => {
@@ -41,15 +24,7 @@ const linesOf = async (access: Access, { days }: ClinicWhatIf) => {
   const shown = told.filter(({ patientId }) => names.has(patientId)).slice(-mostLines);
   const ids = shown.map(({ patientId }) => patientId);
   noteRead(access, { subject: 'what-if', detail: { count: ids.length, ids: digestOfIds(ids) } });
-  const lines = shown.map(({ patientId, joint, day, before, after, rules }) => ({
-    patientId,
-    name: names.get(patientId) ?? '',
-    joint,
-    day,
-    before: before.decision,
-    after: after.decision,
-    rules,
-  }));
+  const lines = shown.map((one) => lineOf(one, one.patientId, names.get(one.patientId) ?? ''));
   return { lines, closed: people.size - names.size };
 };
 
@@ -63,5 +38,5 @@ export const whatIfOfEverybody = async (
   const found = await whatIfOnThread(access, { moved, weeks }, job);
   if (!found) throw new Problem('conflict', 'It was stopped, and nothing was worked out.');
   const told = person.role === 'clinician' ? await linesOf(access, found) : { lines: [], closed: 0 };
-  return { ...countsOf(found), ...told };
+  return { ...countsOf(found), patients: found.patients, ...told };
 };

@@ -1,7 +1,6 @@
 /** Looking back under other settings: of one person at once, of everybody on a thread that tells how far it is. */
 import { z } from 'zod';
 import { engineSettings, engineSettingValues } from '#core/decision/settings.ts';
-import { daysIn } from '#core/decision/what-if/what-if.ts';
 import { isBeyondDecisions } from '#core/decision/what-if/what-if-fields.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { mostWeeks, usualWeeks, whatIfOf } from '#data/replay/what-if.ts';
@@ -10,6 +9,7 @@ import { Problem } from '../../errors.ts';
 import { movedFrom } from '../../inputs/what-if.ts';
 import { clinicianProcedure, recordProcedure, router, staffProcedure } from '../../trpc.ts';
 import { jobName, whatIfOfEverybody } from './everybody.ts';
+import { countsOf, lineOf } from './shown.ts';
 
 const weeks = z.number().int().min(1).max(mostWeeks).default(usualWeeks);
 
@@ -30,18 +30,11 @@ export const replayRouter = router({
 
   ofPatient: recordProcedure.input(z.object({ moved: z.unknown(), weeks })).query(async ({ ctx, input }) => {
     const asked = { moved: moved(input.moved), weeks: input.weeks };
-    const { days, byWeek, ...found } = await whatIfOf(ctx.access, ctx.patient.id, asked);
-    const bolder = daysIn(found.bolder);
-    const moreCautious = daysIn(found.moreCautious);
+    const found = await whatIfOf(ctx.access, ctx.patient.id, asked);
     return {
-      ...{ since: found.since, looked: found.looked, other: found.other, weeks: byWeek },
-      ...{ bolder, moreCautious, differing: bolder + moreCautious + found.other },
-      ...{ bolderTo: found.bolder, moreCautiousTo: found.moreCautious },
-      patients: days.length > 0 ? 1 : 0,
-      lines: days.map(({ joint, day, before, after, rules }) => ({
-        ...{ patientId: ctx.patient.id, name: '', joint, day, rules },
-        ...{ before: before.decision, after: after.decision },
-      })),
+      ...countsOf(found),
+      patients: found.days.length > 0 ? 1 : 0,
+      lines: found.days.map((one) => lineOf(one, ctx.patient.id, '')),
     };
   }),
 
