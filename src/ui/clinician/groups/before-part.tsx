@@ -1,12 +1,13 @@
 'use client';
 /** Asked before the work: pain now of each joint, and whether all is as usual, as on the phone. */
 import type { Joint } from '#core/exercises/joints.ts';
-import { newsKinds } from '#core/record/entry-words.ts';
+import { type News as Kind, newsKinds } from '#core/record/entry-words.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckField } from '#ui/design-system/checkbox-group.tsx';
-import { flagsText, isAnsweredBefore, notSaid, painName } from './group-answers.ts';
+import { listText } from '../forms/sent/sent-form.ts';
+import { isAnsweredBefore, notSaid, painName, ticksIn } from './group-answers.ts';
 import type { PersonPart } from './person-props.ts';
 import { Presses, PressRow } from './press-row.tsx';
 import { sayQuestion } from './sign-questions.ts';
@@ -48,12 +49,10 @@ const worded = (value: string): string => value.replaceAll('-', ' ');
 
 /** With the last tick taken away it is open again, and not "nothing new". */
 const ticked = (kinds: readonly string[]): string | undefined =>
-  kinds.length === 0 ? undefined : flagsText(kinds);
+  kinds.length === 0 ? undefined : listText(kinds);
 
 const News = ({ person, typed, press }: PersonPart) => {
-  const chosen = (typed.news ?? '')
-    .split('~')
-    .filter((one) => one !== '' && one !== 'none' && one !== notSaid);
+  const chosen = ticksIn<Kind>(typed.news) ?? [];
   const asked = newsKinds.filter((kind) => kind !== 'pregnancy' || person.today.asksPregnancy);
   return (
     <fieldset className="press-row">

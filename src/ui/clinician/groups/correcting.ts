@@ -1,10 +1,10 @@
 /** A saved session put right: as it would have been pressed, and with the doses it was done under. */
 import type { SessionEntry } from '#core/record/entries.ts';
 import type { GroupPerson } from '../answers.ts';
+import { listText } from '../forms/sent/sent-form.ts';
 import {
   asName,
   effortName,
-  flagsText,
   gaveWayName,
   notSaid,
   painName,
@@ -74,7 +74,7 @@ const signTexts = ({ redFlags, signsAsked = [] }: SessionEntry): Typed =>
         signsAsked.flatMap(({ moment, form }) => {
           const name = moment === 'morning' ? null : signNames[moment];
           if (name === null) return [];
-          return [[name, flagsText(redFlags)], ...(form === 'list' ? [] : [[`${name}-form`, 'short']])];
+          return [[name, listText(redFlags)], ...(form === 'list' ? [] : [[`${name}-form`, 'short']])];
         }),
       );
 
@@ -94,7 +94,7 @@ export const typedFrom = (entry: SessionEntry, entryId: string): Typed => {
     finished: 'yes',
     usual: isUsual ? 'yes' : 'no',
     relief: answerText(entry.extraPainRelief),
-    news: entry.news === null || entry.news === undefined ? notSaid : flagsText(entry.news),
+    news: entry.news === null || entry.news === undefined ? notSaid : listText(entry.news),
     'other-joint': answerText(entry.otherJointWorse),
     right: isRight ? 'yes' : 'no',
     extra: answerText(entry.didExtra),

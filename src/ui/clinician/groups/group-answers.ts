@@ -10,6 +10,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import { type Dose, repetitionsOfSet } from '#core/prescribing/dose.ts';
 import type { SessionEntry } from '#core/record/entries.ts';
 import type { GroupPerson } from '../answers.ts';
+import { listFrom } from '../forms/sent/sent-form.ts';
 
 export type Typed = Readonly<Record<string, string>>;
 export type TodayOfPerson = GroupPerson['today'];
@@ -17,7 +18,6 @@ type ExerciseOfPerson = TodayOfPerson['exercises'][number];
 
 /** Said to be open; no answer to the engine, and asked no more. */
 export const notSaid = 'not-said';
-const separator = '~';
 
 export const setName = (itemId: string, set: number): string => `set:${itemId}:${set}`;
 export const effortName = (itemId: string, set: number): string => `effort:${itemId}:${set}`;
@@ -33,12 +33,9 @@ export const takeName = (itemId: string): string => `take:${itemId}`;
 export const painName = (when: 'before' | 'during' | 'after', joint: Joint): string => `${when}:${joint}`;
 export const gaveWayName = (joint: Joint): string => `gave-way:${joint}`;
 
-export const flagsText = (flags: readonly string[]): string =>
-  flags.length === 0 ? 'none' : flags.join(separator);
-
-/** null = not asked yet. */
-export const flagsIn = (text: string | undefined): readonly RedFlag[] | null =>
-  text === undefined ? null : text === 'none' ? [] : (text.split(separator) as RedFlag[]);
+/** What was ticked of a list; null = not asked yet, or said to be open. */
+export const ticksIn = <T extends string>(text: string | undefined): readonly T[] | null =>
+  text === undefined || text === notSaid ? null : (listFrom(text) as T[]);
 
 export const scoreIn = (text: string | undefined): number | null =>
   text === undefined || text === notSaid ? null : Number(text);
@@ -152,7 +149,7 @@ export type Stage = 'stopped' | 'reporting' | 'waiting' | 'signs' | 'before' | '
 
 /** Warning signs that were told and not sent yet. */
 export const toldIn = (typed: Typed): readonly RedFlag[] =>
-  [typed.signs, typed['signs-now'], typed['signs-after']].flatMap((text) => flagsIn(text) ?? []);
+  [typed.signs, typed['signs-now'], typed['signs-after']].flatMap((text) => ticksIn<RedFlag>(text) ?? []);
 
 /** Where the person stands: warning signs first of all. */
 export const stageOf = ({ today, session }: Pick<GroupPerson, 'today' | 'session'>, typed: Typed): Stage => {

@@ -9,16 +9,15 @@ import {
   answerIn,
   type ExerciseNow,
   exercisesNow,
-  flagsIn,
   gaveWayName,
   isShort,
   loadKgOf,
-  notSaid,
   painName,
   type SetDone,
   scoreIn,
   stopName,
   type Typed,
+  ticksIn,
 } from './group-answers.ts';
 
 const reasonOf = (said: string | undefined, isAsked: boolean): StopReason =>
@@ -50,15 +49,12 @@ const setsOf = (now: ExerciseNow, typed: Typed): SessionEntry['sets'] =>
     };
   });
 
-const newsIn = (text: string | undefined): readonly News[] | null =>
-  text === undefined || text === notSaid ? null : text === 'none' ? [] : (text.split('~') as News[]);
-
 /** An empty list says "asked, and none": before the work, and after it where there was any. */
 const redFlagsOf = (typed: Typed, didWork: boolean): SessionEntry['redFlags'] => {
   const [before, now, after] = [
-    flagsIn(typed.signs),
-    flagsIn(typed['signs-now']),
-    flagsIn(typed['signs-after']),
+    ticksIn<RedFlag>(typed.signs),
+    ticksIn<RedFlag>(typed['signs-now']),
+    ticksIn<RedFlag>(typed['signs-after']),
   ];
   const told: readonly RedFlag[] = [...new Set([...(before ?? []), ...(now ?? []), ...(after ?? [])])];
   return told.length > 0 || (before !== null && (after !== null || !didWork)) ? [...told] : null;
@@ -102,7 +98,7 @@ export const entryOf = (
     beganAt,
     endedAt: Math.max(beganAt, Number(typed.ended ?? now)),
     didExtra: answerIn(typed.extra),
-    news: newsIn(typed.news)?.slice() ?? null,
+    news: ticksIn<News>(typed.news)?.slice() ?? null,
     otherJointWorse: answerIn(typed['other-joint']),
     stoppedByFlag: (flags ?? []).length > 0,
     limbChecks: [],

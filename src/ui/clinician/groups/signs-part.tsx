@@ -5,7 +5,7 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckField } from '#ui/design-system/checkbox-group.tsx';
-import { flagsText } from './group-answers.ts';
+import { listText } from '../forms/sent/sent-form.ts';
 import type { PersonPart } from './person-props.ts';
 import { familyLines, sayQuestion, signOptions } from './sign-questions.ts';
 
@@ -45,7 +45,7 @@ export const SignsPart = ({ person, name, question, isShort, press, onSlip, onRe
   const options = signOptions(today.hasCuff);
   const lines = isShort ? familyLines(today.hasCuff) : options.map(({ label }) => label);
   const none = () =>
-    press({ [name]: flagsText([]), [`${name}-form`]: isShort && !isTicking ? 'short' : undefined });
+    press({ [name]: listText([]), [`${name}-form`]: isShort && !isTicking ? 'short' : undefined });
   return (
     <fieldset className="press-row">
       <legend>{question}</legend>

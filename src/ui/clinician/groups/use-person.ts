@@ -5,9 +5,10 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import type { GroupPerson } from '../answers.ts';
 import { client } from '../client.ts';
+import { listText } from '../forms/sent/sent-form.ts';
 import { useDraft } from '../forms/use-draft.ts';
 import { personNow, typedFrom } from './correcting.ts';
-import { flagsText, stageOf, type Typed, toldIn } from './group-answers.ts';
+import { stageOf, type Typed, toldIn } from './group-answers.ts';
 import { entryOf } from './group-entry.ts';
 
 interface Told {
@@ -143,7 +144,7 @@ export const usePerson = (first: GroupPerson, at: AtHour) => {
     kept: isDone ? '' : keptWords[draft],
     onSave: () => sendAs({}),
     /** Danger waits for no second press: what was done so far is sent with it. */
-    onReport: (name: string, flags: readonly RedFlag[]) => sendAs({ [name]: flagsText(flags) }),
+    onReport: (name: string, flags: readonly RedFlag[]) => sendAs({ [name]: listText(flags) }),
     onCorrect: () => {
       const { session } = person;
       if (session) setTyped({ hour: hourId, ...typedFrom(session.entry, crypto.randomUUID()) });
