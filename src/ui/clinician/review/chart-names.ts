@@ -34,27 +34,32 @@ const changeText = (change: AnswerChange, review: ReviewProps['review']): string
   return say('corrected.change', { name, from: valueText(change.from), to: valueText(change.to) });
 };
 
-/** A correction by which nothing changed, such as a confirmed time, is none to tell. */
-const corrections = (review: ReviewProps['review']): ReadonlyMap<string, readonly string[]> => {
+type LinesByDay = ReadonlyMap<string, readonly string[]>;
+
+const linesByDay = (told: readonly (readonly [day: string, line: string])[]): LinesByDay => {
   const lines = new Map<string, readonly string[]>();
-  for (const { day, changes } of review.corrected)
-    if (changes.length > 0)
-      lines.set(day, [
-        ...(lines.get(day) ?? []),
-        say('corrected.line', { changes: changes.map((change) => changeText(change, review)).join('; ') }),
-      ]);
+  for (const [day, line] of told) lines.set(day, [...(lines.get(day) ?? []), line]);
   return lines;
 };
 
-const supervised = (review: ReviewProps['review']): ReadonlyMap<string, readonly string[]> => {
-  const lines = new Map<string, readonly string[]>();
-  for (const { day, name, did } of review.supervised)
-    lines.set(day, [
-      ...(lines.get(day) ?? []),
+const correctedInWords = (changes: readonly AnswerChange[], review: ReviewProps['review']): string =>
+  say('corrected.line', { changes: changes.map((change) => changeText(change, review)).join('; ') });
+
+/** A correction by which nothing changed, such as a confirmed time, is none to tell. */
+const corrections = (review: ReviewProps['review']): LinesByDay =>
+  linesByDay(
+    review.corrected
+      .filter(({ changes }) => changes.length > 0)
+      .map(({ day, changes }) => [day, correctedInWords(changes, review)]),
+  );
+
+const supervised = (review: ReviewProps['review']): LinesByDay =>
+  linesByDay(
+    review.supervised.map(({ day, name, did }) => [
+      day,
       say(did === 'supervised' ? 'supervised.line' : 'corrected.line-by', { name }),
-    ]);
-  return lines;
-};
+    ]),
+  );
 
 export const chartNames = ({ review, choice, clock }: ReviewProps): ChartNames => ({
   signers: new Map(
