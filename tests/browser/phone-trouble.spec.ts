@@ -83,6 +83,8 @@ test('a phone without room says so in the middle of the session, and what it cou
   await page.reload();
   await expect(notSaved).toBeHidden();
   await untilReady(page);
+  // The session goes on by itself, once its pages have come: until then today stands there.
+  await expect(page.locator('main h1').first()).not.toHaveText(/Hello /);
   await noRoomFor(page, 'entry:');
   await answerAll(page, (heading) => passTwoMinutes(page, heading));
   await expect(notSaved).toBeVisible();
