@@ -16,8 +16,7 @@ export const words = {
   'booking.change': 'Book another day instead',
   'booking.place-hint': 'Such as the name of the site.',
   'booking.cancel': 'Cancel the booking',
-  'no-detail':
-    'Point at or tap a day, use the buttons to move by day, or use Tab and the arrow keys to move between decisions.',
+  'no-detail': 'Point at or tap a day, or go by the buttons; Tab and the arrow keys go between decisions.',
   'day-before': 'Day before',
   'day-after': 'Day after',
   'whole-decision': 'Whole decision',
@@ -59,8 +58,7 @@ export const words = {
   'what-would-change': 'What would have changed it',
   'what-if': 'What if other values had held',
   calculation: 'Calculation and source',
-  'trends-note':
-    'Calculated for the time, joint and exercise chosen above. It describes and does not predict. No decision uses it.',
+  'trends-note': 'It describes what is chosen above. It predicts and decides nothing.',
   'limb.after': 'two minutes after release',
   'limb.later': 'checked again',
   'limb.usual': 'as usual',

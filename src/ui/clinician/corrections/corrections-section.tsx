@@ -85,15 +85,17 @@ export const CorrectionsSection = (props: CorrectionsSectionProps) => (
   <section className="stack-close screen-only">
     <h2>Corrections</h2>
     <CorrectionsWaiting {...props} />
-    {props.of.map(({ subject, rows }) => (
-      <Disclosure key={subject} summary={say('correct-an-entry', { subject: titles[subject] })}>
-        <ul className="plain-list stack-close">
-          {rows.map((row) => (
-            <Line key={row.id} patientId={props.patientId} day={props.day} subject={subject} row={row} />
-          ))}
-        </ul>
-        {rows.length === 0 ? <p>{say('nothing-is-recorded-yet')}</p> : null}
-      </Disclosure>
-    ))}
+    <div className="opens-in-row">
+      {props.of.map(({ subject, rows }) => (
+        <Disclosure key={subject} summary={say('correct-an-entry', { subject: titles[subject] })}>
+          <ul className="plain-list stack-close">
+            {rows.map((row) => (
+              <Line key={row.id} patientId={props.patientId} day={props.day} subject={subject} row={row} />
+            ))}
+          </ul>
+          {rows.length === 0 ? <p>{say('nothing-is-recorded-yet')}</p> : null}
+        </Disclosure>
+      ))}
+    </div>
   </section>
 );

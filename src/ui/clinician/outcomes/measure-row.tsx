@@ -69,17 +69,15 @@ const Said = ({ line, day, patientId }: Pick<RowProps, 'line' | 'day' | 'patient
   const workings = [...norm.workings, ...change.workings];
   return (
     <div className="stack-close">
-      <p>
+      <p className="measure-verdict">
         <Verdict line={line} day={day} />
-      </p>
-      {line.readings.length > 1 ? <p>{change.sentence}</p> : null}
-      <p className="soft">{norm.sentence}</p>
-      <p className="screen-only">
-        <a href={`/patients/${patientId}/measurements?kind=${line.kind}`}>
+        <a className="screen-only" href={`/patients/${patientId}/measurements?kind=${line.kind}`}>
           {say('again')}
           <span className="visually-hidden">: {line.title}</span>
         </a>
       </p>
+      {line.readings.length > 1 ? <p>{change.sentence}</p> : null}
+      <p className="soft">{norm.sentence}</p>
       {workings.length > 0 ? (
         <Disclosure summary={say('calculation')} isScreenOnly>
           {change.parts ? (

@@ -124,8 +124,8 @@ export const OutcomesScreen = (props: OutcomesProps) => {
   const { patient, course, retests, cuffs, atHome, clock, day } = props;
   const lines = outcomeLines(course.measurements, course.effusions, personMeasured(patient));
   return (
-    <div className="stack-wide">
-      <div className="work-answer outcomes">
+    <div className="work-answer outcomes">
+      <div className="stack-wide">
         {lines.length > 0 ? (
           <Measures {...props} lines={lines} />
         ) : (
@@ -136,12 +136,14 @@ export const OutcomesScreen = (props: OutcomesProps) => {
             </p>
           </section>
         )}
-        <Goals patientId={patient.id} goals={course.goals} clock={clock} day={day} />
+        <HomeQuestions patientId={patient.id} atHome={atHome} clock={clock} day={day} />
       </div>
-      <SideToSide measurements={course.measurements} operations={course.operations} day={day} />
-      <Retests patientId={patient.id} retests={retests} stopped={course.stoppedRetests} day={day} />
-      <CuffPressures patientId={patient.id} cuffs={cuffs} day={day} />
-      <HomeQuestions patientId={patient.id} atHome={atHome} clock={clock} day={day} />
+      <div className="stack-wide">
+        <Goals patientId={patient.id} goals={course.goals} clock={clock} day={day} />
+        <SideToSide measurements={course.measurements} operations={course.operations} day={day} />
+        <Retests patientId={patient.id} retests={retests} stopped={course.stoppedRetests} day={day} />
+        <CuffPressures patientId={patient.id} cuffs={cuffs} day={day} />
+      </div>
     </div>
   );
 };

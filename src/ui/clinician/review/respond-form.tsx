@@ -35,7 +35,7 @@ export const RespondForm = ({ patientId, decisionId, seen, isAnswered, isWaiting
       setAccepted(true);
     });
   return (
-    <div className="stack-close screen-only respond">
+    <div className="screen-only respond opens-in-row">
       <ErrorSummary problems={submit.problems} />
       <div className="row">
         <Button

@@ -55,14 +55,21 @@ export const SeriesView = (props: SeriesViewProps) => {
           {joints}
         </ReviewChartView>
       </div>
-      <Disclosure summary={chartWords('in-words', { count: words.length })}>
-        <ul className="review-words">
-          {words.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-        <p className="soft">{say('series-note')}</p>
-      </Disclosure>
+      <div className="opens-in-row">
+        <Disclosure summary={chartWords('in-words', { count: words.length })}>
+          <ul className="review-words">
+            {words.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+          <p className="soft">{say('series-note')}</p>
+        </Disclosure>
+        {isTable ? null : (
+          <p className="screen-only">
+            <a href={`${address}&table=1#days`}>{say('table')}</a>
+          </p>
+        )}
+      </div>
       {isTable ? (
         <div id="days" className="stack">
           {dose && dose.answers.doses.length > 0 ? (
@@ -78,11 +85,7 @@ export const SeriesView = (props: SeriesViewProps) => {
             empty={say('table-empty')}
           />
         </div>
-      ) : (
-        <p className="screen-only">
-          <a href={`${address}&table=1#days`}>{say('table')}</a>
-        </p>
-      )}
+      ) : null}
     </section>
   );
 };

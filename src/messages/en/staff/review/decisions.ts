@@ -24,7 +24,7 @@ export const words = {
   accepted: 'Accepted {by}.',
   'another-answer': 'another answer',
   overridden: 'Overridden with {word} until {until} {by}: {reason}',
-  'no-rule': 'No rule applied: no answer prevented a step.',
+  'no-rule': 'No answer prevented a step.',
   'corrected-since': 'Made with an entry that has been corrected since.',
   unknown: 'Not known at the time: {facts}.',
   'sign-note': 'It came with a warning sign, which only a contact ends:',
@@ -37,7 +37,7 @@ export const words = {
   'replaced-that-day': 'It was replaced the same day by what came after.',
   'sign-ended': 'It came with a warning sign, which a contact has ended. What it paused is resumed apart:',
   'sign-resume': 'resume or keep the pause',
-  'waits-elsewhere': 'It is signed with the plan:',
+  'waits-elsewhere': 'Accepting does not sign it. It is signed with the plan:',
   'waits-link': 'the dose that waits',
   'largest-step': 'Largest step: {step}.',
   'next.doses': 'Next doses',
@@ -54,7 +54,7 @@ export const words = {
   'no-decision': 'No decision in this time.',
   others: 'Also asked, on another joint:',
   'change-dose': 'Change this dose',
-  'approve-ahead': 'Approve steps ahead, within limits',
+  'approve-ahead': 'Approve steps ahead',
 } as const;
 
 export const say = sayIn(words);

@@ -22,7 +22,7 @@ export interface PickerProps {
 }
 
 /** On the first page of what is possible. */
-const firstShown = 8;
+const firstShown = 7;
 
 const sideWords = { left: 'left', right: 'right', both: say('side.both') } as const;
 

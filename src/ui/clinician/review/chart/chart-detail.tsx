@@ -43,7 +43,7 @@ export const ChartDetail = ({ detail, days, onDay, hrefOf }: ChartDetailProps) =
     if (next) onDay(next);
   };
   return (
-    <div className="chart-detail screen-only stack-close">
+    <div className="chart-detail screen-only">
       <div className="row">
         <Button tone="quiet" onClick={() => go(-1)}>
           {say('day-before')}
