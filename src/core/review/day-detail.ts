@@ -7,6 +7,13 @@ import { dayInWords } from './plain-words.ts';
 import { type ReviewRow, type ReviewSeries, topOn } from './series.ts';
 import { swellingText } from './table.ts';
 
+/** What a day would have been under values looked back with, beside what it was. */
+export interface OtherAnswer {
+  readonly way: 'more-cautious' | 'bolder' | 'other';
+  /** Both answers and the rules that differ, as a sentence. */
+  readonly text: string;
+}
+
 /** Names the series does not hold. */
 export interface ChartNames {
   /** Who signed a version of the exercise, by its number. */
@@ -19,6 +26,8 @@ export interface ChartNames {
   readonly corrections?: ReadonlyMap<Day, readonly string[]>;
   /** Who stood beside the work, by day. */
   readonly supervised?: ReadonlyMap<Day, readonly string[]>;
+  /** Days that would have been others under values looked back with. */
+  readonly others?: ReadonlyMap<Day, OtherAnswer>;
 }
 
 export interface DayDetail {
@@ -119,6 +128,7 @@ export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: ChartName
     ...treatmentLine(row.day, series, names),
     ...(names.supervised?.get(row.day) ?? []),
     ...(names.corrections?.get(row.day) ?? []),
+    ...[names.others?.get(row.day)?.text ?? []].flat(),
     ...thresholdLine(row.day, series),
     ...versionLine(row, names),
     ...(row.decision && names.answers?.has(row.decision.id) ? [names.answers.get(row.decision.id)!] : []),

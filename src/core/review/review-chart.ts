@@ -46,6 +46,12 @@ export interface DecisionMarker {
   readonly answered: string | null;
 }
 
+/** A day that would have been another one; the same decision with another step is told and not drawn. */
+interface OtherMark {
+  readonly day: Day;
+  readonly way: 'more-cautious' | 'bolder';
+}
+
 /** The answers of one joint over some days. */
 export interface JointMarks {
   readonly since: Day;
@@ -65,6 +71,8 @@ export interface ReviewChart extends JointMarks {
   readonly steps: readonly StepMark[];
   readonly loads: readonly LoadMark[];
   readonly markers: readonly DecisionMarker[];
+  /** Empty where nothing is looked back with. */
+  readonly others: readonly OtherMark[];
   readonly flares: readonly FlareSpan[];
   readonly treatments: readonly TreatmentSpan[];
   readonly gaps: readonly LoadGap[];
@@ -120,6 +128,14 @@ const treatmentSpans = (
     text: `${dayInWords(day, today)}: ${what}`,
   }));
 
+const otherMarks = (
+  { others }: ChartNames,
+  { since, today }: Pick<JointMarks, 'since' | 'today'>,
+): readonly OtherMark[] =>
+  [...(others ?? [])].flatMap(([day, { way }]) =>
+    way === 'other' || day < since || day > today ? [] : [{ day, way }],
+  );
+
 const leastFoot = 2;
 
 export const jointMarksOf = (series: ReviewSeries): JointMarks => {
@@ -159,6 +175,7 @@ export const reviewChartOf = (
       reasons: first.reasons.map(explainToClinician),
       answered: names.answers?.get(first.id) ?? null,
     })),
+    others: otherMarks(names, answers),
     flares: flareSpans(answers.pains),
     treatments: treatmentSpans(names.treatments ?? [], series),
     gaps: series.gaps,

@@ -77,6 +77,7 @@ export const zoomed = (chart: ReviewChart, { from, to }: DateRange): ReviewChart
     ),
     pains: chart.pains.filter(isWithin),
     markers: chart.markers.filter(isWithin),
+    others: chart.others.filter(isWithin),
     gaps: spansWithin(chart.gaps, { from, to }),
     flares: spansWithin(chart.flares, { from, to }),
     treatments: spansWithin(chart.treatments, { from, to }),

@@ -1,6 +1,7 @@
 /** The marks of the picture: every logged figure once, missing ones as marks without height, labels that fit. */
 import { describe, expect, it } from 'vitest';
 import { axisDays, reviewChartOf } from '#core/review/review-chart.ts';
+import { zoomed } from '#core/review/zoom.ts';
 import { addDays } from '#core/time/day.ts';
 import { decision, morning, series, session } from './builders.ts';
 
@@ -56,5 +57,34 @@ describe('the marks', () => {
       '10 Mar: load 4 kg; highest pain in the session 2, an answer missing',
       '11 Mar: morning pain 4; flare',
     ]);
+  });
+});
+
+describe('days that would have been others under values looked back with', () => {
+  const others = new Map([
+    ['2026-03-09', { way: 'bolder', text: 'Held instead of eased back.' }],
+    ['2026-03-11', { way: 'more-cautious', text: 'Held instead of progressed.' }],
+    ['2026-03-12', { way: 'other', text: 'The same with another contact.' }],
+    ['2027-01-01', { way: 'bolder', text: 'After the picture.' }],
+  ] as const);
+  const seen = series({ mornings: [morning('2026-03-11', 4), morning('2026-03-12', 2)] });
+
+  it('are marked by their way within the picture; what keeps its decision is told and not marked', () => {
+    const chart = reviewChartOf(seen, { others });
+    expect(chart.others).toEqual([
+      { day: '2026-03-09', way: 'bolder' },
+      { day: '2026-03-11', way: 'more-cautious' },
+    ]);
+    const told = chart.days.map(({ lines }) => lines.join(' '));
+    expect(told[0]).toContain('Held instead of progressed.');
+    expect(told[1]).toContain('The same with another contact.');
+  });
+
+  it('go with the range that is looked at, and there are none where nobody looks back', () => {
+    const range = { from: '2026-03-10', to: '2026-03-31' };
+    expect(zoomed(reviewChartOf(seen, { others }), range).others).toEqual([
+      { day: '2026-03-11', way: 'more-cautious' },
+    ]);
+    expect(reviewChartOf(seen).others).toEqual([]);
   });
 });

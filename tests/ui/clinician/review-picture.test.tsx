@@ -12,6 +12,7 @@ import { holdsIn } from '#tests/support/holds.ts';
 import type { Patient, Version } from '#ui/clinician/answers.ts';
 import { Tally } from '#ui/clinician/review/by-dose/tally.tsx';
 import { corridorLines, mostRows, tallyRows } from '#ui/clinician/review/by-dose/tally-rows.ts';
+import { ChartLegend } from '#ui/clinician/review/chart/chart-legend.tsx';
 import {
   chartHeight,
   headHeight,
@@ -20,6 +21,7 @@ import {
   scaleFor,
 } from '#ui/clinician/review/chart/chart-scale.ts';
 import { DosePanel } from '#ui/clinician/review/chart/dose-panel.tsx';
+import { OtherMarks } from '#ui/clinician/review/chart/other-marks.tsx';
 import { JointPictures } from '#ui/clinician/review/joints/joint-pictures.tsx';
 import { choiceFrom } from '#ui/clinician/review/review-choice.ts';
 import { stepNames } from '#ui/clinician/step-names.ts';
@@ -60,6 +62,35 @@ const drawn = (share: number | null) => {
     </svg>,
   );
 };
+
+const oneDayOther = (way: 'more-cautious' | 'bolder') =>
+  reviewChartOf(seen, { others: new Map([[dayOf(3), { way, text: '' }]]) });
+
+describe('a day that would have been another one', () => {
+  it.each(['more-cautious', 'bolder'] as const)('stands under the decisions and over the pain: %s', (way) => {
+    const chart = oneDayOther(way);
+    const scale = scaleFor(areaOf(chart), chart);
+    expect(scale.others).toBeGreaterThan(scale.lane + 14);
+    // The answers that are missing stand 8 over the pain.
+    expect(scale.others).toBeLessThan(scale.painHead - 16);
+    const html = renderToStaticMarkup(
+      <svg aria-hidden="true">
+        <OtherMarks chart={chart} scale={scale} area={areaOf(chart)} />
+      </svg>,
+    );
+    expect(html.match(/<rect/g)).toHaveLength(1);
+    expect(html).toContain(`chart-other-${way}`);
+    expect(renderToStaticMarkup(<ChartLegend chart={chart} />)).toContain(
+      way === 'bolder' ? 'would have been bolder' : 'would have been more cautious',
+    );
+  });
+
+  it('takes no room where there is none', () => {
+    const without = reviewChartOf(seen);
+    expect(chartHeight(oneDayOther('bolder')) - chartHeight(without)).toBe(20);
+    expect(renderToStaticMarkup(<ChartLegend chart={without} />)).not.toContain('would have been');
+  });
+});
 
 describe('the picture', () => {
   it('shows the dose unless another measure is asked for', () => {

@@ -18,7 +18,11 @@ export const countsOf = ({
 };
 
 /** `name`: empty where all are of one person. */
-export const lineOf = ({ joint, day, before, after, rules }: OtherDay, patientId: string, name: string) => ({
-  ...{ patientId, name, joint, day, rules },
+export const lineOf = (
+  { joint, day, before, after, rules, way }: OtherDay,
+  patientId: string,
+  name: string,
+) => ({
+  ...{ patientId, name, joint, day, rules, way },
   ...{ before: before.decision, after: after.decision },
 });

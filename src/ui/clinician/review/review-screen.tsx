@@ -1,40 +1,22 @@
 /** The review: the decision that needs an answer beside the picture; words, table and trends under it. */
 
 import { signsInWords } from '#core/danger/sign-words.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
-import { jointInWords } from '#core/review/plain-words.ts';
-import { jointMarksOf, reviewChartOf } from '#core/review/review-chart.ts';
-import { type ReviewSeries, reviewSeries } from '#core/review/series.ts';
-import { firstDrawn, rangeWithin, zoomed } from '#core/review/zoom.ts';
-import { earlierDay } from '#core/time/day.ts';
 import { say } from '#messages/en/staff/review.ts';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PlanView } from '../danger/plan-view.tsx';
-import { doseTitle } from '../dose-words.ts';
 import { BaselineSection } from './baseline-section.tsx';
-import { chartNames } from './chart-names.ts';
+import { chartTitle, picturesOf, seriesFor } from './chart/pictures.ts';
 import { ChoiceLinks } from './choice-links.tsx';
 import { Correspondence, NextReview } from './correspondence.tsx';
 import { Decisions } from './decisions.tsx';
 import { FindingsView } from './findings-view.tsx';
 import { JointPictures } from './joints/joint-pictures.tsx';
 import { LimbView } from './limb-view.tsx';
-import { hrefWith, rangeOf } from './review-choice.ts';
+import { hrefWith } from './review-choice.ts';
 import type { ReviewProps } from './review-props.ts';
 import { SeriesView } from './series-view.tsx';
-
-const seriesFor = ({ choice, review }: ReviewProps, joint: Joint, itemId: string | null) =>
-  reviewSeries({
-    record: review.record,
-    decisions: review.decisions,
-    joint,
-    itemId,
-    measure: choice.measure,
-    ...rangeOf(choice, review),
-    settings: review.settings,
-  });
 
 /** A warning sign stands before the chart: nothing below it is to be decided first. */
 const OpenSigns = ({ patient, review }: ReviewProps) => {
@@ -48,39 +30,6 @@ const OpenSigns = ({ patient, review }: ReviewProps) => {
     </Notice>
   );
 };
-
-/** The large picture and those of all joints, over the same days: the empty time before is not drawn. */
-const picturesOf = (props: ReviewProps, series: ReviewSeries) => {
-  const { choice, review } = props;
-  const whole = reviewChartOf(series, chartNames(props), review.dose?.course);
-  const joints = choice.joints.map((joint) => ({
-    joint,
-    marks: joint === series.joint ? whole : jointMarksOf(seriesFor(props, joint, null)),
-  }));
-  const first = [firstDrawn(whole), ...joints.map(({ marks }) => marks.pains[0]?.day ?? null)]
-    .filter((day) => day !== null)
-    .reduce(earlierDay, whole.today);
-  const { from } = rangeWithin(whole, { from: first, to: whole.today }, 'from');
-  return {
-    chart: zoomed(whole, { from, to: whole.today }),
-    joints: joints.map(({ joint, marks }) => ({
-      joint,
-      marks: { ...marks, since: from },
-      // An exercise that does not load the joint gives way to one that does.
-      href: hrefWith(props.patient.id, choice, {
-        joint,
-        ...(choice.version?.joints.includes(joint) ? {} : { line: '' }),
-      }),
-      isChosen: joint === series.joint,
-    })),
-  };
-};
-
-const chartTitle = (version: ReviewProps['choice']['version'], joint: Joint): string =>
-  say('chart-of', {
-    exercise: version ? doseTitle(version.dose) : say('no-exercise'),
-    'joint-name': jointInWords(joint),
-  });
 
 export const ReviewScreen = (props: ReviewProps) => {
   const { patient, choice, review } = props;

@@ -1,5 +1,6 @@
 /** Looking back on one person under other values: asked by the address, so that it works without scripts. */
 
+import type { ReactNode } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/review/what-if.ts';
@@ -19,6 +20,8 @@ export interface PatientWhatIfProps {
   readonly typed: Typed;
   /** Null while nothing was asked. */
   readonly found: WhatIfOfPatient | null;
+  /** The picture with the days in it. */
+  readonly children?: ReactNode;
   /** Why it could not be worked out. */
   readonly refused: string | null;
 }
@@ -58,7 +61,14 @@ export const PatientWhatIf = (props: PatientWhatIfProps) => {
       </form>
       <section aria-live="polite">
         {refused ? <ErrorMessage id="what-if-refused">{refused}</ErrorMessage> : null}
-        {found ? <WhatIfView found={found} /> : refused ? null : <p>{say('warning')}</p>}
+        {found ? (
+          <div className="stack">
+            <WhatIfView found={found} />
+            {props.children}
+          </div>
+        ) : refused ? null : (
+          <p>{say('warning')}</p>
+        )}
       </section>
     </div>
   );

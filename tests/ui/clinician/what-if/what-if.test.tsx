@@ -25,6 +25,7 @@ const found = {
       before: 'ease-back' as const,
       after: 'hold' as const,
       rules: ['P2'],
+      way: 'bolder' as const,
     },
   ],
 };

@@ -21,6 +21,8 @@ export const words = {
   'key.missing': 'answer missing',
   'key.no-load': 'figure not known',
   'key.corrected': 'corrected later',
+  'key.other.more-cautious': 'would have been more cautious',
+  'key.other.bolder': 'would have been bolder',
   'by-dose': 'At usual, by dose',
   'by-dose.of': 'At usual, by dose: {title}',
   'by-dose.at-usual': 'at usual',

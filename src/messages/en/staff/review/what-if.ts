@@ -55,6 +55,7 @@ export const words = {
   'would-be': 'Would have been',
   rules: 'Rules that differ',
   'same-rules': 'none; the same rules ask for something else',
+  'on-day': 'With the values tried: {after} instead of {before}. Rules that differ: {rules}.',
   'weeks.key': {
     by: 'weeks',
     one: 'One mark for each day that would have been another, by week: filled is more cautious, outlined is bolder.',

@@ -12,7 +12,7 @@ interface KeyEntry {
   readonly occurs: boolean;
 }
 
-const entriesOf = ({ loads, pains, steps }: ReviewChart): readonly KeyEntry[] => {
+const entriesOf = ({ loads, pains, steps, others }: ReviewChart): readonly KeyEntry[] => {
   const some = (of: PainMark['of'], isOver: boolean) =>
     pains.some((mark) => mark.of === of && mark.value !== null && (mark.over !== undefined) === isOver);
   return [
@@ -31,6 +31,11 @@ const entriesOf = ({ loads, pains, steps }: ReviewChart): readonly KeyEntry[] =>
       words: say('key.corrected'),
       occurs: [...loads, ...pains].some(({ amended }) => amended),
     },
+    ...(['more-cautious', 'bolder'] as const).map((way) => ({
+      mark: `other-${way}`,
+      words: say(`key.other.${way}`),
+      occurs: others.some((mark) => mark.way === way),
+    })),
   ];
 };
 

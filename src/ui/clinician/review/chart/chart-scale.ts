@@ -13,6 +13,8 @@ const nameHeight = 16;
 const doseHeight = 124;
 /** Below the lowest step: its name, the decisions, the row of missing answers. */
 const laneHeight = 60;
+/** Under the decisions, where days that would have been others are shown. */
+const othersHeight = 20;
 const axisHeight = 22;
 /** Below the worst pain, so that no line lies on the axis. */
 const footHeight = 5;
@@ -21,15 +23,16 @@ const mostPainHeight = 120;
 
 const loadHead = headHeight + nameHeight;
 export const loadFoot = loadHead + doseHeight;
-const painHead = loadFoot + laneHeight;
+const painHeadOf = ({ others }: Pick<ReviewChart, 'others'>): number =>
+  loadFoot + laneHeight + (others.length > 0 ? othersHeight : 0);
 
 const perPointOf = ({ painFoot }: Pick<ReviewChart, 'painFoot'>): number =>
   Math.min(mostPerPoint, mostPainHeight / painFoot);
 
 export const margin = { top: headHeight, right: 12, bottom: axisHeight, left: 54 } as const;
 
-export const chartHeight = (chart: Pick<ReviewChart, 'painFoot'>): number =>
-  painHead + chart.painFoot * perPointOf(chart) + footHeight + axisHeight;
+export const chartHeight = (chart: Pick<ReviewChart, 'painFoot' | 'others'>): number =>
+  painHeadOf(chart) + chart.painFoot * perPointOf(chart) + footHeight + axisHeight;
 
 export interface Area {
   readonly x: number;
@@ -59,7 +62,9 @@ export const loadY =
   };
 
 /** Domain of the load axis over the height of both panels. */
-export const loadDomain = (chart: Pick<ReviewChart, 'painFoot' | 'loadRange'>): [number, number] => {
+export const loadDomain = (
+  chart: Pick<ReviewChart, 'painFoot' | 'others' | 'loadRange'>,
+): [number, number] => {
   const { low, high } = chart.loadRange;
   const perPixel = (high - low) / mainHeightOf(chart.loadRange);
   const top = high + nameHeight * perPixel;
@@ -77,6 +82,7 @@ export const quarter = 0.25;
 export const scaleFor = (area: Area, chart: ReviewChart) => {
   const [first, last] = dayDomain(chart);
   const perPoint = perPointOf(chart);
+  const painHead = painHeadOf(chart);
   const dayWidth = area.width / (last - first);
   const xOf = (number: number): number => area.x + ((number - first) / (last - first)) * area.width;
   return {
@@ -93,6 +99,7 @@ export const scaleFor = (area: Area, chart: ReviewChart) => {
     top: area.y,
     loadFoot,
     lane: loadFoot + 30,
+    others: loadFoot + 49,
     painHead,
     foot: painHead + chart.painFoot * perPoint + footHeight,
   };

@@ -9,6 +9,7 @@ import { ChartCursor } from './chart-cursor.tsx';
 import { chartHeight, dayDomain, loadDomain, margin, quarter, scaleFor } from './chart-scale.ts';
 import { DecisionMarkers } from './decision-markers.tsx';
 import { DosePanel } from './dose-panel.tsx';
+import { OtherMarks } from './other-marks.tsx';
 import { Bands, Flares, PainPanel } from './pain-panel.tsx';
 import { TreatmentMarks } from './treatment-marks.tsx';
 
@@ -50,6 +51,7 @@ const Layer = ({ chart, onMarker, onDay, hrefOf }: ReviewPlotProps) => {
       <ChartCursor {...drawn} />
       <DosePanel {...drawn} />
       <PainPanel {...drawn} />
+      <OtherMarks {...drawn} />
       <DecisionMarkers chart={chart} scale={scale} onSelect={onMarker} hrefOf={hrefOf} />
     </>
   );
