@@ -147,7 +147,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'patient.papers.record': ofPatient,
   'clinician.calculations.list': ofClinic,
   'clinician.calculations.tryOne': ofClinic,
-  ...alike('clinician.inventedPeople', ['get', 'tryOwnRule'], ofClinic),
+  ...alike('clinician.inventedPeople', ['get', 'tryOwnRule', 'trySettings'], ofClinic),
   ...alike('clinician.replay', ['everybody', 'settings'], ofClinic),
   ...alike('clinician.replay', ['progress', 'stop'], ofStaff),
   'clinician.replay.ofPatient': ofRecord,

@@ -1,10 +1,4 @@
-/**
- * The engine's table for clinicians: every rule with the figures in force here, and how often it was overruled.
- * Beside it the trial on invented people, as kept with the release, and a clinic's own rule of dosing by hand run
- * on the same people. Nothing of that is of anybody's record, and nothing is stored.
- */
-import { setImmediate } from 'node:timers/promises';
-import { z } from 'zod';
+/** The engine's table for clinicians: every rule with the figures in force here, and how often it was overruled. */
 
 import { fewestPeople, ruleBoard } from '#core/decision/followed/rule-board.ts';
 import { sentencesOf } from '#core/decision/patient-sentence.ts';
@@ -21,10 +15,6 @@ import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { boardDays, followedDecisions } from '#data/decision/followed-decisions.ts';
 import { overrideCounts } from '#data/decision/overrides.ts';
 import { ruleText } from '#messages/decisions.ts';
-import type { KeptRow } from '#simulation/kept/kept-row.ts';
-import { keptModels, keptTrial, ownRule, tryOwnRule } from '#simulation/kept/kept-trial.ts';
-import { Problem } from '../errors.ts';
-import { checked } from '../inputs/checked.ts';
 import { clinicianProcedure, router } from '../trpc.ts';
 
 export const rulesRouter = router({
@@ -81,64 +71,4 @@ export const rulesRouter = router({
       rows: rows.map((row, place) => ({ ...row, title: rules[place]!.title })),
     };
   }),
-});
-
-const sliceMs = 8;
-const mostMs = 60_000;
-
-const rowOf = ([arm, type, strengthPercent, badDays, loadCausedBadDays, actions, finalDose]: KeptRow) => ({
-  arm,
-  title: keptTrial.titles.get(arm) ?? null,
-  onFrontier: keptTrial.frontier.includes(arm),
-  type,
-  strengthPercent,
-  badDays,
-  loadCausedBadDays,
-  clinicianActions: actions,
-  finalDose,
-});
-
-/** Works on for a few milliseconds at a time; in between the server answers others. */
-const inSlices = async <T>(steps: Generator<void, T>): Promise<T> => {
-  const began = performance.now();
-  for (;;) {
-    const slice = performance.now();
-    do {
-      const step = steps.next();
-      if (step.done) return step.value;
-    } while (performance.now() - slice < sliceMs);
-    if (performance.now() - began > mostMs)
-      throw new Problem('too-often', 'The server is busy, so the rule was not run to its end. Try it again.');
-    await setImmediate();
-  }
-};
-
-let isRunning = false;
-
-/** One at a time: a second one would only make both slower. */
-const alone = async <T>(run: () => Promise<T>): Promise<T> => {
-  if (isRunning) throw new Problem('too-often', 'Another rule is being run. Try again in a few seconds.');
-  isRunning = true;
-  try {
-    return await run();
-  } finally {
-    isRunning = false;
-  }
-};
-
-export const inventedPeopleRouter = router({
-  get: clinicianProcedure.query(() => ({
-    ...keptTrial.run,
-    models: keptModels.map((id) => ({ id, rows: keptTrial.rows[id].map(rowOf) })),
-    fields: ownRule.fields,
-    usual: ownRule.usual,
-  })),
-
-  tryOwnRule: clinicianProcedure
-    .input(z.object({ model: z.enum(keptModels), rule: z.unknown() }))
-    .mutation(async ({ input }) => {
-      const rule = checked(ownRule.fields, input.rule);
-      const rows = await alone(() => inSlices(tryOwnRule(rule, input.model)));
-      return rows.map(rowOf);
-    }),
 });

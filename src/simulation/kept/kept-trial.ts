@@ -1,7 +1,8 @@
 /** The trial as last kept, and a rule of a clinic's own run on the same invented people. */
-import { engineDefaults } from '#core/decision/settings.ts';
+import { type EngineSettingValues, engineDefaults, engineVersionOf } from '#core/decision/settings.ts';
 import { secondModel } from '../second-model/model.ts';
 import { type ByHandRule, byHand, byHandFields, usualByHand } from '../trial/arms/by-hand.ts';
+import { engineArms } from '../trial/arms/engine.ts';
 import { frontier } from '../trial/arms/oracle.ts';
 import { armsWithFrontier } from '../trial/arms.ts';
 import { firstModel, type PeopleModel, type TrialSettings, trialSteps } from '../trial/trial.ts';
@@ -46,4 +47,19 @@ export function* tryOwnRule(rule: ByHandRule, model: KeptModel): Generator<void,
   const arm = byHand('own-rule', 'By hand, own figures', rule);
   const rows = yield* trialSteps(arm, keptSettings(keptRun), models[model]);
   return rows.map(keptRowOf);
+}
+
+function* engineRows(settings: EngineSettingValues, people: number): Generator<void, readonly KeptRow[]> {
+  const arm = engineArms(settings)[engineVersionOf(settings) - 1]!;
+  const rows = yield* trialSteps(arm, { ...keptSettings(keptRun), people }, firstModel);
+  return rows.map(keptRowOf);
+}
+
+/** The engine under two lists of settings on the same people of the first model, so many of each type. Stops after each person. */
+export function* trySettings(
+  now: EngineSettingValues,
+  tried: EngineSettingValues,
+  people: number,
+): Generator<void, { readonly now: readonly KeptRow[]; readonly tried: readonly KeptRow[] }> {
+  return { now: yield* engineRows(now, people), tried: yield* engineRows(tried, people) };
 }

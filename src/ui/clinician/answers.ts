@@ -47,6 +47,7 @@ export type RulesFollowed = Answer<Staff['rules']['followed']>;
 export type ReplaySettings = Answer<Staff['replay']['settings']>;
 export type WhatIfOfPatient = Answer<Staff['replay']['ofPatient']>;
 export type InventedPeople = Answer<Staff['inventedPeople']['get']>;
+export type SettingsTried = Answer<Staff['inventedPeople']['trySettings']>;
 export type TrialRow = InventedPeople['models'][number]['rows'][number];
 export type SummaryAnswer = Answer<Staff['review']['summary']>;
 export type ReviewAnswer = Answer<Staff['review']['get']>;

@@ -91,4 +91,12 @@ describe('invented people', () => {
       problem: 'refused',
     });
   });
+
+  it.each([
+    [{ joints: { 'right-knee': { acceptablePainLimit: 6 } } }, /usual values are one person/],
+    [{ 'no-setting': 1 }, /not a setting of the decision rules/],
+    [{}, /Name a setting/],
+  ])('%j is refused with what to do', async (moved, words) => {
+    await expect(people.trySettings({ moved })).rejects.toThrow(words);
+  });
 });

@@ -11,11 +11,12 @@ import type { ReplaySettings } from '../answers.ts';
 import { client } from '../client.ts';
 import { movedBy, typedIn, weeksBy } from './asked.ts';
 import { SettingFields, WeeksField } from './fields.tsx';
+import { OnInventedPeople } from './on-invented-people.tsx';
 
 type State =
   | { readonly at: 'open' }
   | { readonly at: 'working'; readonly job: string }
-  | { readonly at: 'found'; readonly found: WhatIfShown }
+  | { readonly at: 'found'; readonly found: WhatIfShown; readonly moved: Readonly<Record<string, unknown>> }
   | { readonly at: 'refused'; readonly text: string };
 
 const ask = async (form: HTMLFormElement, job: string): Promise<State> => {
@@ -24,7 +25,7 @@ const ask = async (form: HTMLFormElement, job: string): Promise<State> => {
   if (!moved) return { at: 'refused', text: say('choose-first') };
   try {
     const found = await client.clinician.replay.everybody.mutate({ moved, weeks: weeksBy(typed), job });
-    return { at: 'found', found };
+    return { at: 'found', found, moved };
   } catch (error) {
     return { at: 'refused', text: (error as Error).message };
   }
@@ -33,7 +34,13 @@ const ask = async (form: HTMLFormElement, job: string): Promise<State> => {
 const Shown = ({ state }: { readonly state: State }) => {
   if (state.at === 'working') return <Working job={state.job} />;
   if (state.at === 'refused') return <ErrorMessage id="what-if-refused">{state.text}</ErrorMessage>;
-  return state.at === 'found' ? <WhatIfView found={state.found} /> : <p>{say('warning')}</p>;
+  if (state.at === 'open') return <p>{say('warning')}</p>;
+  return (
+    <div className="stack">
+      <WhatIfView found={state.found} />
+      <OnInventedPeople moved={state.moved} />
+    </div>
+  );
 };
 
 export const ClinicWhatIf = ({ settings }: { readonly settings: ReplaySettings }) => {

@@ -10,8 +10,9 @@ import { NumberField } from '#ui/design-system/number-field.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { WhatIfView } from '#ui/design-system/what-if/what-if-view.tsx';
 import type { ReplaySettings, WhatIfOfPatient } from '../answers.ts';
-import type { Typed } from './asked.ts';
+import { movedBy, type Typed } from './asked.ts';
 import { SettingFields, WeeksField } from './fields.tsx';
+import { OnInventedPeople } from './on-invented-people.tsx';
 
 export interface PatientWhatIfProps {
   readonly patientId: string;
@@ -43,6 +44,7 @@ const JointFields = ({ joints, typed }: Pick<PatientWhatIfProps, 'joints' | 'typ
 
 export const PatientWhatIf = (props: PatientWhatIfProps) => {
   const { patientId, settings, typed, found, refused } = props;
+  const ofClinic = movedBy({ setting: typed.setting, value: typed.value });
   return (
     <div className="stack">
       <h2>{say('title')}</h2>
@@ -65,6 +67,7 @@ export const PatientWhatIf = (props: PatientWhatIfProps) => {
           <div className="stack">
             <WhatIfView found={found} />
             {props.children}
+            {ofClinic ? <OnInventedPeople moved={ofClinic} /> : null}
           </div>
         ) : refused ? null : (
           <p>{say('warning')}</p>

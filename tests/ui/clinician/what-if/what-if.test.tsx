@@ -2,6 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { movedBy, typedIn, weeksBy } from '#ui/clinician/what-if/asked.ts';
+import { TriedTable } from '#ui/clinician/what-if/on-invented-people.tsx';
 import { PatientWhatIf, type PatientWhatIfProps } from '#ui/clinician/what-if/patient-what-if.tsx';
 import { WhatIfView } from '#ui/design-system/what-if/what-if-view.tsx';
 
@@ -69,6 +70,31 @@ describe('what if, of one person', () => {
     const html = page({ typed: { limit: '9' }, refused: 'right-knee: at most 7.' });
     expect(html).toContain('value="9"');
     expect(html).toContain('right-knee: at most 7.');
+  });
+});
+
+describe('a setting tried on invented people', () => {
+  const row = { title: '', onFrontier: false, type: 'all', strengthPercent: 14.3, badDays: 8.9 };
+  const now = { ...row, arm: 'version-2', loadCausedBadDays: 1, clinicianActions: 6.5, finalDose: 0.97 };
+  const shown = (tried: typeof now) =>
+    renderToStaticMarkup(<TriedTable found={{ people: 20, weeks: 12, now: [now], tried: [tried] }} />);
+
+  it('stands beside the setting of the clinic, with how many people and that all are invented', () => {
+    const html = shown({ ...now, badDays: 7.5 });
+    for (const words of ['20 of each', '12 weeks', '8.9', '7.5', 'Every person here is invented'])
+      expect(html).toContain(words);
+    expect(html).not.toContain('changes nothing');
+  });
+
+  it('says so where no figure differs', () => {
+    expect(shown(now)).toContain('on these people the setting changes nothing');
+  });
+
+  it('is offered where a setting of the clinic is looked back with, and not for one joint alone', () => {
+    const offered = (typed: PatientWhatIfProps['typed']) =>
+      page({ found, typed }).includes('Try the setting on invented people');
+    expect(offered({ setting: 'severe-pain', value: '7' })).toBe(true);
+    expect(offered({ joint: 'right-knee', limit: '6' })).toBe(false);
   });
 });
 

@@ -64,6 +64,16 @@ export const words = {
   },
   'weeks.oldest': 'week of {date}',
   'weeks.newest': { by: 'weeks', one: 'this week', other: 'these {weeks} weeks' },
+  'invented.run': 'Try the setting on invented people',
+  'invented.running': 'Running it on invented people; this takes some seconds.',
+  'invented.of': {
+    by: 'weeks',
+    one: 'The setting on invented people, {people} of each of nine types, 1 week',
+    other: 'The setting on invented people, {people} of each of nine types, {weeks} weeks',
+  },
+  'invented.now': 'Mean, as set in this clinic',
+  'invented.tried': 'Mean, with the setting tried',
+  'invented.same': 'No figure differs: on these people the setting changes nothing.',
   'before-saving': 'Show what these values would have changed in 12 weeks',
   'not-read': 'Type the values first.',
 } as const;
