@@ -20,7 +20,7 @@ import { accountFor } from './replay/account-for.ts';
 import { tellWhatIf } from './replay/tell-what-if.ts';
 import { CannotGoOn } from './say.mjs';
 
-const usage = `Usage: DATABASE_FILE=… npm run --silent replay -- [--patient ID] [--clinic ID] [--anew | --settings FILE [--weeks N]] [--json] [--help]
+const usage = `Usage: DATABASE_FILE=… npm run --silent replay -- [--patient ID] [--clinic ID] [--anew | --settings FILE [--weeks N]] [--json | --csv] [--help]
 
 Without --settings: decides every stored decision again from its stored facts. Ends with 1 where one comes out
 otherwise, or cannot be decided again.
@@ -29,7 +29,8 @@ of its time. Ends with 1 where facts or answers differ.
 With --settings: what these settings would have said over the last N weeks (${usualWeeks}, at most ${mostWeeks}). FILE is JSON, such as
 {"severe-pain": 7}; with --patient also usual values of joints, such as
 {"joints": {"right-knee": {"acceptablePainLimit": 6, "usualPain": 3, "bandOver": 1}}}.
---json writes one JSON line for each decision or day, and one for the counts.`;
+--json writes one JSON line for each decision or day, and one for the counts. --csv, with --settings, writes the days
+as CSV with a head; counts and warning then go to standard error.`;
 
 interface Asked {
   readonly patientId: string | null;
@@ -38,6 +39,7 @@ interface Asked {
   readonly isAnew: boolean;
   readonly weeks: number;
   readonly isJson: boolean;
+  readonly isCsv: boolean;
 }
 
 const weeksIn = (given: string | undefined): number => {
@@ -69,6 +71,7 @@ const valuesIn = (args: readonly string[]) => {
     weeks: text,
     anew: flag,
     json: flag,
+    csv: flag,
     help: flag,
   };
   try {
@@ -78,9 +81,19 @@ const valuesIn = (args: readonly string[]) => {
   }
 };
 
-const askedIn = ({ patient, clinic, settings, weeks, anew, json }: ReturnType<typeof valuesIn>): Asked => {
+const askedIn = ({
+  patient,
+  clinic,
+  settings,
+  weeks,
+  anew,
+  json,
+  csv,
+}: ReturnType<typeof valuesIn>): Asked => {
   const moved = movedIn(settings);
   if (anew && moved) throw new CannotGoOn(`--anew asks without --settings. ${usage}`, 2);
+  if (csv && (json || !moved))
+    throw new CannotGoOn(`--csv goes with --settings, and without --json. ${usage}`, 2);
   if (weeks !== undefined && !moved) throw new CannotGoOn(`--weeks goes with --settings. ${usage}`, 2);
   if (moved && Object.keys(moved.joints).length > 0 && !patient)
     throw new CannotGoOn('Usual values of joints are one person’s: name the patient with --patient.', 2);
@@ -91,6 +104,7 @@ const askedIn = ({ patient, clinic, settings, weeks, anew, json }: ReturnType<ty
     isAnew: anew === true,
     weeks: weeksIn(weeks),
     isJson: json === true,
+    isCsv: csv === true,
   };
 };
 
@@ -113,8 +127,9 @@ const accessesFor = async (at: Runtime, { clinicId, patientId }: Asked): Promise
   return own;
 };
 
-const told = (access: Access, { moved, isAnew, patientId, weeks, isJson }: Asked): Promise<number> => {
-  if (moved) return tellWhatIf(access, patientId, { moved, weeks }, isJson);
+const told = (access: Access, { moved, isAnew, patientId, weeks, isJson, isCsv }: Asked): Promise<number> => {
+  if (moved)
+    return tellWhatIf(access, patientId, { moved, weeks }, isCsv ? 'csv' : isJson ? 'json' : 'words');
   return isAnew ? accountAnew(access, patientId, isJson) : accountFor(access, patientId, isJson);
 };
 

@@ -116,6 +116,26 @@ describe('npm run replay', () => {
     expect(lines.at(-1).warning).toMatch(/would have answered differently to another dose/);
   });
 
+  it('writes the same days as CSV, and the counts and the warning beside it', async () => {
+    const settings = file(
+      'csv.json',
+      JSON.stringify({ joints: { 'right-knee': { acceptablePainLimit: 7 } } }),
+    );
+    const at = { ...env, CLINIC_NOW: '2026-03-08T12:00:00Z', DEMO: '1' };
+    const { code, out, problem } = await runHere(
+      run,
+      ['--patient', patientId, '--settings', settings, '--csv'],
+      at,
+    );
+    expect(code).toBe(0);
+    expect(out.split('\r\n')[0]).toBe('patient,day,joint,was,would_have_been,way,rules');
+    expect(out.split('\r\n').slice(1, -1)).toEqual([
+      expect.stringMatching(new RegExp(`^${patientId},2026-03-03,right-knee,[a-z-]+,[a-z-]+,bolder,P2`)),
+    ]);
+    expect(problem).toMatch(/bolder: 1/);
+    expect(problem).toMatch(/would have answered differently to another dose/);
+  });
+
   it('stands in the audit as an opening and changes nothing else', async () => {
     const count = async () => (await store.read.select().from(decision)).length;
     const before = await count();
@@ -128,6 +148,8 @@ describe('npm run replay', () => {
   it.each([
     [['--weeks', '0', '--settings', 'FILE'], /--weeks is a whole number from 1 to 52/],
     [['--weeks', '3'], /--weeks goes with --settings/],
+    [['--csv'], /--csv goes with --settings/],
+    [['--csv', '--json', '--settings', 'FILE'], /without --json/],
     [['--settings', 'none.json'], /none.json cannot be read as JSON/],
     [['--patient', 'nobody'], /There is no patient nobody/],
     [['--clinic', 'nowhere'], /There is no clinic nowhere/],

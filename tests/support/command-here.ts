@@ -29,6 +29,10 @@ export const runHere = async (
   const log = vi.spyOn(console, 'log').mockImplementation((line: unknown = '') => {
     out.push(`${line}\n`);
   });
+  const written = vi.spyOn(process.stdout, 'write').mockImplementation((text) => {
+    out.push(String(text));
+    return true;
+  });
   const error = vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
     problem.push(String(text));
     return true;
@@ -40,6 +44,7 @@ export const runHere = async (
   } finally {
     vi.unstubAllEnvs();
     log.mockRestore();
+    written.mockRestore();
     error.mockRestore();
   }
 };

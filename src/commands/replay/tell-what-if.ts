@@ -3,6 +3,7 @@ import { daysIn, type OtherDay, type WhatIf } from '#core/decision/what-if/what-
 import { isBeyondDecisions } from '#core/decision/what-if/what-if-fields.ts';
 import type { Access } from '#data/access.ts';
 import { type WhatIfAsked, whatIfOf, whatIfOfClinic } from '#data/replay/what-if.ts';
+import { csvLines } from '#exchange/csv/cells.ts';
 import { say } from '../say.mjs';
 
 /** Stands with every look back, wherever it is shown. */
@@ -17,6 +18,15 @@ const lineOf = ({ patientId, joint, day, before, after, rules, way }: Day): stri
 };
 
 const rowOf = ({ patientId, ...day }: Day) => ({ patient: patientId, ...day });
+
+/** How the days are written; as CSV the counts go beside them, so that a file holds rows alone. */
+type Form = 'words' | 'json' | 'csv';
+
+const csvHead = ['patient', 'day', 'joint', 'was', 'would_have_been', 'way', 'rules'];
+
+const cellsOf = ({ patientId, day, joint, before, after, way, rules }: Day) => [
+  ...[patientId, day, joint, before.decision, after.decision, way, rules.join(' ')],
+];
 
 const wordsOf = (byWord: WhatIf['bolder']): string =>
   Object.entries(byWord)
@@ -48,11 +58,17 @@ export const tellWhatIf = async (
   access: Access,
   patientId: string | null,
   asked: WhatIfAsked,
-  isJson: boolean,
+  form: Form,
 ): Promise<number> => {
   const beyond = Object.keys(asked.moved.settings).filter(isBeyondDecisions);
   if (beyond.length > 0) say(`${beyond.join(', ')}: changes a dose and no decision, and does not show here.`);
   const { days, byWeek: _weeks, ...found } = await foundOf(access, patientId, asked);
+  if (form === 'csv') {
+    process.stdout.write(csvLines([csvHead, ...days.map(cellsOf)]));
+    for (const line of sumOf({ ...found, days })) say(line);
+    return 0;
+  }
+  const isJson = form === 'json';
   for (const day of days) console.log(isJson ? JSON.stringify(rowOf(day)) : lineOf(day));
   if (isJson) console.log(JSON.stringify({ clinic: access.clinicId, ...found, warning }));
   else for (const line of sumOf({ ...found, days })) console.log(line);
