@@ -17,7 +17,7 @@ import { openRuntime, type Runtime } from '#server/runtime.ts';
 import { readEnvironment } from './environment.mjs';
 import { accountAnew } from './replay/account-anew.ts';
 import { accountFor } from './replay/account-for.ts';
-import { tellWhatIf } from './replay/tell-what-if.ts';
+import { csvHead, tellWhatIf } from './replay/tell-what-if.ts';
 import { CannotGoOn } from './say.mjs';
 
 const usage = `Usage: DATABASE_FILE=… npm run --silent replay -- [--patient ID] [--clinic ID] [--anew | --settings FILE [--weeks N]] [--json | --csv] [--help]
@@ -150,6 +150,7 @@ export const run = async (args: readonly string[]): Promise<number> => {
       noteRead(access, { subject: 'replay', ...(asked.patientId ? { patientId: asked.patientId } : {}) });
     // Before a word is said: what cannot be written down is not shown.
     await flushReads(at.store);
+    if (asked.isCsv) process.stdout.write(csvHead);
     let worst = 0;
     for (const access of accesses) worst = Math.max(worst, await told(access, asked));
     return worst;

@@ -22,7 +22,8 @@ const rowOf = ({ patientId, ...day }: Day) => ({ patient: patientId, ...day });
 /** How the days are written; as CSV the counts go beside them, so that a file holds rows alone. */
 type Form = 'words' | 'json' | 'csv';
 
-const csvHead = ['patient', 'day', 'joint', 'was', 'would_have_been', 'way', 'rules'];
+/** Once a file, however many clinics follow. */
+export const csvHead = csvLines([['patient', 'day', 'joint', 'was', 'would_have_been', 'way', 'rules']]);
 
 const cellsOf = ({ patientId, day, joint, before, after, way, rules }: Day) => [
   ...[patientId, day, joint, before.decision, after.decision, way, rules.join(' ')],
@@ -64,7 +65,7 @@ export const tellWhatIf = async (
   if (beyond.length > 0) say(`${beyond.join(', ')}: changes a dose and no decision, and does not show here.`);
   const { days, byWeek: _weeks, ...found } = await foundOf(access, patientId, asked);
   if (form === 'csv') {
-    process.stdout.write(csvLines([csvHead, ...days.map(cellsOf)]));
+    process.stdout.write(csvLines(days.map(cellsOf)));
     for (const line of sumOf({ ...found, days })) say(line);
     return 0;
   }
