@@ -99,13 +99,13 @@ describe('morning pain before and after a new dose', () => {
   it('is told as a share of pairs with its counts: 20 pairs up, 0 down, 5 the same is 90 %', () => {
     const [first] = told(twoVersions([2, 2, 2, 2, 2], [2, 3, 3, 3, 3]), fourWeeks)['level-change']!;
     expect(first).toBe(
-      'Version 1 to 2 (6 Mar): a morning after was sorer than one before in 90 % of pairs, ties counted half (20 higher, 0 lower, 5 the same; 5 mornings before, 5 after). 50 % is no difference.',
+      'Version 1 to 2 (first done 6 Mar): a morning after was sorer than one before in 90 % of pairs, ties counted half (20 higher, 0 lower, 5 the same; 5 mornings before, 5 after). 50 % is no difference.',
     );
   });
 
   it('is refused with four mornings on one side', () => {
     expect(told(twoVersions([2, 2, 2, 2, 2], [3, 3, 3, 3]), fourWeeks)['level-change']![0]).toBe(
-      'Version 1 to 2 (6 Mar): not worked out, 5 mornings before, 4 after; 5 are needed on each side.',
+      'Version 1 to 2 (first done 6 Mar): not worked out, 5 mornings before, 4 after; 5 are needed on each side.',
     );
   });
 

@@ -42,7 +42,7 @@ interface Told {
 }
 
 const changeBetween = (before: Phase, after: Phase, fewest: number, today: Day): Told => {
-  const name = `Version ${before.version} to ${after.version} (${dayInWords(after.from, today)})`;
+  const name = `Version ${before.version} to ${after.version} (first done ${dayInWords(after.from, today)})`;
   const counts = `${counted(before.pains.length, 'morning')} before, ${after.pains.length} after`;
   if (before.pains.length < fewest || after.pains.length < fewest)
     return {
