@@ -178,7 +178,7 @@ export const expected: Readonly<Record<string, Row>> = {
   ...alike('clinician.outcomes', ['doseDays', 'get', 'setGoal'], ofRecord),
   ...alike('clinician.homeQuestions', ['ask', 'end', 'get'], ofRecord),
   ...alike('clinician.groupHours', ['list', 'get', 'clinicians', 'plan', 'correct', 'change'], ofClinic),
-  'clinician.groupSessions.people': ofClinic,
+  ...alike('clinician.groupSessions', ['people', 'takeAlong'], ofClinic),
   ...alike('clinician.groupSessions', ['person', 'send'], ofRecord),
   'clinician.groupHours.add': ofRecord,
   'clinician.groupHours.remove': ofName,

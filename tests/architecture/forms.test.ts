@@ -65,6 +65,14 @@ const waiting: ReadonlyMap<string, string> = new Map([
   ['src/ui/clinician/data-entry/data-entry-form.tsx', 'What it asks follows from the first answers.'],
   ['src/ui/clinician/first-visit/exercise-step.tsx', shared.draft],
   ['src/ui/clinician/first-visit/step-frame.tsx', shared.draft],
+  [
+    'src/ui/clinician/groups/sealed/pin-form.tsx',
+    'The PIN opens what this browser holds sealed, and is sent nowhere.',
+  ],
+  [
+    'src/ui/clinician/groups/sealed/take-along.tsx',
+    'The hour is sealed in this browser under the PIN, which is sent nowhere.',
+  ],
   ['src/ui/clinician/groups/set-parts.tsx', shared.opened],
   ['src/ui/clinician/pre-visit/confirm-form.tsx', 'Only what differs from what the patient said is sent.'],
   ['src/ui/clinician/prescribing/dose-form.tsx', shared.looked],

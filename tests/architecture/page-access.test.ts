@@ -77,6 +77,8 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/rules/what-if': 'clinician',
   '(clinician)/templates': 'clinician',
   '(clinician)/worklist': 'clinician',
+  // Opens what a tablet holds sealed, and asks the clinic for nothing.
+  '(hour)/group-hour': 'anybody',
   '(patient)/handout': 'patient',
   '(patient)/history': 'patient',
   '(patient)/messages': 'patient',

@@ -29,6 +29,7 @@ const clinicianScreens = [
   '/groups',
   '/groups/monday-group',
   '/groups/monday-group/roster',
+  '/group-hour',
   '/templates',
   '/incidents',
   '/calculations',

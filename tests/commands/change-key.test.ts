@@ -13,7 +13,7 @@ import { openAccount } from '#server/sign-in/auth.ts';
 import { clinicNamed, sessionEntry } from '#tests/support/clinic.ts';
 import { runHere } from '#tests/support/command-here.ts';
 import { freshFile } from '#tests/support/store.ts';
-import { encryptEntry } from '#ui/patient/phone/encrypt-entry.ts';
+import { encryptEntry } from '#ui/on-device/encrypt-entry.ts';
 
 let file: string;
 let at: Runtime;

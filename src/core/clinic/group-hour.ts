@@ -113,6 +113,13 @@ export const groupHoursFrom = (
     })
     .toSorted((one, other) => (one.entry.when < other.entry.when ? -1 : 1));
 
+/** Past the booked end, so that the last answers are still entered: common practice, no source. */
+export const minutesAfterHour = 15;
+
+/** When what a tablet took along of an hour is gone, from the instant it begins. */
+export const sealedHourEnd = (beginsAt: number, minutes: number): number =>
+  beginsAt + (minutes + minutesAfterHour) * 60_000;
+
 /** Civil day on which it begins, and HH:MM. */
 export const beginOf = ({
   when,

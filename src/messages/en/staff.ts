@@ -23,6 +23,7 @@ import { words as episode } from './staff/episode.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
 import { words as groupHour } from './staff/groups/hour.ts';
 import { words as groupHours } from './staff/groups/hours.ts';
+import { words as sealedHour } from './staff/groups/sealed.ts';
 import { words as handover } from './staff/handover.ts';
 import { words as measurements } from './staff/measurements.ts';
 import { words as outcomes } from './staff/outcomes.ts';
@@ -70,6 +71,7 @@ export const staff = {
   'first-visit': firstVisit,
   'groups/hour': groupHour,
   'groups/hours': groupHours,
+  'groups/sealed': sealedHour,
   handover,
   measurements,
   outcomes,

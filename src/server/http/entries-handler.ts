@@ -1,4 +1,4 @@
-/** A phone's queue: one entry in, through the same procedure as every other caller. */
+/** A phone's queue, and that of a tablet of a group hour: one entry in, by the same procedure as every other caller. */
 import { TRPCError } from '@trpc/server';
 import { Problem } from '#api/errors.ts';
 import type { Person } from '#api/person.ts';
@@ -11,6 +11,7 @@ import { networkOf } from './network.ts';
 import { isOwnOrigin, jsonBody } from './origin.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
+import { isOfHour, sendOfHour } from './sealed-hour.ts';
 
 const statusOf: Readonly<Record<string, number>> = {
   UNAUTHORIZED: 401,
@@ -61,10 +62,13 @@ export const entriesHandler = (at: Runtime, request: Request): Promise<Response>
         'Retry-After': String(wait),
       });
     }
-    const plain = opened(at, context.person, body.value);
-    if (!plain) return refusal(400, 'unreadable', unread);
+    const caller = createCaller(context);
     try {
-      return Response.json(await createCaller(context).patient.entries.send(plain as never));
+      if (isOfHour(body.value))
+        return Response.json(await sendOfHour(at, context.person, caller, body.value));
+      const plain = opened(at, context.person, body.value);
+      if (!plain) return refusal(400, 'unreadable', unread);
+      return Response.json(await caller.patient.entries.send(plain as never));
     } catch (error) {
       const answer = refused(error);
       if (answer) return answer;

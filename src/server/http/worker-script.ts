@@ -1,8 +1,9 @@
 /**
  * The service worker of the patient's pages: a short script of ours with the list of hashed files that
  * they need, read from what the build wrote. It keeps the documents of the day, the plan, the history and
- * the messages, and those files; answers of the API and the clinic's pages are never looked at. A phone
- * that was signed out without signal is locked here: nothing kept is shown until the server has heard of it.
+ * the messages, and those files; answers of the API are never looked at, nor are the clinic's pages but the one that
+ * opens a sealed group hour and holds nobody's data. A phone that was signed out without signal is locked here:
+ * nothing kept is shown until the server has heard of it.
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
@@ -76,12 +77,12 @@ const isPage = (response, page) =>
   response.ok && !response.redirected && response.type === 'basic' && new URL(response.url).pathname === page;
 
 /** Keeps a document only together with every file it names, so that a kept page always opens. */
-const keepPage = async (response, page) => {
+const keepPage = async (response, page, isNobodys = false) => {
   const text = await response.clone().text();
   const named = [...new Set(text.match(/\\/_next\\/static\\/chunks\\/[\\w~./-]+?\\.(?:js|css)/g) || [])];
   const cache = await caches.open(cacheName);
   for (const name of named) if (!(await cache.match(name))) await cache.add(name);
-  if (!(await caches.has(lock))) await cache.put(page, response);
+  if (isNobodys || !(await caches.has(lock))) await cache.put(page, response);
 };
 
 const keepNow = async (page) => {
@@ -100,11 +101,20 @@ const keepOthers = async () => {
 
 const isOurs = (name) => name.startsWith('loadgate-');
 
+const kept = async (page) => {
+  for (const name of [cacheName, ...(await caches.keys()).filter(isOurs)]) {
+    const found = await (await caches.open(name)).match(page);
+    if (found) return found;
+  }
+  return null;
+};
+
 self.addEventListener('install', (event) => {
   event.waitUntil((async () => {
     const cache = await caches.open(cacheName);
     await cache.addAll(assets);
     await keepNow(pages[0]);
+    if (await kept(hourPage)) await askHour().catch(() => null);
   })());
 });
 
@@ -112,7 +122,8 @@ self.addEventListener('activate', (event) => {
   event.waitUntil((async () => {
     const cache = await caches.open(cacheName);
     // Without a page of its own this version keeps the older one, with the files that belong to it.
-    if (await cache.match(pages[0])) {
+    const isHourHere = (await cache.match(hourPage)) || !(await kept(hourPage));
+    if (((await cache.match(pages[0])) || !(await kept(pages[0]))) && isHourHere) {
       for (const name of await caches.keys()) if (isOurs(name) && name !== cacheName) await caches.delete(name);
     }
     await self.clients.claim();
@@ -123,18 +134,13 @@ self.addEventListener('activate', (event) => {
 self.addEventListener('message', (event) => {
   if (event.data === 'take-over') self.skipWaiting();
   // Shown without having come through here, as after signing in: it is fetched once more to be kept.
+  // A tablet takes an hour along: the page that opens it is held, and the asker told whether it is.
+  if (event.data === 'keep-hour') event.waitUntil(askHour().catch(() => null).then(async () =>
+    event.ports[0]?.postMessage((await (await caches.open(cacheName)).match(hourPage)) !== undefined)));
   if (event.data === 'keep-page') event.waitUntil(keepNow(pages[0]).then(keepOthers));
 });
 
 const soon = (promise) => Promise.race([promise, new Promise((resolve) => setTimeout(() => resolve(null), patience))]);
-
-const kept = async (page) => {
-  for (const name of [cacheName, ...(await caches.keys()).filter(isOurs)]) {
-    const found = await (await caches.open(name)).match(page);
-    if (found) return found;
-  }
-  return null;
-};
 
 const openPage = async (event, page) => {
   const asked = fetch(event.request);
@@ -145,6 +151,18 @@ const openPage = async (event, page) => {
   const response = await soon(asked.catch(() => null));
   if (response && response.status < 500) return response;
   return (await kept(page)) || response || (await asked.catch(() => Response.error()));
+};
+
+/** Asked for without cookies, so that nothing of who is signed in is in it; it opens on a locked device too. */
+const askHour = async () => {
+  const response = await fetch(hourPage, { credentials: 'omit' });
+  if (isPage(response, hourPage)) await keepPage(response.clone(), hourPage, true);
+  return response;
+};
+
+const openHour = async () => {
+  const response = await soon(askHour().catch(() => null));
+  return response && response.status < 500 ? response : (await kept(hourPage)) || response || Response.error();
 };
 
 /** The sign-out that did not reach the server goes first; until it has, the phone stays locked. */
@@ -164,7 +182,7 @@ const openLocked = async (event) => {
 /** Signed in by the form alone: the page, whose part it is otherwise, may have no scripts. */
 const forgetPages = async () => {
   for (const cache of await Promise.all((await caches.keys()).filter(isOurs).map((name) => caches.open(name))))
-    for (const { url } of await cache.keys()) if (!isHashed(new URL(url))) await cache.delete(url);
+    for (const { url } of await cache.keys()) if (!isHashed(new URL(url)) && new URL(url).pathname !== hourPage) await cache.delete(url);
 };
 
 const open = async (event, page) => page === '/?signed-in' ? forgetPages().then(() => fetch(event.request)) :
@@ -175,7 +193,9 @@ self.addEventListener('fetch', (event) => {
   if (request.method !== 'GET') return;
   const url = new URL(request.url);
   const path = plain(url.pathname);
-  if (request.mode === 'navigate' && url.origin === self.location.origin && own.includes(path)) {
+  if (request.mode === 'navigate' && url.origin === self.location.origin && path === hourPage) {
+    event.respondWith(openHour());
+  } else if (request.mode === 'navigate' && url.origin === self.location.origin && own.includes(path)) {
     // With a question behind it, it is another page under the same name: it is not kept as the page itself.
     event.respondWith(open(event, path + url.search));
   } else if (isHashed(url)) event.respondWith(caches.match(request).then((found) => found || fetch(request)));
@@ -194,6 +214,7 @@ const lockedPage = (): string => {
 export const workerScript = (version: string, assets: readonly string[]): string =>
   `'use strict';
 const cacheName = ${JSON.stringify(`loadgate-${version}`)};
+const hourPage = '/group-hour';
 const pages = ${JSON.stringify(keptPages.map((name) => `/${name}`))};
 const assets = ${JSON.stringify(assets)};
 const lockedPage = ${JSON.stringify(lockedPage())};

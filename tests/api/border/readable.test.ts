@@ -19,7 +19,7 @@ import {
 } from '#tests/support/clinic.ts';
 import { account, type Browser, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
-import { encryptEntry } from '#ui/patient/phone/encrypt-entry.ts';
+import { encryptEntry } from '#ui/on-device/encrypt-entry.ts';
 import { POST as signInPost } from '../../../src/app/api/auth/[...all]/route.ts';
 import { POST as entriesPost } from '../../../src/app/api/entries/route.ts';
 

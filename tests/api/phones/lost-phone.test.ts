@@ -11,7 +11,7 @@ import { auditKey, morningEntry, type Setting, twoClinics } from '#tests/support
 import { enrolled, goodPin, newPhone, send } from '#tests/support/phones.ts';
 import { account, type Browser, testPassphrase, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
-import { encryptEntry } from '#ui/patient/phone/encrypt-entry.ts';
+import { encryptEntry } from '#ui/on-device/encrypt-entry.ts';
 import { POST as signInPost } from '../../../src/app/api/auth/[...all]/route.ts';
 import { POST as entriesPost } from '../../../src/app/api/entries/route.ts';
 import { POST as trpcPost } from '../../../src/app/api/trpc/[trpc]/route.ts';

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { holdsIn } from '#tests/support/holds.ts';
-import { type Steady, steadyClock } from '#ui/patient/phone/steady-clock.ts';
+import { type Steady, steadyClock } from '#ui/on-device/steady-clock.ts';
 
 const minute = 60_000;
 const noon = 1_800_000_000_000;

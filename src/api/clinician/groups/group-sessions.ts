@@ -6,11 +6,13 @@ import { noteRead } from '#data/audit/audit.ts';
 import { entryIdOfHour, sessionOfHour } from '#data/entries/supervised-sessions.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { dropDraft } from '#data/patients/drafts.ts';
+import { clinicOf } from '#data/patients/people.ts';
 import { Problem } from '../../errors.ts';
 import { take, told } from '../../take-entries.ts';
 import { clinicianProcedure, recordProcedure, router } from '../../trpc.ts';
 import { groupHourWith } from './group-hours.ts';
 import { groupPeople, groupPerson } from './group-person.ts';
+import { endOfTaking, takenAlong } from './take-along.ts';
 
 const hourId = z.string().min(1).max(64);
 
@@ -50,6 +52,20 @@ export const groupSessionsRouter = router({
       if (name !== null) noteRead(access, { subject: path, patientId });
     return people;
   }),
+
+  /** The plain roster of a tablet that goes where there is no signal, each record on it opened: it is sealed there. */
+  takeAlong: clinicianProcedure
+    .input(z.object({ hourId }))
+    .query(async ({ ctx: { access }, input, path }) => {
+      const hour = await groupHourWith(access, input.hourId);
+      const { zone } = (await clinicOf(access.store, access.clinicId))!;
+      const goneAt = endOfTaking(access, hour, zone);
+      const people = await groupPeople(access, hour, (id) => mayOpen(access, id), path);
+      const taken = await takenAlong(access, people);
+      for (const { patientId } of taken.people) noteRead(access, { subject: path, patientId });
+      const { name, place } = hour.entry;
+      return { ...taken, hourId: hour.id, name, place, zone, goneAt, takenBy: access.actorId };
+    }),
 
   person: recordProcedure.input(z.object({ hourId })).query(async ({ ctx: { access, patient }, input }) => {
     const hour = await groupHourWith(access, input.hourId);

@@ -1,3 +1,6 @@
+/** Files of the build, and the page of a sealed hour, which holds nobody's data in itself. */
+const isNobodys = (path: string): boolean => path.startsWith('/_next/') || path === '/group-hour';
+
 /**
  * The patient's pages that a phone keeps for days without signal belong to whoever was signed in. Somebody
  * who signs in drops them, so that nobody opens another person's; their own are kept as soon as they are shown.
@@ -6,9 +9,8 @@ export const forgetSavedPages = async (): Promise<void> => {
   if (!('caches' in window)) return;
   for (const name of await caches.keys()) {
     const cache = await caches.open(name);
-    // Files of the build belong to nobody.
     for (const request of await cache.keys())
-      if (!new URL(request.url).pathname.startsWith('/_next/')) await cache.delete(request);
+      if (!isNobodys(new URL(request.url).pathname)) await cache.delete(request);
   }
 };
 

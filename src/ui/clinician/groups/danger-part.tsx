@@ -45,16 +45,19 @@ export const Reporting = ({ person, typed, isBusy, onSave }: ReportingProps) => 
 
 interface StoppedProps extends AdviceProps {
   readonly stop: 'warning-sign' | 'no-care';
+  readonly isWithoutSignal: boolean;
 }
 
 /** `flags`: told in this hour; whom to ring for them comes before everything else. */
-export const Stopped = ({ person, stop, flags }: StoppedProps) => (
+export const Stopped = ({ person, stop, flags, isWithoutSignal }: StoppedProps) => (
   <Notice tone={stop === 'warning-sign' ? 'danger' : 'care'} title={say(`stopped.${stop}`)}>
     <SignAdvice person={person} flags={flags} />
-    <p>
-      <a href={`/patients/${person.patientId}${stop === 'warning-sign' ? '/warning-signs' : ''}`}>
-        {say(stop === 'warning-sign' ? 'to-signs' : 'to-record')}
-      </a>
-    </p>
+    {isWithoutSignal ? null : (
+      <p>
+        <a href={`/patients/${person.patientId}${stop === 'warning-sign' ? '/warning-signs' : ''}`}>
+          {say(stop === 'warning-sign' ? 'to-signs' : 'to-record')}
+        </a>
+      </p>
+    )}
   </Notice>
 );

@@ -7,6 +7,7 @@ import type { GroupHourLine } from '../answers.ts';
 import { type ClinicClock, today } from '../when.ts';
 import { type Clinician, PlanForm } from './group-forms.tsx';
 import { lineInWords, whenInWords } from './hour-words.ts';
+import { WaitingAnswers } from './sealed/waiting-answers.tsx';
 
 const Line = ({ hour: { id, entry, ended, people } }: { readonly hour: GroupHourLine }) => (
   <li className="stack-close">
@@ -57,6 +58,7 @@ export const GroupHoursScreen = ({ hours, clinicians, clock }: GroupHoursProps) 
     <div className="stack-wide">
       <PageHeading>{say('title')}</PageHeading>
       <p>{say('lead')}</p>
+      <WaitingAnswers />
       <List of="coming" hours={hours.filter(isComing)} />
       <section className="stack-close" aria-labelledby="group-plan">
         <h2 id="group-plan">{say('plan')}</h2>

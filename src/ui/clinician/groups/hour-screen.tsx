@@ -12,6 +12,8 @@ import { personNow } from './correcting.ts';
 import { type Stage, stageOf } from './group-answers.ts';
 import { lineInWords, whenInWords } from './hour-words.ts';
 import { PersonCard } from './person-card.tsx';
+import { TakeAlong } from './sealed/take-along.tsx';
+import { WaitingAnswers } from './sealed/waiting-answers.tsx';
 import { StageTag } from './stage-tag.tsx';
 import { type AtHour, usePerson } from './use-person.ts';
 
@@ -19,6 +21,8 @@ export interface HourProps {
   readonly hour: GroupHourAnswer;
   readonly people: readonly (GroupPerson | ClosedPerson)[];
   readonly clock: ClinicClock;
+  /** What a tablet without signal seals answers to. */
+  readonly clinicKey: string;
 }
 
 interface PersonProps {
@@ -80,10 +84,11 @@ const Everybody = ({ people, stages }: Pick<HourProps, 'people'> & { readonly st
   );
 };
 
-export const HourScreen = ({ hour, people, clock }: HourProps) => {
+export const HourScreen = ({ hour, people, clock, clinicKey }: HourProps) => {
   const [stages, setStages] = useState(() => startOf(hour.id, people));
   const instant = useInstant(clock.now);
   const isOpen = hour.ended === null && beginOf(hour.entry).day === today(clock);
+  const shown = people.flatMap((one) => (one.name === null ? [] : [one]));
   const onStage = (patientId: string, stage: Stage) =>
     setStages((before) => ({ ...before, [patientId]: stage }));
   return (
@@ -105,6 +110,10 @@ export const HourScreen = ({ hour, people, clock }: HourProps) => {
         </Notice>
       )}
       {hour.ended === null && !isOpen ? <p>{say('other-day')}</p> : null}
+      <WaitingAnswers />
+      {isOpen && shown.length > 0 ? (
+        <TakeAlong hourId={hour.id} people={shown} clinicKey={clinicKey} instant={instant} />
+      ) : null}
       {people.length === 0 ? <p>{say('nobody-yet')}</p> : <Everybody people={people} stages={stages} />}
       <div className="group-cards">
         {people.map((one) =>

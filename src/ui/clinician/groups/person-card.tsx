@@ -19,6 +19,8 @@ import { StageTag } from './stage-tag.tsx';
 
 export interface CardProps extends PersonPart {
   readonly clock: ClinicClock;
+  /** Without signal: no way leads to the record, and its page is not here. */
+  readonly isWithoutSignal?: boolean;
   /** Sessions are entered today. */
   readonly isOpen: boolean;
   readonly stage: Stage;
@@ -150,7 +152,7 @@ const Told = ({ told, stage }: Pick<CardProps, 'stage'> & { readonly told: reado
   ) : null;
 
 export const PersonCard = (props: CardProps) => {
-  const { person, typed, stage, clock, isOpen, problem, kept } = props;
+  const { person, typed, stage, clock, isOpen, problem, kept, isWithoutSignal = false } = props;
   const { session, today, patientId } = person;
   const isAsked = stage !== 'sent' && stage !== 'stopped' && (isOpen || typed.amends !== undefined);
   return (
@@ -161,13 +163,18 @@ export const PersonCard = (props: CardProps) => {
     >
       <header>
         <h2 id={`name-${patientId}`}>
-          <a href={`/patients/${patientId}`}>{person.name}</a>
+          {isWithoutSignal ? person.name : <a href={`/patients/${patientId}`}>{person.name}</a>}
         </h2>
         <StageTag stage={stage} />
       </header>
       {problem ? <Notice tone="care" title={problem} isAnnounced /> : null}
       {stage === 'stopped' && today.stop !== null ? (
-        <Stopped person={person} stop={today.stop} flags={session?.entry.redFlags ?? []} />
+        <Stopped
+          person={person}
+          stop={today.stop}
+          flags={session?.entry.redFlags ?? []}
+          isWithoutSignal={isWithoutSignal}
+        />
       ) : null}
       {session && typed.amends === undefined ? (
         <SentPart person={person} session={session} clock={clock} onCorrect={props.onCorrect} />

@@ -31,7 +31,7 @@ const keptWords = {
   'not-saved': say('draft.not-saved'),
 } as const;
 
-type Change = Readonly<Record<string, string | undefined>>;
+export type Change = Readonly<Record<string, string | undefined>>;
 
 /** Without what is taken out. */
 const changed = (before: Typed, change: Change): Typed =>
@@ -48,7 +48,7 @@ export interface AtHour {
 }
 
 /** Without an answer of the clinic's nobody knows whether it arrived: it is sent again as it was, and kept once. */
-const hasNoAnswer = (error: unknown): boolean => !(error as { data?: unknown }).data;
+export const hasNoAnswer = (error: unknown): boolean => !(error as { data?: unknown }).data;
 
 const againMs = 15_000;
 
@@ -103,7 +103,7 @@ const useSending = (at: AtHour, patientId: string, onStored: () => Promise<void>
 };
 
 /** What is changed after it was to be sent ends anew; a session on record keeps its times. */
-const pressed = (before: Typed, change: Change, now: string): Typed => {
+export const pressed = (before: Typed, change: Change, now: string): Typed => {
   const ended = before.amends === undefined ? undefined : before.ended;
   return changed(before, { began: before.began ?? now, ended, ...change });
 };

@@ -3,9 +3,9 @@
 import { useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
+import { changeKey } from '#ui/on-device/phone-store.ts';
 import type { Arrival } from '../day-state.ts';
 import { type Entry, type EntryKind, messageEntry } from '../outbox/entry-kinds.ts';
-import { changeKey } from '../phone/phone-store.ts';
 import { useSavedValue } from '../phone/use-saved-reducer.ts';
 import { phoneDay } from '../view-on-day.ts';
 import { type ChangeDraft, isNothing, noteOf, nothingSaid, signEntry, slipNote } from './change-draft.ts';

@@ -1,9 +1,9 @@
 /** What signing out would leave on this phone or take from it, and the ways out. */
 import { endSignIn } from '#ui/account/sign-in/end-sign-in.ts';
 import { forgetSavedPages } from '#ui/account/sign-in/saved-page.ts';
+import { cuffOnUnder, draftsUnder, phoneStore } from '#ui/on-device/phone-store.ts';
 import type { Saved } from '../outbox/outbox.ts';
 import { forgetPeople } from '../phone/own-store.ts';
-import { cuffOnUnder, draftsUnder, phoneStore } from '../phone/phone-store.ts';
 
 export interface LeftBehind {
   /** Begun and not finished: a session, a morning check, a message. */

@@ -1,9 +1,9 @@
 'use client';
 /** A message being typed, kept on this phone until it is sent; it goes the way of every entry, also without signal. */
 import { useCallback } from 'react';
+import { messageDraftKey } from '#ui/on-device/phone-store.ts';
 import { messageEntry } from '../outbox/entry-kinds.ts';
 import { type OutboxHandle, type Owner, useOutbox } from '../outbox/use-outbox.ts';
-import { messageDraftKey } from '../phone/phone-store.ts';
 import { useSavedValue } from '../phone/use-saved-reducer.ts';
 import { phoneDay } from '../view-on-day.ts';
 

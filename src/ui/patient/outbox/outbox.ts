@@ -3,7 +3,7 @@
  * An entry leaves the line only by the server's answer; sent twice, it is kept once, by the id made here.
  */
 import type { LeftOfJoint } from '#core/decision/left-of-today.ts';
-import type { Encrypted } from '../phone/encrypt-entry.ts';
+import type { Encrypted } from '#ui/on-device/encrypt-entry.ts';
 import type { Entry, EntryKind } from './entry-kinds.ts';
 
 export interface Saved {

@@ -1,8 +1,8 @@
 'use client';
 /** Runs the outbox in the page: seals, keeps, sends, wakes. One sender at a time over all tabs. */
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { canEncrypt, encryptEntry } from '../phone/encrypt-entry.ts';
-import { entriesUnder, entryKey, phoneStore } from '../phone/phone-store.ts';
+import { canEncrypt, encryptEntry } from '#ui/on-device/encrypt-entry.ts';
+import { entriesUnder, entryKey, phoneStore } from '#ui/on-device/phone-store.ts';
 import type { Entry, EntryKind } from './entry-kinds.ts';
 import {
   type Effect,

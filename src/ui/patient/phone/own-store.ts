@@ -3,7 +3,7 @@
  * hands out and that is dropped at sign-out. Where the browser can keep no key (its small store) the
  * values stand as they are.
  */
-import { cuffOnUnder, draftsUnder, type PhoneStore, phoneStore } from './phone-store.ts';
+import { cuffOnUnder, draftsUnder, type PhoneStore, phoneStore } from '#ui/on-device/phone-store.ts';
 
 interface Locked {
   readonly iv: Uint8Array<ArrayBuffer>;

@@ -1,7 +1,7 @@
 'use client';
 /** The steady clock of one session; what it showed stands in this tab, for the page that comes after a reload. */
 import { useMemo } from 'react';
-import { type Steady, steadyClock } from './steady-clock.ts';
+import { type Steady, steadyClock } from '#ui/on-device/steady-clock.ts';
 
 const name = 'loadgate-steady';
 

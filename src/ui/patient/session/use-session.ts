@@ -3,8 +3,8 @@
 import { useCallback, useEffect } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
+import { cuffOnKey, draftKey, phoneStore } from '#ui/on-device/phone-store.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
-import { cuffOnKey, draftKey, phoneStore } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
 import type { AskedPages } from '../use-asked-pages.ts';
 import { phoneDay } from '../view-on-day.ts';

@@ -30,11 +30,14 @@ const hour: GroupHourAnswer = {
   left: [],
 };
 const page = (people: readonly (GroupPerson | ClosedPerson)[], over: Partial<GroupHourAnswer> = {}) =>
-  renderToStaticMarkup(<HourScreen hour={{ ...hour, ...over }} people={people} clock={clock} />).replaceAll(
-    '&#x27;',
-    '’',
+  renderToStaticMarkup(
+    <HourScreen hour={{ ...hour, ...over }} people={people} clinicKey="k" clock={clock} />,
+  ).replaceAll('&#x27;', '’');
+/** Of the cards; taking the hour along stands above them. */
+const buttons = (html: string) =>
+  [...html.slice(html.indexOf('group-cards')).matchAll(/<button[^>]*>(.*?)<\/button>/g)].map(
+    ([, text]) => text,
   );
-const buttons = (html: string) => [...html.matchAll(/<button[^>]*>(.*?)<\/button>/g)].map(([, text]) => text);
 const sets = { 'as:line1': 'planned', 'set:line1:1': '20', 'effort:line1:1': '2' };
 const typed = (more: object) => person({ typed: { hour: 'h1', ...more } });
 

@@ -1,0 +1,123 @@
+/**
+ * What was answered in an hour without signal, sealed to the clinic at each press: on the tablet nobody opens it
+ * again. It waits there until the clinic has it, also after the hour itself is gone.
+ */
+import type { SessionEntry } from '#core/record/entries.ts';
+import { type Encrypted, encryptEntry } from '#ui/on-device/encrypt-entry.ts';
+import type { PhoneStore } from '#ui/on-device/phone-store.ts';
+
+const under = 'sealed-answer:';
+const keyOf = (entryId: string): string => `${under}${entryId}`;
+
+export interface SealedAnswer {
+  readonly hourId: string;
+  readonly patientId: string;
+  readonly entryId: string;
+  /** Who took the hour along, and alone sends what was answered in it. */
+  readonly takenBy: string;
+  readonly encrypted: Encrypted;
+  /** The clinic's clock minus this tablet's, ms. */
+  readonly clockLacks: number;
+  /** "begun": it goes as far as it came, once the hour is gone. */
+  readonly state: 'begun' | 'finished';
+  readonly isUrgent: boolean;
+  /** Why the clinic did not take it; it stays here. */
+  readonly refused?: string;
+}
+
+export interface Answered {
+  readonly hourId: string;
+  readonly patientId: string;
+  readonly takenBy: string;
+  readonly clinicKey: string;
+  readonly clockLacks: number;
+  readonly state: SealedAnswer['state'];
+}
+
+/** `takenBy` stands inside the seal as well, where nobody on the tablet changes it. */
+export const keepAnswer = async (
+  store: PhoneStore,
+  { clinicKey, ...answered }: Answered,
+  entry: SessionEntry,
+): Promise<void> => {
+  const { patientId, takenBy } = answered;
+  const bound: SessionEntry & { readonly takenBy: string } = { ...entry, takenBy };
+  const encrypted = await encryptEntry(clinicKey, patientId, bound);
+  const { entryId } = entry;
+  const isUrgent = entry.stoppedByFlag;
+  await store.set(keyOf(entryId), { ...answered, entryId, encrypted, isUrgent } satisfies SealedAnswer);
+};
+
+/** Warning signs first. */
+export const waitingAnswers = async (store: PhoneStore): Promise<readonly SealedAnswer[]> =>
+  (await store.under<SealedAnswer>(under)).toSorted(
+    (one, other) => Number(other.isUrgent) - Number(one.isUrgent),
+  );
+
+export interface Sender {
+  readonly fetch: typeof fetch;
+  /** Clock of this tablet. */
+  readonly wall: () => number;
+  /** The hour is still open here: what is only begun waits for its end. */
+  readonly isOpen: boolean;
+  /** What the clinic refused before is sent once more. */
+  readonly isAgain: boolean;
+}
+
+/** "signed-out": nobody, or somebody else than who took the hour along, is signed in. */
+type Outcome = 'arrived' | 'aside' | 'no-answer' | 'signed-out' | 'refused';
+
+export interface Sent {
+  readonly entryId: string;
+  readonly as: Outcome;
+}
+
+interface Told {
+  readonly stored?: string;
+  readonly problem?: string;
+  readonly message?: string;
+}
+
+const outcomes: Readonly<Record<string, Outcome>> = {
+  stored: 'arrived',
+  known: 'arrived',
+  conflict: 'aside',
+};
+
+const outcomeOf = (answer: Response, { stored, problem }: Told): Outcome => {
+  if (answer.ok && stored !== undefined) return outcomes[stored] ?? 'refused';
+  if (problem === 'signed-out' || problem === 'not-yours') return 'signed-out';
+  return answer.status >= 400 && answer.status < 429 ? 'refused' : 'no-answer';
+};
+
+const sendOne = async ({ fetch, wall }: Sender, { clockLacks, ...saved }: SealedAnswer) => {
+  const { hourId, patientId, entryId, encrypted } = saved;
+  const sentAt = wall() + clockLacks;
+  const body = JSON.stringify({ kind: 'group-hour', hourId, patientId, entryId, encrypted, sentAt });
+  const headers = { 'content-type': 'application/json' };
+  try {
+    const answer = await fetch('/api/entries', { method: 'POST', headers, body });
+    const told = (await answer.json().catch(() => ({}))) as Told;
+    return { as: outcomeOf(answer, told), message: told.message ?? '' };
+  } catch {
+    return { as: 'no-answer' as const, message: '' };
+  }
+};
+
+/** The clinic keeps each once, however often it is sent. What it took, or put aside for review, leaves the tablet. */
+export const sendAnswers = async (store: PhoneStore, sender: Sender): Promise<readonly Sent[]> => {
+  const told: Sent[] = [];
+  for (const saved of await waitingAnswers(store)) {
+    if (saved.state === 'begun' && sender.isOpen) continue;
+    if (saved.refused !== undefined && !sender.isAgain) continue;
+    const { as, message } = await sendOne(sender, saved);
+    told.push({ entryId: saved.entryId, as });
+    if (as === 'no-answer' || as === 'signed-out') break;
+    const name = keyOf(saved.entryId);
+    // Pressed on meanwhile: the newer one is sent in its turn.
+    if ((await store.get<SealedAnswer>(name))?.encrypted.data !== saved.encrypted.data) continue;
+    if (as === 'refused') await store.set(name, { ...saved, refused: message });
+    else await store.remove(name);
+  }
+  return told;
+};

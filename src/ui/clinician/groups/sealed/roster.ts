@@ -1,0 +1,50 @@
+/** The roster as it was taken along, and each person of it as the parts of the hour's page read one. */
+import type { createCaller } from '#api/root.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { GroupPerson } from '../../answers.ts';
+import type { Typed } from '../group-answers.ts';
+
+export type TakenAlong = Awaited<
+  ReturnType<ReturnType<typeof createCaller>['clinician']['groupSessions']['takeAlong']>
+>;
+type TakenPerson = TakenAlong['people'][number];
+
+export interface SealedRoster extends Omit<TakenAlong, 'people'> {
+  readonly people: readonly (TakenPerson & {
+    /** A word that tells two of one first name apart; left out where the name does. */
+    readonly mark?: string;
+  })[];
+  /** What answers are sealed to. */
+  readonly clinicKey: string;
+  readonly sealedAt: number;
+}
+
+/** "finished": what was pressed is sealed to the clinic and stands here no more; told signs stay, for whom to ring. */
+export type PersonState =
+  | { readonly state: 'begun'; readonly typed: Typed }
+  | { readonly state: 'finished'; readonly flags: readonly RedFlag[] };
+
+export type States = Readonly<Record<string, PersonState>>;
+
+export const nameOf = ({ firstName, mark }: SealedRoster['people'][number]): string =>
+  mark === undefined ? firstName : `${firstName} · ${mark}`;
+
+/** Nothing that was left at the clinic is made up: reasons and what changed are empty here, and the page says so. */
+export const personOf = (taken: SealedRoster['people'][number]): GroupPerson => ({
+  patientId: taken.patientId,
+  name: nameOf(taken),
+  entryId: taken.entryId,
+  session: null,
+  typed: null,
+  today: {
+    ...taken.today,
+    told: [],
+    decided: [],
+    exercises: taken.today.exercises.map((exercise) => ({
+      ...exercise,
+      signedName: '',
+      reasons: [],
+      cautions: exercise.cautions.map((caution, place) => ({ ...caution, id: String(place) })),
+    })),
+  },
+});

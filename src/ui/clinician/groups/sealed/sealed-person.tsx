@@ -1,0 +1,68 @@
+'use client';
+/** One person of the sealed hour: asked as on the hour's own page; once finished, only that it is sealed or sent. */
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import { say as sayHour } from '#messages/en/staff/groups/hour.ts';
+import { say } from '#messages/en/staff/groups/sealed.ts';
+import { Notice } from '#ui/design-system/notice.tsx';
+import type { ClinicClock } from '../../when.ts';
+import { SignAdvice } from '../danger-part.tsx';
+import { stageOf, type Typed } from '../group-answers.ts';
+import { PersonCard } from '../person-card.tsx';
+import type { PersonPart } from '../person-props.ts';
+import { StageTag } from '../stage-tag.tsx';
+import type { PersonState } from './roster.ts';
+
+interface DoneProps extends Pick<PersonPart, 'person'> {
+  readonly flags: readonly RedFlag[];
+  readonly hasArrived: boolean;
+}
+
+/** Told signs stay in sight, with whom to ring; everything else that was answered is closed here. */
+const Finished = ({ person, flags, hasArrived }: DoneProps) => (
+  <section className="group-person stack-close" aria-labelledby={`name-${person.patientId}`}>
+    <header>
+      <h2 id={`name-${person.patientId}`}>{person.name}</h2>
+      <StageTag stage={flags.length > 0 ? 'stopped' : hasArrived ? 'sent' : 'waiting'} />
+    </header>
+    {flags.length > 0 ? (
+      <Notice
+        tone="danger"
+        title={hasArrived ? say('sign.reported') : sayHour('signs.not-reported')}
+        isAnnounced
+      >
+        <SignAdvice person={person} flags={flags} />
+      </Notice>
+    ) : null}
+    <p>{say(hasArrived ? 'sent-here.arrived' : 'sent-here')}</p>
+    {hasArrived ? null : <p className="small">{say('sent-here.waits')}</p>}
+  </section>
+);
+
+interface SealedPersonProps extends Pick<PersonPart, 'person' | 'press'> {
+  readonly state: PersonState | undefined;
+  readonly typed: Typed;
+  readonly clock: ClinicClock;
+  readonly hasArrived: boolean;
+  readonly onSave: () => void;
+  readonly onReport: (name: string, flags: readonly RedFlag[]) => void;
+}
+
+const nothing = () => undefined;
+
+export const SealedPerson = ({ state, hasArrived, ...props }: SealedPersonProps) =>
+  state?.state === 'finished' ? (
+    <Finished person={props.person} flags={state.flags} hasArrived={hasArrived} />
+  ) : (
+    <PersonCard
+      {...props}
+      isWithoutSignal
+      isOpen
+      stage={stageOf(props.person, props.typed)}
+      isBusy={false}
+      problem={null}
+      kept=""
+      change={nothing}
+      onCorrect={nothing}
+      onLeave={nothing}
+    />
+  );

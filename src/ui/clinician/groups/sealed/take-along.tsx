@@ -1,0 +1,159 @@
+'use client';
+/** On the page of an hour of today: seals its roster on this tablet, for a room without signal. */
+import { type FormEvent, useState } from 'react';
+import { minutesAfterHour } from '#core/clinic/group-hour.ts';
+import { say } from '#messages/en/staff/groups/sealed.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
+import { keepHour, mostTries } from '#ui/on-device/hour-kept.ts';
+import { phoneStore } from '#ui/on-device/phone-store.ts';
+import { pinDigits, pinProblem } from '#ui/on-device/pin-seal.ts';
+import type { GroupPerson } from '../../answers.ts';
+import { client } from '../../client.ts';
+import { hasNoAnswer } from '../use-person.ts';
+import { holdHourPage, hourAddress } from './hold-page.ts';
+import type { SealedRoster, TakenAlong } from './roster.ts';
+import { areToldApart, type Marks, marked, ofOneName } from './told-apart.ts';
+
+export interface TakeAlongProps {
+  readonly hourId: string;
+  readonly people: readonly GroupPerson[];
+  readonly clinicKey: string;
+  /** Clinical instant now. */
+  readonly instant: () => number;
+}
+
+interface Taken {
+  readonly count: number;
+  readonly leftOut: number;
+  readonly isHeld: boolean;
+}
+
+const take = async (
+  { clinicKey, instant }: TakeAlongProps,
+  taken: TakenAlong,
+  { pin, marks }: { readonly pin: string; readonly marks: Marks },
+): Promise<Taken> => {
+  const now = instant();
+  const people = marked(taken.people, marks);
+  const roster: SealedRoster = { ...taken, people, clinicKey, sealedAt: now };
+  const isHeld = await holdHourPage().catch(() => false);
+  await keepHour(await phoneStore(), { wall: () => Date.now() }, roster, { pin, goneAt: taken.goneAt, now });
+  return { count: people.length, leftOut: taken.leftOut, isHeld };
+};
+
+const failureOf = (error: unknown): string =>
+  say('take.failed', {
+    why: hasNoAnswer(error) ? say('take.no-answer') : error instanceof Error ? error.message : String(error),
+  });
+
+const pinError = (pin: string): string | undefined => {
+  const problem = pinProblem(pin);
+  return problem === null ? undefined : say(`take.pin.${problem}`, pinDigits);
+};
+
+const useTaking = (props: TakeAlongProps) => {
+  const [pin, setPin] = useState('');
+  const [marks, setMarks] = useState<Marks>({});
+  const [alike, setAlike] = useState<readonly string[]>([]);
+  const [errors, setErrors] = useState<Errors>({});
+  const [isBusy, setBusy] = useState(false);
+  const [done, setDone] = useState<Taken | null>(null);
+  const seal = async (): Promise<Errors> => {
+    const wrong = pinError(pin);
+    if (wrong) return { pin: wrong };
+    if (!(await phoneStore()).holdsKeys) return { other: say('take.failed', { why: say('take.no-room') }) };
+    const taken = await client.clinician.groupSessions.takeAlong.query({ hourId: props.hourId });
+    setAlike(ofOneName(taken.people).map(({ patientId }) => patientId));
+    if (!areToldApart(taken.people, marks)) return { marks: say('take.tell.missing') };
+    setDone(await take(props, taken, { pin, marks }));
+    setPin('');
+    return {};
+  };
+  const send = async (event: FormEvent) => {
+    event.preventDefault();
+    if (isBusy) return;
+    setBusy(true);
+    setErrors(await seal().catch((error: unknown) => ({ other: failureOf(error) })));
+    setBusy(false);
+  };
+  return { pin, setPin, marks, setMarks, alike, errors, isBusy, done, send };
+};
+
+interface Errors {
+  readonly pin?: string;
+  readonly marks?: string;
+  readonly other?: string;
+}
+
+const Done = ({ count, leftOut, isHeld }: Taken) => (
+  <Notice tone={isHeld ? 'plain' : 'care'} title={say('taken', { count })} isAnnounced>
+    {leftOut > 0 ? <p>{say('taken.left-out', { count: leftOut })}</p> : null}
+    {isHeld ? (
+      <p>
+        <a href={hourAddress}>{say('taken.open')}</a>. {say('taken.where', { address: hourAddress })}
+      </p>
+    ) : (
+      <p>{say('take.not-held')}</p>
+    )}
+  </Notice>
+);
+
+/** The page of the hour has full names, the sealed one has not: the word is typed here. */
+const TellApart = ({ people, alike, marks, error, onMarks }: TellProps) =>
+  people
+    .filter(({ patientId }) => alike.includes(patientId))
+    .map(({ patientId, name }, place) => (
+      <TextField
+        key={patientId}
+        name={`mark-${patientId}`}
+        label={say('take.tell', { name })}
+        hint={place === 0 ? say('take.tell.hint') : undefined}
+        error={error}
+        maxLength={30}
+        value={marks[patientId] ?? ''}
+        onChange={(event) => onMarks({ ...marks, [patientId]: event.target.value })}
+      />
+    ));
+
+interface TellProps {
+  readonly people: readonly GroupPerson[];
+  readonly alike: readonly string[];
+  readonly marks: Marks;
+  readonly error: string | undefined;
+  readonly onMarks: (marks: Marks) => void;
+}
+
+export const TakeAlong = (props: TakeAlongProps) => {
+  const { pin, setPin, marks, setMarks, alike, errors, isBusy, done, send } = useTaking(props);
+  return (
+    <Disclosure summary={say('take.title')} isScreenOnly>
+      <p className="small">{say('take.what', { after: minutesAfterHour, tries: mostTries })}</p>
+      {done ? <Done {...done} /> : null}
+      {errors.other ? <Notice tone="care" title={errors.other} isAnnounced /> : null}
+      <ScriptedForm className="stack-close" isQuiet onSubmit={(event) => void send(event)}>
+        <TellApart
+          people={props.people}
+          alike={alike}
+          marks={marks}
+          error={errors.marks}
+          onMarks={setMarks}
+        />
+        <TextField
+          name="take-pin"
+          label={say('take.pin')}
+          hint={say('take.pin.hint', pinDigits)}
+          error={errors.pin}
+          type="password"
+          inputMode="numeric"
+          autoComplete="off"
+          value={pin}
+          onChange={(event) => setPin(event.target.value)}
+        />
+        <SendButton>{say(isBusy ? 'take.busy' : 'take')}</SendButton>
+      </ScriptedForm>
+    </Disclosure>
+  );
+};

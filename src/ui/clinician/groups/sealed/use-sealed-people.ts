@@ -1,0 +1,91 @@
+'use client';
+/** What is pressed in the sealed hour: kept under the hour's own key, and sealed to the clinic at each press. */
+import { useRef, useState } from 'react';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import { keepDrafts } from '#ui/on-device/hour-kept.ts';
+import { type PhoneStore, phoneStore } from '#ui/on-device/phone-store.ts';
+import { listText } from '../../forms/sent/sent-form.ts';
+import { type Typed, toldIn } from '../group-answers.ts';
+import { entryOf } from '../group-entry.ts';
+import { type Change, pressed } from '../use-person.ts';
+import { type Answered, keepAnswer } from './answers-kept.ts';
+import { type PersonState, personOf, type SealedRoster, type States } from './roster.ts';
+
+export interface OpenHour {
+  readonly roster: SealedRoster;
+  readonly key: CryptoKey;
+  readonly drafts: States;
+  readonly clockLacks: number;
+  /** Clinical instant, never set back. */
+  readonly instant: () => number;
+}
+
+type Person = SealedRoster['people'][number];
+
+interface Step {
+  readonly person: Person;
+  readonly typed: Typed;
+  readonly isFinished: boolean;
+}
+
+const afterStep = ({ typed, isFinished }: Step): PersonState =>
+  isFinished ? { state: 'finished', flags: toldIn(typed) } : { state: 'begun', typed };
+
+const keepStep = async (store: PhoneStore, hour: OpenHour, step: Step, states: States): Promise<void> => {
+  const { roster, key, clockLacks, instant } = hour;
+  const { person, typed, isFinished } = step;
+  const { hourId, takenBy, clinicKey } = roster;
+  const state: Answered['state'] = isFinished ? 'finished' : 'begun';
+  const answered = { hourId, takenBy, clinicKey, clockLacks, patientId: person.patientId, state };
+  // Sealed to the clinic before what was pressed is let go.
+  await keepAnswer(store, answered, entryOf(personOf(person), typed, { now: instant() }));
+  await keepDrafts(store, key, states);
+};
+
+export const useSealedPeople = (hour: OpenHour, onFinished: () => void) => {
+  const [states, setStates] = useState<States>(hour.drafts);
+  const [isKept, setKept] = useState(true);
+  const held = useRef(states);
+  const writing = useRef<Promise<void>>(Promise.resolve());
+  const step = (one: Step) => {
+    const next = { ...held.current, [one.person.patientId]: afterStep(one) };
+    held.current = next;
+    writing.current = writing.current
+      .then(async () => keepStep(await phoneStore(), hour, one, next))
+      .then(
+        () => {
+          setKept(true);
+          setStates(held.current);
+          if (one.isFinished) onFinished();
+        },
+        // It is shown as it was pressed, and said not to be kept.
+        () => {
+          setKept(false);
+          held.current = { ...held.current, [one.person.patientId]: { state: 'begun', typed: one.typed } };
+          setStates(held.current);
+        },
+      );
+    if (!one.isFinished) setStates(next);
+  };
+  const typedOf = ({ patientId }: Person): Typed => {
+    const found = held.current[patientId];
+    return found?.state === 'begun' ? found.typed : { hour: hour.roster.hourId };
+  };
+  const after = (person: Person, change: Change) => pressed(typedOf(person), change, String(hour.instant()));
+  return {
+    states,
+    isKept,
+    typedOf,
+    press: (person: Person, change: Change) =>
+      step({ person, typed: after(person, change), isFinished: false }),
+    finish: (person: Person) =>
+      step({ person, typed: after(person, { ended: String(hour.instant()) }), isFinished: true }),
+    /** Danger waits for no second press: what was done so far is sealed with it. */
+    report: (person: Person, name: string, flags: readonly RedFlag[]) =>
+      step({
+        person,
+        typed: after(person, { [name]: listText(flags), ended: String(hour.instant()) }),
+        isFinished: true,
+      }),
+  };
+};
