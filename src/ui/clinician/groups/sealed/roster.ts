@@ -48,3 +48,14 @@ export const personOf = (taken: SealedRoster['people'][number]): GroupPerson => 
     })),
   },
 });
+
+/** Finished, and not waiting here any more: the clinic has it. Known when the hour is opened, before anything new. */
+export const arrivedBefore = (
+  people: SealedRoster['people'],
+  states: States,
+  waiting: readonly { readonly entryId: string }[],
+): readonly string[] =>
+  people
+    .filter(({ patientId }) => states[patientId]?.state === 'finished')
+    .map(({ entryId }) => entryId)
+    .filter((id) => waiting.every(({ entryId }) => entryId !== id));

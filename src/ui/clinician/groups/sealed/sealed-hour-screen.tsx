@@ -7,8 +7,9 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { forgetHour, type KeptHour, lookAtHour, openHour } from '#ui/on-device/hour-kept.ts';
 import { phoneStore } from '#ui/on-device/phone-store.ts';
 import { steadyClock } from '#ui/on-device/steady-clock.ts';
+import { waitingAnswers } from './answers-kept.ts';
 import { PinForm } from './pin-form.tsx';
-import type { SealedRoster, States } from './roster.ts';
+import { arrivedBefore, type SealedRoster, type States } from './roster.ts';
 import { SealedPeople } from './sealed-people.tsx';
 import type { OpenHour } from './use-sealed-people.ts';
 import { useSendingAnswers } from './use-sending-answers.ts';
@@ -42,7 +43,9 @@ const opened = async (pin: string): Promise<Showing> => {
   const { clockLacks, goneAt } = looked.kept;
   const { roster, key } = answer;
   const drafts = (answer.drafts ?? {}) as States;
-  return { kind: 'open', goneAt, hour: { roster, key, drafts, clockLacks, instant: instantOf(looked.kept) } };
+  const arrived = arrivedBefore(roster.people, drafts, await waitingAnswers(store));
+  const hour = { roster, key, drafts, arrived, clockLacks, instant: instantOf(looked.kept) };
+  return { kind: 'open', goneAt, hour };
 };
 
 const useTouched = () => {
@@ -112,7 +115,7 @@ export const SealedHourScreen = () => {
           <SealedPeople
             hour={showing.hour}
             goneAt={showing.goneAt}
-            arrived={sending.arrived}
+            arrived={new Set([...showing.hour.arrived, ...sending.arrived])}
             onFinished={() => send()}
             onLock={() => setShowing({ kind: 'locked', triesLeft: null })}
             onPutAway={() => void putAway()}

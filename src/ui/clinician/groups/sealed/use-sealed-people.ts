@@ -15,6 +15,8 @@ export interface OpenHour {
   readonly roster: SealedRoster;
   readonly key: CryptoKey;
   readonly drafts: States;
+  /** Entries the clinic had when it was opened. */
+  readonly arrived: readonly string[];
   readonly clockLacks: number;
   /** Clinical instant, never set back. */
   readonly instant: () => number;

@@ -2,7 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { PinForm } from '#ui/clinician/groups/sealed/pin-form.tsx';
-import { personOf, type SealedRoster } from '#ui/clinician/groups/sealed/roster.ts';
+import { arrivedBefore, personOf, type SealedRoster } from '#ui/clinician/groups/sealed/roster.ts';
 import { SealedHourScreen } from '#ui/clinician/groups/sealed/sealed-hour-screen.tsx';
 import { SealedPeople } from '#ui/clinician/groups/sealed/sealed-people.tsx';
 import { TakeAlong } from '#ui/clinician/groups/sealed/take-along.tsx';
@@ -26,7 +26,7 @@ const roster: SealedRoster = {
 const plain = (html: string) => html.replaceAll('&#x27;', '’');
 const nothing = () => undefined;
 const page = (drafts: OpenHour['drafts'] = {}, arrived: readonly string[] = []) => {
-  const hour = { roster, drafts, clockLacks: 0, instant: () => now, key: {} as CryptoKey };
+  const hour = { roster, drafts, arrived: [], clockLacks: 0, instant: () => now, key: {} as CryptoKey };
   const ways = { onFinished: nothing, onLock: nothing, onPutAway: nothing };
   return plain(
     renderToStaticMarkup(
@@ -75,7 +75,7 @@ describe('the sealed hour that lies open', () => {
 
   it('stops who was stopped when it was sealed, and leads nowhere', () => {
     const stopped = { ...taken, today: { ...plan, stop: 'warning-sign' as const, exercises: [] } };
-    const hour = { roster: { ...roster, people: [stopped] }, drafts: {}, clockLacks: 0 };
+    const hour = { roster: { ...roster, people: [stopped] }, drafts: {}, arrived: [], clockLacks: 0 };
     const html = renderToStaticMarkup(
       <SealedPeople
         hour={{ ...hour, instant: () => now, key: {} as CryptoKey }}
@@ -98,6 +98,16 @@ describe('what is made up of a person that was taken along', () => {
     const made = personOf(taken);
     expect(made.today).toMatchObject({ told: [], decided: [] });
     expect(made.today.exercises[0]).toMatchObject({ reasons: [], signedName: '' });
+  });
+});
+
+describe('what is with the clinic when the hour is opened again', () => {
+  const finished = { p1: { state: 'finished', flags: [] } } as const;
+  it('is what was finished and waits no more', () => {
+    expect(arrivedBefore([taken], finished, [])).toEqual(['group-1']);
+    expect(arrivedBefore([taken], finished, [{ entryId: 'group-1' }])).toEqual([]);
+    expect(arrivedBefore([taken], { p1: { state: 'begun', typed: {} } }, [])).toEqual([]);
+    expect(arrivedBefore([taken], {}, [])).toEqual([]);
   });
 });
 
