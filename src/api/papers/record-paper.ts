@@ -1,11 +1,12 @@
 /** The patient's own copy of the record: everything that was recorded and still counts, from its first day. */
 
+import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import { distanceOf } from '#core/assessment/measurements/at-distance.ts';
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import { measureOf } from '#core/assessment/measures/registry.ts';
 import { consentKinds } from '#core/episode/consent.ts';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import { type NotePart, noteParts } from '#core/episode/visit-note.ts';
-import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
 import { adviceShownTo, adviceStepsOf } from '#data/assessment/nutrition.ts';
@@ -80,7 +81,7 @@ const notesIn = async (access: Access, patientId: string): Promise<readonly Writ
 
 /** Every value of each thing measured, oldest first. */
 const measuredOf = async (access: Access, patient: Patient): Promise<RecordPaper['measured']> => {
-  const byTitle = new Map<string, { readonly text: string; readonly day: Day }[]>();
+  const byTitle = new Map<string, OutcomeLine['readings'][number][]>();
   const kinds = measurementForms.map(({ kind }) => kind);
   const rows = (await measurementsOf(access, patient.id)).toSorted(
     (a, b) => kinds.indexOf(a.kind) - kinds.indexOf(b.kind),
@@ -89,7 +90,8 @@ const measuredOf = async (access: Access, patient: Patient): Promise<RecordPaper
     const measure = measureOf(row.kind);
     const where = ['side' in row ? row.side : '', 'limb' in row ? row.limb : ''].filter(Boolean).join(' ');
     const title = [measure.title, measure.subject?.(row) ?? '', where].filter(Boolean).join(', ');
-    byTitle.set(title, [...(byTitle.get(title) ?? []), { text: measure.inWords(row), day: row.day }]);
+    const reading = { text: measure.inWords(row), day: row.day, ...distanceOf(row) };
+    byTitle.set(title, [...(byTitle.get(title) ?? []), reading]);
   }
   const tests = (await outcomesUpTo(access, patient, access.day)).filter(({ kind }) => kind === 'effusion');
   return [...[...byTitle].map(([title, readings]) => ({ title, readings })), ...tests];

@@ -1,6 +1,7 @@
 /** The patient's service worker, with the files of this build. */
 import path from 'node:path';
-import { assetsOfPatientPages, buildId, workerScript } from '#server/http/worker-script.ts';
+import { assetsOfPatientPages, buildId } from '#server/http/worker-assets.ts';
+import { workerScript } from '#server/http/worker-script.ts';
 
 export const dynamic = 'force-dynamic';
 

@@ -19,6 +19,7 @@ export const correctionSubjects = [
   'home-answers',
   'contact',
   'note',
+  'visit',
 ] as const;
 export type CorrectionSubject = (typeof correctionSubjects)[number];
 
@@ -36,7 +37,8 @@ const boundingKinds: readonly Measurement['kind'][] = [
 
 /**
  * What bounds nothing, or only opens: left out it is stricter at once, and a new one opens as any first entry.
- * Without the contact that ended it a warning sign is open again.
+ * Without the contact that ended it a warning sign is open again. An appointment at a distance locks hands-on tests,
+ * and no dose.
  */
 const neverBounding: readonly CorrectionSubject[] = [
   'goal',
@@ -45,6 +47,7 @@ const neverBounding: readonly CorrectionSubject[] = [
   'home-answers',
   'contact',
   'note',
+  'visit',
 ];
 
 /** Whether a correction waits until a clinician has seen the plan it leads to; `kind` is that of a measurement. */
@@ -72,6 +75,8 @@ export interface CorrectionIndex {
   readonly stateOf: (id: string) => 'stands' | 'left-out' | 'waiting';
   /** Whether it is corrected or replaces something, in a correction that still waits. */
   readonly isUnseen: (id: string) => boolean;
+  /** Under which id it counts by now: its own, or that of what replaced it; null = struck out. */
+  readonly standsAs: (id: string) => string | null;
   /** When a thing was first said: a replacement was asked when the entry in whose place it stands was. */
   readonly saidAt: (row: Identified & { readonly recordedAt: number }) => number;
   /** Corrections that wait, each as the ids that follow one another; null at the end = struck out. */
@@ -87,6 +92,11 @@ export const indexCorrections = (marks: readonly CorrectionMark[]): CorrectionIn
     if (!mark) return 'stands';
     return mark.isWaiting ? 'waiting' : 'left-out';
   };
+  const standsAs: CorrectionIndex['standsAs'] = (id) => {
+    const mark = bySubject.get(id);
+    if (!mark || mark.isWaiting) return id;
+    return mark.replacedById === null ? null : standsAs(mark.replacedById);
+  };
   const chainFrom = (id: string): readonly (string | null)[] => {
     const mark = bySubject.get(id);
     if (!mark) return [id];
@@ -100,6 +110,7 @@ export const indexCorrections = (marks: readonly CorrectionMark[]): CorrectionIn
   return {
     stateOf,
     isUnseen: (id) => unseen.has(id),
+    standsAs,
     saidAt: ({ id, recordedAt }) => byReplacement.get(id)?.firstSaidAt ?? recordedAt,
     chains,
   };

@@ -3,13 +3,15 @@
  * Which tests those are is a choice of this project; a blood pressure the patient reads out is not one,
  * and is kept with how it was taken.
  */
+import { type DistanceWay, distanceWays } from '../assessment/measurements/at-distance.ts';
 import type { Measurement } from '../assessment/measurements/measurement.ts';
 import type { Refusal } from '../outcome.ts';
 
-export const visitPlaces = ['clinic', 'home-visit', 'video', 'telephone'] as const;
+export const visitPlaces = ['clinic', 'home-visit', ...distanceWays] as const;
 export type VisitPlace = (typeof visitPlaces)[number];
 
-export const isRemote = (place: VisitPlace): boolean => place === 'video' || place === 'telephone';
+export const isRemote = (place: VisitPlace): place is DistanceWay =>
+  distanceWays.some((way) => way === place);
 
 export type HandsOnTest = Measurement['kind'] | 'effusion-test' | 'home-check';
 

@@ -74,7 +74,7 @@ export const storeHomeAnswers = (
           patientId,
           { kind: 'patient-chosen-activity', day, activity, score },
           false,
-          now.id,
+          { homeAnswersId: now.id },
         );
     return 'stored';
   });

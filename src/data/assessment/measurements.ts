@@ -1,6 +1,7 @@
 /** Measurements, each an append-only row. */
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
+import type { DistanceWay } from '#core/assessment/measurements/at-distance.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measureOf } from '#core/assessment/measures/registry.ts';
 import { asCorrected, type CorrectionIndex, inForce, readings } from '#core/corrections/correction.ts';
@@ -12,6 +13,7 @@ import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { correctionIndexFor } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { distanceByVisit } from '../episode/visits.ts';
 import { effusionTest, measurement } from '../schema/schema.ts';
 
 export type RecordedMeasurement = Measurement & {
@@ -21,6 +23,10 @@ export type RecordedMeasurement = Measurement & {
   readonly confirmed: boolean;
   /** Read from answers the patient gave at home. */
   readonly answeredAtHome: boolean;
+  /** The appointment in which it was taken; null = nobody has begun one. */
+  readonly visitId: string | null;
+  /** null = in person, or nobody has said. */
+  readonly atDistance: DistanceWay | null;
 };
 
 export const measurementRows = patientQuery((db) =>
@@ -33,7 +39,10 @@ export const measurementRows = patientQuery((db) =>
 
 type MeasurementRow = Awaited<ReturnType<typeof measurementRows>>[number];
 
-const recordedFrom = (rows: readonly MeasurementRow[]): readonly RecordedMeasurement[] =>
+const recordedFrom = (
+  rows: readonly MeasurementRow[],
+  distances: ReadonlyMap<string, DistanceWay>,
+): readonly RecordedMeasurement[] =>
   rows.map((row) => ({
     ...row.value,
     id: row.id,
@@ -41,13 +50,26 @@ const recordedFrom = (rows: readonly MeasurementRow[]): readonly RecordedMeasure
     recordedBy: row.recordedBy,
     confirmed: row.confirmed,
     answeredAtHome: row.homeAnswersId !== null,
+    visitId: row.visitId,
+    atDistance: (row.visitId === null ? null : distances.get(row.visitId)) ?? null,
   }));
+
+/** Nobody is asked about appointments where nothing was taken in one. */
+const distancesOf = async (
+  access: Access,
+  patientId: string,
+  rows: readonly MeasurementRow[],
+): Promise<ReadonlyMap<string, DistanceWay>> =>
+  rows.some(({ visitId }) => visitId !== null) ? distanceByVisit(access, patientId) : new Map();
 
 /** All of them as recorded, oldest first, those entered in error as well. */
 export const measurementsOnRecord = async (
   access: Access,
   patientId: string,
-): Promise<readonly RecordedMeasurement[]> => recordedFrom(await measurementRows(access, patientId));
+): Promise<readonly RecordedMeasurement[]> => {
+  const rows = await measurementRows(access, patientId);
+  return recordedFrom(rows, await distancesOf(access, patientId, rows));
+};
 
 /** As corrected; with answers given at home that were struck out goes what was read from them. */
 export const standing = <R extends { readonly id: string; readonly homeAnswersId: string | null }>(
@@ -62,10 +84,11 @@ export const standing = <R extends { readonly id: string; readonly homeAnswersId
 export const measurementsOf = async (
   access: Access,
   patientId: string,
-): Promise<readonly RecordedMeasurement[]> =>
-  recordedFrom(
-    standing(await measurementRows(access, patientId), await correctionIndexFor(access, patientId)),
-  );
+): Promise<readonly RecordedMeasurement[]> => {
+  const rows = await measurementRows(access, patientId);
+  const kept = standing(rows, await correctionIndexFor(access, patientId));
+  return recordedFrom(kept, await distancesOf(access, patientId, kept));
+};
 
 /** What a dose may rest on: beside the measurements as corrected those whose correction waits, and every reading. */
 export const measurementsInForce = async (access: Access, patientId: string) => {
@@ -74,13 +97,18 @@ export const measurementsInForce = async (access: Access, patientId: string) => 
   return { counted: inForce(rows, index), readings: readings(rows, index) };
 };
 
+interface Origin {
+  readonly homeAnswersId?: string | null;
+  readonly visitId?: string | null;
+}
+
 export const recordMeasurement = (
   access: Access,
   patientId: string,
   row: Measurement,
   confirmed: boolean,
-  /** Answers given at home that it is read from. */
-  homeAnswersId: string | null = null,
+  /** Answers given at home that it is read from, or the appointment in which it was taken. */
+  { homeAnswersId = null, visitId = null }: Origin = {},
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
@@ -93,6 +121,7 @@ export const recordMeasurement = (
       figure: measureOf(row.kind).figure(row),
       confirmed,
       homeAnswersId,
+      visitId,
     });
     changed(access, patientId);
     await auditWrite(tx, access, 'measurement', { subjectId: id, patientId, detail: { kind: row.kind } });

@@ -4,9 +4,9 @@
  */
 import { asc, sql } from 'drizzle-orm';
 import type { Store } from '../database/store.ts';
-import { digestedTables, mayLeave } from '../schema/digested-tables.ts';
 import { audit } from '../schema/schema.ts';
 import { archivedRows, segmentsOf } from './audit-archive.ts';
+import { digestedTables, mayLeave } from './digested-tables.ts';
 import { digestOfRow, digestsIn, type WrittenRows } from './row-digests.ts';
 import { type AuditKeys, type AuditRow, keysIn } from './seal.ts';
 

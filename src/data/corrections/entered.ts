@@ -1,37 +1,34 @@
 /** What clinicians entered, each as its form takes it, entries in error among them. */
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
-import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { goalStepsOnRecord } from '../assessment/goals.ts';
 import { homeAnswersOnRecord } from '../assessment/home-answers.ts';
 import { measurementsOnRecord } from '../assessment/measurements.ts';
 import { dayAt } from '../civil-time.ts';
-import { contactsOnRecord } from '../danger/danger-record.ts';
 import { eventsOnRecord } from '../episode/care-events.ts';
 import { supervisedOnRecord } from '../episode/home-eligibility.ts';
 import { limitsOnRecord } from '../episode/limits-and-pre-approvals.ts';
-import { notesOnRecord } from '../episode/visit-notes.ts';
 import { baselineRowsOf } from '../patients/baselines.ts';
 import { effusionsOnRecord } from '../patients/effusions.ts';
 import { clinicOf } from '../patients/people.ts';
 import { clearancesOnRecord, screeningsOnRecord } from '../screening/screenings.ts';
+import { contacts, notes, visits } from './entered-contacts.ts';
+import type { EnteredRow, Read } from './entered-row.ts';
 
-export interface EnteredRow {
-  readonly id: string;
-  readonly recordedAt: number;
-  /** The day it speaks of. */
-  readonly day: Day;
-  /** null where it speaks of no joint. */
-  readonly joint: string | null;
-  /** As the form of its subject takes it. */
-  readonly entered: Readonly<Record<string, unknown>>;
-}
-
-type Read = (access: Access, patientId: string) => Promise<readonly EnteredRow[]>;
+export type { EnteredRow } from './entered-row.ts';
 
 const measurements: Read = async (access, patientId) =>
   (await measurementsOnRecord(access, patientId)).map(
-    ({ id, recordedAt, recordedBy: _, confirmed: __, answeredAtHome: ___, ...entered }) => ({
+    ({
+      id,
+      recordedAt,
+      recordedBy: _,
+      confirmed: __,
+      answeredAtHome: ___,
+      visitId: ____,
+      atDistance: _____,
+      ...entered
+    }) => ({
       id,
       recordedAt,
       day: entered.day,
@@ -146,30 +143,6 @@ const homeAnswerSets: Read = async (access, patientId) =>
     joint: null,
     entered: { answers },
   }));
-const hourMs = 3_600_000;
-
-const contacts: Read = async (access, patientId) => {
-  const zone = (await clinicOf(access.store, access.clinicId))?.zone ?? 'UTC';
-  return (await contactsOnRecord(access, patientId)).map(({ id, at, by: _, nextAt, ...entered }) => ({
-    id,
-    recordedAt: at,
-    day: dayAt(at, zone),
-    joint: null,
-    entered: { ...entered, againInHours: nextAt === null ? null : Math.round((nextAt - at) / hourMs) },
-  }));
-};
-
-const notes: Read = async (access, patientId) =>
-  (await notesOnRecord(access, patientId)).map(
-    ({ id, recordedAt, episodeId: _, byName: __, ...entered }) => ({
-      id,
-      recordedAt,
-      day: entered.day,
-      joint: null,
-      entered,
-    }),
-  );
-
 const readers: Readonly<Record<CorrectionSubject, Read>> = {
   measurement: measurements,
   screening: screenings,
@@ -183,6 +156,7 @@ const readers: Readonly<Record<CorrectionSubject, Read>> = {
   'home-answers': homeAnswerSets,
   contact: contacts,
   note: notes,
+  visit: visits,
 };
 
 export const enteredOf = (

@@ -3,7 +3,7 @@ import { BetterSQLiteSession } from 'drizzle-orm/better-sqlite3/session';
 import { createTableRelationsHelpers, extractTablesRelationalConfig } from 'drizzle-orm/relations';
 import { BaseSQLiteDatabase, SQLiteSyncDialect } from 'drizzle-orm/sqlite-core';
 import Client from 'libsql';
-import { digestedTables } from '../schema/digested-tables.ts';
+import { digestedTables } from '../audit/digested-tables.ts';
 import * as schema from '../schema/schema.ts';
 import { belongTo, cacheStatements, type Statements } from './statements.ts';
 

@@ -3,7 +3,6 @@ import { sql } from 'drizzle-orm';
 import { consentActs, consentKinds, wordingSources } from '#core/episode/consent.ts';
 import { breakKinds, type Contact, episodeStates } from '#core/episode/episode.ts';
 import { medicineActs } from '#core/episode/event-effects.ts';
-import { visitPlaces } from '#core/episode/remote-visit.ts';
 import { limbs, sides } from '#core/exercises/joints.ts';
 import { mostFollowedJoints } from '#core/record/followed-joints.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
@@ -234,27 +233,6 @@ export const pauseOwner = kit.appendOnly(
     kit.index('pause_owner_by_patient').on(t.patientId, t.recordedAt),
     kit.index('pause_owner_of_decision').on(t.decisionId),
     kit.check('pause_owner_day', sql`${t.until} GLOB ${sql.raw(`'${dayShape}'`)}`),
-  ],
-);
-
-export const visit = kit.appendOnly(
-  'visit',
-  {
-    ...owned(),
-    day: kit.day('day'),
-    place: kit.word('place', visitPlaces),
-    /** Where the patient is during a remote appointment. */
-    whereabouts: kit.textOrNull('whereabouts'),
-    callBackPhone: kit.textOrNull('call_back_phone'),
-    present: kit.json<readonly string[]>('present'),
-  },
-  (t) => [
-    kit.index('visit_by_patient').on(t.patientId, t.recordedAt),
-    kit.check('visit_place', sql`${t.place} IN (${words(visitPlaces)})`),
-    kit.check(
-      'visit_remote',
-      sql`${t.place} NOT IN ('video', 'telephone') OR (${t.whereabouts} IS NOT NULL AND ${t.callBackPhone} IS NOT NULL)`,
-    ),
   ],
 );
 

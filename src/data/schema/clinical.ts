@@ -12,6 +12,7 @@ import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 import { homeAnswers } from './questionnaires.ts';
+import { visit } from './visits.ts';
 
 /** Columns every clinical row carries. */
 const owned = () => ({
@@ -72,10 +73,13 @@ export const measurement = kit.appendOnly(
     confirmed: kit.yes('confirmed'),
     /** Answers given at home that it was read from; null = taken by a clinician. */
     homeAnswersId: kit.idOrNull('home_answers_id').references(() => homeAnswers.id),
+    /** The appointment in which it was taken; null = nobody has begun one. */
+    visitId: kit.idOrNull('visit_id').references(() => visit.id),
   },
   (t) => [
     kit.index('measurement_by_patient_kind').on(t.patientId, t.kind, t.day),
     kit.index('measurement_of_home_answers').on(t.homeAnswersId).where(sql`${t.homeAnswersId} IS NOT NULL`),
+    kit.index('measurement_of_visit').on(t.visitId).where(sql`${t.visitId} IS NOT NULL`),
     kit.check('measurement_figure', sql`${t.figure} >= 0`),
     kit.check('measurement_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check(

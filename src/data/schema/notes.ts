@@ -8,10 +8,11 @@ import { groupStates } from '#core/clinic/group-hour.ts';
 import { incidentKinds, incidentStates } from '#core/clinic/incident.ts';
 import { judgedBy, partsOfGuide } from '#core/episode/distance/guide.ts';
 import { noteContacts } from '#core/episode/visit-note.ts';
-import { episode, visit } from './care.ts';
+import { episode } from './care.ts';
 import { dayShape, kit, words } from './kit.ts';
 import { owned } from './owned.ts';
 import { clinic, patient } from './people.ts';
+import { visit } from './visits.ts';
 
 export const visitNote = kit.appendOnly(
   'visit_note',

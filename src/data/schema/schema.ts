@@ -16,4 +16,5 @@ export * from './questionnaires.ts';
 export * from './review.ts';
 export * from './signatures.ts';
 export * from './templates.ts';
+export * from './visits.ts';
 export * from './worklist.ts';

@@ -6,6 +6,17 @@ import type { LetterSpeech } from './colleague-words.ts';
 export const named = (things: readonly string[], { say, term }: LetterSpeech): string =>
   things.length === 0 ? say('none') : things.map(term).join('; ');
 
+/** A reading with its day, and how it was taken where that was not in person. */
+export const readingInWords = (
+  line: OutcomeLine,
+  { text, day, atDistance }: OutcomeLine['readings'][number],
+  speech: LetterSpeech,
+): string =>
+  speech.say(atDistance ? `reading-${atDistance}` : 'reading', {
+    text: speech.reading(line, text),
+    on: speech.day(day),
+  });
+
 /** A thing measured with the readings that are to be told, and what may be said of its change. */
 export const measuredLine = (
   line: OutcomeLine,
@@ -14,11 +25,7 @@ export const measuredLine = (
 ): string =>
   speech.say('measured-all', {
     title: speech.title(line),
-    readings: readings
-      .map(({ text, day }) =>
-        speech.say('reading', { text: speech.reading(line, text), on: speech.day(day) }),
-      )
-      .join(', '),
+    readings: readings.map((one) => readingInWords(line, one, speech)).join(', '),
     change: speech.change(line),
   });
 

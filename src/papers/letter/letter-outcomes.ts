@@ -1,6 +1,7 @@
 /** The outcomes of a letter: what was measured more than once, its change, and whether that is beyond the error. */
 import type { Figure } from '#core/assessment/course/drawn.ts';
 import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import { readingInWords } from '#messages/papers/checked.ts';
 import type { LetterSpeech } from '#messages/papers/colleague-words.ts';
 import type { LetterPaper } from './letter-paper.ts';
 
@@ -36,12 +37,10 @@ const changeOf = (line: OutcomeLine, { say, figure, unit: unitOf }: LetterSpeech
 const outcomeRow = (line: OutcomeLine, speech: LetterSpeech): readonly string[] => {
   const { say } = speech;
   const [first, last] = [line.readings[0]!, line.readings.at(-1)!];
-  const reading = ({ text, day }: typeof first) =>
-    say('reading', { text: speech.reading(line, text), on: speech.day(day) });
   return [
     speech.title(line),
-    reading(first),
-    reading(last),
+    readingInWords(line, first, speech),
+    readingInWords(line, last, speech),
     changeOf(line, speech),
     say(`beyond-${line.change.verdict}`),
   ];

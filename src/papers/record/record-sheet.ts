@@ -77,7 +77,13 @@ const measuredLines = ({ measured }: RecordPaper, { say, shortDay }: RecordWords
   measured.map(({ title, readings }) =>
     say('measured-line', {
       title,
-      readings: readings.map(({ text, day }) => `${text} (${shortDay(day)})`).join(', '),
+      readings: readings
+        .map(({ text, day, atDistance }) =>
+          atDistance
+            ? say(`measured-${atDistance}`, { text, on: shortDay(day) })
+            : `${text} (${shortDay(day)})`,
+        )
+        .join(', '),
     }),
   );
 

@@ -65,6 +65,8 @@ const note = {
   text: null,
 };
 
+const visit = { place: 'home-visit', whereabouts: null, callBackPhone: null, present: ['Daughter'] };
+
 const patient = () => ({ patientId: at.patientId });
 const firstEntries = async () => {
   const { measurements, care, outcomes, review, screening, visits, visitNotes, danger } =
@@ -82,6 +84,7 @@ const firstEntries = async () => {
   const sign = { flags: ['calf-pain-swelling'], joint: null, remark: null };
   signId = await danger.report({ ...patient(), sign });
   await danger.recordContact({ ...patient(), contact: contactOf('Calf soft.') });
+  await visits.begin({ ...patient(), visit });
 };
 
 /** Struck out or replaced; what only the patient says is struck out alone (tests/api/home-questions). */
@@ -97,6 +100,7 @@ const inPlace: Readonly<Record<Exclude<(typeof correctionSubjects)[number], Stru
   clearance: { ...clearance, limb: 'leg' },
   'supervised-session': { ...supervised, side: 'left' },
   note: { ...note, plan: 'Keep the dose.' },
+  visit: { place: 'clinic', whereabouts: null, callBackPhone: null, present: [] },
   get contact() {
     return contactOf('Calf soft, no swelling.');
   },

@@ -51,6 +51,7 @@ const entered: Readonly<Record<CorrectionSubject, Record<string, unknown>>> = {
     remoteReason: null,
     remark: null,
   },
+  visit: { place: 'video', whereabouts: 'At home', callBackPhone: '910', present: [] },
   note: {
     day,
     contact: 'clinic',

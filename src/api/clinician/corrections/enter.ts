@@ -2,7 +2,7 @@
  * What a clinician enters, checked and kept: the same way for a first entry and for one that takes the
  * place of an entry in error. Each gives the id of the row it wrote and evaluates nothing.
  */
-import { Problem, refusedWith } from '#api/errors.ts';
+import { Problem } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { unknownItems } from '#api/inputs/screening-items.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
@@ -13,11 +13,8 @@ import type { CorrectionSubject, StruckOutOnly } from '#core/corrections/correct
 import { limitConsistent, limitFields } from '#core/episode/care-fields.ts';
 import { eventConsistent, eventFields } from '#core/episode/event-fields.ts';
 import { goalConsistent, goalFields } from '#core/episode/goals.ts';
-import { firstOcclusionRemote } from '#core/episode/remote-visit.ts';
-import { observedSessionFields } from '#core/episode/visit-fields.ts';
 import { visitNoteFields, visitNoteRefusals } from '#core/episode/visit-note.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Refusal } from '#core/outcome.ts';
 import {
   baselineConsistent,
   baselineFields,
@@ -28,22 +25,22 @@ import {
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
 import { isSameAnswer } from '#core/screening/pre-visit.ts';
 import type { Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
-import { type Day, daysBetween, isDay } from '#core/time/day.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/assessment/baselines.ts';
 import { recordGoalStep } from '#data/assessment/goals.ts';
 import { measurementsOf, recordEffusion, recordMeasurement } from '#data/assessment/measurements.ts';
 import { settingValue } from '#data/clinic/clinic-settings.ts';
 import { addEvent } from '#data/episode/care-events.ts';
-import { homeFactsOf, recordObservedSession } from '#data/episode/home-eligibility.ts';
 import { addLimit } from '#data/episode/limits-and-pre-approvals.ts';
 import { recordNote } from '#data/episode/visit-notes.ts';
-import { visitNow } from '#data/episode/visits.ts';
+import { visitOfMeasuring } from '#data/episode/visits.ts';
 import type { Patient } from '#data/patients/people.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import { recordClearance, recordScreening, screeningsOnRecord } from '#data/screening/screenings.ts';
 import { requireHandsOnTest } from '../episode/hands-on-test.ts';
 import { enterContact } from './enter-contact.ts';
+import { enterSupervised, enterVisit } from './enter-visit.ts';
 
 export interface Entering {
   readonly access: Access;
@@ -81,12 +78,15 @@ const measurement: Enter = async (entering, value) => {
     measurementConsistent(fields as unknown as Measurement, access.day),
   ) as unknown as Measurement;
   await requireHandsOnTest(access, patient.id, row.kind);
-  const known = (await measurementsOf(access, patient.id)).filter(({ id }) => id !== instead?.id);
+  const before = await measurementsOf(access, patient.id);
+  const known = before.filter(({ id }) => id !== instead?.id);
   const questions = unlikely(row, known);
   if (questions.length > 0 && !confirmed) {
     throw new Problem('not-confirmed', questions.join(' '), { questions });
   }
-  return recordMeasurement(access, patient.id, row, confirmed);
+  const replaced = before.find(({ id }) => id === instead?.id);
+  const visitId = replaced ? replaced.visitId : await visitOfMeasuring(access, patient.id, row.day);
+  return recordMeasurement(access, patient.id, row, confirmed, { visitId });
 };
 
 /** An answer that was right in the sheet it corrects keeps the day on which it was asked. */
@@ -152,26 +152,6 @@ const clearance: Enter = async ({ access, patient }, value) => {
   return recordClearance(access, patient.id, row);
 };
 
-const supervisedDay = (day: string, today: string): readonly Refusal[] =>
-  isDay(day) && daysBetween(day, today) >= 0
-    ? []
-    : [
-        {
-          field: 'input.day',
-          code: 'too-high',
-          reason: 'Enter the day of the supervised session: today or earlier.',
-        },
-      ];
-
-const supervisedSession: Enter = async ({ access, patient }, value) => {
-  const row = checked(observedSessionFields, value, ({ day }) => supervisedDay(day, access.day));
-  const { observed } = await homeFactsOf(access, patient.id);
-  const before = observed.filter((one) => one.limb === row.limb && one.side === row.side).length;
-  const refused = firstOcclusionRemote(await visitNow(access, patient.id), before, row.remoteReason);
-  if (refused.length > 0) throw refusedWith(refused);
-  return recordObservedSession(access, patient.id, row);
-};
-
 const note: Enter = ({ access, patient }, value) =>
   recordNote(
     access,
@@ -188,9 +168,10 @@ export const enter: Readonly<Record<Exclude<CorrectionSubject, StruckOutOnly>, E
   baseline,
   'effusion-test': effusionTest,
   clearance,
-  'supervised-session': supervisedSession,
+  'supervised-session': enterSupervised,
   contact: enterContact,
   note,
+  visit: enterVisit,
 };
 
 /** A first entry of whoever is calling. */

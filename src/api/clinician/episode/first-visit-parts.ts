@@ -14,6 +14,7 @@ import { screeningFields } from '#core/record/staff-fields.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { measurementsOf, recordMeasurement } from '#data/assessment/measurements.ts';
+import { visitOfMeasuring } from '#data/episode/visits.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
 import { newestScreening, recordAnswers } from '#data/screening/screenings.ts';
 import { saveDetails } from '../patients/save-details.ts';
@@ -72,13 +73,17 @@ const saveMeasured = async (
   if (refused.length > 0) throw refusedWith(refused);
   const known = await measurementsOf(access, patientId);
   const bare = known.map(
-    ({ id: _i, recordedAt: _a, recordedBy: _b, confirmed: _c, answeredAtHome: _h, ...of }) => of,
+    ({ id: _i, recordedAt: _a, recordedBy: _b, confirmed: _c, answeredAtHome: _h, ...rest }) => {
+      const { visitId: _v, atDistance: _d, ...of } = rest;
+      return of;
+    },
   );
   if (bare.some((value) => isSame(value, row))) return false;
   const questions = unlikely(row, known);
   if (questions.length > 0 && !isConfirmed)
     throw new Problem('not-confirmed', questions.join(' '), { questions });
-  await recordMeasurement(access, patientId, row, isConfirmed);
+  const visitId = await visitOfMeasuring(access, patientId, row.day);
+  await recordMeasurement(access, patientId, row, isConfirmed, { visitId });
   return true;
 };
 

@@ -3,12 +3,11 @@ import { z } from 'zod';
 import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { homeConditionsOf, ineligibleAtHome } from '#core/episode/home-eligibility.ts';
-import { visitRefusals } from '#core/episode/remote-visit.ts';
-import { homeCheckFields, visitFields } from '#core/episode/visit-fields.ts';
+import { homeCheckFields } from '#core/episode/visit-fields.ts';
 import { limbs, sides } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { homeFactsOf, recordHomeCheck } from '#data/episode/home-eligibility.ts';
-import { beginVisit, visitNow, visitsOf } from '#data/episode/visits.ts';
+import { visitNow, visitsOf } from '#data/episode/visits.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
 import { firstVisitPage, saveFirstVisit } from './first-visit.ts';
 import { firstVisitInput } from './first-visit-parts.ts';
@@ -34,10 +33,9 @@ export const visitsRouter = router({
     visits: await visitsOf(ctx.access, ctx.patient.id),
   })),
 
-  begin: recordProcedure.input(z.object({ visit: z.unknown() })).mutation(({ ctx, input }) => {
-    const row = checked(visitFields, input.visit, visitRefusals);
-    return beginVisit(ctx.access, ctx.patient.id, row);
-  }),
+  begin: recordProcedure
+    .input(z.object({ visit: z.unknown() }))
+    .mutation(({ ctx, input }) => enter.visit(firstEntry(ctx), input.visit)),
 
   /** What is on record for a cuff at home, per limb, and why it is closed where it is. */
   homeEligibility: recordProcedure.query(async ({ ctx }) => {

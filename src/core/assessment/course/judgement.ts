@@ -6,6 +6,7 @@ import type { Working } from '#core/calculations/working.ts';
 import type { Day } from '#core/time/day.ts';
 import type { JudgedChange } from '../change/change-beyond-error.ts';
 import type { ErrorGroup } from '../change/error-group.ts';
+import type { AtDistance } from '../measurements/at-distance.ts';
 import type { Drawn } from './drawn.ts';
 
 type Verdict = 'better' | 'worse' | 'within-error' | 'not-judged';
@@ -15,7 +16,7 @@ export interface Judgement {
   readonly workings: readonly Working[];
 }
 
-interface Reading {
+interface Reading extends AtDistance {
   readonly day: Day;
   readonly text: string;
 }

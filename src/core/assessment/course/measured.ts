@@ -1,9 +1,10 @@
 /** Measurements as the course of care reads them, and the lines of those that are told alike. */
 import type { ErrorGroup } from '../change/error-group.ts';
+import { type AtDistance, distanceOf } from '../measurements/at-distance.ts';
 import type { Figure, HowDrawn } from './drawn.ts';
 import { type Judgement, nothingToCompare, type OutcomeLine } from './judgement.ts';
 
-export type Measured<M> = M & { readonly recordedBy: string };
+export type Measured<M> = M & AtDistance & { readonly recordedBy: string };
 
 export interface Person {
   readonly sex: 'female' | 'male' | null;
@@ -81,7 +82,7 @@ export const linesBySubject = <R extends { readonly day: string }>(
     key: subject === '' ? told.kind : `${told.kind} ${subject}`,
     kind: told.kind,
     title: title(subject),
-    readings: own.map((row) => ({ day: row.day, text: reading(row) })),
+    readings: own.map((row) => ({ day: row.day, text: reading(row), ...distanceOf(row) })),
     drawn: {
       courses: [{ name: null, points: pointsOf(own) }],
       ...course.drawn(own[0]!, own.at(-1)!, person),

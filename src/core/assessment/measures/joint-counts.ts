@@ -3,6 +3,7 @@ import { worked } from '#core/calculations/working.ts';
 import { figure } from '#core/review/plain-words.ts';
 import { amount, nothingToCompare, type OutcomeLine, unjudged } from '../course/judgement.ts';
 import { cdaiRow } from '../disease-activity/cdai.ts';
+import { distanceOf } from '../measurements/at-distance.ts';
 import { number, whole } from './fields.ts';
 import { measure } from './measure.ts';
 
@@ -15,7 +16,8 @@ interface Counted {
 }
 
 const lines = (rows: readonly Counted[]): readonly OutcomeLine[] => {
-  const scored = rows.map(({ day, tender, swollen, patientGlobal, clinicianGlobal }) => ({
+  const scored = rows.map(({ day, tender, swollen, patientGlobal, clinicianGlobal, ...row }) => ({
+    ...distanceOf(row),
     day,
     ...worked(cdaiRow, { tender, swollen, patientGlobal, clinicianGlobal }),
   }));
@@ -27,7 +29,8 @@ const lines = (rows: readonly Counted[]): readonly OutcomeLine[] => {
       key: 'joint-counts',
       kind: 'joint-counts',
       title: 'Clinical disease activity index',
-      readings: scored.map(({ day, outcome }) => ({
+      readings: scored.map(({ day, outcome, ...row }) => ({
+        ...distanceOf(row),
         day,
         text: outcome.ok ? `${amount(outcome.result.score)}, ${outcome.result.band}` : 'not worked out',
       })),

@@ -19,6 +19,7 @@ import {
   type OutcomeLine,
   withoutNorm,
 } from '../course/judgement.ts';
+import { type AtDistance, distanceOfAll } from '../measurements/at-distance.ts';
 import { whole, word } from './fields.ts';
 import { measure } from './measure.ts';
 
@@ -87,7 +88,7 @@ export const patientChosenActivitiesChangeRow = calculation({
 
 type Scores = ReadonlyMap<string, number>;
 
-interface Rated {
+interface Rated extends AtDistance {
   readonly day: Day;
   readonly activity: string;
   readonly score: number;
@@ -165,6 +166,7 @@ const lines = (rows: readonly Rated[]): readonly OutcomeLine[] => {
       readings: days.map(([day, rated]) => ({
         day,
         text: [...rated.values()].map(ratedInWords).join(', '),
+        ...distanceOfAll([...rated.values()]),
       })),
       drawn: {
         // The error of one activity holds for each.

@@ -87,6 +87,20 @@ const placeOf = (row: Measurement): string | null => {
   return parts.length > 0 ? parts.join(' ') : null;
 };
 
+/** Under which id an appointment counts by now; null = struck out. */
+const standsAs = (record: PersonRecord, id: string): string | null => {
+  const mark = record.rows.correction.find(({ subjectId }) => subjectId === id);
+  if (!mark) return id;
+  return mark.replacedById === null ? null : standsAs(record, mark.replacedById);
+};
+
+/** Of what was not taken in person. */
+const distanceNote = (record: PersonRecord, { visitId }: Row): Pick<Observation, 'note'> => {
+  const id = visitId === null ? null : standsAs(record, visitId);
+  const place = record.rows.visit.find((row) => row.id === id)?.place;
+  return place === 'video' || place === 'telephone' ? { note: [{ text: `Taken by ${place}.` }] } : {};
+};
+
 const observationOf = (record: PersonRecord, row: Row, wrong: ReadonlySet<string>): Observation => {
   const { kind } = row.value;
   return {
@@ -104,6 +118,7 @@ const observationOf = (record: PersonRecord, row: Row, wrong: ReadonlySet<string
     performer: [writerOf(record, row.recordedBy)],
     ...valuesOf(row.value),
     ...bodySite(placeOf(row.value)),
+    ...distanceNote(record, row),
     ...(row.homeAnswersId ? { derivedFrom: [refTo('QuestionnaireResponse', row.homeAnswersId)] } : {}),
   };
 };

@@ -25,8 +25,8 @@ const signatures = (record: PersonRecord): Provenance[] => {
   }));
 };
 
-/** The resource an entry of each kind stands as. */
-const resourceOf: Readonly<Record<CorrectionSubject, string>> = {
+/** The resource an entry of each kind stands as; null = appointments are in no resource of this file. */
+const resourceOf: Readonly<Record<CorrectionSubject, string | null>> = {
   measurement: 'Observation',
   screening: 'QuestionnaireResponse',
   event: 'Observation',
@@ -39,21 +39,29 @@ const resourceOf: Readonly<Record<CorrectionSubject, string>> = {
   'home-answers': 'QuestionnaireResponse',
   contact: 'Communication',
   note: 'ClinicalImpression',
+  visit: null,
 };
 
+type Correction = PersonRecord['rows']['correction'][number];
+
+const correctionOf = (record: PersonRecord, row: Correction, resource: string): Provenance => ({
+  resourceType: 'Provenance',
+  id: idOf(row.id),
+  target: [refTo(resource, row.subjectId)],
+  recorded: instantOf(row.correctedAt),
+  reason: [text(row.reason)],
+  activity: own('trail.corrected'),
+  agent: [agent('author', writerOf(record, row.correctedBy))],
+  ...(row.replacedById
+    ? { entity: [{ role: 'revision' as const, what: refTo(resource, row.replacedById) }] }
+    : {}),
+});
+
 const corrections = (record: PersonRecord): Provenance[] =>
-  record.rows.correction.map((row) => ({
-    resourceType: 'Provenance',
-    id: idOf(row.id),
-    target: [refTo(resourceOf[row.subject], row.subjectId)],
-    recorded: instantOf(row.correctedAt),
-    reason: [text(row.reason)],
-    activity: own('trail.corrected'),
-    agent: [agent('author', writerOf(record, row.correctedBy))],
-    ...(row.replacedById
-      ? { entity: [{ role: 'revision' as const, what: refTo(resourceOf[row.subject], row.replacedById) }] }
-      : {}),
-  }));
+  record.rows.correction.flatMap((row): Provenance[] => {
+    const resource = resourceOf[row.subject];
+    return resource === null ? [] : [correctionOf(record, row, resource)];
+  });
 
 type Session = PersonRecord['rows']['training_session'][number];
 

@@ -61,6 +61,8 @@ export const words = {
   'beyond-within-error': 'nein',
   'beyond-not-judged': 'nicht bekannt',
   reading: '{text} ({on})',
+  'reading-video': '{text} ({on}, per Video)',
+  'reading-telephone': '{text} ({on}, am Telefon)',
   'no-figure': 'nicht berechnet',
   dose: 'Jetzige Dosis und Grenzen',
   'dose-now': '{exercise}: {dose} (unterschrieben am {on}).',

@@ -56,6 +56,8 @@ export const words = {
   'beyond-within-error': 'no',
   'beyond-not-judged': 'not known',
   reading: '{text} ({on})',
+  'reading-video': '{text} ({on}, by video)',
+  'reading-telephone': '{text} ({on}, by telephone)',
   'no-figure': 'not worked out',
   dose: 'Current dose and limits',
   'dose-now': '{exercise}: {dose} (signed {on}).',

@@ -13,6 +13,8 @@ export const words = {
   effusion: 'Knee effusion',
   all: 'All measurements, newest first',
   'at-home': '{value} (answered at home)',
+  'by-video': '{value} (by video)',
+  'by-telephone': '{value} (by telephone)',
   unusual: '{value} (unusual, confirmed)',
   none: 'No measurement is recorded yet.',
 } as const;

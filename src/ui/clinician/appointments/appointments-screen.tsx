@@ -63,7 +63,7 @@ export const AppointmentsScreen = (props: AppointmentsProps) => {
             `${optionInWords(visit.place)}${visit.whereabouts ? `; ${say('patient-at', { whereabouts: visit.whereabouts })}` : ''}`,
             visit.present.length > 0 ? listed(visit.present, 8) : say('nobody-else-named'),
             visit.callBackPhone ?? none,
-            visit.byName,
+            visit.heldName,
           ],
         }))}
         empty={say('no-appointment-is-recorded')}

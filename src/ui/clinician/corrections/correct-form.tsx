@@ -8,7 +8,7 @@ import { contactFields } from '#core/danger/danger-fields.ts';
 import { limitFields } from '#core/episode/care-fields.ts';
 import { eventFields } from '#core/episode/event-fields.ts';
 import { goalFields, goalStateWords } from '#core/episode/goals.ts';
-import { observedSessionFields } from '#core/episode/visit-fields.ts';
+import { observedSessionFields, visitFields } from '#core/episode/visit-fields.ts';
 import { visitNoteFields } from '#core/episode/visit-note.ts';
 import { exercises } from '#core/exercises/catalogue.ts';
 import { baselineFields, clearanceFields, effusionFields } from '#core/record/staff-fields.ts';
@@ -74,6 +74,8 @@ const fieldsOf = (subject: CorrectionSubject, entered: Entered): readonly Field[
       return saidOfContact;
     case 'note':
       return visitNoteFields;
+    case 'visit':
+      return visitFields;
   }
 };
 

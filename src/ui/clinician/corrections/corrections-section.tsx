@@ -31,6 +31,7 @@ const titles: Readonly<Record<CorrectionSubject, string>> = {
   'home-answers': say('answers-at-home'),
   contact: 'Contacts',
   note: 'Notes',
+  visit: 'Appointments',
 };
 
 interface LineProps {

@@ -79,6 +79,8 @@ const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> =
       `${option(row.side)} ${row.limb}`,
       row.supervisedThroughout ? say('supervised-throughout') : say('in-part'),
     ),
+  visit: (row) =>
+    parts(option(row.place), row.whereabouts as string | null, row.callBackPhone as string | null),
   note: (row) => parts(String(row.day), option(row.contact), `“${beginning(noteParts, row)}”`),
   contact: (row) =>
     row.reached === 'nobody'

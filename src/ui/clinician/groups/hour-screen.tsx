@@ -84,6 +84,28 @@ const Everybody = ({ people, stages }: Pick<HourProps, 'people'> & { readonly st
   );
 };
 
+const Top = ({ hour, isOpen }: Pick<HourProps, 'hour'> & { readonly isOpen: boolean }) => (
+  <>
+    <PageHeading>{hour.entry.name}</PageHeading>
+    <div className="stack-close">
+      <p>
+        {whenInWords(hour.entry)}. {lineInWords(hour.entry)}
+      </p>
+      <p className="soft">{say('lead')}</p>
+      <p>
+        <a href={`/groups/${hour.id}/roster`}>{say('to-roster')}</a> ·{' '}
+        <a href="/groups">{sayHours('to-all')}</a>
+      </p>
+    </div>
+    {hour.ended === null ? null : (
+      <Notice tone="care" title={sayHours(`state.${hour.ended}`)}>
+        <p>{sayHours('ended.note')}</p>
+      </Notice>
+    )}
+    {hour.ended === null && !isOpen ? <p>{say('other-day')}</p> : null}
+  </>
+);
+
 export const HourScreen = ({ hour, people, clock, clinicKey }: HourProps) => {
   const [stages, setStages] = useState(() => startOf(hour.id, people));
   const instant = useInstant(clock.now);
@@ -93,23 +115,7 @@ export const HourScreen = ({ hour, people, clock, clinicKey }: HourProps) => {
     setStages((before) => ({ ...before, [patientId]: stage }));
   return (
     <div className="stack-wide">
-      <PageHeading>{hour.entry.name}</PageHeading>
-      <div className="stack-close">
-        <p>
-          {whenInWords(hour.entry)}. {lineInWords(hour.entry)}
-        </p>
-        <p className="soft">{say('lead')}</p>
-        <p>
-          <a href={`/groups/${hour.id}/roster`}>{say('to-roster')}</a> ·{' '}
-          <a href="/groups">{sayHours('to-all')}</a>
-        </p>
-      </div>
-      {hour.ended === null ? null : (
-        <Notice tone="care" title={sayHours(`state.${hour.ended}`)}>
-          <p>{sayHours('ended.note')}</p>
-        </Notice>
-      )}
-      {hour.ended === null && !isOpen ? <p>{say('other-day')}</p> : null}
+      <Top hour={hour} isOpen={isOpen} />
       <WaitingAnswers />
       {isOpen && shown.length > 0 ? (
         <TakeAlong hourId={hour.id} people={shown} clinicKey={clinicKey} instant={instant} />

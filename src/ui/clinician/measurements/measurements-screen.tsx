@@ -11,6 +11,7 @@ import { say } from '#messages/en/staff/measurements.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { Recorded } from '../answers.ts';
+import { withDistance } from './distance-words.ts';
 import { EffusionForm } from './effusion-form.tsx';
 import { MeasurementForm } from './measurement-form.tsx';
 import { measurementInWords, newestBySubject, subjectOf } from './measurement-words.ts';
@@ -47,7 +48,7 @@ const newestLines = (
 ): readonly string[] =>
   newestBySubject(rows.filter((row) => row.kind === kind)).map((row) => {
     const subject = subjectOf(row);
-    const value = measurementInWords(row);
+    const value = withDistance(row, measurementInWords(row));
     const date = dayInWords(row.day, day);
     const dated = isOld(row, day, validDays) ? say('out-of-date', { value, date }) : `${value} (${date})`;
     return subject ? `${subject}: ${dated}` : dated;
@@ -66,7 +67,7 @@ const columns = [
 ];
 
 const valueInWords = (row: Recorded): string => {
-  const value = measurementInWords(row);
+  const value = withDistance(row, measurementInWords(row));
   if (row.answeredAtHome) return say('at-home', { value });
   return row.confirmed ? say('unusual', { value }) : value;
 };

@@ -9,6 +9,7 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { Shape } from '#ui/design-system/mark.tsx';
 import { StatusTag, type StatusTone } from '#ui/design-system/status-tag.tsx';
 import { capital } from '../capital.ts';
+import { withDistance } from '../measurements/distance-words.ts';
 import { Sources } from '../review/findings-view.tsx';
 import { LinePicture } from './line-picture.tsx';
 import type { Span } from './line-scale.ts';
@@ -53,11 +54,11 @@ const What = ({ line, day }: Pick<RowProps, 'line' | 'day'>) => {
     <div className="measure-what">
       <h3>{line.title}</h3>
       {better ? <p className="soft">{say(`better.${better}`)}</p> : null}
-      <p className={isLong ? 'measure-now-long' : 'measure-now'}>{newest.text}</p>
+      <p className={isLong ? 'measure-now-long' : 'measure-now'}>{withDistance(newest, newest.text)}</p>
       <p className="soft">
         {dayInWords(newest.day, day)}
         {line.readings.length > 1 && !isLong
-          ? `; ${say('first', { value: first.text, date: dayInWords(first.day, day) })}`
+          ? `; ${say('first', { value: withDistance(first, first.text), date: dayInWords(first.day, day) })}`
           : ''}
       </p>
     </div>

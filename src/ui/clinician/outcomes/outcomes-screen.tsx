@@ -12,6 +12,7 @@ import { say } from '#messages/en/staff/outcomes.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { CourseAnswer, Patient } from '../answers.ts';
+import { withDistance } from '../measurements/distance-words.ts';
 import type { ClinicClock } from '../when.ts';
 import { CuffPressures } from './cuff-pressures.tsx';
 import { Goals } from './goals.tsx';
@@ -51,7 +52,7 @@ const Readings = ({
         ...lines.flatMap((line) =>
           line.readings.map((reading, place) => ({
             key: `${line.key} ${place}`,
-            cells: [line.title, dayInWords(reading.day, day), reading.text],
+            cells: [line.title, dayInWords(reading.day, day), withDistance(reading, reading.text)],
           })),
         ),
         ...doseDays.map((one) => ({

@@ -4,6 +4,7 @@ import { personMeasured } from '#core/assessment/course/measured.ts';
 import { goalStateWords } from '#core/episode/goals.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/record/summary.ts';
+import { withDistance } from '../measurements/distance-words.ts';
 import { dayAt } from '../when.ts';
 import type { SummaryProps } from './summary-props.ts';
 
@@ -19,9 +20,11 @@ const OutcomeLine = ({ line, day }: { readonly line: Line; readonly day: Summary
   return (
     <li className="outcome-line keep-together">
       <span>{line.title}</span>
-      <strong>{newest.text}</strong>
+      <strong>{withDistance(newest, newest.text)}</strong>
       <span className="soft">
-        {line.readings.length > 1 ? `${say('outcomes.first', { value: first.text })} · ` : ''}
+        {line.readings.length > 1
+          ? `${say('outcomes.first', { value: withDistance(first, first.text) })} · `
+          : ''}
         {verdictInWords(line, day)}
       </span>
     </li>

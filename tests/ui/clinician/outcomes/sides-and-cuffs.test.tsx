@@ -16,6 +16,8 @@ const grip = (side: 'left' | 'right', forceKg: number) => ({
   recordedBy: 'a',
   confirmed: false,
   answeredAtHome: false,
+  visitId: null,
+  atDistance: null,
 });
 
 it('both sides stand in one line with what may be said of their difference', () => {

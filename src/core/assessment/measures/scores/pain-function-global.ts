@@ -16,10 +16,11 @@ import { painRatingChangeRow, painRatingError } from '../../change/pain-rating-c
 import { responderRow } from '../../change/responder.ts';
 import { changeWords, nothingToCompare, type OutcomeLine, withoutNorm } from '../../course/judgement.ts';
 import type { Person } from '../../course/measured.ts';
+import { type AtDistance, distanceOf } from '../../measurements/at-distance.ts';
 import { whole } from '../fields.ts';
 import { measure } from '../measure.ts';
 
-interface Rated {
+interface Rated extends AtDistance {
   readonly day: Day;
   readonly joint: Joint;
   readonly pain: number;
@@ -93,7 +94,7 @@ const lineOf = (joint: Joint, own: readonly Rated[], { errorGroup }: Person): Ou
     key: `pain-function-global ${joint}`,
     kind: 'pain-function-global',
     title: `Ratings: ${jointInWords(joint)}`,
-    readings: own.map((row) => ({ day: row.day, text: inWords(row) })),
+    readings: own.map((row) => ({ day: row.day, text: inWords(row), ...distanceOf(row) })),
     drawn: {
       // The error is that of pain, so pain is what is drawn.
       courses: [{ name: null, points: own.map(({ day, pain }) => ({ day, figure: pain })) }],

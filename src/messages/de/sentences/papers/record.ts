@@ -50,6 +50,8 @@ export const recordPaper = {
   'sign-unnamed': 'aus der Praxis angehalten',
   measured: 'Was gemessen wurde',
   'measured-line': '{title}: {readings}.',
+  'measured-video': '{text} ({on}, per Video)',
+  'measured-telephone': '{text} ({on}, am Telefon)',
   health: 'Fragen zu Ihrer Gesundheit, beantwortet am {day}',
   question: 'Frage',
   answer: 'Antwort',

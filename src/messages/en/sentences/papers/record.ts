@@ -45,6 +45,8 @@ export const recordPaper = {
   'sign-unnamed': 'paused by a clinician',
   measured: 'What was measured',
   'measured-line': '{title}: {readings}.',
+  'measured-video': '{text} ({on}, by video)',
+  'measured-telephone': '{text} ({on}, by telephone)',
   health: 'Questions about your health, answered on {day}',
   question: 'Question',
   answer: 'Answer',

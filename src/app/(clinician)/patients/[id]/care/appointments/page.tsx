@@ -1,13 +1,14 @@
 import type { Metadata } from 'next';
 import { AppointmentsScreen } from '#ui/clinician/appointments/appointments-screen.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
+import { CorrectionsOn } from '../../../../corrections-on.tsx';
 import { FramedRecord } from '../../../../framed-record.tsx';
 
 export const metadata: Metadata = { title: 'Appointments' };
 
 const AppointmentsPage = async ({ params }: { readonly params: RecordParams }) => {
   const at = await recordPage(params);
-  const { clinician, patient, clock } = at;
+  const { clinician, patient, clock, day } = at;
   const patientId = patient.id;
   return (
     <FramedRecord at={at} section="/care/appointments">
@@ -18,6 +19,7 @@ const AppointmentsPage = async ({ params }: { readonly params: RecordParams }) =
         distance={await clinician.distance.guide({ patientId })}
         clock={clock}
       />
+      <CorrectionsOn {...{ clinician, patientId, day }} subjects={['visit']} />
     </FramedRecord>
   );
 };

@@ -1,8 +1,8 @@
 /** The append-only tables whose rows the audit vouches for; its own two are sealed by themselves. */
 import { getTableName } from 'drizzle-orm';
-import { audit, auditSegment } from './audit.ts';
-import { appendOnlyTables } from './kit.ts';
-import './schema.ts';
+import { audit, auditSegment } from '../schema/audit.ts';
+import { appendOnlyTables } from '../schema/kit.ts';
+import '../schema/schema.ts';
 
 const sealedThemselves: readonly string[] = [getTableName(audit), getTableName(auditSegment)];
 
