@@ -1,4 +1,4 @@
-import { dataHeaders, fixedHeaders } from './src/server/http/fixed-headers.mjs';
+import { dataHeaders, feedHeaders, fixedHeaders } from './src/server/http/fixed-headers.mjs';
 
 /**
  * Addresses of earlier versions, now named otherwise. A printed invitation or a page kept on a phone may
@@ -40,5 +40,6 @@ export default {
         headers: dataHeaders,
       }),
     ),
+    { source: '/calendar/:path*', headers: feedHeaders },
   ],
 };

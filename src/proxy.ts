@@ -36,6 +36,6 @@ export const proxy = (request: NextRequest) => {
 export const config = {
   matcher: [
     // What has a file or a route of its own, to the letter: what only begins alike is a page that is not there.
-    '/((?!api/|_next/static/|_next/image/|papers/|(?:healthz|readyz|sw\\.js|demo/clock|icon\\.svg|apple-icon\\.png|manifest\\.webmanifest|icons/(?:192|512|maskable)/icon\\.png)$).*)',
+    '/((?!api/|_next/static/|_next/image/|papers/|calendar/|(?:healthz|readyz|sw\\.js|demo/clock|icon\\.svg|apple-icon\\.png|manifest\\.webmanifest|icons/(?:192|512|maskable)/icon\\.png)$).*)',
   ],
 };

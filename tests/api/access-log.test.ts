@@ -155,6 +155,7 @@ describe('the patient sees who opened the record', () => {
       {
         day: '2026-03-03',
         name: 'Test Colleague',
+        isFeed: false,
         lastAt: colleague.now + 20.001 * 60_000,
         reads: 2,
         writes: 0,
@@ -164,6 +165,7 @@ describe('the patient sees who opened the record', () => {
       {
         day: '2026-03-02',
         name: null,
+        isFeed: false,
         lastAt: clinician.now,
         reads: 1,
         writes: 1,

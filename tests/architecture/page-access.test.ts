@@ -98,6 +98,8 @@ const routes: Readonly<Record<string, RegExp>> = {
   'api/auth/[...all]': /signInHandler\(/,
   'api/entries': /entriesHandler\(/,
   'api/trpc/[trpc]': /trpcHandler\(/,
+  // Whoever has the address reads it; nobody is signed in.
+  'calendar/[address]': /calendarFeedHandler\(/,
   'exports/[format]': /exportHandler\(/,
   'forms/[form]': /\bformHandler\(/,
   'papers/[kind]': /paperHandler\(/,

@@ -13,6 +13,7 @@ import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { SignInForm } from '#ui/account/sign-in/sign-in-form.tsx';
 import { setLanguage, spokenLanguage, t } from '#ui/language/words.ts';
 import { AccessLogList } from '#ui/patient/account/access-log-list.tsx';
+import { CalendarAddress, MadeAddress } from '#ui/patient/account/calendar-address.tsx';
 import { EnrolForm } from '#ui/patient/account/enrol-form.tsx';
 import { EndQuestion } from '#ui/patient/account/lost-phone.tsx';
 import { OwnPhones } from '#ui/patient/account/own-phones.tsx';
@@ -258,11 +259,23 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
   'PIN again': () => <FreshSignIn by="pin" onProved={nothing} onCancel={nothing} />,
   'own phones': () => <OwnPhones phones={[phone]} hereId={phone.id} zone="UTC" provenBy="pin" />,
   'lost phone': () => <EndQuestion onYes={nothing} onNo={nothing} />,
+  'calendar address': () => (
+    <CalendarAddress feed={{ madeAt: 0, lastReadAt: null, ended: null }} zone="UTC" provenBy="pin" />
+  ),
+  'calendar address, made': () => <MadeAddress origin="Nuala D" path="" />,
   'access log': () => (
     <AccessLogList
       day="2026-03-09"
       lines={[
-        { day: '2026-03-08', name: 'Nuala D', reads: 2, writes: 1, reasons: [], handedTo: ['Nuala D'] },
+        {
+          day: '2026-03-08',
+          name: 'Nuala D',
+          isFeed: false,
+          reads: 2,
+          writes: 1,
+          reasons: [],
+          handedTo: ['Nuala D'],
+        },
       ]}
     />
   ),

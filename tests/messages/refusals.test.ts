@@ -34,6 +34,7 @@ const notForPatients = [
   'Enter your passphrase again to do this. What you entered is still on this page.',
   'It has already been removed.',
   'Send this as JSON.',
+  'The calendar address has ended already. Load the page again.',
   'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
   'That address and passphrase do not belong together.',
   'That is more than one form can hold.',

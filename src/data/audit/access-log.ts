@@ -3,6 +3,7 @@ import { and, desc, eq, gte, inArray, ne } from 'drizzle-orm';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
+import { feedActor } from '../exchange/calendar-feeds.ts';
 import { handedOn } from '../patients/record-files.ts';
 import { audit, authUser, clinic, emergencyAccess } from '../schema/schema.ts';
 import { auditStoredSince } from './audit-archive.ts';
@@ -11,6 +12,8 @@ export interface AccessLogRow {
   readonly day: Day;
   /** null = a person the clinic no longer lists, or the product itself. */
   readonly name: string | null;
+  /** Not somebody who looked, but the program that reads the patient’s own calendar address. */
+  readonly isFeed: boolean;
   readonly lastAt: number;
   /** Times looked: one page asks for several things, so reads close together are one look. */
   readonly reads: number;
@@ -66,6 +69,7 @@ const groupAccesses = (
     lines.set(key, {
       day,
       name: names.get(row.actorId) ?? null,
+      isFeed: row.actorId === feedActor,
       lastAt: Math.max(known?.lastAt ?? 0, row.at),
       reads: (known?.reads ?? 0) + (isLook ? 1 : 0),
       writes: (known?.writes ?? 0) + (isWrite ? 1 : 0),

@@ -1,6 +1,6 @@
 /**
  * A change of an episode of care with what follows from it, in one transaction. The end of care ends
- * what is prescribed and the items of the worklist, each named in the row; the record stays readable,
+ * what is prescribed, the address of the calendar and the items of the worklist, each named in the row; the record stays readable,
  * and what a phone sends later is stored as before.
  */
 import { and, eq } from 'drizzle-orm';
@@ -10,6 +10,7 @@ import { episodeStatusOn } from '#core/episode/episode-status.ts';
 import { type Outcome, refuse } from '#core/outcome.ts';
 import { dangers } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
+import { endFeedIn } from '../exchange/calendar-feeds.ts';
 import { endPrescription } from '../prescribing/prescribing.ts';
 import { inForce, prescriptionsOf, unsigned } from '../prescribing/prescriptions.ts';
 import { worklistItem } from '../schema/schema.ts';
@@ -53,7 +54,7 @@ export const applyEpisodeChange = (
   episodeId: string,
   wanted: WantedChange,
 ): Promise<Outcome<{ readonly id: string; readonly closedItems: number }> | null> =>
-  access.store.write(async () => {
+  access.store.write(async (tx) => {
     const episodes = await episodesOf(access, patientId);
     const episode = episodes.find((one) => one.id === episodeId);
     if (!episode) return null;
@@ -76,7 +77,10 @@ export const applyEpisodeChange = (
         'A warning sign is open. Record a contact that reached the patient, or the person who cares for the patient, before care ends.',
       );
     }
-    if (isEnd) await endPrescribed(access, patientId, `Care ended on ${wanted.on}: ${wanted.reason}`);
+    if (isEnd) {
+      await endPrescribed(access, patientId, `Care ended on ${wanted.on}: ${wanted.reason}`);
+      await endFeedIn(tx, access, patientId, 'end-of-care');
+    }
     const closedItems = open.map(({ key, kind, since }) => ({ key, kind, since }));
     const id = await changeEpisode(access, patientId, { episodeId, change: wanted, closedItems });
     return { ok: true, result: { id, closedItems: closedItems.length }, notes: [] };

@@ -13,6 +13,7 @@ export const leftOut: Readonly<Record<string, string>> = {
   auth_user: 'the sign-in, not the record',
   device: 'digests of a phone and its PIN',
   invitation: 'digests of codes that open the record',
+  calendar_feed: 'the digest of an address that shows the days ahead',
   draft: 'typed and not yet recorded by anybody',
   worklist_item: 'the clinic’s worklist, worked out anew from the rows below',
 };

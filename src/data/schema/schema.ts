@@ -6,6 +6,8 @@ export * from './clinical.ts';
 export * from './corrections.ts';
 export * from './danger.ts';
 export * from './decisions.ts';
+export * from './exchange/calendar-feeds.ts';
+export * from './exchange/imports.ts';
 export * from './letters.ts';
 export * from './logs.ts';
 export * from './notes.ts';

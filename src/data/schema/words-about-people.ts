@@ -32,6 +32,9 @@ export const wordsAboutPeople: Readonly<Record<string, WordsOfTable>> = {
   goal_step: { words: ['goal', 'note'] },
   home_answers: { json: { answers: ['answer'] } },
   home_check: reason,
+  import_batch: { words: ['source'] },
+  import_undo: reason,
+  imported_row: { json: { value: ['exercise', 'text', 'place'] } },
   incident: { words: ['happened', 'done_at_once', 'would_prevent', 'told'] },
   incident_change: reason,
   letter_draft: {
@@ -71,6 +74,7 @@ export const goesWithPerson: readonly string[] = [
   'auth_user',
   'device',
   'invitation',
+  'calendar_feed',
   'draft',
   'worklist_item',
   'worklist_standing',

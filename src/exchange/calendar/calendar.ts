@@ -3,6 +3,7 @@
  * or when its clocks change; a day without a time is a day.
  */
 import { createHash } from 'node:crypto';
+import type { LanguageTag } from '#messages/languages.ts';
 import { dayValue, folded, instantValue, textValue } from './lines.ts';
 
 export interface CalendarEvent {
@@ -20,6 +21,8 @@ export interface CalendarEvent {
 
 export interface Calendar {
   readonly name: string;
+  /** Of its words. */
+  readonly language: LanguageTag;
   /** Whose it is; never written, only what is made of it. */
   readonly personId: string;
   readonly madeAt: number;
@@ -60,13 +63,20 @@ const places = (events: readonly CalendarEvent[]): readonly number[] => {
   });
 };
 
-export const calendarFile = ({ name, personId, madeAt, events }: Calendar): string => {
+/** The standard knows no calendar without a component; this one says nothing of anybody's days. */
+const nothingPlanned = [
+  ...['BEGIN:VTIMEZONE', 'TZID:Etc/UTC', 'BEGIN:STANDARD', 'DTSTART:19700101T000000'],
+  ...['TZOFFSETFROM:+0000', 'TZOFFSETTO:+0000', 'END:STANDARD', 'END:VTIMEZONE'],
+];
+
+export const calendarFile = ({ name, language, personId, madeAt, events }: Calendar): string => {
   const place = places(events);
   return [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
-    'PRODID:-//Loadgate//Calendar//EN',
+    `PRODID:-//Loadgate//Calendar//${language.toUpperCase()}`,
     `X-WR-CALNAME:${textValue(name)}`,
+    ...(events.length === 0 ? nothingPlanned : []),
     ...events.flatMap((event, at) => eventLines(event, uidOf(personId, event, place[at]!), madeAt)),
     'END:VCALENDAR',
   ]

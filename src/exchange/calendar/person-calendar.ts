@@ -121,6 +121,7 @@ export const personCalendarOf = async (
   const { mornings, sessions } = await plannedDays(access, patient, clinic.zone);
   return {
     name: say('name'),
+    language,
     personId: patientId,
     madeAt: access.now,
     events: [

@@ -69,6 +69,9 @@ export const tables: Readonly<Record<string, string>> = {
   patient_message: 'A message from the patient',
   worklist_item_action: 'What somebody did with an item of the worklist',
   correction: 'An entry marked as entered in error, and what replaced it',
+  import_batch: 'A file taken in from elsewhere, whole',
+  imported_row: 'A day from such a file: imported, and no answer given here',
+  import_undo: 'Such a file marked as taken in error, with all its rows',
   plan_seen: 'A clinician has seen the plan after a correction',
 };
 

@@ -16,3 +16,11 @@ export const dataHeaders = [
   { key: 'Content-Security-Policy', value: "default-src 'none'; frame-ancestors 'none'" },
   { key: 'Cache-Control', value: 'no-store' },
 ];
+
+/** Answers at an address that is itself a secret: it is told to nobody, and no search engine keeps it. */
+export const feedHeaders = [
+  ...dataHeaders.slice(0, 1),
+  { key: 'Cache-Control', value: 'private, no-cache' },
+  { key: 'Referrer-Policy', value: 'no-referrer' },
+  { key: 'X-Robots-Tag', value: 'noindex, nofollow' },
+];

@@ -181,6 +181,7 @@ describe('the record is append-only', () => {
       'home_check',
       'home_questions',
       'home_questions_end',
+      ...['import_batch', 'import_undo', 'imported_row'],
       'incident',
       'incident_change',
       'letter_draft',

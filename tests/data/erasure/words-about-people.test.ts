@@ -35,6 +35,7 @@ const keptTexts: Readonly<Record<string, string>> = {
   item_key: 'an id',
   assignee: 'an id',
   digest: 'a digest with a key',
+  file_digest: 'a digest of a file',
 };
 
 /** JSON beside a patient that stays: words of lists, ids, figures. */
@@ -51,6 +52,7 @@ const keptJson: readonly string[] = [
   'flags',
   'followed_joints',
   'items',
+  'how',
   'joints',
   'limb_checks',
   'morning_spread',

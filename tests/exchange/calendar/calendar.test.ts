@@ -12,7 +12,13 @@ const session = (day: string, zone = berlin): CalendarEvent => ({
   ...{ place: null, alarm: 'PT0S' },
 });
 const fileOf = (...events: readonly CalendarEvent[]): string =>
-  calendarFile({ name: 'My plan', personId: 'person-1', madeAt: Date.parse('2026-03-02T09:00:00Z'), events });
+  calendarFile({
+    name: 'My plan',
+    language: 'en',
+    personId: 'person-1',
+    madeAt: Date.parse('2026-03-02T09:00:00Z'),
+    events,
+  });
 
 const readByOne = (file: string) =>
   new ICAL.Component(ICAL.parse(file)).getAllSubcomponents('vevent').map((part) => {

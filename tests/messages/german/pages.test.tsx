@@ -75,7 +75,7 @@ describe('in German', () => {
   });
 
   it('who opened the record says the day as Germans write it, the year only where it is another', () => {
-    const line = { name: 'Nuala D', reads: 2, writes: 1, reasons: [], handedTo: [] };
+    const line = { name: 'Nuala D', isFeed: false, reads: 2, writes: 1, reasons: [], handedTo: [] };
     const text = textOf(
       <AccessLogList
         day="2026-03-09"

@@ -15,6 +15,7 @@ const screen = (phone: Partial<Phone>): string =>
       origin="http://127.0.0.1:3000"
       zone="Europe/Lisbon"
       when={String}
+      calendar={null}
       team={{ members: [], colleagues: [], emergencyAccesses: [] }}
       phones={{
         invitations: [],

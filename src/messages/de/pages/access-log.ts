@@ -21,4 +21,27 @@ export const words = {
   'opened.own-copy-unlocked': 'Diese Dateien sind nicht gesperrt. Wer sie hat, kann sie lesen.',
   'opened.own-copy-hint': 'Für Sie zum Aufheben oder Ausdrucken. Sie müssen niemanden darum bitten.',
   'opened.ask': 'Ist ein Name falsch? Rufen Sie Ihre Praxis an und fragen Sie.',
+  'opened.feed': 'Der Kalender, der Ihre private Adresse liest',
+  'opened.feed-title': 'Die nächsten Tage im eigenen Kalender',
+  'opened.feed-what':
+    'Mit einer privaten Adresse holt sich Ihr Kalenderprogramm die nächsten Tage selbst und folgt Ihrem Plan, wenn er sich ändert. Darin steht nicht mehr als in der Kalenderdatei: dass es Übungen und Fragen gibt, ein Termin und sein Ort. Nichts über Ihre Gesundheit.',
+  'opened.feed-who':
+    'Wer die Adresse hat, kann ohne PIN mitlesen, auch die Firma, die den Kalender betreibt. Geben Sie sie niemandem. Sie können sie hier jederzeit beenden; was ein Kalender schon geholt hat, bleibt dort.',
+  'opened.feed-made': 'Adresse erstellt {when}',
+  'opened.feed-read': 'Zuletzt von einem Kalender gelesen etwa {when}',
+  'opened.feed-never-read': 'Noch kein Kalender hat sie gelesen',
+  'opened.feed-ended-patient': 'Sie haben sie beendet: {when}.',
+  'opened.feed-ended-clinic': 'Ihre Praxis hat sie beendet: {when}.',
+  'opened.feed-ended-end-of-care': 'Sie endete mit Ihrer Behandlung: {when}.',
+  'opened.feed-make': 'Private Adresse erstellen',
+  'opened.feed-make-anew': 'Neue Adresse erstellen (die alte endet)',
+  'opened.feed-end': 'Adresse beenden',
+  'opened.feed-end-sure': 'Die Adresse beenden? Ein Kalender, der sie hat, bekommt dann nichts mehr.',
+  'opened.feed-end-yes': 'Ja, beenden',
+  'opened.feed-end-no': 'Nein, behalten',
+  'opened.feed-once':
+    'Hier ist sie, nur dieses eine Mal. Sie wird nirgends aufbewahrt: Wenn Sie sie verlieren, erstellen Sie eine neue.',
+  'opened.feed-address': 'Private Adresse Ihres Kalenders',
+  'opened.feed-open': 'In einem Kalender auf diesem Telefon öffnen',
+  'opened.feed-ended-now': 'Die Adresse ist beendet',
 } as const satisfies Same<typeof english>;

@@ -48,6 +48,7 @@ export const refusals = {
     'Im Moment lässt sich nichts anzeigen, weil nicht festgehalten werden kann, wer etwas angesehen hat. Wer den Server betreibt, muss Platz schaffen oder die Datei freigeben. Laden Sie die Seite danach neu.',
   'nothing-here': 'Hier ist nichts.',
   'nothing-planned': 'Noch ist nichts geplant. Deshalb gibt es nichts für einen Kalender.',
+  'calendar-after-care': 'Ihre Behandlung hier ist beendet. Für einen Kalender gibt es daher nichts.',
   'too-many-messages': 'Heute können Sie keine Nachrichten mehr senden. Rufen Sie die Praxis an.',
   'wording-changed':
     'Der Wortlaut hat sich geändert, seit Sie diese Seite geöffnet haben. Lesen Sie ihn noch einmal.',

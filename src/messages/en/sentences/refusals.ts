@@ -42,6 +42,7 @@ export const refusals = {
     'Nothing can be shown at the moment, because it could not be noted who looked. Whoever runs the server has to make room or free the file; then load the page again.',
   'nothing-here': 'There is nothing here.',
   'nothing-planned': 'Nothing is planned yet, so there is nothing to put in a calendar.',
+  'calendar-after-care': 'Your care here has ended, so there is nothing to put in a calendar.',
   'too-many-messages': 'You cannot send more messages today. Ring the clinic.',
   'wording-changed': 'The wording has changed since you opened this page. Read it again.',
   'answer-of-another-day':

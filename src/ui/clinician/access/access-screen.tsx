@@ -1,5 +1,6 @@
 /** Who may open a record, and the phones it is opened on: care team, invitations, openings from outside. */
 
+import type { CalendarFeed } from '#api/papers/exports.ts';
 import { say } from '#messages/en/staff/access.ts';
 import { invitationSlips } from '#messages/invitation-slips.ts';
 import { ActButton } from '#ui/account/act-button.tsx';
@@ -47,6 +48,8 @@ export interface AccessScreenProps extends Omit<InvitationPanelProps, 'slips'> {
       readonly state: keyof typeof invitationStates;
     }[];
   };
+  /** The patient's own calendar address, the newest; null when none was made. */
+  readonly calendar: CalendarFeed | null;
   /** When something of the record happened, on the clinic's clock. */
   readonly when: (instant: number) => string;
 }
@@ -56,7 +59,34 @@ type Phone = AccessScreenProps['phones']['phones'][number];
 const phoneInWords = ({ ended, state }: Phone, zone: string): string =>
   ended ? say(endedBy[ended.by], { at: systemMoment(ended.at, zone) }) : phoneStates[state];
 
-const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId' | 'phones' | 'zone'>) => (
+const feedInWords = ({ ended, lastReadAt }: CalendarFeed, zone: string): string => {
+  if (ended) return say(`calendar-ended-${ended.by}`, { at: systemMoment(ended.at, zone) });
+  return lastReadAt === null
+    ? say('calendar-never-read')
+    : say('calendar-read', { at: systemMoment(lastReadAt, zone) });
+};
+
+const feedRow = (feed: CalendarFeed, patientId: string, zone: string) => ({
+  key: 'calendar',
+  name: say('calendar-made', { 'made-at': systemMoment(feed.madeAt, zone) }),
+  value: feedInWords(feed, zone),
+  action: feed.ended ? null : (
+    <ActButton
+      path="clinician.exports.endFeed"
+      input={{ patientId }}
+      label="End"
+      about={say('the-calendar-address')}
+      question={say('end-the-calendar-address')}
+    />
+  ),
+});
+
+const Phones = ({
+  patientId,
+  phones,
+  calendar,
+  zone,
+}: Pick<AccessScreenProps, 'patientId' | 'phones' | 'calendar' | 'zone'>) => (
   <DefinitionList
     rows={[
       ...phones.phones.map((phone) => ({
@@ -90,6 +120,7 @@ const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId'
             />
           ) : null,
       })),
+      ...(calendar ? [feedRow(calendar, patientId, zone)] : []),
     ]}
   />
 );

@@ -1,4 +1,5 @@
 'use client';
+import type { ReactNode } from 'react';
 import type { Day } from '#core/time/day.ts';
 /** Who opened the record, for its owner. */
 import { dateFormat } from '#messages/formats.ts';
@@ -9,9 +10,10 @@ import './access-log-words.ts';
 import { t } from '#ui/language/words.ts';
 import { OwnCopies } from './own-copies.tsx';
 
-export interface AccessLogLine {
+interface AccessLogLine {
   readonly day: Day;
   readonly name: string | null;
+  readonly isFeed: boolean;
   readonly reads: number;
   readonly writes: number;
   readonly reasons: readonly string[];
@@ -34,21 +36,21 @@ const didInWords = ({ reads, writes }: AccessLogLine): string => {
   return writes === 0 ? looked : `${looked}, ${t('opened.wrote', { count: writes })}`;
 };
 
-export const AccessLogList = ({
-  day,
-  lines,
-}: {
+interface AccessLogListProps {
   readonly day: Day;
   readonly lines: readonly AccessLogLine[];
-}) => (
+  readonly children?: ReactNode;
+}
+
+export const AccessLogList = ({ day, lines, children }: AccessLogListProps) => (
   <div className="stack">
     <PageHeading>{t('opened.title')}</PageHeading>
     <p>{t('opened.text')}</p>
     {lines.length === 0 ? <p>{t('opened.none')}</p> : null}
     <DefinitionList
       rows={lines.map((line) => ({
-        key: `${line.day} ${line.name}`,
-        name: line.name ?? t('opened.unknown'),
+        key: `${line.day} ${line.isFeed} ${line.name}`,
+        name: line.isFeed ? t('opened.feed') : (line.name ?? t('opened.unknown')),
         value: (
           <>
             <span suppressHydrationWarning>{dayWithYear(line.day, day)}</span>: {didInWords(line)}.
@@ -71,5 +73,6 @@ export const AccessLogList = ({
     />
     <p className="soft">{t('opened.ask')}</p>
     <OwnCopies />
+    {children}
   </div>
 );

@@ -26,6 +26,7 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
           {...{ patientId, team, when, zone: clock.zone, patientName: fullName(patient) }}
           origin={runtime().settings.PUBLIC_ORIGIN}
           phones={await clinician.phones.list({ patientId })}
+          calendar={await clinician.exports.feed({ patientId })}
         />
         <SiteForm patientId={patientId} sites={team.sites} siteId={team.siteId} />
         <MergePanel patient={patient} patients={(await clinician.people.list()).patients} />
