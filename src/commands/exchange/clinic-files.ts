@@ -35,7 +35,7 @@ const growingIn = (folder: string) => {
 };
 
 type Growing = ReturnType<typeof growingIn>;
-type Note = (access: Access, patientId: string) => Promise<void>;
+export type Note = (access: Access, patientId: string) => Promise<void>;
 
 const addFhir = (files: Growing, lines: ReturnType<typeof personLines>): void => {
   for (const { type, text } of lines) files.add(`${type}.ndjson`, text, 1);

@@ -9,6 +9,7 @@ import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { NotValid } from '#exchange/fhir/bundle.ts';
 import { type ExportFormat, exportFormats, type How, personFiles } from '#exchange/person-files.ts';
+import { fewestAlike } from '#exchange/research/classes.ts';
 import { languages } from '#messages/languages.ts';
 import { accessesOf, patientIn } from '#server/command-access.ts';
 import { catchUp, isDemoFile } from '#server/demo-file.ts';
@@ -16,11 +17,13 @@ import { openRuntime, type Runtime } from '#server/runtime.ts';
 import { readEnvironment } from '../environment.mjs';
 import { CannotGoOn } from '../say.mjs';
 import { exportClinic } from './clinic-files.ts';
+import { exportForResearch } from './research-folder.ts';
 
 const tags = languages.map(({ tag }) => tag);
 
 const usage = `Usage: DATABASE_FILE=… npm run --silent export -- --patient ID --format ${exportFormats.join('|')} --out PATH
 or, everybody of each clinic in the file: … -- --clinic --format ${exportFormats.join('|')} --out FOLDER
+or, each clinic for research, nobody named: … -- --clinic --format csv --de-identified --out FOLDER
 
 ID is a person's id; in a file of the demo clinic it is the story's name, such as steady-progress.
 fhir      FHIR R4 (4.0.1): of one person a Bundle in a file, of a clinic a file of lines for each resource type
@@ -28,6 +31,8 @@ csv       a folder with a file for each kind of row and a dictionary of every co
           --mark puts the mark before each that some spreadsheets know UTF-8 by
 calendar  what is planned in the weeks ahead: of one person a file, of a clinic a file each and a list;
           --language ${tags.join('|')} is that of its words (${tags[0]} when left out)
+--de-identified  of a clinic as csv: ages in bands, days moved, no words, no names, and nobody told apart from fewer
+          than ${fewestAlike}; its read-me says what was done and what it does not protect against
 
 A file of several clinics gives a folder for each of them.
 What is there already is never written over. Ends with 0 when all was written, 1 when a record could not be
@@ -38,6 +43,8 @@ interface Asked {
   readonly patientId: string | null;
   readonly format: ExportFormat;
   readonly how: How;
+  /** For research: nobody named. */
+  readonly isDeIdentified: boolean;
   readonly out: string;
 }
 
@@ -51,6 +58,7 @@ const valuesIn = (args: readonly string[]) => {
       format: text,
       language: text,
       mark: flag,
+      'de-identified': flag,
       out: text,
       help: flag,
     };
@@ -68,15 +76,20 @@ const oneOf = <T extends string>(name: string, list: readonly T[], given: string
 
 /** null asks for help. */
 const askedIn = (args: readonly string[]): Asked | null => {
-  const { patient, clinic = false, format, language = tags[0], mark = false, out, help } = valuesIn(args);
+  const values = valuesIn(args);
+  const { patient, clinic = false, format, language = tags[0], mark = false, out, help } = values;
   if (help) return null;
+  const isDeIdentified = values['de-identified'] ?? false;
   if (clinic === (patient !== undefined))
     throw new CannotGoOn(`Give either --patient ID or --clinic.\n${usage}`, 2);
   const asked = {
     patientId: patient ?? null,
     format: oneOf('format', exportFormats, format),
     how: { language: oneOf('language', tags, language), hasMark: mark },
+    isDeIdentified,
   };
+  if (isDeIdentified && !(clinic && asked.format === 'csv'))
+    throw new CannotGoOn(`--de-identified goes with --clinic and --format csv.\n${usage}`, 2);
   if (!out) throw new CannotGoOn(`Missing: --out.\n${usage}`, 2);
   if (existsSync(out)) throw new CannotGoOn(`${out} is there already. Name one that is not there yet.`, 2);
   return { ...asked, out };
@@ -84,7 +97,7 @@ const askedIn = (args: readonly string[]): Asked | null => {
 
 /** Noted and stored before anything of the record leaves the file. */
 const noteFor =
-  (format: ExportFormat) =>
+  (format: ExportFormat | 'research') =>
   async (access: Access, patientId: string): Promise<void> => {
     noteRead(access, { subject: `export.${format}`, patientId });
     await flushReads(access.store);
@@ -104,11 +117,14 @@ const exportPerson = async (at: Runtime, patientId: string, { format, how, out }
   console.log(`${out} ${files.length} ${files.length === 1 ? 'file' : 'files'}`);
 };
 
-const exportAll = async (at: Runtime, { format, how, out }: Asked): Promise<void> => {
+const exportAll = async (at: Runtime, { format, how, isDeIdentified, out }: Asked): Promise<void> => {
   const clinics = await accessesOf(at, 'export');
-  for (const access of clinics) {
-    const folder = clinics.length === 1 ? out : path.join(out, access.clinicId);
-    await exportClinic(access, folder, format, how, noteFor(format));
+  for (const [place, access] of clinics.entries()) {
+    // A folder for research is named by a number: its name would say which clinic it is.
+    const name = isDeIdentified ? `clinic-${place + 1}` : access.clinicId;
+    const folder = clinics.length === 1 ? out : path.join(out, name);
+    if (isDeIdentified) await exportForResearch(access, folder, how, noteFor('research'));
+    else await exportClinic(access, folder, format, how, noteFor(format));
   }
 };
 
