@@ -36,6 +36,12 @@ export const minuteOfDay = (instant: number, zone: string): number => {
   return (start + Math.floor((instant - quarter * quarterMs) / 60_000)) % dayMinutes;
 };
 
+/** HH:MM by the clock on the wall. */
+export const wallTime = (instant: number, zone: string): string => {
+  const minute = minuteOfDay(instant, zone);
+  return [Math.floor(minute / 60), minute % 60].map((part) => String(part).padStart(2, '0')).join(':');
+};
+
 /** The instant of a wall-clock time on a civil day; a time skipped by a clock change moves forward. */
 export const instantAt = (day: Day, time: string, zone: string): number =>
   Temporal.PlainDate.from(day).toZonedDateTime({ timeZone: zone, plainTime: Temporal.PlainTime.from(time) })

@@ -51,6 +51,7 @@ const more: Readonly<Record<string, object>> = {
   'clinician.corrections.planOnceSeen': { correctionId: 'none' },
   'clinician.drafts.get': { form: 'first-visit-reason' },
   'clinician.documents.get': { episodeId: 'none' },
+  'clinician.replay.knownThen': { at: '2026-03-01' },
   'clinician.replay.ofPatient': { moved: { 'severe-pain': 7 } },
   'clinician.exports.files': { format: 'fhir' },
   'clinician.review.earlierDoses': { itemId: 'none' },

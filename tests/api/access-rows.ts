@@ -151,7 +151,7 @@ export const expected: Readonly<Record<string, Row>> = {
   ...alike('clinician.inventedPeople', ['get', 'tryOwnRule', 'trySettings'], ofClinic),
   ...alike('clinician.replay', ['everybody', 'settings'], ofClinic),
   ...alike('clinician.replay', ['progress', 'stop'], ofStaff),
-  'clinician.replay.ofPatient': ofRecord,
+  ...alike('clinician.replay', ['knownThen', 'ofPatient'], ofRecord),
   ...alike('clinician.rules', ['followed', 'list'], ofClinic),
   'clinician.bookings.book': ofRecord,
   'clinician.care.addEvent': ofRecord,

@@ -27,6 +27,10 @@ const searches: ReadonlyMap<string, string> = new Map([
     'Who may join a group hour, found by name; works without scripts.',
   ],
   [
+    'src/ui/clinician/review/known-then/known-then-screen.tsx',
+    'A day and a time to look back at: nothing is kept; works without scripts.',
+  ],
+  [
     'src/ui/clinician/what-if/patient-what-if.tsx',
     'Values to try in a look back: nothing is kept; works without scripts.',
   ],

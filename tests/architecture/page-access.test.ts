@@ -67,6 +67,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/prescriptions': 'record',
   '(clinician)/patients/[id]/programme': 'record',
   '(clinician)/patients/[id]/review': 'record',
+  '(clinician)/patients/[id]/review/known-then': 'record',
   '(clinician)/patients/[id]/review/what-if': 'record',
   '(clinician)/patients/[id]/screening': 'record',
   '(clinician)/patients/[id]/self-management': 'record',

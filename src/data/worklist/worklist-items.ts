@@ -126,15 +126,15 @@ const keepStrip = async (tx: Db, access: Access, patientId: string): Promise<voi
     .onConflictDoUpdate({ target: worklistStrip.patientId, set: { facts } });
 };
 
-const refresh = async (tx: Db, access: Access, patientId: string): Promise<void> => {
+/** One patient's items worked out from the record, as they should stand. */
+const workedOut = async (access: Access, patientId: string): Promise<readonly WorklistItemRow[]> => {
   const state = await patientStateOf(access, patientId);
   const worklistItems = dueItems(state, dueAfter(await settingsOf(access)));
-  const rows = worklistItemRows(
-    access.clinicId,
-    patientId,
-    worklistItems,
-    await actionsOf(access, patientId),
-  );
+  return worklistItemRows(access.clinicId, patientId, worklistItems, await actionsOf(access, patientId));
+};
+
+const refresh = async (tx: Db, access: Access, patientId: string): Promise<void> => {
+  const rows = await workedOut(access, patientId);
   await keepStrip(tx, access, patientId);
   await keepStandingWith(tx, access, patientId, rows);
   if (isSame(await itemsOfPatient(access, patientId), rows)) return;
@@ -153,6 +153,12 @@ const together = togetherOf([
 /** Works out one patient's items and puts them in place of the old ones. */
 export const refreshWorklistItems = (access: Access, patientId: string): Promise<void> =>
   access.store.write((tx) => readTogether(access, patientId, together, () => refresh(tx, access, patientId)));
+
+/** For a file as it was, which holds no items: works them out, so that they are asked for as ever. */
+export const putItemsOf = async (access: Access, patientId: string): Promise<void> => {
+  const rows = await readTogether(access, patientId, together, () => workedOut(access, patientId));
+  insertRows(access.store.read, worklistItem, rows);
+};
 
 /** Every item of the clinic worked out from the record, as it should stand. */
 export const rebuiltWorklistItems = async (access: Access): Promise<readonly WorklistItemRow[]> => {

@@ -13,7 +13,7 @@ import {
 } from '#core/clinic/incident.ts';
 import type { Access } from '#data/access.ts';
 import { digestOfIds, noteRead } from '#data/audit/audit.ts';
-import { minuteOfDay } from '#data/civil-time.ts';
+import { wallTime } from '#data/civil-time.ts';
 import { changeIncident, incidentsOf, writeIncident } from '#data/clinic/incidents.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { clinicOf } from '#data/patients/people.ts';
@@ -31,9 +31,7 @@ interface Asking {
 
 const momentNow = async ({ store, clinicId, now, day }: Access): Promise<ClinicMoment> => {
   const zone = (await clinicOf(store, clinicId))?.zone ?? 'UTC';
-  const minute = minuteOfDay(now, zone);
-  const twoFigures = (part: number) => String(part).padStart(2, '0');
-  return { day, time: `${twoFigures(Math.floor(minute / 60))}:${twoFigures(minute % 60)}` };
+  return { day, time: wallTime(now, zone) };
 };
 
 const readIncident = async (access: Access, value: unknown): Promise<Incident> => {

@@ -9,6 +9,7 @@ import { Problem } from '../../errors.ts';
 import { movedFrom } from '../../inputs/what-if.ts';
 import { clinicianProcedure, recordProcedure, router, staffProcedure } from '../../trpc.ts';
 import { jobName, whatIfOfEverybody } from './everybody.ts';
+import { knownThenProcedure } from './known-then.ts';
 import { countsOf, lineOf } from './shown.ts';
 
 const weeks = z.number().int().min(1).max(mostWeeks).default(usualWeeks);
@@ -37,6 +38,9 @@ export const replayRouter = router({
       lines: found.days.map((one) => lineOf(one, ctx.patient.id, '')),
     };
   }),
+
+  /** As it was known at a past instant; nothing that came later is in it. */
+  knownThen: knownThenProcedure,
 
   everybody: clinicianProcedure
     .input(z.object({ moved: z.unknown(), weeks, job: jobName }))

@@ -3,7 +3,7 @@ import { say } from '#messages/en/staff/handover.ts';
 import { doseInWords, doseTitle } from '#ui/clinician/dose-words.ts';
 import type { HandoverAnswer } from '../episode/answers.ts';
 
-export const Doses = ({ handover }: { readonly handover: HandoverAnswer }) => (
+export const Doses = ({ handover }: { readonly handover: Pick<HandoverAnswer, 'unsigned' | 'inForce'> }) => (
   <section className="stack-close">
     <h3>{say('not-signed-yet')}</h3>
     {handover.unsigned.length === 0 ? <p className="soft">{say('no-prescription-needs')}</p> : null}

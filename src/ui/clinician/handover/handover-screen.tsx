@@ -86,7 +86,11 @@ const Pauses = ({ handover, patientId, colleagues, clock, day }: HandoverProps) 
 const untilWords = (to: Day | null, isExpired: boolean, day: Day): string =>
   to === null ? say('until-lifted') : say(isExpired ? 'ended' : 'until', { end: dayInWords(to, day) });
 
-const Limits = ({ handover, day }: HandoverProps) => (
+type Part<K extends keyof HandoverAnswer> = Pick<HandoverProps, 'day' | 'clock'> & {
+  readonly handover: Pick<HandoverAnswer, K>;
+};
+
+export const Limits = ({ handover, day }: Part<'limits'>) => (
   <section className="stack-close">
     <h3>Limits</h3>
     {handover.limits.length === 0 ? <p className="soft">{say('none-in-force')}</p> : null}
@@ -108,7 +112,7 @@ const clearedWords = {
   physician: say('a-physician-must-clear'),
 } as const;
 
-const IneligibleMethods = ({ handover }: HandoverProps) => (
+export const IneligibleMethods = ({ handover }: Pick<Part<'closed'>, 'handover'>) => (
   <section className="stack-close wide">
     <h3>{say('methods')}</h3>
     {handover.closed.length === 0 ? <p className="soft">{say('no-method')}</p> : null}
@@ -128,7 +132,7 @@ const IneligibleMethods = ({ handover }: HandoverProps) => (
   </section>
 );
 
-const Decisions = ({ handover, clock, day }: HandoverProps) => (
+export const Decisions = ({ handover, clock, day }: Part<'decisions' | 'overrides'>) => (
   <section className="stack-close">
     <h3>{say('last-three-decisions')}</h3>
     {handover.decisions.length === 0 ? <p className="soft">{say('none-yet')}</p> : null}

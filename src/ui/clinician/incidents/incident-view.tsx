@@ -82,6 +82,11 @@ export const IncidentItem = ({ incident, clock, patientId }: IncidentProps) => {
       <Earlier earlier={earlier} clock={clock} />
       <div className="stack-close screen-only">
         <StateForm incident={incident} />
+        {entry.about.is === 'named' ? (
+          <a href={`/patients/${entry.about.patientId}/review/known-then?at=${entry.when}`}>
+            {say('known-then')}
+          </a>
+        ) : null}
         <a href={address}>{say('correct')}</a>
       </div>
     </li>

@@ -161,6 +161,9 @@ export const DecisionCard = ({ decision, at, isLive }: CardProps) => {
       <ToPatient proposals={proposals} />
       <div className="screen-only">
         <WhatWouldChange patientId={at.patientId} decisionId={decision.id} />
+        <a href={`/patients/${at.patientId}/review/known-then?at=${decision.evaluatedAt}`}>
+          {say('known-then')}
+        </a>
       </div>
       <p className="soft small">{say('engine', { version: decision.engineVersion })}</p>
     </article>

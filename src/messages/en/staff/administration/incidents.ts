@@ -49,6 +49,7 @@ export const words = {
   reopen: 'Open it again',
   'reopen.done': 'Opened again.',
   correct: 'Correct it',
+  'known-then': 'The record as it was known then',
   'correct.title': 'Correct an incident',
   'correct.lead': 'What you save stands in the place of the entry of {name}, {at}, which stays readable.',
   'correct.save': 'Save the correction',

@@ -54,6 +54,7 @@ export const words = {
   'no-decision': 'No decision in this time.',
   others: 'Also asked, on another joint:',
   'change-dose': 'Change this dose',
+  'known-then': 'The record as it was known then',
   'approve-ahead': 'Approve steps ahead',
 } as const;
 
