@@ -401,25 +401,6 @@ CREATE TABLE `supervised_session` (
 );
 --> statement-breakpoint
 CREATE INDEX `supervised_session_by_patient` ON `supervised_session` (`patient_id`,`limb`,`side`,`day`);--> statement-breakpoint
-CREATE TABLE `visit` (
-	`id` text PRIMARY KEY NOT NULL,
-	`clinic_id` text NOT NULL,
-	`patient_id` text NOT NULL,
-	`recorded_at` integer NOT NULL,
-	`recorded_by` text NOT NULL,
-	`by_name` text NOT NULL,
-	`day` text NOT NULL,
-	`place` text NOT NULL,
-	`whereabouts` text,
-	`call_back_phone` text,
-	`present` text NOT NULL,
-	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "visit_place" CHECK("visit"."place" IN ('clinic', 'home-visit', 'video', 'telephone')),
-	CONSTRAINT "visit_remote" CHECK("visit"."place" NOT IN ('video', 'telephone') OR ("visit"."whereabouts" IS NOT NULL AND "visit"."call_back_phone" IS NOT NULL))
-);
---> statement-breakpoint
-CREATE INDEX `visit_by_patient` ON `visit` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `baseline` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -560,9 +541,11 @@ CREATE TABLE `measurement` (
 	`figure` real NOT NULL,
 	`confirmed` integer NOT NULL,
 	`home_answers_id` text,
+	`visit_id` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`home_answers_id`) REFERENCES `home_answers`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`visit_id`) REFERENCES `visit`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "measurement_figure" CHECK("measurement"."figure" >= 0),
 	CONSTRAINT "measurement_day" CHECK("measurement"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
 	CONSTRAINT "measurement_limb" CHECK(json_extract("measurement"."value", '$.limb') IS NULL OR json_extract("measurement"."value", '$.limb') IN ('arm', 'leg')),
@@ -571,6 +554,7 @@ CREATE TABLE `measurement` (
 --> statement-breakpoint
 CREATE INDEX `measurement_by_patient_kind` ON `measurement` (`patient_id`,`kind`,`day`);--> statement-breakpoint
 CREATE INDEX `measurement_of_home_answers` ON `measurement` (`home_answers_id`) WHERE "measurement"."home_answers_id" IS NOT NULL;--> statement-breakpoint
+CREATE INDEX `measurement_of_visit` ON `measurement` (`visit_id`) WHERE "measurement"."visit_id" IS NOT NULL;--> statement-breakpoint
 CREATE TABLE `prescription` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -671,7 +655,7 @@ CREATE TABLE `correction` (
 	`corrected_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test', 'clearance', 'supervised-session', 'home-answers', 'contact', 'note')),
+	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test', 'clearance', 'supervised-session', 'home-answers', 'contact', 'note', 'visit')),
 	CONSTRAINT "correction_reason" CHECK(length(trim("correction"."reason")) BETWEEN 1 AND 300),
 	CONSTRAINT "correction_other" CHECK("correction"."replaced_by_id" IS NULL OR "correction"."replaced_by_id" <> "correction"."subject_id")
 );
@@ -896,6 +880,76 @@ CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> st
 CREATE INDEX `proposal_by_item` ON `proposal` (`item_id`,`made_at`);--> statement-breakpoint
 CREATE INDEX `proposal_of_prescription` ON `proposal` (`prescription_id`);--> statement-breakpoint
 CREATE INDEX `proposal_of_decision` ON `proposal` (`decision_id`);--> statement-breakpoint
+CREATE TABLE `calendar_feed` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`token_digest` text NOT NULL,
+	`language` text NOT NULL,
+	`made_at` integer NOT NULL,
+	`made_by` text NOT NULL,
+	`last_read_at` integer,
+	`ended_at` integer,
+	`ended_by` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "calendar_feed_ended" CHECK(("calendar_feed"."ended_at" IS NULL) = ("calendar_feed"."ended_by" IS NULL))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `calendar_feed_token` ON `calendar_feed` (`token_digest`);--> statement-breakpoint
+CREATE INDEX `calendar_feed_by_patient` ON `calendar_feed` (`patient_id`,`made_at`);--> statement-breakpoint
+CREATE UNIQUE INDEX `calendar_feed_in_use` ON `calendar_feed` (`patient_id`) WHERE "calendar_feed"."ended_at" IS NULL;--> statement-breakpoint
+CREATE TABLE `import_batch` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`format` text NOT NULL,
+	`source` text NOT NULL,
+	`file_digest` text NOT NULL,
+	`how` text NOT NULL,
+	`rows` integer NOT NULL,
+	`left_out` integer NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "import_batch_format" CHECK("import_batch"."format" IN ('csv', 'fhir')),
+	CONSTRAINT "import_batch_rows" CHECK("import_batch"."rows" > 0 AND "import_batch"."left_out" >= 0)
+);
+--> statement-breakpoint
+CREATE INDEX `import_batch_by_patient` ON `import_batch` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `import_undo` (
+	`batch_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`reason` text NOT NULL,
+	FOREIGN KEY (`batch_id`) REFERENCES `import_batch`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `imported_row` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`batch_id` text NOT NULL,
+	`place` integer NOT NULL,
+	`kind` text NOT NULL,
+	`day` text,
+	`value` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`batch_id`) REFERENCES `import_batch`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "imported_row_kind" CHECK("imported_row"."kind" IN ('session', 'morning', 'measurement', 'condition')),
+	CONSTRAINT "imported_row_day" CHECK("imported_row"."day" IS NULL OR "imported_row"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `imported_row_by_patient` ON `imported_row` (`patient_id`,`kind`,`day`);--> statement-breakpoint
+CREATE INDEX `imported_row_of_batch` ON `imported_row` (`batch_id`,`place`);--> statement-breakpoint
 CREATE TABLE `letter_draft` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1833,6 +1887,27 @@ CREATE TABLE `dose_template_change` (
 );
 --> statement-breakpoint
 CREATE INDEX `dose_template_change_by_template` ON `dose_template_change` (`template_id`,`changed_at`);--> statement-breakpoint
+CREATE TABLE `visit` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`day` text NOT NULL,
+	`place` text NOT NULL,
+	`whereabouts` text,
+	`call_back_phone` text,
+	`present` text NOT NULL,
+	`held_by` text NOT NULL,
+	`held_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "visit_place" CHECK("visit"."place" IN ('clinic', 'home-visit', 'video', 'telephone')),
+	CONSTRAINT "visit_remote" CHECK("visit"."place" NOT IN ('video', 'telephone') OR ("visit"."whereabouts" IS NOT NULL AND "visit"."call_back_phone" IS NOT NULL))
+);
+--> statement-breakpoint
+CREATE INDEX `visit_by_patient` ON `visit` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `worklist_item` (
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
@@ -2129,6 +2204,24 @@ CREATE TRIGGER home_questions_no_delete BEFORE DELETE ON home_questions BEGIN SE
 CREATE TRIGGER home_questions_no_replace BEFORE INSERT ON home_questions WHEN EXISTS (SELECT 1 FROM home_questions WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER home_questions_no_update BEFORE UPDATE ON home_questions BEGIN SELECT RAISE(ABORT, 'home_questions is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER import_batch_no_delete BEFORE DELETE ON import_batch BEGIN SELECT RAISE(ABORT, 'import_batch is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER import_batch_no_replace BEFORE INSERT ON import_batch WHEN EXISTS (SELECT 1 FROM import_batch WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'import_batch is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER import_batch_no_update BEFORE UPDATE ON import_batch BEGIN SELECT RAISE(ABORT, 'import_batch is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER import_undo_no_delete BEFORE DELETE ON import_undo BEGIN SELECT RAISE(ABORT, 'import_undo is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER import_undo_no_replace BEFORE INSERT ON import_undo WHEN EXISTS (SELECT 1 FROM import_undo WHERE (batch_id = NEW.batch_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'import_undo is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER import_undo_no_update BEFORE UPDATE ON import_undo BEGIN SELECT RAISE(ABORT, 'import_undo is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER imported_row_no_delete BEFORE DELETE ON imported_row BEGIN SELECT RAISE(ABORT, 'imported_row is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER imported_row_no_replace BEFORE INSERT ON imported_row WHEN EXISTS (SELECT 1 FROM imported_row WHERE (id = NEW.id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'imported_row is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER imported_row_no_update BEFORE UPDATE ON imported_row BEGIN SELECT RAISE(ABORT, 'imported_row is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER incident_change_no_delete BEFORE DELETE ON incident_change BEGIN SELECT RAISE(ABORT, 'incident_change is append-only'); END;
 --> statement-breakpoint
