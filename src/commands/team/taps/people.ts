@@ -106,6 +106,7 @@ const people: readonly Story[] = [
   trained('taps-flare', ['knee', 'chair'], ['left-knee', 'right-knee']),
   trained('taps-six', ['knee', 'chair'], sixJoints, true),
   trained('taps-six-flare', ['knee', 'chair'], sixJoints, true),
+  trained('taps-six-apart', ['knee', 'chair'], sixJoints, true),
   withCuff,
 ];
 

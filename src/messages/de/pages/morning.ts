@@ -37,6 +37,9 @@ export const words = {
   'morning.none-of-these': 'Nein, keines davon',
   'morning.all-of-these': 'Ja, alle',
   'morning.not-alike': 'Nicht bei allen gleich',
+  'morning.alike': 'Bei allen gleich',
+  'morning.each': 'Oder jedes für sich',
+  'morning.and-joint': '{text} und {joint}',
   'morning.relief': 'Haben Sie seit gestern ein zusätzliches Schmerzmittel genommen?',
   'morning.look-at-today':
     'Sehen Sie auf „Heute“ nach, bevor Sie üben: Dort steht, was sich durch Ihre Antworten ändert.',
@@ -60,6 +63,7 @@ export const words = {
   'morning.usual-flare': 'Kein Schub',
   'morning.usual-relief': 'Kein zusätzliches Schmerzmittel',
   'morning.usual-yes': 'Ja, alles wie gestern',
+  'morning.usual-joints': 'Die Gelenke ja, der Rest nicht',
   'morning.usual-no': 'Nein, etwas ist anders',
   'morning.echo-usual': 'Sonst alles wie gestern',
   'morning.echo-slight': 'etwas stärker geschwollen',

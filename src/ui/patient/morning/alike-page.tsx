@@ -1,13 +1,15 @@
 'use client';
-/** One question about several joints at once: the same answer for all of them, or each asked by itself. */
+/** One question about several joints at once: the same answer for all of them, or each by itself, up to three on this page. */
 import type { Joint } from '#core/exercises/joints.ts';
 import type { JointQuestion, QuestionId } from '#core/record/morning-questions.ts';
 import { AnswerPage } from '../questions/answer-page.tsx';
 import { t } from '../words.ts';
+import { EachJoint } from './each-joint.tsx';
+import { FlaringJointsPage } from './flaring-joints-page.tsx';
 import { choiceText, hintOf } from './joint-questions.ts';
 import type { MorningEvent } from './morning.ts';
 import { type JointMorning, jointMorning, type MorningDraft } from './morning-draft.ts';
-import { jointsAsked } from './morning-steps.ts';
+import { areEachOnOnePage, jointsAsked } from './morning-steps.ts';
 import { lengths } from './stiffness-page.tsx';
 
 interface AlikeProps {
@@ -47,20 +49,31 @@ const questionText: Readonly<Partial<Record<QuestionId, () => string>>> = {
   flare: () => t('morning.flares'),
 };
 
-export const AlikePage = (props: AlikeProps) => {
+/** Up to three joints are answered each on this page; an exact time has a page of its own. */
+const waysOfEach = ({ draft, question: { id } }: AlikeProps) =>
+  !areEachOnOnePage(draft, id)
+    ? [{ value: 'singly', label: t('morning.not-alike') }]
+    : id === 'stiffness'
+      ? [{ value: 'singly', label: t('morning.stiff-other') }]
+      : [];
+
+const QuestionOfAll = (props: AlikeProps) => {
   const { draft, question, send } = props;
   const { id, answer } = question;
   const joints = jointsAsked(draft, id);
   const choices = choicesOf(question);
+  const isEach = areEachOnOnePage(draft, id);
   return (
     <AnswerPage<string>
       question={questionText[id]?.() ?? ''}
       hint={hintOf(id)}
+      isInRows={isEach}
       answers={[
         ...choices.map(({ value, label }) => ({ value, label })),
-        { value: 'singly', label: t('morning.not-alike') },
+        ...waysOfEach(props),
         { value: 'unknown', label: t('ask.unknown'), isApart: true },
       ]}
+      after={isEach ? <EachJoint {...props} joints={joints} choices={choices} /> : null}
       given={givenOf(props, joints)}
       onAnswer={(value) => {
         const said = choices.find((one) => one.value === value)?.said ?? 'unknown';
@@ -72,6 +85,14 @@ export const AlikePage = (props: AlikeProps) => {
           <li key={joint}>{t('morning.the-joint', { joint })}</li>
         ))}
       </ul>
+      {isEach ? <h2>{t('morning.alike')}</h2> : null}
     </AnswerPage>
   );
 };
+
+export const AlikePage = (props: AlikeProps) =>
+  props.question.id === 'flare' && areEachOnOnePage(props.draft, 'flare') ? (
+    <FlaringJointsPage draft={props.draft} send={props.send} />
+  ) : (
+    <QuestionOfAll {...props} />
+  );

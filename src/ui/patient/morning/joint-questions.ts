@@ -100,9 +100,9 @@ export const usualAnswers = { relief: false } as const satisfies Partial<Morning
 const ofJoint = (last: LastOfJoint, text: string, isOneOfMany: boolean): string =>
   isOneOfMany ? t('morning.usual-of', { joint: last.joint, text }) : text;
 
-/** What is stated once for all joints; nothing of it where only some of them are as yesterday. */
-const onceStatements = (draft: MorningDraft): readonly string[] => {
-  const fatigue = fatigueOffered(draft);
+/** What is stated once for all joints; tiredness only where all of them are as yesterday. */
+const onceStatements = (draft: MorningDraft, isOfSome: boolean): readonly string[] => {
+  const fatigue = isOfSome ? null : fatigueOffered(draft);
   return [
     ...(fatigue === null ? [] : [t('morning.usual-fatigue', { fatigue })]),
     ...(otherJointOffered(draft) ? [t('usual.other-joint')] : []),
@@ -119,9 +119,14 @@ const jointStatements = (draft: MorningDraft, last: LastOfJoint): readonly strin
 };
 
 /** The statements, each once: those of a joint name it where there are several. */
-export const usualStatements = (draft: MorningDraft, lasts: readonly LastOfJoint[]): readonly string[] => [
+export const usualStatements = (
+  draft: MorningDraft,
+  lasts: readonly LastOfJoint[],
+  /** Some joints are asked about, and what is asked once for all is stated with the others. */
+  isOnceOffered = false,
+): readonly string[] => [
   ...new Set([
     ...lasts.flatMap((last) => jointStatements(draft, last)),
-    ...(lasts.length === draft.joints.length ? onceStatements(draft) : []),
+    ...(lasts.length === draft.joints.length || isOnceOffered ? onceStatements(draft, isOnceOffered) : []),
   ]),
 ];

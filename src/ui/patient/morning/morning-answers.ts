@@ -37,6 +37,7 @@ export const withAnswer = (
 export const withoutUsual = (draft: MorningDraft): MorningDraft => ({
   ...draft,
   isUsual: false,
+  isOnceUsual: false,
   relief: null,
   fatigue: null,
   otherJointWorse: null,

@@ -55,6 +55,8 @@ export interface MorningDraft {
   readonly otherJointWorse?: YesNo | null;
   /** Another joint and extra pain relief: by one press, or each by itself, as in a draft of an earlier release. */
   readonly either?: 'together' | 'singly' | null;
+  /** Another joint and pain relief were said to be as yesterday together with the quiet joints. */
+  readonly isOnceUsual?: boolean;
   /** Of several joints asked about at once: alike in all (true), or asked one by one; absent = not answered. */
   readonly alike?: Readonly<Partial<Record<QuestionId, boolean>>>;
   /** null: the short way has not been answered; false: each question is asked. */

@@ -13,7 +13,7 @@ import {
   type MorningDraft,
   otherJointOffered,
 } from './morning-draft.ts';
-import { askedInFull, isAllUsual, morningSteps } from './morning-steps.ts';
+import { askedInFull, isAllUsual, jointsAsked, morningSteps } from './morning-steps.ts';
 
 const minutesText = (minutes: Score | null): string =>
   minutes === null
@@ -34,9 +34,13 @@ const answerText = ({ id, answer }: JointQuestion, given: JointMorning): string 
   return said === 'unknown' ? t('ask.unknown') : choiceText(id, String(said));
 };
 
+/** Of several joints on one page, alike or each by itself. */
+const isTogether = (draft: MorningDraft, id: JointQuestion['id']): boolean =>
+  jointsAsked(draft, id).length > 1 && draft.alike?.[id] !== false;
+
 /** The page that asks it: of two joints some questions are asked at once. */
 const stepOf = (draft: MorningDraft, { id }: JointQuestion, joint: Joint): string => {
-  if (draft.joints.length > 2) return draft.alike?.[id] === true ? `all:${id}` : `${id}:${joint}`;
+  if (draft.joints.length > 2) return isTogether(draft, id) ? `all:${id}` : `${id}:${joint}`;
   if (draft.joints.length !== 2) return `${id}:${joint}`;
   if (id === 'flare') return 'flares';
   return id === 'swelling' && draft.swollen != null && !draft.swollen.includes(joint)
@@ -75,14 +79,17 @@ export const morningRows = (draft: MorningDraft): readonly CheckRow[] => [
   ...(draft.asksOtherJoint
     ? [
         {
-          step: isAllUsual(draft) && otherJointOffered(draft) ? 'usual' : onceStep(draft, 'other-joint'),
+          step:
+            draft.isOnceUsual || (isAllUsual(draft) && otherJointOffered(draft))
+              ? 'usual'
+              : onceStep(draft, 'other-joint'),
           name: t('before.other-joint'),
           value: yesNoText(draft.otherJointWorse ?? null),
         },
       ]
     : []),
   {
-    step: isAllUsual(draft) ? 'usual' : onceStep(draft, 'relief'),
+    step: draft.isOnceUsual || isAllUsual(draft) ? 'usual' : onceStep(draft, 'relief'),
     key: 'relief',
     name: t('morning.relief'),
     value: yesNoText(draft.relief),

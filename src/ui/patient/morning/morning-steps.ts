@@ -67,12 +67,30 @@ const jointSteps = (draft: MorningDraft): readonly string[] =>
         ...(areTwo(draft) ? ['flares'] : draft.joints.map((joint) => `flare:${joint}`)),
       ];
 
+/** The quiet joints are some of all, and what is asked once for all may be as yesterday with them. */
+export const isOnceOffered = (draft: MorningDraft): boolean => {
+  const lasts = offered(draft);
+  return (
+    lasts !== null &&
+    draft.either !== undefined &&
+    lasts.length < draft.joints.length &&
+    (!draft.asksOtherJoint || otherJointOffered(draft))
+  );
+};
+
+/** More than these are asked about together as alike or one by one: a page would be too long. */
+const mostOnOnePage = 3;
+
+export const areEachOnOnePage = (draft: MorningDraft, id: QuestionId): boolean =>
+  jointsAsked(draft, id).length <= mostOnOnePage;
+
 /** Another joint and extra pain relief: on one page where both are asked about. */
 const eitherSteps = (draft: MorningDraft): readonly string[] => {
   const singly = [
     ...(draft.asksOtherJoint && !(isAllUsual(draft) && otherJointOffered(draft)) ? ['other-joint'] : []),
     ...(isAllUsual(draft) ? [] : ['relief']),
   ];
+  if (draft.isOnceUsual) return [];
   if (singly.length < 2 || draft.either === undefined) return singly;
   return ['either', ...(draft.either === 'singly' ? singly : [])];
 };
@@ -97,6 +115,9 @@ export const morningSteps = (draft: MorningDraft): readonly string[] => [
   'flags',
 ];
 
+const isAnyOpen = (draft: MorningDraft, id: QuestionId): boolean =>
+  jointsAsked(draft, id).some((joint) => isOpen(draft, id, joint));
+
 const isOpen = (draft: MorningDraft, name: string, joint: string): boolean => {
   switch (name) {
     case 'relief':
@@ -108,7 +129,7 @@ const isOpen = (draft: MorningDraft, name: string, joint: string): boolean => {
     case 'either':
       return draft.either == null;
     case 'all':
-      return draft.alike?.[joint as QuestionId] === undefined;
+      return draft.alike?.[joint as QuestionId] === undefined && isAnyOpen(draft, joint as QuestionId);
     case 'swollen':
       return draft.swollen == null;
     case 'flares':

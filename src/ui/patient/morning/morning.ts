@@ -3,17 +3,11 @@ import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { QuestionId } from '#core/record/morning-questions.ts';
 import type { Score, YesNo } from '../session/draft.ts';
-import { usualAnswers, usualOfJoint } from './joint-questions.ts';
 import { forward, withAnswer, withoutUsual } from './morning-answers.ts';
-import {
-  type Either,
-  fatigueOffered,
-  type JointMorning,
-  type MorningDraft,
-  otherJointOffered,
-} from './morning-draft.ts';
-import { isAllUsual, leftOpen, morningSteps, offered } from './morning-steps.ts';
-import { alike, flares, swollen } from './several-joints.ts';
+import type { Either, JointMorning, MorningDraft } from './morning-draft.ts';
+import { leftOpen, morningSteps } from './morning-steps.ts';
+import { alike, each, flares, swollen } from './several-joints.ts';
+import { asYesterday } from './usual-answers.ts';
 
 export type MorningEvent =
   | { readonly type: 'go' | 'change'; readonly step: string }
@@ -21,13 +15,21 @@ export type MorningEvent =
   | { readonly type: 'answer'; readonly joint: Joint; readonly answer: Partial<JointMorning> }
   /** Of two joints at once: the one, the other, both, neither, or not known. */
   | { readonly type: 'swollen' | 'flares'; readonly joints: readonly Joint[] | 'unknown' }
+  /** One of several joints that stand on one page. */
+  | {
+      readonly type: 'each';
+      readonly id: QuestionId;
+      readonly joint: Joint;
+      readonly answer: Partial<JointMorning>;
+    }
   /** The same answer for every joint the question is put to, or one by one. */
   | { readonly type: 'alike'; readonly id: QuestionId; readonly answer: Partial<JointMorning> | 'singly' }
   | { readonly type: 'fatigue'; readonly fatigue: Score }
   | { readonly type: 'other-joint'; readonly isWorse: YesNo }
   /** Another joint and extra pain relief at once. */
   | { readonly type: 'either'; readonly answer: Either }
-  | { readonly type: 'usual' | 'not-usual' }
+  /** "usual-joints": the quiet joints, and not what is asked once for all. */
+  | { readonly type: 'usual' | 'usual-joints' | 'not-usual' }
   | { readonly type: 'tick'; readonly ticked: readonly string[] }
   /** An empty list is "none of these" and sends the answers; a flag is asked about once more. */
   | { readonly type: 'flags'; readonly flags: readonly RedFlag[]; readonly now: number }
@@ -75,21 +77,6 @@ export const beginMorning = (
   either: null,
   alike: {},
 });
-
-/** The statements on the page, taken as answered one by one: each was read and said to be right. */
-const asYesterday = (draft: MorningDraft): MorningDraft => {
-  const lasts = offered(draft);
-  if (!lasts) return draft;
-  const answered = lasts.reduce((one, last) => withAnswer(one, last.joint, usualOfJoint(one, last)), draft);
-  const usual = { ...answered, isUsual: true, isChanging: false };
-  if (!isAllUsual(usual)) return forward(usual);
-  return forward({
-    ...usual,
-    ...usualAnswers,
-    ...(otherJointOffered(draft) ? { otherJointWorse: false } : {}),
-    ...(draft.asksFatigue ? { fatigue: fatigueOffered(draft) } : {}),
-  });
-};
 
 /** Said of both at once; whoever is not sure is asked each by itself. */
 const withEither = (draft: MorningDraft, answer: Either): MorningDraft =>
@@ -160,8 +147,12 @@ const react = (draft: MorningDraft, event: MorningEvent): MorningDraft => {
       return forward({ ...draft, otherJointWorse: event.isWorse });
     case 'either':
       return withEither(draft, event.answer);
+    case 'each':
+      return each(draft, event.id, event.joint, event.answer);
     case 'usual':
-      return asYesterday(draft);
+      return asYesterday(draft, true);
+    case 'usual-joints':
+      return asYesterday(draft, false);
     case 'not-usual':
       return forward({
         ...(draft.isUsual === true ? withoutUsual(draft) : draft),

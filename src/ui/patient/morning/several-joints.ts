@@ -1,8 +1,8 @@
 /** Answers given for several joints at once. */
 import type { Joint } from '#core/exercises/joints.ts';
-import type { QuestionId } from '#core/record/morning-questions.ts';
+import { morningQuestions, type QuestionId } from '#core/record/morning-questions.ts';
 import { forward, withAnswer } from './morning-answers.ts';
-import type { JointMorning, MorningDraft } from './morning-draft.ts';
+import { type JointMorning, jointMorning, type MorningDraft } from './morning-draft.ts';
 import { jointsAsked } from './morning-steps.ts';
 
 /** One answer for all of them, or each asked by itself: what was said of one before is then asked again. */
@@ -19,6 +19,19 @@ export const alike = (
   return first === undefined ? forward(told) : { ...told, step: `${id}:${first}` };
 };
 
+/** One of several on the one page; after the last of them it goes on. */
+export const each = (
+  draft: MorningDraft,
+  id: QuestionId,
+  joint: Joint,
+  answer: Partial<JointMorning>,
+): MorningDraft => {
+  const { [id]: _, ...others } = draft.alike ?? {};
+  const told = withAnswer({ ...draft, alike: others }, joint, answer);
+  const name = morningQuestions.find((question) => question.id === id)!.answer.name;
+  return jointsAsked(told, id).every((one) => jointMorning(told, one)[name] !== null) ? forward(told) : told;
+};
+
 /** Those not named are answered with it; how much is asked of those that are. */
 export const swollen = (draft: MorningDraft, joints: readonly Joint[] | 'unknown'): MorningDraft => {
   const named = joints === 'unknown' ? [] : joints;
@@ -33,7 +46,7 @@ export const swollen = (draft: MorningDraft, joints: readonly Joint[] | 'unknown
 
 export const flares = (draft: MorningDraft, joints: readonly Joint[] | 'unknown'): MorningDraft =>
   forward(
-    draft.joints.reduce(
+    jointsAsked(draft, 'flare').reduce(
       (one, joint) =>
         withAnswer(one, joint, { flare: joints === 'unknown' ? 'unknown' : joints.includes(joint) }),
       draft,

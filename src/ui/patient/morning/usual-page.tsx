@@ -5,25 +5,33 @@ import { t } from '../words.ts';
 import { usualStatements } from './joint-questions.ts';
 import type { MorningEvent } from './morning.ts';
 import type { MorningDraft } from './morning-draft.ts';
-import { offered } from './morning-steps.ts';
+import { isOnceOffered, offered } from './morning-steps.ts';
 
 export interface UsualPageProps {
   readonly draft: MorningDraft;
   readonly send: (event: MorningEvent) => void;
 }
 
+/** What was said before. */
+const givenOf = (draft: MorningDraft): 'usual' | 'usual-joints' | 'not-usual' | null => {
+  if (draft.isUsual === null) return null;
+  if (!draft.isUsual) return 'not-usual';
+  return isOnceOffered(draft) && !draft.isOnceUsual ? 'usual-joints' : 'usual';
+};
+
 export const UsualPage = ({ draft, send }: UsualPageProps) => (
-  <AnswerPage<boolean>
+  <AnswerPage<Extract<MorningEvent['type'], 'usual' | 'usual-joints' | 'not-usual'>>
     question={t('morning.usual-title')}
     answers={[
-      { value: true, label: t('morning.usual-yes') },
-      { value: false, label: t('morning.usual-no') },
+      { value: 'usual', label: t('morning.usual-yes') },
+      ...(isOnceOffered(draft) ? [{ value: 'usual-joints' as const, label: t('morning.usual-joints') }] : []),
+      { value: 'not-usual', label: t('morning.usual-no') },
     ]}
-    given={draft.isUsual}
-    onAnswer={(isUsual) => send({ type: isUsual ? 'usual' : 'not-usual' })}
+    given={givenOf(draft)}
+    onAnswer={(type) => send({ type })}
   >
     <ul className="statements">
-      {usualStatements(draft, offered(draft) ?? []).map((text) => (
+      {usualStatements(draft, offered(draft) ?? [], isOnceOffered(draft)).map((text) => (
         <li key={text}>{text}</li>
       ))}
     </ul>

@@ -83,6 +83,8 @@ export interface AnswerPageProps<V> extends AnswersProps<V> {
   readonly hint?: string;
   /** Between question and answers. */
   readonly children?: ReactNode;
+  /** Behind the answers. */
+  readonly after?: ReactNode;
 }
 
 export const AnswerPage = <V extends string | number | boolean>(props: AnswerPageProps<V>) => (
@@ -96,6 +98,7 @@ export const AnswerPage = <V extends string | number | boolean>(props: AnswerPag
       onAnswer={props.onAnswer}
       isInRows={props.isInRows}
     />
+    {props.after}
     <WaysBack />
   </div>
 );

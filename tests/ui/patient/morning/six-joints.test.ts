@@ -3,61 +3,21 @@ import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import '#ui/patient/asked-words.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import type { AsYesterday } from '#core/record/as-yesterday.ts';
 import { AlikePage } from '#ui/patient/morning/alike-page.tsx';
 import { EitherPage } from '#ui/patient/morning/either-page.tsx';
 import { questionById, usualStatements } from '#ui/patient/morning/joint-questions.ts';
-import { beginMorning, type MorningEvent, morningReducer } from '#ui/patient/morning/morning.ts';
+import type { MorningEvent } from '#ui/patient/morning/morning.ts';
 import type { MorningDraft } from '#ui/patient/morning/morning-draft.ts';
 import { morningEntryOf } from '#ui/patient/morning/morning-entry.ts';
 import { morningEcho, morningRows } from '#ui/patient/morning/morning-rows.ts';
-import { offered } from '#ui/patient/morning/morning-steps.ts';
+import { isOnceOffered, offered } from '#ui/patient/morning/morning-steps.ts';
+import { begin, noSigns, play, quiet, scored, threeFlare, usual, usualJoints } from './six-joints.ts';
 
-const six: readonly Joint[] = [
-  'left-hand',
-  'right-hand',
-  'left-wrist',
-  'right-wrist',
-  'left-knee',
-  'right-knee',
-];
-const quiet: AsYesterday = {
-  joints: six.map((joint) => ({ joint, stiffnessMinutes: 15, underPain: 4 })),
-  noOtherJoint: true,
-};
-
-const begin = (over: Partial<MorningDraft> = {}): MorningDraft => ({
-  ...beginMorning({
-    entryId: 'morning-1',
-    ownerId: 'p',
-    day: '2026-03-09',
-    zone: 'Europe/Dublin',
-    asksStiffness: true,
-    asksSwelling: true,
-    asksOtherJoint: true,
-    asYesterday: quiet,
-    joints: six,
-  }),
-  ...over,
-});
-
-const play = (draft: MorningDraft, ...events: readonly MorningEvent[]) =>
-  events.reduce(morningReducer, draft);
-const scored = (...pains: readonly number[]): readonly MorningEvent[] =>
-  pains.flatMap((pain, place) => [
-    { type: 'answer', joint: six[place]!, answer: { pain } },
-    { type: 'next' },
-  ]);
-const noSigns: MorningEvent = { type: 'flags', flags: [], now: 9 };
-const usual: MorningEvent = { type: 'usual' };
-
-const threeFlare = (over: Partial<MorningDraft> = {}) => play(begin(over), ...scored(6, 5, 7, 2, 2, 2));
 const answeredAlike: readonly MorningEvent[] = [
   { type: 'alike', id: 'stiffness', answer: { stiffnessMinutes: 60 } },
   { type: 'alike', id: 'swelling', answer: { swelling: 'slight' } },
   { type: 'alike', id: 'flare', answer: { flare: true } },
-  { type: 'either', answer: 'neither' },
   noSigns,
 ];
 
@@ -98,7 +58,7 @@ describe('six joints as usual', () => {
 });
 
 describe('three of six joints in a flare', () => {
-  it('are done in twelve presses: what is quiet by one, each question of the others once', () => {
+  it('alike are done in eleven presses: what is quiet by one, each question of the others once', () => {
     const done = play(threeFlare(), usual, ...answeredAlike);
     expect(done.step).toBe('done');
     const entry = morningEntryOf(done, 10);
@@ -111,15 +71,35 @@ describe('three of six joints in a flare', () => {
     ]);
   });
 
-  it('the short way speaks of the quiet ones alone, and not of relief or another joint', () => {
+  it('the short way speaks of the quiet joints, and of relief and another joint, which have a way of their own', () => {
     const draft = threeFlare();
-    const statements = usualStatements(draft, offered(draft)!);
-    expect(statements.map((text) => text.split(':')[0])).toEqual(['Right wrist', 'Left knee', 'Right knee']);
+    const statements = usualStatements(draft, offered(draft)!, isOnceOffered(draft));
+    expect(statements.slice(0, 3).map((text) => text.split(':')[0])).toEqual([
+      'Right wrist',
+      'Left knee',
+      'Right knee',
+    ]);
+    expect(statements.slice(3)).toEqual(['No other joint is worse', 'No extra pain relief']);
     const pressed = morningEntryOf(play(draft, usual), 9);
-    expect(pressed).toMatchObject({ extraPainRelief: null, otherJoint: 'not-answered' });
-    expect(
-      pressed.joints.slice(0, 3).every(({ flare, swelling }) => flare === null && swelling === null),
-    ).toBe(true);
+    expect(pressed).toMatchObject({ extraPainRelief: false, otherJoint: 'not-worse' });
+    const joints = morningEntryOf(play(draft, usualJoints), 9);
+    expect(joints).toMatchObject({ extraPainRelief: null, otherJoint: 'not-answered' });
+    for (const { joints: rows } of [pressed, joints])
+      expect(rows.slice(0, 3).every(({ flare, swelling }) => flare === null && swelling === null)).toBe(true);
+  });
+
+  it('what was said of relief and another joint is asked again once only the joints are as yesterday', () => {
+    const again = play(threeFlare(), usual, { type: 'change', step: 'usual' }, usualJoints);
+    expect(morningEntryOf(again, 9)).toMatchObject({ extraPainRelief: null, otherJoint: 'not-answered' });
+    expect(play(again, noSigns)).toMatchObject({ endedAt: null });
+  });
+
+  it('another joint that was worse yesterday is not stated, and asked with relief as before', () => {
+    const { noOtherJoint: _, ...rest } = quiet as Extract<AsYesterday, object>;
+    const draft = threeFlare({ asYesterday: rest });
+    expect(isOnceOffered(draft)).toBe(false);
+    const told = play(draft, usual, ...answeredAlike.slice(0, 3));
+    expect(told.step).toBe('either');
   });
 
   it('a question that is not the same in each is asked one by one', () => {
@@ -148,7 +128,7 @@ describe('three of six joints in a flare', () => {
     const changed = play(
       threeFlare(),
       usual,
-      ...answeredAlike.slice(0, 4),
+      ...answeredAlike.slice(0, 3),
       { type: 'change', step: 'pain:left-knee' },
       { type: 'answer', joint: 'left-knee', answer: { pain: 7 } },
     );
@@ -174,7 +154,7 @@ describe('three of six joints in a flare', () => {
 });
 
 describe('another joint and extra pain relief', () => {
-  const asked = () => play(threeFlare(), usual, ...answeredAlike.slice(0, 3));
+  const asked = () => play(threeFlare(), usualJoints, ...answeredAlike.slice(0, 3));
 
   it.each([
     ['neither', 'not-worse', false],
