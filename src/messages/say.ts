@@ -14,5 +14,8 @@ const sayAs =
 
 export const sayIn = sayAs({ locale, forms: {} });
 
+/** The same in any language a patient is asked in. */
+export const askWith = sayAs;
+
 /** A sentence of the patient's pages, said on a staff screen as the patient reads it in English. */
 export const askIn = sayAs({ locale, forms });

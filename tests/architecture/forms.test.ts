@@ -77,7 +77,7 @@ const waiting: ReadonlyMap<string, string> = new Map([
     'src/ui/clinician/groups/sealed/take-along.tsx',
     'The hour is sealed in this browser under the PIN, which is sent nowhere.',
   ],
-  ['src/ui/clinician/groups/set-parts.tsx', shared.opened],
+  ['src/ui/clinician/groups/other-set.tsx', shared.opened],
   ['src/ui/clinician/pre-visit/confirm-form.tsx', 'Only what differs from what the patient said is sent.'],
   ['src/ui/clinician/prescribing/dose-form.tsx', shared.looked],
   ['src/ui/clinician/programme/planner-form.tsx', 'The week is judged while days are switched.'],

@@ -256,6 +256,9 @@ describe('a session done in a group hour', () => {
     const next = { day: '2026-03-04', sentAt: ada.now, beganAt, endedAt: beganAt + 20 * 60_000 };
     expect(await send(next)).toEqual({ stored: 'stored', clockDoubtful: false });
     expect((await me()).session?.entry.day).toBe('2026-03-04');
+    expect((await me()).earlierSessions).toMatchObject([
+      { day: '2026-03-02', entry: { sets: [{ set: 1 }] } },
+    ]);
     expect(rows('SELECT day FROM training_session ORDER BY day')).toEqual([
       { day: '2026-03-02' },
       { day: '2026-03-04' },

@@ -96,6 +96,18 @@ const sessionView = async (access: Access, patientId: string, session: Supervise
   next: await nextOf(access, patientId, session),
 });
 
+/** What was entered on a day from which the hour was moved since: it stays a session of the person. */
+const movedFrom = async (access: Access, { id, entry, earlier }: GroupHourOnRecord, patientId: string) => {
+  const now = beginOf(entry).day;
+  const days = new Set(earlier.map((one) => beginOf(one).day).filter((day) => day !== now));
+  const found = [];
+  for (const day of [...days].toSorted()) {
+    const session = await sessionOfHour(access, patientId, id, day);
+    if (session) found.push({ day, session, exercises: await exercisesOf(access, patientId, session) });
+  }
+  return found.map(({ day, session, exercises }) => ({ day, entry: session.entry, exercises }));
+};
+
 export const groupPerson = async (access: Access, hour: GroupHourOnRecord, patient: Patient) =>
   onWholeRecord(access, patient.id, async () => {
     const { day } = beginOf(hour.entry);
@@ -107,6 +119,7 @@ export const groupPerson = async (access: Access, hour: GroupHourOnRecord, patie
       entryId: entryIdOfHour(hour.id, patient.id, day),
       today: await todayOf(access, patient),
       session: session && (await sessionView(access, patient.id, session)),
+      earlierSessions: await movedFrom(access, hour, patient.id),
       /** What was pressed and not saved yet, by this clinician. */
       typed: draft?.typed.hour === hour.id ? draft.typed : null,
     };

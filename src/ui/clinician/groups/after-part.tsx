@@ -88,7 +88,7 @@ const Work = (props: AfterProps) => {
         <SignsPart
           {...props}
           name="signs-after"
-          question={sayQuestion('flags.during')}
+          question="flags.during"
           isShort={false}
           onReport={props.onReport}
         />

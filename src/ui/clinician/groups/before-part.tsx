@@ -7,7 +7,7 @@ import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckField } from '#ui/design-system/checkbox-group.tsx';
 import { listText } from '../forms/sent/sent-form.ts';
-import { isAnsweredBefore, notSaid, painName, ticksIn } from './group-answers.ts';
+import { isAnsweredBefore, notSaid, painName, scoreIn, ticksIn } from './group-answers.ts';
 import type { PersonPart } from './person-props.ts';
 import { Presses, PressRow } from './press-row.tsx';
 import { sayQuestion } from './sign-questions.ts';
@@ -27,14 +27,22 @@ interface PainProps extends PersonPart {
 export const PainRow = ({ person, typed, press, when, joint }: PainProps) => {
   const limit = person.today.painLookups.find((one) => one.joint === joint)?.acceptablePainLimit;
   const name = painName(when, joint);
+  const score = scoreIn(typed[name]);
   return (
-    <PressRow
-      question={say(painQuestion[when], { where: jointInWords(joint) })}
-      hint={when === 'during' && limit !== undefined ? say('pain-before.limit', { limit }) : undefined}
-      options={scores}
-      chosen={typed[name]}
-      onPress={(score) => press({ [name]: score })}
-    />
+    <>
+      <PressRow
+        question={say(painQuestion[when], { where: jointInWords(joint) })}
+        hint={when === 'during' && limit !== undefined ? say('pain-before.limit', { limit }) : undefined}
+        options={scores}
+        chosen={typed[name]}
+        onPress={(pressed) => press({ [name]: pressed })}
+      />
+      {when !== 'before' && limit !== undefined && score !== null && score > limit ? (
+        <p className="small limit-line" role="status">
+          {say('pain-over', { limit, where: jointInWords(joint) })}
+        </p>
+      ) : null}
+    </>
   );
 };
 

@@ -8,6 +8,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { ClosedPerson, GroupHourAnswer, GroupPerson } from '../answers.ts';
 import { type ClinicClock, today } from '../when.ts';
+import { AskedInLanguage } from './asked-in.tsx';
 import { personNow } from './correcting.ts';
 import { type Stage, stageOf } from './group-answers.ts';
 import { lineInWords, whenInWords } from './hour-words.ts';
@@ -121,25 +122,27 @@ export const HourScreen = ({ hour, people, clock, clinicKey }: HourProps) => {
         <TakeAlong hourId={hour.id} people={shown} clinicKey={clinicKey} instant={instant} />
       ) : null}
       {people.length === 0 ? <p>{say('nobody-yet')}</p> : <Everybody people={people} stages={stages} />}
-      <div className="group-cards">
-        {people.map((one) =>
-          one.name === null ? (
-            <section key={one.patientId} className="group-person" id={`person-${one.patientId}`}>
-              <h2>{sayHours('unnamed')}</h2>
-              <p className="small">{say('closed')}</p>
-            </section>
-          ) : (
-            <Person
-              key={one.patientId}
-              first={one}
-              at={{ hourId: hour.id, instant }}
-              clock={clock}
-              isOpen={isOpen}
-              onStage={onStage}
-            />
-          ),
-        )}
-      </div>
+      <AskedInLanguage>
+        <div className="group-cards">
+          {people.map((one) =>
+            one.name === null ? (
+              <section key={one.patientId} className="group-person" id={`person-${one.patientId}`}>
+                <h2>{sayHours('unnamed')}</h2>
+                <p className="small">{say('closed')}</p>
+              </section>
+            ) : (
+              <Person
+                key={one.patientId}
+                first={one}
+                at={{ hourId: hour.id, instant }}
+                clock={clock}
+                isOpen={isOpen}
+                onStage={onStage}
+              />
+            ),
+          )}
+        </div>
+      </AskedInLanguage>
     </div>
   );
 };

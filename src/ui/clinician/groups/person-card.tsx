@@ -12,8 +12,7 @@ import { Reporting, Stopped } from './danger-part.tsx';
 import { ExercisePart } from './exercise-part.tsx';
 import { exercisesNow, type Stage } from './group-answers.ts';
 import type { PersonPart } from './person-props.ts';
-import { SentPart } from './sent-part.tsx';
-import { sayQuestion } from './sign-questions.ts';
+import { MovedSessions, SentPart } from './sent-part.tsx';
 import { SignsPart } from './signs-part.tsx';
 import { StageTag } from './stage-tag.tsx';
 
@@ -43,7 +42,7 @@ const SignNow = (props: CardProps) => {
     <SignsPart
       {...props}
       name="signs-now"
-      question={say('signs.which')}
+      question={null}
       isShort={false}
       onSlip={() => setAsked(false)}
       onReport={(flags) => props.onReport('signs-now', flags)}
@@ -115,7 +114,7 @@ const Asked = (props: CardProps) => {
         <SignsPart
           {...props}
           name="signs"
-          question={sayQuestion(person.today.isShortSigns ? 'flags.short' : 'flags.before')}
+          question={person.today.isShortSigns ? 'flags.short' : 'flags.before'}
           isShort={person.today.isShortSigns}
           onReport={(flags) => onReport('signs', flags)}
         />
@@ -179,6 +178,7 @@ export const PersonCard = (props: CardProps) => {
       {session && typed.amends === undefined ? (
         <SentPart person={person} session={session} clock={clock} onCorrect={props.onCorrect} />
       ) : null}
+      <MovedSessions sessions={person.earlierSessions} patientId={patientId} />
       {today.isSentToday && !session ? <p className="small">{say('sent-today')}</p> : null}
       {isAsked ? <Asked {...props} /> : null}
       <Told told={today.told} stage={stage} />

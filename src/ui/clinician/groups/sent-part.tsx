@@ -3,6 +3,7 @@
 import { doseInShort } from '#core/prescribing/dose-in-short.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
+import { wholeDayText } from '../../language/text-of-time.ts';
 import type { GroupPerson } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';
 import type { ClinicClock } from '../when.ts';
@@ -15,26 +16,53 @@ type Session = NonNullable<GroupPerson['session']>;
 const setText = ({ repetitions, reserve }: Session['entry']['sets'][number]): string =>
   `${repetitions ?? '–'}${reserve === null ? '' : ` (+${reserve})`}`;
 
-const DoneSets = ({ session: { entry, exercises } }: { readonly session: Session }) => {
-  const { sets } = entry;
-  return sets.length === 0 ? (
+type Done = Pick<Session, 'entry' | 'exercises'>;
+
+/** Each exercise that was done, with its sets. */
+const doneLines = ({ entry: { sets }, exercises }: Done) =>
+  exercises.map(({ prescriptionId, dose }) => ({
+    prescriptionId,
+    text: say('sent.sets', {
+      exercise: doseTitle(dose),
+      sets: sets
+        .filter((set) => set.prescriptionId === prescriptionId)
+        .map(setText)
+        .join(', '),
+    }),
+  }));
+
+const DoneSets = ({ session }: { readonly session: Done }) =>
+  session.entry.sets.length === 0 ? (
     <p className="small">{say('sent.no-sets')}</p>
   ) : (
     <ul className="small">
-      {exercises.map(({ prescriptionId, dose }) => (
-        <li key={prescriptionId}>
-          {say('sent.sets', {
-            exercise: doseTitle(dose),
-            sets: sets
-              .filter((set) => set.prescriptionId === prescriptionId)
-              .map(setText)
-              .join(', '),
-          })}
-        </li>
+      {doneLines(session).map(({ prescriptionId, text }) => (
+        <li key={prescriptionId}>{text}</li>
       ))}
     </ul>
   );
-};
+
+interface MovedProps {
+  readonly sessions: GroupPerson['earlierSessions'];
+  readonly patientId: string;
+}
+
+/** What was entered on a day from which the hour was moved. */
+export const MovedSessions = ({ sessions, patientId }: MovedProps) =>
+  sessions.map((session) => (
+    <p key={session.day} className="small">
+      {say('moved', {
+        on: wholeDayText(session.day),
+        sets:
+          session.entry.sets.length === 0
+            ? say('sent.no-sets')
+            : doneLines(session)
+                .map(({ text }) => `${text}.`)
+                .join(' '),
+      })}{' '}
+      <a href={`/patients/${patientId}`}>{say('to-record')}</a>
+    </p>
+  ));
 
 /** What follows for an exercise that was done: never more than the engine has said by now. */
 const nextText = (exercise: GroupPerson['today']['exercises'][number], { next }: Session): string => {

@@ -1,25 +1,12 @@
 'use client';
 /** The sets of an exercise: the one that is asked about, two presses, and those that were done. */
-import { type FormEvent, useState } from 'react';
-import { heldSeconds, prescribedLoadKg } from '#core/decision/dose/volume.ts';
-import { mostRepetitions } from '#core/record/entries.ts';
+import { useState } from 'react';
+import { heldSeconds } from '#core/decision/dose/volume.ts';
 import { massInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
-import { NumberField } from '#ui/design-system/number-field.tsx';
-import { ScriptedForm, SendButton } from '#ui/design-system/posted/scripted-form.tsx';
-import { readNumber } from '#ui/design-system/read-number.ts';
-import {
-  asName,
-  type ExerciseNow,
-  isShort,
-  loadKgOf,
-  loadName,
-  notSaid,
-  type SetDone,
-  setName,
-  stopName,
-} from './group-answers.ts';
+import { type ExerciseNow, isShort, loadKgOf, type SetDone, stopName } from './group-answers.ts';
+import { OtherSet } from './other-set.tsx';
 import type { ExerciseProps } from './person-props.ts';
 import { PressRow } from './press-row.tsx';
 import { pressesFor, withoutSet } from './set-presses.ts';
@@ -37,77 +24,6 @@ const effortText = ({ effort }: SetDone): string =>
     : effort >= 5
       ? say('set.effort-5')
       : say('set.effort', { effort });
-
-interface OtherProps extends ExerciseProps {
-  readonly onDone: () => void;
-}
-
-/** What is typed of another number or weight; nothing that cannot be read is taken. */
-const useOther = ({ now, typed, press, onDone }: OtherProps) => {
-  const { exercise, dose, next, isEasier } = now;
-  const before = loadKgOf(now, next ?? 1, typed);
-  const [count, setCount] = useState('');
-  const [load, setLoad] = useState(String(before ?? ''));
-  const [errors, setErrors] = useState<{ readonly count?: string; readonly load?: string }>({});
-  const hasLoad = prescribedLoadKg(dose) > 0;
-  const take = (isCounted: boolean) => {
-    const [repetitions, kg] = [readNumber(count), readNumber(load)];
-    const isCount =
-      !isCounted || (Number.isInteger(repetitions) && repetitions! >= 0 && repetitions! <= mostRepetitions);
-    const isLoad = !hasLoad || (kg !== null && kg >= 0 && kg <= 500);
-    setErrors({
-      ...(isCount ? {} : { count: say('set.other.number', { most: mostRepetitions }) }),
-      ...(isLoad ? {} : { load: say('set.other.weight') }),
-    });
-    if (!isCount || !isLoad) return;
-    press({
-      [asName(exercise.itemId)]: isEasier ? 'easier' : 'planned',
-      [setName(exercise.itemId, next ?? 1)]: isCounted ? String(repetitions) : notSaid,
-      ...(hasLoad && kg !== before ? { [loadName(exercise.itemId)]: String(kg) } : {}),
-    });
-    onDone();
-  };
-  return { count, setCount, load, setLoad, errors, hasLoad, take };
-};
-
-/** A number that is not what was prescribed, or another weight. */
-const OtherSet = (props: OtherProps) => {
-  const { exercise, dose } = props.now;
-  const { count, setCount, load, setLoad, errors, hasLoad, take } = useOther(props);
-  const send = (event: FormEvent) => {
-    event.preventDefault();
-    take(true);
-  };
-  const held = heldSeconds(dose) !== null;
-  return (
-    <ScriptedForm className="stack-close" isQuiet onSubmit={send}>
-      <NumberField
-        name={`count-${exercise.itemId}`}
-        label={say(held ? 'set.other.count-held' : 'set.other.count')}
-        isWhole
-        value={count}
-        error={errors.count}
-        onChange={(event) => setCount(event.target.value)}
-      />
-      {hasLoad ? (
-        <NumberField
-          name={`load-${exercise.itemId}`}
-          label={say('set.other.load')}
-          unit="kg"
-          value={load}
-          error={errors.load}
-          onChange={(event) => setLoad(event.target.value)}
-        />
-      ) : null}
-      <div className="presses">
-        <SendButton>{say('set.other.take')}</SendButton>
-        <Button tone="plain" onClick={() => take(false)}>
-          {say('set.other.unknown')}
-        </Button>
-      </div>
-    </ScriptedForm>
-  );
-};
 
 export const NextSet = (props: ExerciseProps) => {
   const { now, typed, press } = props;

@@ -6,13 +6,14 @@ import { say } from '#messages/en/staff/groups/hour.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { CheckField } from '#ui/design-system/checkbox-group.tsx';
 import { listText } from '../forms/sent/sent-form.ts';
+import { LanguageChoice, useAskedIn } from './asked-in.tsx';
 import type { PersonPart } from './person-props.ts';
-import { familyLines, sayQuestion, signOptions } from './sign-questions.ts';
+import { familyLines, type SignQuestion, signOptions, signQuestion } from './sign-questions.ts';
 
 interface SignsProps extends PersonPart {
   /** Where the answer is typed. */
   readonly name: 'signs' | 'signs-now' | 'signs-after';
-  readonly question: string;
+  readonly question: SignQuestion | null;
   /** The short question was approved for this day. */
   readonly isShort: boolean;
   /** Left out = there is no way round an answer. */
@@ -42,18 +43,22 @@ export const SignsPart = ({ person, name, question, isShort, press, onSlip, onRe
   const { patientId, today } = person;
   const [isTicking, setTicking] = useState(onSlip !== undefined);
   const [ticked, setTicked] = useState<readonly RedFlag[]>([]);
-  const options = signOptions(today.hasCuff);
-  const lines = isShort ? familyLines(today.hasCuff) : options.map(({ label }) => label);
+  const tag = useAskedIn();
+  const options = signOptions(today.hasCuff, tag);
+  const lines = isShort ? familyLines(today.hasCuff, tag) : options.map(({ label }) => label);
   const none = () =>
     press({ [name]: listText([]), [`${name}-form`]: isShort && !isTicking ? 'short' : undefined });
   return (
     <fieldset className="press-row">
-      <legend>{question}</legend>
+      <legend lang={question ? tag : undefined}>
+        {question ? signQuestion(tag, question) : say('signs.which')}
+      </legend>
+      <LanguageChoice />
       {isTicking && !onSlip ? <p className="small">{say('signs.which')}</p> : null}
       {isTicking ? (
         <Ticks options={options} name={`${name}-${patientId}`} ticked={ticked} onTick={setTicked} />
       ) : (
-        <ul className="signs-read small">
+        <ul className="signs-read small" lang={tag}>
           {lines.map((line) => (
             <li key={line}>{line}</li>
           ))}
@@ -69,7 +74,9 @@ export const SignsPart = ({ person, name, question, isShort, press, onSlip, onRe
             {say('signs.slip')}
           </Button>
         ) : (
-          <Button onClick={none}>{sayQuestion('flags.no-none')}</Button>
+          <Button lang={tag} onClick={none}>
+            {signQuestion(tag, 'flags.no-none')}
+          </Button>
         )}
         {isTicking ? null : (
           <Button tone="plain" onClick={() => setTicking(true)}>

@@ -68,6 +68,7 @@ export const person = (over: Partial<GroupPerson> = {}): GroupPerson => ({
   entryId: 'group-1',
   today,
   session: null,
+  earlierSessions: [],
   typed: null,
   ...over,
 });

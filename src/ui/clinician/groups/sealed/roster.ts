@@ -35,6 +35,7 @@ export const personOf = (taken: SealedRoster['people'][number]): GroupPerson => 
   name: nameOf(taken),
   entryId: taken.entryId,
   session: null,
+  earlierSessions: [],
   typed: null,
   today: {
     ...taken.today,

@@ -8,6 +8,7 @@ import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { momentInWords } from '../../when.ts';
+import { AskedInLanguage } from '../asked-in.tsx';
 import { nameOf, personOf } from './roster.ts';
 import { SealedPerson } from './sealed-person.tsx';
 import { type OpenHour, useSealedPeople } from './use-sealed-people.ts';
@@ -70,21 +71,23 @@ export const SealedPeople = ({ hour, goneAt, arrived, onFinished, ...ways }: Peo
           ))}
         </ul>
       </nav>
-      <div className="group-cards">
-        {roster.people.map((one) => (
-          <SealedPerson
-            key={one.patientId}
-            person={personOf(one)}
-            state={states[one.patientId]}
-            typed={typedOf(one)}
-            clock={clock}
-            hasArrived={arrived.has(one.entryId)}
-            press={(change) => press(one, change)}
-            onSave={() => finish(one)}
-            onReport={(name, flags) => report(one, name, flags)}
-          />
-        ))}
-      </div>
+      <AskedInLanguage>
+        <div className="group-cards">
+          {roster.people.map((one) => (
+            <SealedPerson
+              key={one.patientId}
+              person={personOf(one)}
+              state={states[one.patientId]}
+              typed={typedOf(one)}
+              clock={clock}
+              hasArrived={arrived.has(one.entryId)}
+              press={(change) => press(one, change)}
+              onSave={() => finish(one)}
+              onReport={(name, flags) => report(one, name, flags)}
+            />
+          ))}
+        </div>
+      </AskedInLanguage>
     </div>
   );
 };

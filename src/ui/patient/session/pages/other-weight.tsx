@@ -1,6 +1,7 @@
 'use client';
 /** Another weight than the planned one. */
 import { useState } from 'react';
+import { isLoadFarOver } from '#core/record/far-over.ts';
 import { gramsOf, kilogramsFromGrams } from '#core/units/units.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
@@ -19,9 +20,6 @@ import { t } from '#ui/patient/words.ts';
 
 /** The record takes no more. */
 const mostKg = 500;
-
-/** A tenth over the plan is where the clinic hears of it as well. */
-const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
 
 /** In the unit beside the field. */
 const typedKg = (read: number, isGrams: boolean): number =>
@@ -65,6 +63,7 @@ const Sure = ({ loadKg, onYes, onNo }: SureProps) => (
     no={t('item.load-sure-no')}
     onYes={onYes}
     onNo={onNo}
+    isNoFirst
   >
     <p>{t('item.load-sure-note')}</p>
   </ConfirmQuestion>
@@ -84,7 +83,7 @@ export const OtherWeight = ({ plannedKg, given, takeText, onTake, onBack }: Othe
     setProblem(found);
     if (found) return;
     const loadKg = typedKg(readNumber(typed) ?? 0, isGrams);
-    if (isFarOver(loadKg, plannedKg) && loadKg !== given) setSure(loadKg);
+    if (isLoadFarOver(loadKg, plannedKg) && loadKg !== given) setSure(loadKg);
     else onTake(loadKg);
   };
   return (

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { heldSeconds } from '#core/decision/dose/volume.ts';
 /** One set: do it, and say how many. "As planned" is one press after the work, any other number two. */
 import { repetitionsOfSet } from '#core/prescribing/dose.ts';
+import { isCountFarOver } from '#core/record/far-over.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -41,11 +42,6 @@ const holdText = ({ dose }: ItemDraft): string | null => {
   const seconds = heldSeconds(dose);
   return seconds === null ? null : t('dose.hold', { seconds, between: dose.secondsPerRepetition - seconds });
 };
-
-/** A count past this is asked about once: a slip of the thumb is likelier than twice the plan. */
-const isFarOver = (item: ItemDraft, set: number, repetitions: number): boolean =>
-  repetitions >
-  Math.max(repetitionsOfSet(item.dose, set).high * 2, repetitionsOfSet(item.dose, set).high + 10);
 
 /** In work where the cuff comes down in each rest, it goes up again before the set. */
 const needsCuffUp = (item: ItemDraft, set: number): boolean =>
@@ -152,7 +148,7 @@ const CountPage = ({ draft, item: index, set, send, clock }: PageProps) => {
         <OtherCount
           high={repetitionsOfSet(item.dose, set).high}
           isHeld={heldSeconds(item.dose) !== null}
-          onCount={(count) => (isFarOver(item, set, count) ? setAsks(count) : take(count))}
+          onCount={(count) => (isCountFarOver(item.dose, set, count) ? setAsks(count) : take(count))}
           onLost={() => take(null)}
           onBack={() => setAsks('planned')}
         />
