@@ -28,6 +28,7 @@ import { visitNotesRouter } from './clinician/episode/visit-notes.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
 import { groupHoursRouter } from './clinician/groups/group-hours.ts';
 import { groupSessionsRouter } from './clinician/groups/group-sessions.ts';
+import { importsRouter } from './clinician/imports/imports.ts';
 import { incidentsRouter } from './clinician/incidents/incidents.ts';
 import { clinicMachinesRouter } from './clinician/machines/machines.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
@@ -95,6 +96,7 @@ export const appRouter = router({
     danger: dangerRouter,
     groupHours: groupHoursRouter,
     groupSessions: groupSessionsRouter,
+    imports: importsRouter,
     incidents: incidentsRouter,
     machines: clinicMachinesRouter,
     shortSigns: shortSignsRouter,

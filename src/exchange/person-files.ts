@@ -4,6 +4,7 @@ import type { LanguageTag } from '#messages/languages.ts';
 import { calendarFile } from './calendar/calendar.ts';
 import { personCalendarOf } from './calendar/person-calendar.ts';
 import { byteOrderMark } from './csv/cells.ts';
+import { importedFiles } from './csv/imported-files.ts';
 import { dictionary, headOf, personTables, readMe } from './csv/person-csv.ts';
 import { checkedBundleOf } from './fhir/bundle.ts';
 import { personRecordOf } from './person-record.ts';
@@ -38,6 +39,7 @@ const csvFiles = async (
       name: `${table}.csv`,
       text: `${mark}${headOf(table)}${lines}`,
     })),
+    ...importedFiles(record.rows).map(({ name, text }) => ({ name, text: `${mark}${text}` })),
     { name: 'dictionary.csv', text: `${mark}${dictionary()}` },
     { name: 'read-me.txt', text: readMe },
   ];

@@ -202,6 +202,7 @@ export const expected: Readonly<Record<string, Row>> = {
   ...alike('clinician.exports', ['files', 'feed', 'endFeed'], ofRecord),
   ...alike('clinician.papers', ['discharge', 'flareNote', 'handover', 'letter'], ofRecord),
   ...alike('clinician.papers', ['plan', 'record', 'selfManagement'], ofRecord),
+  ...alike('clinician.imports', ['list', 'check', 'take', 'undo'], ofRecord),
   'clinician.people.bar': ofRecord,
   'clinician.people.changeDetails': ofRecord,
   'clinician.people.create': ofClinic,

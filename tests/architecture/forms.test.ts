@@ -78,6 +78,7 @@ const waiting: ReadonlyMap<string, string> = new Map([
     'The hour is sealed in this browser under the PIN, which is sent nowhere.',
   ],
   ['src/ui/clinician/groups/other-set.tsx', shared.opened],
+  ['src/ui/clinician/imports/import-form.tsx', 'A script reads the file, and it is looked through first.'],
   ['src/ui/clinician/pre-visit/confirm-form.tsx', 'Only what differs from what the patient said is sent.'],
   ['src/ui/clinician/prescribing/dose-form.tsx', shared.looked],
   ['src/ui/clinician/programme/planner-form.tsx', 'The week is judged while days are switched.'],

@@ -61,6 +61,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/data-entry': 'record',
   '(clinician)/patients/[id]/handover': 'record',
   '(clinician)/patients/[id]/letter': 'record',
+  '(clinician)/patients/[id]/imports': 'record',
   '(clinician)/patients/[id]/measurements': 'record',
   '(clinician)/patients/[id]/outcomes': 'record',
   '(clinician)/patients/[id]/prescribe': 'record',

@@ -23,6 +23,7 @@ const clinicianScreens = [
   '/patients/red-flag/warning-signs',
   '/worklist?group=not-screened',
   '/patients/flare-then-hold/access',
+  '/patients/flare-then-hold/imports',
   '/emergency-access/flare-then-hold',
   '/account',
   '/account/codes',

@@ -11,6 +11,7 @@ import { stories } from '#demo/patients.ts';
 import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { runHere } from '#tests/support/command-here.ts';
 import { exportsOfDemo } from './demo-exports.ts';
+import { importsOfDemo } from './exchange/demo-imports.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-document-'));
 const file = path.join(folder, 'demo.sqlite');
@@ -203,3 +204,4 @@ describe('the plans of all, for hours without the server', () => {
 });
 
 exportsOfDemo({ file, out });
+importsOfDemo({ file, out });

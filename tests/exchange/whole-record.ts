@@ -3,11 +3,12 @@ import type { PersonRecord } from '#exchange/person-record.ts';
 import { around } from './rows/around.ts';
 import { at, by } from './rows/begin.ts';
 import { care } from './rows/care.ts';
+import { imported } from './rows/imported.ts';
 import { measured } from './rows/measured.ts';
 import { work } from './rows/work.ts';
 
 export const wholeRecord = (): PersonRecord => {
-  const filled = { ...care, ...measured, ...work, ...around };
+  const filled = { ...care, ...measured, ...work, ...around, ...imported };
   const rows = new Proxy(filled, { get: (tables, name) => Reflect.get(tables, name) ?? [] });
   return {
     clinic: {

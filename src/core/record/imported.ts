@@ -3,6 +3,7 @@
  * rule reads it; it is shown as imported wherever it shows.
  */
 import type { Joint, Side } from '../exercises/joints.ts';
+import type { Day } from '../time/day.ts';
 
 export const importFormats = ['csv', 'fhir'] as const;
 export type ImportFormat = (typeof importFormats)[number];
@@ -32,7 +33,7 @@ export interface ImportedMorning {
 
 export type ImportedMeasurement =
   | { readonly what: 'body-mass'; readonly massKg: number }
-  | { readonly what: 'stature'; readonly heightCm: number }
+  | { readonly what: 'stature'; readonly statureCm: number }
   | { readonly what: 'blood-pressure'; readonly systolicMmhg: number; readonly diastolicMmhg: number }
   /** `place` in the words of the file. */
   | { readonly what: 'pain'; readonly pain: number; readonly place: string | null }
@@ -44,3 +45,10 @@ export interface ImportedCondition {
 }
 
 export type ImportedValue = ImportedSession | ImportedMorning | ImportedMeasurement | ImportedCondition;
+
+/** One thing of a day, before it has a place in the record. */
+export interface ImportedThing {
+  readonly kind: ImportedKind;
+  readonly day: Day | null;
+  readonly value: ImportedValue;
+}

@@ -6,10 +6,9 @@ import type { Db } from '../database/connection.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { perStore } from '../database/per-store.ts';
 import { ofClinic, prepared } from '../database/prepared.ts';
-import type { InsertedRow } from '../database/statements.ts';
 import type { Store } from '../database/store.ts';
 import { audit } from '../schema/schema.ts';
-import { digestsOf } from './row-digests.ts';
+import { digestsOf, together, type WrittenRows } from './row-digests.ts';
 import { type AuditRow, chainRoot, sealOf } from './seal.ts';
 
 export interface Entry {
@@ -44,15 +43,16 @@ interface Told {
   readonly tx: Db;
   readonly access: Acting;
   readonly entry: Entry;
-  /** What was put into append-only tables since the row before it was said. */
-  readonly inserted: readonly InsertedRow[];
+  /** Digests of what was put into append-only tables since the row before it was said. */
+  readonly written: WrittenRows;
 }
 
 /** What is said of a write, with digests of its rows: a row of the record changed behind the audit shows. */
-const detailOf = ({ access, entry, inserted }: Told): AuditRow['detail'] =>
-  inserted.length === 0
-    ? (entry.detail ?? {})
-    : { ...entry.detail, written: digestsOf(access.auditKey, inserted) };
+const detailOf = ({ entry, written }: Told): AuditRow['detail'] =>
+  Object.keys(written).length === 0 ? (entry.detail ?? {}) : { ...entry.detail, written };
+
+/** Worked out as soon as it is said: a write of very many rows then holds none of them to its end. */
+const writtenSince = ({ auditKey, store }: Acting): WrittenRows => digestsOf(auditKey, store.takeInserted());
 
 const sealedAfter = (last: Pick<AuditRow, 'sequence' | 'seal'> | undefined, told: Told) => {
   const { access, entry } = told;
@@ -79,9 +79,9 @@ const sealTogether = async (told: readonly Told[]): Promise<void> => {
   const heads = new Map<string, Pick<AuditRow, 'sequence' | 'seal'> | undefined>();
   const rows: AuditRow[] = [];
   for (const [place, said] of told.entries()) {
-    const { clinicId, store } = said.access;
-    const rest = place === told.length - 1 ? store.takeInserted() : [];
-    const one = { ...said, inserted: [...said.inserted, ...rest] };
+    const { clinicId } = said.access;
+    const isLast = place === told.length - 1;
+    const one = isLast ? { ...said, written: together(said.written, writtenSince(said.access)) } : said;
     if (!heads.has(clinicId)) heads.set(clinicId, (await lastOfChain(one.tx, { clinicId }))[0]);
     const row = sealedAfter(heads.get(clinicId), one);
     heads.set(clinicId, row);
@@ -93,7 +93,7 @@ const sealTogether = async (told: readonly Told[]): Promise<void> => {
 
 /** Adds a sealed row inside the caller's transaction; the rows of a transaction are written just before it commits. */
 export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise<void> =>
-  access.store.collect('audit', { tx, access, entry, inserted: access.store.takeInserted() }, sealTogether);
+  access.store.collect('audit', { tx, access, entry, written: writtenSince(access) }, sealTogether);
 
 /** The same for a row that was written, by the name of what it holds. */
 export const auditWrite = (

@@ -27,5 +27,11 @@ export const digestsOf = (key: Uint8Array, rows: readonly InsertedRow[]): Writte
   return written;
 };
 
+/** Those of a write, and those it wrote after. */
+export const together = (one: WrittenRows, more: WrittenRows): WrittenRows => ({
+  ...one,
+  ...Object.fromEntries(Object.entries(more).map(([table, text]) => [table, (one[table] ?? '') + text])),
+});
+
 export const digestsIn = (text: string): readonly string[] =>
   text.match(new RegExp(`.{${digestLength}}`, 'g')) ?? [];

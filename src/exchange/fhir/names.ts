@@ -4,6 +4,7 @@ export const systems = {
   loinc: 'http://loinc.org',
   ucum: 'http://unitsofmeasure.org',
   observationCategory: 'http://terminology.hl7.org/CodeSystem/observation-category',
+  conditionStanding: 'http://terminology.hl7.org/CodeSystem/condition-ver-status',
   consentScope: 'http://terminology.hl7.org/CodeSystem/consentscope',
   goalAchievement: 'http://terminology.hl7.org/CodeSystem/goal-achievement',
   provenanceAgent: 'http://terminology.hl7.org/CodeSystem/provenance-participant-type',

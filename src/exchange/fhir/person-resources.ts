@@ -7,6 +7,7 @@ import { conditions, consents, episodesOfCare, goals } from './resources/care.ts
 import { communications, eventObservations, impressions } from './resources/contacts.ts';
 import { detectedIssues } from './resources/decisions.ts';
 import { flags } from './resources/flags.ts';
+import { importedConditions, importedObservations } from './resources/imported.ts';
 import { jointObservations, measurementObservations } from './resources/measurements.ts';
 import { morningObservations } from './resources/mornings.ts';
 import { organizationOf, patientResource, practitionerOf } from './resources/people.ts';
@@ -31,6 +32,8 @@ export const personResources = (record: PersonRecord): readonly FhirResource[] =
     ...eventObservations(record),
     ...sessionResources(record),
     ...morningObservations(record),
+    ...importedConditions(record),
+    ...importedObservations(record),
     ...detectedIssues(record),
     ...flags(record, dayAt(record.madeAt, record.clinic.zone)),
     ...communications(record),

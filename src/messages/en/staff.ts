@@ -20,6 +20,7 @@ import { words as protocol } from './staff/episode/protocol.ts';
 import { words as treatment } from './staff/episode/treatment.ts';
 import { words as visitNotes } from './staff/episode/visit-notes.ts';
 import { words as episode } from './staff/episode.ts';
+import { words as imports } from './staff/exchange/imports.ts';
 import { words as firstVisit } from './staff/first-visit.ts';
 import { words as groupHour } from './staff/groups/hour.ts';
 import { words as groupHours } from './staff/groups/hours.ts';
@@ -68,6 +69,7 @@ export const staff = {
   'data-entry': dataEntry,
   documents,
   episode,
+  'exchange/imports': imports,
   'first-visit': firstVisit,
   'groups/hour': groupHour,
   'groups/hours': groupHours,

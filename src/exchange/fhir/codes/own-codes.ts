@@ -72,6 +72,12 @@ const ofEntries: readonly Row[] = [
   ['visit-note', 'Note of a contact'],
   ['message', 'Message'],
   ['contact-attempt', 'Attempt to speak with the patient about a warning sign'],
+  ['imported', 'Imported from a file of another system; not recorded at this clinic'],
+  ['imported.session', 'Session, imported'],
+  ['imported.exercise', 'Exercise of an imported session, as the file names it'],
+  ['imported.sets', 'Sets of an imported session'],
+  ['imported.morning', 'Answers of a morning, imported'],
+  ['imported.pain', 'Pain from 0 to 10, imported'],
   ['one-rep-max', 'One-repetition maximum, estimated by an equation'],
 ];
 

@@ -11,6 +11,7 @@ type Fields = Readonly<Record<string, unknown>>;
 /** Codes of HL7 that are written, each as its system spells it. */
 const hl7Codes: Readonly<Record<string, readonly string[]>> = {
   [systems.observationCategory]: ['vital-signs', 'survey', 'exam', 'activity'],
+  [systems.conditionStanding]: ['entered-in-error'],
   [systems.consentScope]: ['treatment', 'patient-privacy'],
   [systems.goalAchievement]: ['in-progress', 'improving', 'achieved', 'not-achieved'],
   [systems.provenanceAgent]: ['author', 'enterer', 'verifier'],

@@ -49,6 +49,7 @@ export const words = {
   'not-recorded': 'Not recorded',
   'earlier-entries': 'Earlier entries',
   'detail.change': 'Change a personal detail',
+  'imported-days': 'Imported days',
   'data-entry': 'Data entry',
   'signs-and-pauses': 'Signs and pauses',
   'phone-and-team': 'Phone and team',

@@ -16,6 +16,7 @@ export const places = [
     pages: [
       { path: '/review', text: 'Review' },
       { path: '/data-entry', text: say('data-entry') },
+      { path: '/imports', text: say('imported-days') },
     ],
   },
   {

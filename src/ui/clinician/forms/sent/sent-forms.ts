@@ -11,6 +11,7 @@ import {
   planGroupHour,
   planGroupHourAgain,
 } from './groups.ts';
+import { undoImport } from './imports.ts';
 import { closeIncident, correctIncident, reopenIncident, writeIncident } from './incidents.ts';
 import { beginLetter, changeLetter, signLetter, voidLetter, writeSummary } from './letters.ts';
 import { addMachine, correctMachine } from './machines.ts';
@@ -81,6 +82,7 @@ export const sentForms: readonly SentForm[] = [
   signLetter,
   signNote,
   stopRetest,
+  undoImport,
   undoMerge,
   voidLetter,
   withdrawTemplate,

@@ -1,0 +1,134 @@
+/**
+ * Takes past days of one person from a file of another system. For whoever runs the server: read through first, told
+ * row by row, taken whole or not at all, and taken back as one.
+ */
+import { createReadStream, existsSync } from 'node:fs';
+import path from 'node:path';
+import type { NewPatient } from '#core/record/patient-details.ts';
+import type { Access } from '#data/access.ts';
+import { flushReads, noteRead } from '#data/audit/audit.ts';
+import { Changed, importsOf, undoImport } from '#data/exchange/imports.ts';
+import { addPatient, clinicOf } from '#data/patients/people.ts';
+import { newPersonIn } from '#exchange/import/fhir/new-person.ts';
+import {
+  type File,
+  type Prepared,
+  prepareImport,
+  takePrepared,
+  type Whose,
+  whyNotTaken,
+} from '#exchange/import/prepare.ts';
+import { CannotRead, type Fault } from '#exchange/import/source.ts';
+import { accessesOf, patientIn } from '#server/command-access.ts';
+import { catchUp, isDemoFile } from '#server/demo-file.ts';
+import { openRuntime, type Runtime } from '#server/runtime.ts';
+import { readEnvironment } from '../environment.mjs';
+import { CannotGoOn, say } from '../say.mjs';
+import { newPerson, type Run, runIn, type Undo, usage } from './import-asked.ts';
+import { reportLines } from './import-report.ts';
+
+const fileAt = (from: string): File => ({ name: path.basename(from), bytes: () => createReadStream(from) });
+
+/** Told now and then, so that somebody who waits sees that it goes on. */
+const rowsBetween = 10_000;
+
+/** Faults are told as they come; beyond so many a file wants mending and not a list. */
+const mostFaults = 100;
+
+/** Somebody of the clinic, or somebody the file is about whom the clinic does not have yet. */
+interface Whom {
+  readonly access: Access;
+  readonly person: Whose['patient'];
+  /** Of somebody new; the record is made in the write that takes the file. */
+  readonly add: NewPatient | null;
+}
+
+const whomOf = async (at: Runtime, { patientId, asked, from }: Run): Promise<Whom> => {
+  if (patientId !== newPerson) {
+    const { access, patient } = await patientIn(at, 'import', patientId);
+    noteRead(access, { subject: 'import.check', patientId: patient.id });
+    await flushReads(at.store);
+    return { access, person: patient, add: null };
+  }
+  if (asked.format !== 'fhir') throw new CannotGoOn('Somebody new is made from a FHIR file alone.', 2);
+  const [access, ...others] = await accessesOf(at, 'import');
+  if (!access || others.length > 0)
+    throw new CannotGoOn(
+      'Somebody new is made in a file with one clinic. Add the person on the desk first.',
+      2,
+    );
+  const add = await newPersonIn(fileAt(from).bytes, asked.isLines, access.day);
+  return { access, person: { id: newPerson, ...add }, add };
+};
+
+const prepare = async ({ access, person: patient }: Whom, { from, asked }: Run): Promise<Prepared> => {
+  const clinic = (await clinicOf(access.store, access.clinicId))!;
+  let [told, faults] = [0, 0];
+  const onFault = ({ place, at, found, write }: Fault) => {
+    faults += 1;
+    if (faults > mostFaults) return;
+    console.log([`row ${place}`, at, found === '' ? null : `"${found}"`, write].filter(Boolean).join(' · '));
+  };
+  const onProgress = (read: number) => {
+    if (read - told < rowsBetween) return;
+    told = read;
+    say(`${read} rows read`);
+  };
+  const whose = { patient, clinic, today: access.day };
+  const prepared = await prepareImport(fileAt(from), asked, whose, { onFault, onProgress });
+  if (faults > mostFaults) console.log(`… and ${faults - mostFaults} more`);
+  return prepared;
+};
+
+const takeFor = ({ access, person, add }: Whom, prepared: Prepared, asked: Run): Promise<string> =>
+  access.store.write(async () => {
+    const id = add ? await addPatient(access, add) : person.id;
+    if (add) console.log(`added as ${id}`);
+    return takePrepared(access, id, prepared, asked);
+  });
+
+const runImport = async (at: Runtime, asked: Run): Promise<number> => {
+  const whom = await whomOf(at, asked);
+  const prepared = await prepare(whom, asked);
+  for (const line of reportLines(prepared)) console.log(line);
+  const before = whom.add ? [] : await importsOf(whom.access, whom.person.id);
+  const why = whyNotTaken(prepared, asked, before);
+  for (const line of why) console.log(`not taken · ${line}`);
+  if (asked.isDry || why.length > 0) {
+    console.log('Nothing was taken.');
+    return why.length > 0 ? 1 : 0;
+  }
+  const id = await takeFor(whom, prepared, asked);
+  console.log(`taken as import ${id}`);
+  return 0;
+};
+
+const runUndo = async (at: Runtime, { patientId, undo, reason }: Undo): Promise<number> => {
+  const { access, patient } = await patientIn(at, 'import', patientId);
+  const undone = await undoImport(access, patient.id, undo, reason);
+  if (undone === 'unknown') throw new CannotGoOn(`There is no import "${undo}" of this person.`, 2);
+  console.log(undone === 'undone' ? 'Taken back.' : 'It had been taken back before.');
+  return 0;
+};
+
+export const run = async (args: readonly string[]): Promise<number> => {
+  const asked = runIn(args);
+  if (!asked) {
+    console.log(usage);
+    return 0;
+  }
+  const settings = readEnvironment();
+  if (!existsSync(settings.DATABASE_FILE))
+    throw new CannotGoOn(`The database file ${settings.DATABASE_FILE} does not exist.`, 2);
+  const at = openRuntime(settings);
+  try {
+    if (isDemoFile(at.store)) await catchUp(at);
+    return await ('undo' in asked ? runUndo(at, asked) : runImport(at, asked));
+  } catch (error) {
+    if (error instanceof CannotRead || error instanceof Changed)
+      throw new CannotGoOn(`${error.message} Nothing was taken.`, 1);
+    throw error;
+  } finally {
+    at.store.close();
+  }
+};

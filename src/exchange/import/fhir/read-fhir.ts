@@ -1,0 +1,166 @@
+/** A FHIR file of another system as what it says of one person: every resource is taken, or told with why not. */
+import type { Condition, FhirResource, Observation, Patient } from 'fhir/r4';
+import type { ImportedThing } from '#core/record/imported.ts';
+import { type Day, isDay } from '#core/time/day.ts';
+import { dayAt } from '#data/civil-time.ts';
+import { type Bytes, CannotRead, type Read, type Source } from '../source.ts';
+import { measurementIn } from './observation.ts';
+import { type Placed, resourcesOf } from './resources.ts';
+
+export interface FhirAbout {
+  readonly today: Day;
+  readonly born: Day;
+  readonly familyName: string;
+  /** Of the clinic, in which an instant falls on a day. */
+  readonly zone: string;
+}
+
+/** Who the file is about; the only Patient in it, or the one of several that is this person. */
+export interface FhirPerson {
+  readonly patient: Patient | null;
+  /** Why it may be somebody else; null when name and birth agree. */
+  readonly doubt: string | null;
+}
+
+const isPatient = (resource: FhirResource | null): resource is Patient =>
+  resource?.resourceType === 'Patient';
+
+const plain = (text: unknown): string =>
+  String(text ?? '')
+    .normalize('NFC')
+    .trim()
+    .toLowerCase();
+
+const isPerson = ({ name, birthDate }: Patient, { familyName, born }: FhirAbout): boolean =>
+  birthDate === born &&
+  (Array.isArray(name) ? name : []).some((one) => plain(one?.family) === plain(familyName));
+
+export const patientsIn = async (bytes: Bytes, isLines: boolean): Promise<readonly Patient[]> => {
+  const found: Patient[] = [];
+  for await (const piece of resourcesOf(bytes, isLines))
+    found.push(...piece.flatMap(({ resource }) => (isPatient(resource) ? [resource] : [])));
+  return found;
+};
+
+export const personIn = (patients: readonly Patient[], about: FhirAbout): FhirPerson => {
+  const same = patients.filter((one) => isPerson(one, about));
+  if (same.length > 1)
+    throw new CannotRead('Two Patients of the file have this name and birth date. Give a file of one.');
+  const [patient] = same;
+  if (patient) return { patient, doubt: null };
+  if (patients.length > 1)
+    throw new CannotRead(
+      'None of the Patients of the file has the family name and birth date of this person.',
+    );
+  const [other] = patients;
+  if (!other) return { patient: null, doubt: 'It holds no Patient.' };
+  return { patient: other, doubt: 'Its Patient has another family name or birth date.' };
+};
+
+/** The id a reference ends with: "Patient/1", "https://x/Patient/1", "urn:uuid:…". */
+const idIn = (reference: unknown): string | null =>
+  typeof reference === 'string' ? (reference.split(/[/:]/).at(-1) ?? null) : null;
+
+type Told = ImportedThing | { readonly at: string; readonly found: string; readonly write: string };
+
+const dayIn = (text: unknown, { today, born, zone }: FhirAbout): Day | null => {
+  if (typeof text !== 'string') return null;
+  const isInstant = /^\d{4}-\d\d-\d\dT.*(Z|[+-]\d\d:\d\d)$/.test(text) && !Number.isNaN(Date.parse(text));
+  const day = isInstant ? dayAt(Date.parse(text), zone) : text;
+  return isDay(day) && day <= today && day >= born ? day : null;
+};
+
+const final: readonly string[] = ['final', 'amended', 'corrected'];
+
+const observed = (one: Observation, about: FhirAbout): Told => {
+  const { status, effectiveDateTime, effectivePeriod } = one;
+  if (!final.includes(status))
+    return {
+      at: 'status',
+      found: String(status),
+      write: 'Only what is final, amended or corrected is taken.',
+    };
+  const when = effectiveDateTime ?? effectivePeriod?.start;
+  const day = dayIn(when, about);
+  if (day === null)
+    return {
+      at: 'effective',
+      found: String(when ?? ''),
+      write: 'A whole day, no later than today and no earlier than the birth.',
+    };
+  const value = measurementIn(one);
+  const code = one.code?.coding?.[0]?.code ?? one.code?.text ?? '';
+  return 'write' in value
+    ? { at: 'value', found: code, write: value.write }
+    : { kind: 'measurement', day, value };
+};
+
+const mostOfCondition = 300;
+
+const told = ({ verificationStatus, code, onsetDateTime }: Condition, about: FhirAbout): Told => {
+  const standing = verificationStatus?.coding?.[0]?.code;
+  if (standing === 'refuted' || standing === 'entered-in-error')
+    return {
+      at: 'verificationStatus',
+      found: standing,
+      write: 'What was refuted or entered in error is not taken.',
+    };
+  const text = code?.text ?? code?.coding?.find(({ display }) => display)?.display;
+  if (typeof text !== 'string' || text.trim() === '' || text.length > mostOfCondition)
+    return {
+      at: 'code',
+      found: '',
+      write: `A text of at most ${mostOfCondition} characters, or a coding with a display.`,
+    };
+  return {
+    kind: 'condition',
+    day: dayIn(onsetDateTime, about),
+    value: { text },
+  };
+};
+
+/** A malformed resource of another system must not end the reading of the rest. */
+const carefully = (read: () => Told): Told => {
+  try {
+    return read();
+  } catch {
+    return { at: '', found: '', write: 'The resource is not written as the standard says.' };
+  }
+};
+
+const thingOf = (resource: Observation | Condition, { patient }: FhirPerson, about: FhirAbout): Told => {
+  const subject = idIn(resource.subject?.reference);
+  if (subject === null || (patient?.id !== undefined && subject !== patient.id))
+    return { at: 'subject', found: subject ?? '', write: 'It is of somebody else, or says of nobody.' };
+  return resource.resourceType === 'Observation' ? observed(resource, about) : told(resource, about);
+};
+
+const readOne = ({ place, resource }: Placed, person: FhirPerson, about: FhirAbout): Read => {
+  const leave = (at: string, found: string, write: string): Read => ({
+    place,
+    things: [],
+    faults: [{ place, at, found, write }],
+  });
+  if (resource === null) return leave('', '', 'No resource stands here.');
+  const { resourceType: type } = resource;
+  if (type === 'Patient') {
+    const why =
+      resource === person.patient || resource.id === person.patient?.id
+        ? 'Name and birth date were compared with the record; nothing of it is taken.'
+        : 'It is somebody else.';
+    return leave(type, String(resource.id ?? '').slice(0, 60), why);
+  }
+  if (type !== 'Observation' && type !== 'Condition')
+    return leave(type.slice(0, 60), '', 'Resources of this type are not taken.');
+  const thing = carefully(() => thingOf(resource, person, about));
+  return 'write' in thing
+    ? leave(`${type}.${thing.at}`, String(thing.found).slice(0, 60), thing.write)
+    : { place, things: [thing], faults: [] };
+};
+
+export const fhirSource = (bytes: Bytes, isLines: boolean, person: FhirPerson, about: FhirAbout): Source => ({
+  async *read() {
+    for await (const piece of resourcesOf(bytes, isLines))
+      yield piece.map((one) => readOne(one, person, about));
+  },
+});
