@@ -6,14 +6,10 @@ import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import { run as exportRecords } from '#commands/exchange/export.ts';
 import { openStore } from '#data/open-store.ts';
-import { peopleOf } from '#data/patients/people.ts';
 import { otherClinicStory } from '#demo/other-clinic.ts';
 import { stories } from '#demo/patients.ts';
 import { faultsOfBundle, faultsOfSet } from '#exchange/fhir/walker/references.ts';
-import { personRecordOf } from '#exchange/person-record.ts';
-import { factsOf, type PersonFacts } from '#exchange/research/facts.ts';
 import { faultsByCodes, faultsByTypes } from '#tests/exchange/fhir/opinions.ts';
-import { attacksOn, inWords } from '#tests/exchange/research/attacks.ts';
 import { type Ended, runHere } from '#tests/support/command-here.ts';
 
 interface Files {
@@ -117,45 +113,6 @@ export const exportsOfDemo = ({ file, out }: Files): unknown =>
       // Nothing has been signed for her yet.
       const none = await asked('--patient', 'first-visit', '--format', 'calendar', '--out', out('none.ics'));
       expect(none).toMatchObject({ code: 1, problem: expect.stringContaining('Nothing is planned') });
-    });
-
-    it('writes each clinic for research with nobody named and nobody told apart from fewer than five', async () => {
-      const to = out('research');
-      expect(await asked('--clinic', '--format', 'csv', '--de-identified', '--out', to)).toMatchObject({
-        code: 0,
-      });
-      for (const clinic of readdirSync(to)) {
-        const texts = readdirSync(path.join(to, clinic)).map((name) =>
-          readFileSync(path.join(to, clinic, name), 'utf8'),
-        );
-        for (const { id, person } of [...stories, otherClinicStory])
-          for (const name of [id, person.familyName]) expect(texts.join('\n')).not.toContain(name);
-        const rows: Record<string, string>[] = parse(readFileSync(path.join(to, clinic, 'people.csv')), {
-          columns: true,
-        });
-        const classOf = (row: Record<string, string>) =>
-          [row.sex, row.ageBand, row.joint, row.diagnosis].join('|');
-        for (const row of rows)
-          expect(rows.filter((one) => classOf(one) === classOf(row)).length).toBeGreaterThanOrEqual(5);
-      }
-    });
-
-    it('re-links nobody of the demo by its export for research more than twice as well as guessing', async () => {
-      const store = openStore(file);
-      const access = {
-        ...{ store, auditKey: Buffer.alloc(32), clinicId: 'demo-clinic', actorId: 'x', actorName: 'x' },
-        ...{ now: 0, day: '2026-03-02' },
-      };
-      const facts: PersonFacts[] = [];
-      for (const { id } of await peopleOf(access)) {
-        const one = factsOf((await personRecordOf(access, id))!);
-        if (typeof one !== 'string') facts.push(one);
-      }
-      store.close();
-      for (const outcome of attacksOn(facts)) {
-        console.log(`demo: ${inWords(outcome)}`);
-        expect(outcome.found).toBeLessThanOrEqual(outcome.guessed * 2);
-      }
     });
 
     it('never writes over what is there', async () => {

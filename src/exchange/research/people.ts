@@ -5,7 +5,7 @@ import { notKnown, withheld } from './bands.ts';
 import { fewestAlike, type PeopleClass } from './classes.ts';
 import type { PersonFacts } from './facts.ts';
 
-export const courseColumns = ['painChange', 'weeksFollowed', 'sessionsSent'] as const;
+const courseColumns = ['painChange', 'weeksFollowed', 'sessionsSent'] as const;
 export const personColumns = ['person', 'firstWeek', ...courseColumns] as const;
 
 const secretOf = (key: Buffer, what: string, id: string): Buffer =>

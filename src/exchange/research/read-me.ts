@@ -38,6 +38,8 @@ ${Object.entries(leftWords)
 
 ${files.map(({ file, rows, leftOut }) => `${file}.csv: ${rows.length} rows; left out because too few share them: ${leftOut}`).join('\n')}
 
+dictionary.csv explains every column of these files; treatments.csv says of every column of the record what became of it.
+
 What was done
 - Everybody stands in a class of sex, age band, joint and diagnosis with at least ${fewestAlike} people. Where fewer
   were alike, the age band was made wider, then the diagnosis, then the joint; at last the sex was withheld, and then

@@ -6,6 +6,7 @@ import { classColumns, classesOf, rowClassColumns, rowClassesOf } from './classe
 import { type Left, type PersonFacts, type RowFile, rowFiles } from './facts.ts';
 import { personColumns, personRowsOf } from './people.ts';
 import { readMeOf, researchDictionary } from './read-me.ts';
+import { treatmentTable } from './treatments.ts';
 import { unlinkedRowsOf } from './unlinked-rows.ts';
 
 export interface ResearchInput {
@@ -33,6 +34,7 @@ export const researchFiles = ({ people, left, key, day, hasMark }: ResearchInput
     csv('people', [...personColumns, ...classColumns], personRowsOf(settled, { key, day })),
     ...files.map(({ file, rows }) => csv(file, [...rowClassColumns, ...rowFiles[file]], rows)),
     { name: 'dictionary.csv', text: `${mark}${researchDictionary()}` },
+    { name: 'treatments.csv', text: `${mark}${treatmentTable()}` },
     { name: 'read-me.txt', text: readMeOf({ told, alone: alone.length, left, files }) },
   ];
 };

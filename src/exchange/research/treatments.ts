@@ -3,8 +3,11 @@
  * file of it says so; a new one has no treatment until somebody has decided on it, and a test fails until then.
  */
 
+import { recordColumns } from '#data/patients/record-tables.ts';
+import { csvLines } from '../csv/cells.ts';
+
 /** Told in some form. */
-export const told = ['kept', 'banded', 'shifted'] as const;
+const told = ['kept', 'banded', 'shifted'] as const;
 
 /** Left out, and why. */
 export const droppedFor = {
@@ -169,18 +172,26 @@ const ofTable: Readonly<Record<string, Columns>> = {
   decision_settings: { fingerprint: 'settings' },
 };
 
-const treatmentIn = (columns: Columns, column: string): Treatment | null =>
-  (Object.entries(columns) as [Treatment, string][]).find(([, names]) =>
-    names.split(' ').includes(column),
-  )?.[0] ?? null;
+const named = (columns: Columns): readonly (readonly [string, Treatment])[] =>
+  (Object.entries(columns) as [Treatment, string][]).flatMap(([treatment, names]) =>
+    names.split(' ').map((column) => [column, treatment] as const),
+  );
 
-/** null = nobody has decided on it. */
-export const treatmentOf = (table: string, column: string): Treatment | null => {
+/** What is declared of a table’s columns. One that is missing nobody has decided on; one too many the record lost. */
+export const treatmentsOf = (table: string): ReadonlyMap<string, Treatment> => {
   const own = ofTable[table];
-  return own ? (treatmentIn(own, column) ?? treatmentIn(everywhere, column)) : null;
+  const has = new Set((recordColumns[table] ?? []).map(({ name }) => name));
+  return new Map(own ? [...named(everywhere).filter(([column]) => has.has(column)), ...named(own)] : []);
 };
 
-/** Columns named here, to find those that the record no longer has. */
-export const treatedColumns = Object.entries(ofTable).flatMap(([table, columns]) =>
-  Object.values(columns).flatMap((names) => names.split(' ').map((column) => `${table}.${column}`)),
-);
+const why = (treatment: Treatment): string =>
+  treatment in droppedFor ? `left out: ${droppedFor[treatment as keyof typeof droppedFor]}` : treatment;
+
+/** Of every column of the record what became of it, for whoever reads the files. */
+export const treatmentTable = (): string =>
+  csvLines([
+    ['table of the record', 'column', 'in these files'],
+    ...Object.keys(ofTable).flatMap((table) =>
+      [...treatmentsOf(table)].map(([column, treatment]) => [table, column, why(treatment)]),
+    ),
+  ]);

@@ -7,7 +7,7 @@ import { ageBands, painBand, phaseBand, shareBand, stiffnessBand } from '#exchan
 import { researchColumns } from '#exchange/research/columns.ts';
 import { factsOf, type Left, type PersonFacts } from '#exchange/research/facts.ts';
 import { researchFiles } from '#exchange/research/research-files.ts';
-import { told, treatedColumns, treatmentOf } from '#exchange/research/treatments.ts';
+import { treatmentsOf } from '#exchange/research/treatments.ts';
 import { madeClinic, recordWith } from './made-people.ts';
 
 const clinic = madeClinic(200, 20260301);
@@ -25,27 +25,33 @@ const rowsOf = (files: ReadonlyMap<string, string>, name: string): Record<string
 const files = filesOf(people);
 
 describe('each column of the record', () => {
-  const columns = Object.keys(tables).flatMap((table) =>
-    recordColumns[table]!.map(({ name }) => ({ table, name, path: `${table}.${name}` })),
-  );
-  const toldPaths = columns
-    .filter(({ table, name }) => (told as readonly string[]).includes(treatmentOf(table, name) ?? ''))
-    .map(({ path }) => path);
+  const inWords = (of: (table: string) => Iterable<string>) =>
+    Object.keys(tables).flatMap((table) => [...of(table)].map((name) => `${table}.${name}`).sort());
 
   it('has a treatment, so that a new one is told in no form before somebody has decided on it', () => {
-    expect(columns.filter(({ table, name }) => treatmentOf(table, name) === null)).toEqual([]);
-    expect(treatmentOf('morning_joint', 'columnOfTomorrow')).toBeNull();
-    expect(treatmentOf('table_of_tomorrow', 'recordedAt')).toBeNull();
-  });
-
-  it('that has a treatment exists, and has one alone', () => {
-    const known = new Set(columns.map(({ path }) => path));
-    expect(treatedColumns.filter((path) => !known.has(path))).toEqual([]);
-    expect(treatedColumns).toHaveLength(new Set(treatedColumns).size);
+    expect(inWords((table) => treatmentsOf(table).keys())).toEqual(
+      inWords((table) => recordColumns[table]!.map(({ name }) => name)),
+    );
+    expect(treatmentsOf('table_of_tomorrow').size).toBe(0);
   });
 
   it('that is told is what a column of a file is made from, and the other way round', () => {
-    expect([...new Set(researchColumns.flatMap(({ from }) => from))].sort()).toEqual(toldPaths.sort());
+    const told = inWords((table) =>
+      [...treatmentsOf(table)]
+        .filter(([, how]) => ['kept', 'banded', 'shifted'].includes(how))
+        .map(([name]) => name),
+    );
+    expect([...new Set(researchColumns.flatMap(({ from }) => from))].sort()).toEqual(told.sort());
+  });
+
+  it('is named beside the files with what became of it', () => {
+    const rows = rowsOf(files, 'treatments.csv');
+    expect(rows).toHaveLength(
+      Object.keys(tables).reduce((sum, table) => sum + recordColumns[table]!.length, 0),
+    );
+    expect(rows.find(({ column }) => column === 'familyName')).toMatchObject({
+      'in these files': expect.stringMatching(/^left out: names/),
+    });
   });
 });
 
