@@ -1,6 +1,7 @@
 /** Every procedure with the people who may call it, read from the router itself. */
+
+import type { ProcedureMeta } from './context.ts';
 import { appRouter } from './root.ts';
-import type { ProcedureMeta } from './trpc.ts';
 
 export interface ProcedureLine extends ProcedureMeta {
   readonly path: string;

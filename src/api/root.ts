@@ -5,6 +5,7 @@ import { clinicDetailsRouter } from './admin/clinic-details.ts';
 import { clinicSettingsRouter } from './admin/clinic-settings.ts';
 import { firstDayRouter } from './admin/first-day.ts';
 import { machinesRouter } from './admin/machines.ts';
+import { programTokensRouter } from './admin/program-tokens.ts';
 import { questionnairesRouter } from './admin/questionnaires.ts';
 import { shortSignsRouter } from './admin/short-signs.ts';
 import { sitesRouter } from './admin/sites.ts';
@@ -59,6 +60,7 @@ import { ownNutritionRouter } from './patient/nutrition.ts';
 import { ownPhonesRouter } from './patient/phones.ts';
 import { preVisitRouter } from './patient/previsit.ts';
 import { todayRouter } from './patient/today.ts';
+import { programsRouter } from './programs/programs.ts';
 import { receptionRouter } from './reception/reception.ts';
 import { callerFactory, router } from './trpc.ts';
 
@@ -107,12 +109,14 @@ export const appRouter = router({
     replay: replayRouter,
     rules: rulesRouter,
   }),
+  programs: programsRouter,
   reception: receptionRouter,
   account: accountRouter,
   admin: router({
     staff: adminStaffRouter,
     sites: sitesRouter,
     machines: machinesRouter,
+    programTokens: programTokensRouter,
     clinicSettings: clinicSettingsRouter,
     care: adminCareRouter,
     clinicDetails: clinicDetailsRouter,

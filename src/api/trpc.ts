@@ -1,50 +1,17 @@
 /** The base of every procedure: who may call it is decided here, before any of its code runs. */
 import { initTRPC } from '@trpc/server';
-import type { Access } from '#data/access.ts';
 import { noteRead, noteRefused } from '#data/audit/audit.ts';
-import { type Reading, readingOnce } from '#data/database/read-together.ts';
+import { readingOnce } from '#data/database/read-together.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
+import type { ApiContext, ProcedureMeta } from './context.ts';
 import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import { requireReadable } from './inputs/readable.ts';
 import { ofPatientId, requirePatient } from './patient-of-clinic.ts';
-import type { Person, Role } from './person.ts';
 import { requireShown } from './read-only-when-merged.ts';
 import { requireNoted } from './require-noted.ts';
-
-export interface ApiContext {
-  readonly person: Person | null;
-  /** Null when nobody is signed in. */
-  readonly access: Access | null;
-  /** Clinical minus system time, for phones of the demo. */
-  readonly clockOffset: number;
-  /** Takes the calls of one session in turn, so that they leave room for others; without it a call begins at once. */
-  readonly inTurn?: <T>(call: () => Promise<T>) => Promise<T>;
-  /** What one of the context's questions has read, the next need not; without it each reads for itself. */
-  readonly reading?: Reading;
-  /** Told of every call and how it ended; never of what was sent or answered. */
-  readonly observe?: (call: ObservedCall) => void;
-}
-
-export interface ObservedCall {
-  readonly path: string;
-  readonly kind: string;
-  /** "ok", or the transport code of the refusal. */
-  readonly outcome: string;
-  readonly problem: string | null;
-  /** A fault of ours, to be logged; refusals have none. */
-  readonly fault: unknown;
-  readonly milliseconds: number;
-}
-
-/** What `npm run procedures` and the access test print of a procedure. */
-export interface ProcedureMeta {
-  readonly roles: readonly (Role | 'anyone')[];
-  /** In words: what is checked beside the role. */
-  readonly guard: string;
-}
 
 const t = initTRPC
   .context<ApiContext>()
@@ -74,7 +41,7 @@ export const callerFactory = t.createCallerFactory;
 const audited = ['not-yours', 'care-team', 'fresh-sign-in'];
 
 /** Every call is counted; what was refused to somebody signed in is audited. */
-const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
+export const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
   let began = 0; // From its turn on: the calls it waited for are counted themselves.
   const run = () => {
     began = performance.now();

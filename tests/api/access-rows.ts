@@ -89,6 +89,15 @@ const freshPerson: Row = {
   patientAnHourLater: 'fresh-sign-in',
 };
 
+/** Whoever signs in is no program; a program has a token and no sign-in. */
+const ofProgram: Row = {
+  ...ofReception,
+  reception: 'not-yours',
+  receptionOnStranger: 'not-yours',
+  bothNotSetUp: 'not-yours',
+};
+const programNames = ['decisions', 'measurements', 'mornings', 'people', 'plan', 'sessions', 'worklist'];
+
 /** Procedures of one place that answer alike. */
 const alike = (place: string, names: readonly string[], row: Row): Readonly<Record<string, Row>> =>
   Object.fromEntries(names.map((name) => [`${place}.${name}`, row]));
@@ -107,14 +116,15 @@ export const expected: Readonly<Record<string, Row>> = {
   'admin.clinicSettings.list': ofStaff,
   'admin.clinicSettings.preview': ofAdministrator,
   'admin.clinicSettings.save': freshAdministrator,
-  'admin.firstDay.list': ofAdministrator,
   ...alike('admin.machines', ['list', 'add', 'correct', 'retire', 'bringBack'], ofAdministrator),
+  ...alike('admin.programTokens', ['list', 'questions', 'withdraw'], ofAdministrator),
+  'admin.programTokens.make': freshAdministrator,
+  ...alike('programs', programNames, ofProgram),
+  'admin.firstDay.list': ofAdministrator,
   'admin.questionnaires.list': ofAdministrator,
   'admin.questionnaires.retire': freshAdministrator,
   'admin.questionnaires.write': freshAdministrator,
-  'admin.sites.add': ofAdministrator,
-  'admin.sites.close': ofAdministrator,
-  'admin.sites.list': ofAdministrator,
+  ...alike('admin.sites', ['add', 'close', 'list'], ofAdministrator),
   'admin.staff.add': freshAdministrator,
   'admin.staff.deactivate': freshAdministrator,
   'admin.staff.list': ofAdministrator,

@@ -8,6 +8,7 @@ const pages = [
   'src/operations/exchange.md',
   'src/operations/findings.md',
   'src/operations/hazards.md',
+  'src/operations/programs.md',
   'src/operations/security-verification.md',
   'src/operations/threat-model.md',
 ];

@@ -35,6 +35,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(account)/administration': 'administrator',
   '(account)/administration/care': 'administrator',
   '(account)/administration/machines': 'administrator',
+  '(account)/administration/programs': 'administrator',
   '(account)/administration/settings': 'staff',
   '(account)/emergency-access/[id]': 'clinician',
   '(account)/enrol': 'anybody',
@@ -99,6 +100,7 @@ const routes: Readonly<Record<string, RegExp>> = {
   '(account)/incidents/file': /incidentFileHandler\(/,
   'api/auth/[...all]': /signInHandler\(/,
   'api/entries': /entriesHandler\(/,
+  'api/programs/v1/[...path]': /programHandler\(/,
   'api/trpc/[trpc]': /trpcHandler\(/,
   // Whoever has the address reads it; nobody is signed in.
   'calendar/[address]': /calendarFeedHandler\(/,

@@ -45,6 +45,7 @@ const clinicianScreens = [
 const administratorScreens = [
   '/administration',
   '/administration/machines',
+  '/administration/programs',
   '/administration/settings',
   '/administration/settings?group=rules-version',
   '/administration/settings?group=steps-up',

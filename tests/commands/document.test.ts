@@ -10,6 +10,7 @@ import { openStore } from '#data/open-store.ts';
 import { stories } from '#demo/patients.ts';
 import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
 import { runHere } from '#tests/support/command-here.ts';
+import { demoForOthers } from './demo/for-others.ts';
 import { exportsOfDemo } from './demo-exports.ts';
 import { importsOfDemo } from './exchange/demo-imports.ts';
 
@@ -205,3 +206,4 @@ describe('the plans of all, for hours without the server', () => {
 
 exportsOfDemo({ file, out });
 importsOfDemo({ file, out });
+demoForOthers({ file, out });

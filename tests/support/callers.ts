@@ -1,7 +1,9 @@
 /** Procedures called as somebody, without a browser or a sign-in. */
+
+import type { ApiContext } from '#api/context.ts';
 import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
-import type { ApiContext } from '#api/trpc.ts';
+import { type TokenScope, tokenScopes } from '#core/clinic/token-scopes.ts';
 import type { Access } from '#data/access.ts';
 
 /** Signed in a moment ago, fully set up. */
@@ -64,5 +66,14 @@ export const asPerson = (access: Access, person: Partial<Person>) =>
       ...person,
     }),
   );
+
+/** As a program with a token that names what it may read. */
+export const asProgram = (access: Access, scopes: readonly TokenScope[] = tokenScopes) =>
+  createCaller({
+    person: null,
+    access,
+    clockOffset: 0,
+    token: { id: access.actorId, clinicId: access.clinicId, name: 'Program', scopes, expiresAt: Infinity },
+  });
 
 export const signedOut = () => createCaller({ person: null, access: null, clockOffset: 0 });

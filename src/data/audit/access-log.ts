@@ -5,6 +5,7 @@ import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
 import { feedActor } from '../exchange/calendar-feeds.ts';
 import { handedOn } from '../patients/record-files.ts';
+import { tokensOf } from '../programs/tokens.ts';
 import { audit, authUser, clinic, emergencyAccess } from '../schema/schema.ts';
 import { auditStoredSince } from './audit-archive.ts';
 
@@ -85,7 +86,9 @@ const namesOfUsers = async (access: Access): Promise<ReadonlyMap<string, string>
     .select({ id: authUser.id, name: authUser.name })
     .from(authUser)
     .where(eq(authUser.clinicId, access.clinicId));
-  return new Map(users.map((user) => [user.id, user.name]));
+  // A program reads under the name its token was given.
+  const programs = await tokensOf(access);
+  return new Map([...users, ...programs].map(({ id, name }) => [id, name]));
 };
 
 const writtenOf = async (access: Access, patientId: string): Promise<Written> => {

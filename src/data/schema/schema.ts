@@ -13,6 +13,7 @@ export * from './logs.ts';
 export * from './notes.ts';
 export * from './nutrition.ts';
 export * from './people.ts';
+export * from './programs/program-tokens.ts';
 export * from './protocols.ts';
 export * from './questionnaires.ts';
 export * from './review.ts';

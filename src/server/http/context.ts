@@ -1,5 +1,5 @@
 /** The context of one request: who is signed in and what they may reach. */
-import type { ApiContext } from '#api/trpc.ts';
+import type { ApiContext } from '#api/context.ts';
 import { accessFor, type Runtime } from '../runtime.ts';
 import { personOf } from '../sign-in/person.ts';
 

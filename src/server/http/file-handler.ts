@@ -1,9 +1,9 @@
 /** A file asked for by an address, for whoever is signed in; who may have it is what its procedures say. */
 import { TRPCError } from '@trpc/server';
 import { getHTTPStatusCodeFromError } from '@trpc/server/http';
+import type { ApiContext } from '#api/context.ts';
 import { toldOf } from '#api/errors.ts';
 import type { Person } from '#api/person.ts';
-import type { ApiContext } from '#api/trpc.ts';
 import type { Access } from '#data/access.ts';
 import { refusalText } from '#messages/refusals.ts';
 import type { Runtime } from '../runtime.ts';

@@ -4,7 +4,7 @@
  * or stored: not even the text of a fault, which may quote it.
  */
 import { type DestinationStream, type Logger, pino } from 'pino';
-import type { ObservedCall } from '#api/trpc.ts';
+import type { ObservedCall } from '#api/context.ts';
 import { type Metrics, requestMetrics } from './metrics.ts';
 
 export interface Telemetry {

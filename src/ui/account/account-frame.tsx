@@ -5,6 +5,7 @@ import { say } from '#messages/en/staff/account.ts';
 import { say as clinic } from '#messages/en/staff/administration/clinic.ts';
 import { say as incidents } from '#messages/en/staff/administration/incidents.ts';
 import { say as machines } from '#messages/en/staff/administration/machines.ts';
+import { say as programs } from '#messages/en/staff/administration/programs.ts';
 import { say as settings } from '#messages/en/staff/administration/settings.ts';
 import { say as administration } from '#messages/en/staff/administration.ts';
 import { SignOut } from '#ui/account/sign-out.tsx';
@@ -28,6 +29,7 @@ const administered = [
   { href: '/administration/settings', text: settings('title') },
   { href: '/administration/care', text: clinic('page-title') },
   { href: '/administration/machines', text: machines('title') },
+  { href: '/administration/programs', text: programs('title') },
 ];
 const ofStaff = [{ href: '/incidents', text: incidents('title') }];
 const frontDesk = [{ href: '/reception', text: 'Reception' }];

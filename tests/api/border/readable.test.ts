@@ -8,7 +8,7 @@ import type { Store } from '#data/database/store.ts';
 import { patientMessagesOf } from '#data/messages/patient-messages.ts';
 import { phoneEntriesKey } from '#server/phone-entries.ts';
 import type { Runtime } from '#server/runtime.ts';
-import { asAdministrator, asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
+import { asAdministrator, asClinician, asPatient, asPerson, asProgram } from '#tests/support/callers.ts';
 import {
   accessOf,
   auditKey,
@@ -87,10 +87,11 @@ describe('a text', () => {
       administrator: asAdministrator(setting.clinician),
       reception: asPerson(setting.clinician, { role: 'reception' }),
       patient: patient(),
+      program: asProgram(setting.clinician),
     };
     const looked: Record<string, string> = {};
     for (const { path, roles } of procedureLines()) {
-      const role = roles.find((one) => one !== 'anyone') ?? 'clinician';
+      const role = roles[0] ?? 'clinician';
       const procedure = path
         .split('.')
         .reduce<unknown>((step, part) => (step as Record<string, unknown>)[part], callers[role]);

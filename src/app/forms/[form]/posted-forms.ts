@@ -6,11 +6,13 @@ import { addSite, addStaff, nameCoveringClinician, writeWording } from '#ui/admi
 import { addToTeam, openInEmergency } from '#ui/clinician/access/access-forms.ts';
 import { postedFrom } from '#ui/clinician/forms/sent/posted-from.ts';
 import { sentForms } from '#ui/clinician/forms/sent/sent-forms.ts';
+import { makeProgramToken } from '#ui/clinician/programs/token-form-sent.ts';
 import { signInForms } from './sign-in-forms.ts';
 
 const askedForms = [
   addSite,
   addStaff,
+  makeProgramToken,
   addToTeam,
   changePassphrase,
   nameCoveringClinician,

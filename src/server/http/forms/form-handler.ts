@@ -2,6 +2,8 @@
  * Forms sent by the browser itself: from our own pages only, as whoever is signed in, through the procedure the
  * page would have called. The answer is always a page: the form’s own, with what was typed where it was not taken.
  */
+
+import type { ApiContext } from '#api/context.ts';
 import {
   confirmedName,
   type Posted,
@@ -12,7 +14,6 @@ import {
   type Reached,
 } from '#api/inputs/posted-form.ts';
 import { createCaller } from '#api/root.ts';
-import type { ApiContext } from '#api/trpc.ts';
 import { refusalText } from '#messages/refusals.ts';
 import type { Runtime } from '../../runtime.ts';
 import { signInHandler } from '../../sign-in/sign-in-handler.ts';

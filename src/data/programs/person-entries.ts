@@ -1,0 +1,82 @@
+/** Entries of one person for another program: as they were sent, with what became of them and when. */
+import type { Access } from '../access.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import {
+  correction,
+  decision,
+  measurement,
+  morning,
+  morningJoint,
+  sessionJoint,
+  setLog,
+  trainingSession,
+} from '../schema/schema.ts';
+
+const sessions = patientQuery((db) => db.select().from(trainingSession).where(ofPatient(trainingSession)));
+const sessionJoints = patientQuery((db) => db.select().from(sessionJoint).where(ofPatient(sessionJoint)));
+const sets = patientQuery((db) => db.select().from(setLog).where(ofPatient(setLog)));
+const mornings = patientQuery((db) => db.select().from(morning).where(ofPatient(morning)));
+const morningJoints = patientQuery((db) => db.select().from(morningJoint).where(ofPatient(morningJoint)));
+const measurements = patientQuery((db) => db.select().from(measurement).where(ofPatient(measurement)));
+const corrections = patientQuery((db) => db.select().from(correction).where(ofPatient(correction)));
+const decisions = patientQuery((db) => db.select().from(decision).where(ofPatient(decision)));
+
+type Sent = {
+  readonly id: string;
+  readonly entryId: string;
+  readonly amends: string | null;
+  readonly arrivedAt: number;
+};
+
+/** With the entry that replaced each, and the instant at which it or what replaced it arrived. */
+const withFate = <R extends Sent>(rows: readonly R[]) => {
+  const replaced = new Map(rows.flatMap((row) => (row.amends === null ? [] : [[row.amends, row] as const])));
+  return rows.map((row) => {
+    const by = replaced.get(row.entryId);
+    return { ...row, replacedById: by?.id ?? null, changedAt: Math.max(row.arrivedAt, by?.arrivedAt ?? 0) };
+  });
+};
+
+const grouped = <R>(rows: readonly R[], keyOf: (row: R) => string): ReadonlyMap<string, readonly R[]> => {
+  const groups = new Map<string, R[]>();
+  for (const row of rows) {
+    const group = groups.get(keyOf(row));
+    if (group) group.push(row);
+    else groups.set(keyOf(row), [row]);
+  }
+  return groups;
+};
+
+export const sessionEntriesOf = async (access: Access, patientId: string) => {
+  const joints = grouped(await sessionJoints(access, patientId), ({ sessionId }) => sessionId);
+  const logs = grouped(await sets(access, patientId), ({ sessionId }) => sessionId);
+  return withFate(await sessions(access, patientId)).map((row) => ({
+    ...row,
+    joints: joints.get(row.id) ?? [],
+    sets: [...(logs.get(row.id) ?? [])].sort((one, other) => one.setNumber - other.setNumber),
+  }));
+};
+
+export const morningEntriesOf = async (access: Access, patientId: string) => {
+  const joints = grouped(await morningJoints(access, patientId), ({ morningId }) => morningId);
+  return withFate(await mornings(access, patientId)).map((row) => ({
+    ...row,
+    joints: joints.get(row.id) ?? [],
+  }));
+};
+
+export const measurementEntriesOf = async (access: Access, patientId: string) => {
+  const marks = new Map((await corrections(access, patientId)).map((mark) => [mark.subjectId, mark]));
+  return (await measurements(access, patientId)).map((row) => {
+    const mark = marks.get(row.id);
+    return {
+      ...row,
+      enteredInErrorAt: mark?.correctedAt ?? null,
+      replacedById: mark?.replacedById ?? null,
+      changedAt: Math.max(row.recordedAt, mark?.correctedAt ?? 0),
+    };
+  });
+};
+
+export const decisionEntriesOf = async (access: Access, patientId: string) =>
+  (await decisions(access, patientId)).map((row) => ({ ...row, changedAt: row.evaluatedAt }));

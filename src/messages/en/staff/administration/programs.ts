@@ -1,0 +1,55 @@
+/** Other programs of the clinic: their tokens, and what they may ask. */
+import { sayIn } from '../../../say.ts';
+
+const words = {
+  title: 'Other programs',
+  lead: 'Another program of the clinic can read what is kept here, with a token that you make for it. It can change nothing.',
+  'lead.audit':
+    'Each reading stands in the audit, and patients see the name of the program among those who opened their record. Records kept to a care team stay closed to it.',
+  tokens: { by: 'count', one: 'Tokens: 1', other: 'Tokens: {count}' },
+  'tokens.none': 'No program has a token.',
+  'token.scopes': 'May read: {scopes}.',
+  'token.made': 'Made by {name}, {at}.',
+  'token.holds': 'Holds until {at}.',
+  'token.ran-out': 'Ran out, {at}.',
+  'token.ended': 'Withdrawn by {name}, {at}.',
+  withdraw: 'Withdraw',
+  'withdraw.question':
+    'Withdraw the token of {name}? It can read nothing from then on, and the token never comes back.',
+  make: 'Make a token',
+  'make.name': 'Name of the program',
+  'make.name-hint': 'Patients read it',
+  'make.name-missing': 'Type the name of the program, 2 to 80 letters.',
+  'make.scopes': 'What it may read',
+  'make.scopes-missing': 'Choose at least one thing that it may read.',
+  'make.days': 'How long it holds',
+  'make.days-missing': 'Choose how long it holds.',
+  'days.30': '30 days',
+  'days.90': '90 days',
+  'days.366': 'A year',
+  'made.title': 'Token of {name}, shown this once',
+  'made.note':
+    'Copy it into the program now. It is kept nowhere and cannot be shown again; whoever has it can read as the program.',
+  'scope.people': 'People: names, birth days and numbers',
+  'scope.plans': 'Plans in force, with their cautions',
+  'scope.sessions': 'Sessions',
+  'scope.mornings': 'Mornings',
+  'scope.measurements': 'Measurements',
+  'scope.decisions': 'Decisions of the rules',
+  'scope.worklist': 'The worklist',
+  'short.people': 'people',
+  'short.plans': 'plans in force',
+  'short.sessions': 'sessions',
+  'short.mornings': 'mornings',
+  'short.measurements': 'measurements',
+  'short.decisions': 'decisions',
+  'short.worklist': 'the worklist',
+  document: 'What can be asked',
+  'document.lead': 'A program asks at {address}. The whole document, OpenAPI 3.1, is what its makers need.',
+  'document.open': 'Open the document',
+  'document.address': 'Address',
+  'document.scope': 'Needs',
+  'document.takes': 'Takes',
+} as const;
+
+export const say = sayIn(words);
