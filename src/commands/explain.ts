@@ -1,12 +1,15 @@
 /**
  * Says of one stored decision what it was taken from: facts, rules, sources and choices, and whether it comes out
- * the same today. It tells of a record, so that it was asked stands in the audit as an opening.
+ * the same today; or gives its certificate, which `verify-certificate` reads. It tells of a record, so that it was
+ * asked stands in the audit as an opening.
  */
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { explainInFull } from '#core/decision/explain-stored.ts';
+import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
+import { certificateOf, certificateText } from '#data/decision/certificate/certificate.ts';
 import { ownerOfDecision } from '#data/decision/decisions.ts';
 import { decisionById } from '#data/decision/replayable-decisions.ts';
 import { clinicOf } from '#data/patients/people.ts';
@@ -14,20 +17,38 @@ import { openRuntime } from '#server/runtime.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
 
-const usage = 'Usage: DATABASE_FILE=… npm run --silent explain -- --decision ID';
+const usage = 'Usage: DATABASE_FILE=… npm run --silent explain -- --decision ID [--certificate]';
 
-const idIn = (args: readonly string[]): string => {
+const askedIn = (args: readonly string[]): { readonly id: string; readonly asCertificate: boolean } => {
+  const options = { decision: { type: 'string' }, certificate: { type: 'boolean' } } as const;
   try {
-    const { decision } = parseArgs({ args: [...args], options: { decision: { type: 'string' } } }).values;
-    if (decision) return decision;
+    const { decision: id, certificate = false } = parseArgs({ args: [...args], options }).values;
+    if (id) return { id, asCertificate: certificate };
   } catch {
     // Said below, as for one that is not named.
   }
   throw new CannotGoOn(usage, 2);
 };
 
+const tellInFull = async (access: Access, patientId: string, id: string): Promise<number> => {
+  const stored = await decisionById(access, patientId, id);
+  console.log(`clinic ${access.clinicId}, patient ${patientId}`);
+  for (const line of explainInFull(stored!)) console.log(line);
+  return 0;
+};
+
+const tellCertificate = async (access: Access, patientId: string, id: string): Promise<number> => {
+  const certified = await certificateOf(access, patientId, id);
+  if (!certified.ok)
+    throw new CannotGoOn(
+      'The audit row of this decision is not in the file: it was archived. Nothing seals it here.',
+    );
+  console.log(certificateText(certified.certificate).trimEnd());
+  return 0;
+};
+
 export const run = async (args: readonly string[]): Promise<number> => {
-  const id = idIn(args);
+  const { id, asCertificate } = askedIn(args);
   const settings = readEnvironment();
   const file = settings.DATABASE_FILE;
   if (!existsSync(file)) throw new CannotGoOn(`The database file ${file} does not exist.`, 2);
@@ -43,10 +64,9 @@ export const run = async (args: readonly string[]): Promise<number> => {
     noteRead(access, { subject: 'explain.decision', subjectId: id, patientId });
     // Before a word is said: what cannot be written down is not shown.
     await flushReads(store);
-    const stored = await decisionById(access, patientId, id);
-    console.log(`clinic ${clinicId}, patient ${patientId}`);
-    for (const line of explainInFull(stored!)) console.log(line);
-    return 0;
+    return asCertificate
+      ? await tellCertificate(access, patientId, id)
+      : await tellInFull(access, patientId, id);
   } finally {
     store.close();
   }

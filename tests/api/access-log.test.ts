@@ -36,8 +36,8 @@ const ofRecord = procedureLines().filter(
     line.guard.startsWith('patient of own clinic') &&
     // The front desk opens no record; what it looks at is in `reception.test.ts`.
     line.roles.includes('clinician') &&
-    // Asks for a decision that was made: `decision-path.test.ts`.
-    line.path !== 'clinician.review.whatWouldChange' &&
+    // Ask for a decision that was made: `decision-path.test.ts`.
+    !['clinician.review.whatWouldChange', 'clinician.review.certificate'].includes(line.path) &&
     // Asks for a group hour that is planned: `group-sessions.test.ts`.
     line.path !== 'clinician.groupSessions.person' &&
     // Asks for a letter that is kept: `letters.test.ts`.

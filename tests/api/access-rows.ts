@@ -238,7 +238,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'clinician.preVisits.get': ofRecord,
   'clinician.recordFile.list': ofRecord,
   'clinician.recordFile.make': freshOnRecord,
-  'clinician.review.confirmEntry': ofRecord,
+  ...alike('clinician.review', ['certificate', 'confirmEntry'], ofRecord),
   'clinician.review.setBaseline': ofRecord,
   'clinician.review.get': ofRecord,
   'clinician.review.respond': ofRecord,

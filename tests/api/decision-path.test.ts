@@ -128,9 +128,22 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     await expect(unknown).rejects.toThrow('This patient has no such decision.');
     // It opens the record, so the opening stands in the audit.
     await flushReads(store);
-    const read =
-      "SELECT count(*) AS n FROM audit WHERE act = 'read' AND subject = 'clinician.review.whatWouldChange'";
-    expect(store.reader.client.prepare(read).get()).not.toMatchObject({ n: 0 });
+    const read = (subject: string) =>
+      store.reader.client
+        .prepare("SELECT count(*) AS n FROM audit WHERE act = 'read' AND subject = ?")
+        .get(`clinician.review.${subject}`);
+    expect(read('whatWouldChange')).not.toMatchObject({ n: 0 });
+    // So does its certificate, which is of this patient's decisions alone.
+    const asked = { patientId, decisionId: decision.id };
+    expect(JSON.parse((await staff.review.certificate(asked)).text)).toMatchObject({
+      decision: { id: decision.id, patientId },
+      audit: { subject: 'decision', patientId },
+    });
+    await expect(staff.review.certificate({ patientId, decisionId: 'another' })).rejects.toThrow(
+      'no such decision',
+    );
+    await flushReads(store);
+    expect(read('certificate')).toMatchObject({ n: 2 });
   });
 
   it('keeps a clinician’s override as a record of its own, with reason and last day, and settles the item', async () => {

@@ -104,6 +104,7 @@ const routes: Readonly<Record<string, RegExp>> = {
   'api/trpc/[trpc]': /trpcHandler\(/,
   // Whoever has the address reads it; nobody is signed in.
   'calendar/[address]': /calendarFeedHandler\(/,
+  certificate: /certificateHandler\(/,
   'exports/[format]': /exportHandler\(/,
   'forms/[form]': /\bformHandler\(/,
   'papers/[kind]': /paperHandler\(/,

@@ -1,11 +1,21 @@
 /** The demo clinic as a file, and a paper of it by command: the demo's today, no DEMO=1, the same bytes. */
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { run as document } from '#commands/document.ts';
 import { run as explain } from '#commands/explain.ts';
 import { run as loadDemo } from '#commands/load-demo.ts';
+import { run as verify } from '#commands/verify-certificate.ts';
 import { openStore } from '#data/open-store.ts';
 import { stories } from '#demo/patients.ts';
 import { readPdf, tagsOf, wholeText } from '#tests/papers/read-pdf.ts';
@@ -169,6 +179,60 @@ describe('a decision explained by command', () => {
       problem: expect.stringContaining('no decision no-such'),
     });
     expect(await asked()).toMatchObject({ code: 2, problem: expect.stringContaining('Usage') });
+  });
+});
+
+describe('the certificate of a decision by command', () => {
+  const idOf = (word: string): string => {
+    const store = openStore(file);
+    const [row] = store.reader.client
+      .prepare("SELECT id FROM decision WHERE patient_id = 'flare-then-hold' AND decision = ? LIMIT 1")
+      .all(word) as { id: string }[];
+    store.close();
+    return row!.id;
+  };
+  const env = { DATABASE_FILE: '' };
+  const certificateOf = async (word: string): Promise<string> => {
+    const asked = ['--decision', idOf(word), '--certificate'];
+    const { code, out: said } = await runHere(explain, asked, { ...env, DATABASE_FILE: file });
+    expect(code).toBe(0);
+    return said;
+  };
+  const verified = (text: string, ...more: string[]) => {
+    const to = out('certificate.json');
+    writeFileSync(to, text);
+    return runHere(verify, ['--file', to, ...more], { DATABASE_FILE: file });
+  };
+
+  it('verifies by the independent table, by the engine and by the chain of the file', async () => {
+    const { code, out: said } = await verified(await certificateOf('ease-back'));
+    expect(code).toBe(0);
+    expect(said).toMatch(/^table: the independent table, version 2, says the same from these facts$/m);
+    expect(said).toMatch(/^engine: .* comes out the same$/m);
+    expect(said).toMatch(/^seal: the row is as the audit says it was written$/m);
+    expect(said).toMatch(/^chain: row \d+ of this file is the same$/m);
+  });
+
+  it('without the key says that the seal was not looked at, and ends otherwise', async () => {
+    const { code, out: said } = await verified(await certificateOf('hold'), '--without-key');
+    expect(code).toBe(3);
+    expect(said).toMatch(/^seal: not looked at/m);
+  });
+
+  it('names what was changed, and what is no certificate', async () => {
+    const text = await certificateOf('ease-back');
+    const changed = await verified(text.replace('"decision": "ease-back"', '"decision": "hold"'));
+    expect(changed).toMatchObject({
+      code: 1,
+      out: expect.stringMatching(/^wrong: by the independent table/m),
+    });
+    expect(changed.out).toMatch(/^wrong: the decision or its facts are not as they were written/m);
+    expect(await verified('{}')).toMatchObject({
+      code: 1,
+      problem: expect.stringMatching(/is no certificate/),
+    });
+    expect(await verified('not one')).toMatchObject({ code: 1, problem: expect.stringMatching(/not JSON/) });
+    expect(await runHere(verify, [], env)).toMatchObject({ code: 2 });
   });
 });
 

@@ -20,6 +20,7 @@ import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { enter, firstEntry } from './corrections/enter.ts';
+import { certificateProcedure } from './review/certificate.ts';
 import { earlierDosesProcedure } from './review/earlier-doses.ts';
 import { reviewOf, reviewWanted } from './review/review-of.ts';
 import { summaryProcedure } from './review/summary.ts';
@@ -63,6 +64,8 @@ export const reviewRouter = router({
       const answers = { decision: decision.decision, largestStep, today, contact };
       return { answers, others: whatWouldChange({ ...decision, answers }) };
     }),
+
+  certificate: certificateProcedure,
 
   /**
    * Answers a decision. `seen` is the newest answer the page showed: when a colleague has answered

@@ -163,6 +163,9 @@ export const DecisionCard = ({ decision, at, isLive }: CardProps) => {
         <WhatWouldChange patientId={at.patientId} decisionId={decision.id} />
         <a href={`/patients/${at.patientId}/review/known-then?at=${decision.evaluatedAt}`}>
           {say('known-then')}
+        </a>{' '}
+        <a href={`/certificate?patient=${at.patientId}&decision=${decision.id}`} download>
+          {say('certificate')}
         </a>
       </div>
       <p className="soft small">{say('engine', { version: decision.engineVersion })}</p>

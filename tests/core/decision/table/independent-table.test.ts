@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { decide } from '#core/decision/decide.ts';
 import type { Facts } from '#core/decision/facts/facts.ts';
+import { type Second, secondStatement } from '#core/decision/independent/independent-table.ts';
+import { secondStatement2, statedRules } from '#core/decision/independent/independent-table-2.ts';
+import { secondStatement3 } from '#core/decision/independent/independent-table-3.ts';
 import { requiredAnswers } from '#core/decision/rules/missing-answers/m1.ts';
 import { engineVersions } from '#core/decision/settings.ts';
 import { version3 } from '#core/decision/version-3-settings.ts';
@@ -9,9 +12,6 @@ import { randomFacts } from '#simulation/raises/random-facts.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
 import { baseFacts, facts } from '../base-facts.ts';
 import { factNames, factsOfRule, factsOfRule2, levels } from './fact-levels.ts';
-import { type Second, secondStatement } from './independent-table.ts';
-import { secondStatement2, statedRules } from './independent-table-2.ts';
-import { secondStatement3 } from './independent-table-3.ts';
 
 interface Version {
   readonly version: 1 | 2 | 3;

@@ -55,6 +55,7 @@ export const words = {
   others: 'Also asked, on another joint:',
   'change-dose': 'Change this dose',
   'known-then': 'The record as it was known then',
+  certificate: 'Certificate of this decision (JSON)',
   'approve-ahead': 'Approve steps ahead',
 } as const;
 
