@@ -1571,6 +1571,34 @@ CREATE TABLE `patient_merge` (
 CREATE UNIQUE INDEX `patient_merge_version` ON `patient_merge` (`patient_id`,`version`);--> statement-breakpoint
 CREATE INDEX `patient_merge_by_clinic` ON `patient_merge` (`clinic_id`,`patient_id`);--> statement-breakpoint
 CREATE INDEX `patient_merge_by_shown` ON `patient_merge` (`clinic_id`,`into_id`,`patient_id`,`version`);--> statement-breakpoint
+CREATE TABLE `program_token` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`name` text NOT NULL,
+	`digest` text NOT NULL,
+	`scopes` text NOT NULL,
+	`expires_at` integer NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "program_token_name" CHECK(length(trim("program_token"."name")) BETWEEN 1 AND 100),
+	CONSTRAINT "program_token_scopes" CHECK(json_array_length("program_token"."scopes") > 0)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `program_token_digest` ON `program_token` (`digest`);--> statement-breakpoint
+CREATE INDEX `program_token_by_clinic` ON `program_token` (`clinic_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `program_token_end` (
+	`token_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`ended_at` integer NOT NULL,
+	`ended_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`token_id`) REFERENCES `program_token`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `program_token_end_by_clinic` ON `program_token_end` (`clinic_id`);--> statement-breakpoint
 CREATE TABLE `protocol` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -2366,6 +2394,18 @@ CREATE TRIGGER prescription_no_delete BEFORE DELETE ON prescription BEGIN SELECT
 CREATE TRIGGER prescription_no_replace BEFORE INSERT ON prescription WHEN EXISTS (SELECT 1 FROM prescription WHERE (id = NEW.id) OR (item_id = NEW.item_id AND version = NEW.version) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER prescription_no_update BEFORE UPDATE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER program_token_end_no_delete BEFORE DELETE ON program_token_end BEGIN SELECT RAISE(ABORT, 'program_token_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER program_token_end_no_replace BEFORE INSERT ON program_token_end WHEN EXISTS (SELECT 1 FROM program_token_end WHERE (token_id = NEW.token_id) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'program_token_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER program_token_end_no_update BEFORE UPDATE ON program_token_end BEGIN SELECT RAISE(ABORT, 'program_token_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER program_token_no_delete BEFORE DELETE ON program_token BEGIN SELECT RAISE(ABORT, 'program_token is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER program_token_no_replace BEFORE INSERT ON program_token WHEN EXISTS (SELECT 1 FROM program_token WHERE (id = NEW.id) OR (digest = NEW.digest) OR (rowid = NEW.rowid)) BEGIN SELECT RAISE(ABORT, 'program_token is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER program_token_no_update BEFORE UPDATE ON program_token BEGIN SELECT RAISE(ABORT, 'program_token is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER programme_no_delete BEFORE DELETE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
 --> statement-breakpoint
