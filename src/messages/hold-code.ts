@@ -13,4 +13,6 @@ export type HoldCode =
   | 'gap-easier'
   | 'gap-ring-first'
   | 'injection-easier'
-  | 'taken-back';
+  | 'taken-back'
+  | 'warning-sign'
+  | 'paused';

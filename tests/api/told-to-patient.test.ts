@@ -19,6 +19,21 @@ afterEach(() => store.close());
 
 const todayOf = () => work.patientAt(start + dayMs).patient.today.get();
 
+describe('after a warning sign', () => {
+  it('today’s page gives the sign as the reason to leave an exercise out, and no older reason of the engine', async () => {
+    const next = await heldByOpenQuestions();
+    const news = async () => {
+      const { changes, unchanged = [] } = await work.patientAt(next).patient.today.get();
+      return [...changes, ...unchanged].map(({ en }) => en).join(' ');
+    };
+    expect(await news()).toContain('You left out');
+    const sign = { flags: ['calf-pain-swelling'], joint: null, remark: null };
+    await work.clinicianAt(next).clinician.danger.report({ patientId, sign });
+    expect(await news()).toContain('leave it out for now. A warning sign was reported');
+    expect(await news()).not.toContain('You left out');
+  });
+});
+
 describe('today’s page', () => {
   it('carries the acceptable pain limit of each followed joint, so that it is there without signal', async () => {
     const limits = async () =>
@@ -53,59 +68,65 @@ describe('today’s page', () => {
   });
 });
 
+/** A session and a morning of which questions after the work were left out; the instant of the morning. */
+const heldByOpenQuestions = async (): Promise<number> => {
+  const at = start + dayMs;
+  const [exercise] = (await work.patientAt(at).patient.today.get()).exercises;
+  const set = {
+    prescriptionId: exercise!.prescriptionId,
+    itemId: exercise!.itemId,
+    repetitions: 20,
+    loadKg: 3,
+    reserve: null,
+    stopReason: 'none' as const,
+  };
+  const session = sessionEntry({
+    entryId: 's',
+    beganAt: at - 1_800_000,
+    sentAt: at,
+    day: dayAt(at, zone),
+    didExtra: null,
+    sets: [1, 2, 3].map((number) => ({ ...set, set: number })),
+    joints: [
+      {
+        joint: 'right-knee',
+        painBefore: 1,
+        painDuring: 2,
+        painAfter: 2,
+        twoHoursState: 'not-applicable',
+        muscleBurn: null,
+        cuffDiscomfort: null,
+        gaveWay: null,
+      },
+    ],
+  });
+  await work.patientAt(at).patient.entries.send({ kind: 'session', entry: session });
+  const next = at + dayMs;
+  const morning = morningEntry({
+    entryId: 'm',
+    answeredAt: next,
+    sentAt: next,
+    day: dayAt(next, zone),
+    joints: [
+      {
+        joint: 'right-knee',
+        pain: 1,
+        stiffnessMinutes: 10,
+        stiffnessState: 'asked',
+        swelling: 'none',
+        swellingState: 'asked',
+        swellingQuestion: 'more-than-usual',
+        flare: false,
+      },
+    ],
+  });
+  await work.patientAt(next).patient.entries.send({ kind: 'morning', entry: morning });
+  return next;
+};
+
 describe('the history of a patient', () => {
   it('tells a dose held by open questions as questions left out, in both languages', async () => {
-    const at = start + dayMs;
-    const [exercise] = (await work.patientAt(at).patient.today.get()).exercises;
-    const set = {
-      prescriptionId: exercise!.prescriptionId,
-      itemId: exercise!.itemId,
-      repetitions: 20,
-      loadKg: 3,
-      reserve: null,
-      stopReason: 'none' as const,
-    };
-    const session = sessionEntry({
-      entryId: 's',
-      beganAt: at - 1_800_000,
-      sentAt: at,
-      day: dayAt(at, zone),
-      didExtra: null,
-      sets: [1, 2, 3].map((number) => ({ ...set, set: number })),
-      joints: [
-        {
-          joint: 'right-knee',
-          painBefore: 1,
-          painDuring: 2,
-          painAfter: 2,
-          twoHoursState: 'not-applicable',
-          muscleBurn: null,
-          cuffDiscomfort: null,
-          gaveWay: null,
-        },
-      ],
-    });
-    await work.patientAt(at).patient.entries.send({ kind: 'session', entry: session });
-    const next = at + dayMs;
-    const morning = morningEntry({
-      entryId: 'm',
-      answeredAt: next,
-      sentAt: next,
-      day: dayAt(next, zone),
-      joints: [
-        {
-          joint: 'right-knee',
-          pain: 1,
-          stiffnessMinutes: 10,
-          stiffnessState: 'asked',
-          swelling: 'none',
-          swellingState: 'asked',
-          swellingQuestion: 'more-than-usual',
-          flare: false,
-        },
-      ],
-    });
-    await work.patientAt(next).patient.entries.send({ kind: 'morning', entry: morning });
+    const next = await heldByOpenQuestions();
     const { days } = await work.patientAt(next).patient.history.get();
     const because = days[0]!.decisions.flatMap((decision) => decision.because);
     expect(because.map(({ en }) => en).sort()).toEqual([

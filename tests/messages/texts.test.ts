@@ -49,6 +49,9 @@ describe('a caution', () => {
       'There is a limit for your left knee: a load of 2.5 kg at most. Keep to it as Dr. Ines Roth told you.',
     );
     expect(text.de).toContain('gilt eine Grenze: höchstens 2,5 kg Last.');
+    const unweighted = cautionText({ ...limit, kind: 'load-limit-kg-none', kg: 2.5 });
+    expect(unweighted.en).toMatch(/2\.5 kg at most.*done without a weight: add none\.$/);
+    expect(unweighted.de).toMatch(/2,5 kg Last.*ohne Gewicht: Nehmen Sie keines dazu\.$/);
   });
 
   it('has none of the words that stay with the clinician', () => {

@@ -97,6 +97,16 @@ const writtenAnew = (access: Access, { plan, versions, written }: Given): readon
     .map(({ dose, signedName }) => writtenAnewText(dose.exerciseId, signedName ?? ''));
 };
 
+/** What a warning sign or a pause keeps from being done is left out for that, whatever an older decision said. */
+const stoppedBy = ({ items }: Plan): ReadonlyMap<string, HoldCode> =>
+  new Map(
+    items.flatMap(({ itemId, reasons }) => {
+      const codes = reasons.map(({ code }) => code);
+      const code = (['warning-sign', 'paused'] as const).find((one) => codes.includes(one));
+      return code ? [[itemId, code] as const] : [];
+    }),
+  );
+
 /** Changes with the same reasons stand together. */
 const recentChanges = async (
   access: Access,
@@ -108,12 +118,14 @@ const recentChanges = async (
     proposals.length === 0 ? [] : await decisionsOf(access, patientId, addDays(access.day, -toldForDays - 1));
   const decisions = new Map(made.map((row) => [row.id, row]));
   const todayOf = new Map(given.plan.items.map(({ itemId, today }) => [itemId, today]));
+  const stops = stoppedBy(given.plan);
   const withWhy = new Map<string, Group>();
   const without: Text[] = [];
   for (const { decisionId, itemId, changeForPatient } of proposals) {
     const today = todayOf.get(itemId) ?? 'as-planned';
     const row = decisions.get(decisionId);
-    const why = row ? reasonsTold(row, record?.sessions ?? [], written) : [];
+    const stopped = stops.get(itemId);
+    const why = stopped ? [holdText(stopped)] : row ? reasonsTold(row, record?.sessions ?? [], written) : [];
     const told = doseChangeText(changeForPatient, today);
     if (why.length > 0) {
       const key = joined(why, ' ').en;

@@ -1,5 +1,7 @@
 /** Limits as they are told with a prescription: to the clinician in words, to the patient by what is known. */
+
 import type { LimitInForce } from '../decision/dose/limits.ts';
+import { isWithoutWeight } from '../decision/dose/volume.ts';
 import { exerciseById } from '../exercises/catalogue.ts';
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
 import type { Movement } from '../exercises/movements.ts';
@@ -20,14 +22,17 @@ const kindWords: Readonly<Record<Limit['kind'], string>> = {
   none: 'nothing',
 };
 
-/** A limit as the patient is told it; null where there is nothing to tell. */
-export const limitTold = (limit: Limit): PatientCaution | null => {
+/**
+ * A limit as the patient is told it; null where there is nothing to tell. `isUnweighted`: it stands under an exercise
+ * that is done without one, where a figure alone would read like a load to add.
+ */
+export const limitTold = (limit: Limit, isUnweighted = false): PatientCaution | null => {
   const { kind, joint, author, weightBearing, bearKg, limitKg } = limit;
   if (kind === 'none' || kind === 'methods') return null;
   const about = { key: 'limit', joint, author } as const;
   if (weightBearing) return { ...about, kind: `bears-${weightBearing}`, ...(bearKg ? { kg: bearKg } : {}) };
   return kind === 'load-limit' && limitKg !== null
-    ? { ...about, kind: 'load-limit-kg', kg: limitKg }
+    ? { ...about, kind: isUnweighted ? 'load-limit-kg-none' : 'load-limit-kg', kg: limitKg }
     : { ...about, kind };
 };
 
@@ -54,8 +59,9 @@ const limitCaution = (
   limit: LimitInForce,
   exercise: Exercise | undefined,
   side: WorkedSide,
+  isUnweighted: boolean,
 ): readonly Caution[] => {
-  const patient = limitTold(limit);
+  const patient = limitTold(limit, isUnweighted);
   if (patient === null) return [];
   const movement = limit.kind === 'range' ? (allowedArc(limit)?.movement ?? null) : null;
   return [
@@ -72,11 +78,11 @@ const limitCaution = (
 /** Every limit that touches the exercise, told with the prescription. */
 export const limitCautions = (
   all: readonly Limit[],
-  on: { readonly exerciseId: string; readonly side: WorkedSide },
+  on: { readonly exerciseId: string; readonly side: WorkedSide; readonly isUnweighted?: boolean },
   today: Day,
 ): readonly Caution[] =>
   limitsFor(all, on.exerciseId, on.side, today).limits.flatMap((limit) =>
-    limitCaution(limit, exerciseById(on.exerciseId), on.side),
+    limitCaution(limit, exerciseById(on.exerciseId), on.side, on.isUnweighted ?? false),
   );
 
 /** Two limits of which the patient is told the same are one sentence to her. */
@@ -93,5 +99,5 @@ export const cautionsOn = (
   today: Day,
 ): readonly Caution[] => [
   ...signed.filter(({ from }) => from !== 'limit'),
-  ...toldOnce(limitCautions(limits, dose, today)),
+  ...toldOnce(limitCautions(limits, { ...dose, isUnweighted: isWithoutWeight(dose) }, today)),
 ];

@@ -1,5 +1,6 @@
 /** From what a clinician asks for to a whole proposed prescription, or every reason why there is none. */
 
+import { isWithoutWeight } from '../decision/dose/volume.ts';
 import { missingConsents } from '../episode/consent.ts';
 import { homeConditionsOf } from '../episode/home-eligibility.ts';
 import { limitRefusals } from '../episode/limit-bounds.ts';
@@ -95,7 +96,10 @@ export const cautionsOfDose = (
     exerciseCautions: exerciseCautions.filter((caution) => own.includes(caution.id)),
     settings: context.settings,
   });
-  return [...general, ...limitCautions(context.limits, dose, context.today)];
+  return [
+    ...general,
+    ...limitCautions(context.limits, { ...dose, isUnweighted: isWithoutWeight(dose) }, context.today),
+  ];
 };
 
 const dosed = (context: PrescribingContext, request: PrescriptionRequest): Outcome<Dosed<Dose>> => {

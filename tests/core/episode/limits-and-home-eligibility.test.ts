@@ -7,8 +7,9 @@ import {
   type SupervisedSession,
 } from '#core/episode/home-eligibility.ts';
 import { limitedExercises, limitRefusals, limitsFor } from '#core/episode/limit-bounds.ts';
-import { limitCautions } from '#core/episode/limit-cautions.ts';
+import { cautionsOn, limitCautions } from '#core/episode/limit-cautions.ts';
 import { firstOcclusionRemote, lockedTest, visitRefusals } from '#core/episode/remote-visit.ts';
+import type { Dose, VariationDose } from '#core/prescribing/dose.ts';
 import type { Limit } from '#core/record/limit.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
@@ -81,6 +82,29 @@ describe('a limit on weight-bearing', () => {
 
   it('without a limit the catalogue is untouched', () => {
     expect(limitedExercises([], today)).toEqual([]);
+  });
+});
+
+describe('a load limit told under an exercise', () => {
+  const variation = {
+    ...lowLoadDose,
+    method: 'variation',
+    exerciseId: 'sit-to-stand-chair',
+    addedKg: 0,
+    effectiveLoadKg: null,
+  } as unknown as VariationDose;
+  const told = (dose: Dose) =>
+    cautionsOn([], [limit({ limitKg: 3 })], dose, today).map(
+      ({ patient }) => 'kind' in patient && patient.kind,
+    );
+
+  it.each([
+    ['with a weight', lowLoadDose, 'load-limit-kg'],
+    ['with a weight added', { ...variation, addedKg: 2 }, 'load-limit-kg'],
+    ['against a band or putty with a mark', { ...variation, mark: 2 }, 'load-limit-kg'],
+    ['without a weight', variation, 'load-limit-kg-none'],
+  ] as const)('%s is %s', (_, dose, kind) => {
+    expect(told(dose)).toEqual([kind]);
   });
 });
 

@@ -19,6 +19,7 @@ export const spoken: Spoken = {
     5: '4d8574842bb7843f',
     6: 'ca9c1cae3351e388',
     7: '276a2ef2880dc6ce',
+    8: '09257f7ff603ecca',
   },
   acts: {
     'emergency care': /Notruf/,

@@ -28,6 +28,7 @@ export const spoken: Spoken = {
     5: '43a5b4f96efd057b',
     6: 'bc7c5685ad2f7266',
     7: '2e3d672e0403c1b5',
+    8: '9a5bd8ed6d80ae4f',
   },
   // English is what other languages are held against.
   acts: null,

@@ -15,6 +15,10 @@ export const repetitionsAsked = (dose: Dose): number =>
 export const prescribedLoadKg = (dose: Dose): number =>
   dose.method === 'variation' ? dose.addedKg : dose.loadKg;
 
+/** Done with the body alone, or with what is held at hand: nothing is picked up and no mark is worked against. */
+export const isWithoutWeight = (dose: Dose): boolean =>
+  dose.method === 'variation' && dose.addedKg === 0 && (dose.mark ?? null) === null;
+
 /** How long each is held; null where the exercise moves. */
 export const heldSeconds = (dose: Dose): number | null =>
   dose.method === 'variation' ? (dose.hold?.seconds ?? null) : null;

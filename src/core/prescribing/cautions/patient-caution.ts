@@ -7,6 +7,8 @@ import type { PlainCautionId, UncheckedThing } from './ids.ts';
 export type LimitedBy =
   | Exclude<Limit['kind'], 'none' | 'methods'>
   | 'load-limit-kg'
+  /** Of an exercise that is done without a weight: the figure is no load to add. */
+  | 'load-limit-kg-none'
   | `bears-${Exclude<WeightBearing, 'full'>}`;
 
 export interface BloodPressureNumbers {

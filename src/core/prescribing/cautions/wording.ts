@@ -3,4 +3,4 @@
  * holds what each caution is known by, and this says which words stood beside it when it was signed. It
  * goes up whenever a sentence of a caution changes, in any language.
  */
-export const cautionWording = 7;
+export const cautionWording = 8;

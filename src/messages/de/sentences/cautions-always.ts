@@ -34,6 +34,8 @@ export const limits = {
     'Für {joint:your-accusative} gilt eine Grenze: wie schwer die Last ist. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'load-limit-kg':
     'Für {joint:your-accusative} gilt eine Grenze: höchstens {kg} kg Last. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+  'load-limit-kg-none':
+    'Für {joint:your-accusative} gilt eine Grenze: höchstens {kg} kg Last, wie {author} es Ihnen gesagt hat. Diese Übung geht ohne Gewicht: Nehmen Sie keines dazu.',
   'no-impact':
     'Für {joint:your-accusative} gilt eine Grenze: Stöße. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'bears-none':

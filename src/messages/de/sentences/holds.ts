@@ -26,6 +26,8 @@ export const holds = {
   'gap-ring-first': 'Ihr letztes Training ist eine Weile her. Rufen Sie uns an, bevor Sie wieder trainieren.',
   'injection-easier':
     'Sie haben vor Kurzem eine Spritze in ein Gelenk bekommen. Machen Sie bei den Übungen, die es brauchen, das leichtere Training, das hier steht.',
+  'warning-sign': 'Ein Warnzeichen wurde gemeldet: Machen Sie nichts davon, bis wir gesprochen haben.',
+  paused: 'Wir haben es angehalten: Machen Sie nichts davon, bis wir gesprochen haben.',
   'taken-back':
     'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Lassen Sie die Übung damit aus, bis wir gesprochen haben.',
 } as const satisfies Readonly<Record<HoldCode, string>>;

@@ -31,6 +31,8 @@ export const limits = {
   'load-limit': 'There is a limit for your {joint:label}: load. Keep to it as {author} told you.',
   'load-limit-kg':
     'There is a limit for your {joint:label}: a load of {kg} kg at most. Keep to it as {author} told you.',
+  'load-limit-kg-none':
+    'There is a limit for your {joint:label}: a load of {kg} kg at most, as {author} told you. This exercise is done without a weight: add none.',
   'no-impact': 'There is a limit for your {joint:label}: impact. Keep to it as {author} told you.',
   'bears-none': 'Put no weight through your {joint:label}, as {author} told you.',
   'bears-touch':

@@ -24,5 +24,7 @@ export const holds = {
   'gap-ring-first': 'Your last session was a while ago. Ring us before you train again.',
   'injection-easier':
     'A joint was injected a short while ago. Do the easier session shown here for the exercises that use it.',
+  'warning-sign': 'A warning sign was reported: do none of it until we have spoken.',
+  paused: 'We have paused it: do none of it until we have spoken.',
   'taken-back': 'You withdrew your consent to the cuff. Leave out the exercise with it until we have spoken.',
 } as const satisfies Readonly<Record<HoldCode, string>>;
