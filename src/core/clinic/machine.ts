@@ -38,6 +38,8 @@ export interface ClinicMachine extends MachineInput {
   /** 1, and one more with each entry that takes the place of the one before. */
   readonly version: number;
   readonly isRetired: boolean;
+  /** Instant at which this version was entered; left out = not known. */
+  readonly writtenAt?: number;
 }
 
 /** A choice of this project: more steps than any stack has. */

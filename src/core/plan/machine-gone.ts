@@ -19,5 +19,7 @@ export const machineReason = (
     machineOf(dose) ?? machineOf(badDay),
     goneFromMachine(loads, dose) ?? goneFromMachine(loads, badDay),
   ];
-  return place && gone ? { code: codeOf[gone], today: 'rest-this-joint', machine: place.name } : null;
+  if (!place || !gone) return null;
+  const { version = 0, writtenAt: since = 0 } = loads.machines?.find(({ id }) => id === place.id) ?? {};
+  return { code: codeOf[gone], today: 'rest-this-joint', machine: place.name, version, since };
 };

@@ -36,7 +36,13 @@ export type PlanReason = {
       readonly author: string;
     }
   /** Signed for a machine that is gone from the clinic, or for a load that can no longer be set on it. */
-  | { readonly code: 'machine-gone' | 'machine-load-gone'; readonly machine: string }
+  | {
+      readonly code: 'machine-gone' | 'machine-load-gone';
+      readonly machine: string;
+      /** Of the machine as it is entered now, and the instant at which it was; 0 = not known. */
+      readonly version: number;
+      readonly since: number;
+    }
   | { readonly code: 'news-today' }
   /** A joint was injected lately; null = nobody named which. */
   | {

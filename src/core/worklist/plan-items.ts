@@ -101,11 +101,34 @@ const stoppedItems = (
   }));
 };
 
+type Gone = Extract<PlanReason, { readonly code: 'machine-gone' | 'machine-load-gone' }>;
+
+const isGone = (reason: PlanReason): reason is Gone =>
+  reason.code === 'machine-gone' || reason.code === 'machine-load-gone';
+
+const whyGone = ({ code, machine }: Gone): string =>
+  code === 'machine-gone'
+    ? `${machine} is no longer in use for it at the clinic.`
+    : `Its load can no longer be set on ${machine}.`;
+
+/** Whoever entered the machine anew reads no record: whose dose it took away stands here, with each person. */
+const machineItems = ({ itemId, exerciseId, reasons }: PlanItem): readonly DueItem[] =>
+  reasons.filter(isGone).map((reason) => ({
+    key: `dose-stopped ${itemId} ${reason.code} ${reason.version}`,
+    kind: 'dose-stopped' as const,
+    since: reason.since,
+    showsFrom: always,
+    joint: null,
+    decisionId: null,
+    facts: { exercise: exerciseTitle(exerciseId), left: 'nothing', why: whyGone(reason) },
+  }));
+
 export const planItems = (
   plan: Pick<Plan, 'items' | 'coming' | 'lowered' | 'signs' | 'pauses'>,
 ): readonly DueItem[] => [
   ...signItems(plan),
   ...pauseItems(plan),
+  ...plan.items.flatMap(machineItems),
   ...[...plan.items, ...plan.coming].flatMap((item) => stoppedItems(item, leftBy)),
   ...plan.lowered.flatMap((item) => stoppedItems(item, () => 'lowered')),
 ];

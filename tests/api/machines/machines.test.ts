@@ -133,6 +133,18 @@ describe('a dose on a machine', () => {
     expect(phone.atClinic).toMatchObject([{ today: 'rest-this-joint' }]);
     expect(phone.exercises).toMatchObject([{ today: 'as-planned' }]);
     expect(phone.changes.map((text) => text.de).join(' ')).toMatch(de);
+    const items = async (patient: string) => {
+      const { lines } = await working.clinicianAt(start).clinician.worklist.list();
+      return lines
+        .filter((line) => line.patientId === patient)
+        .flatMap(({ item, others }) => [item, ...others]);
+    };
+    const stopped = (await items(patientId)).filter(({ kind }) => kind === 'dose-stopped');
+    expect(stopped.map(({ sentence }) => sentence)).toEqual([expect.stringMatching(en)]);
+    // The machine as it was: the dose can be set again, and nothing is left to do.
+    if (code === 'machine-gone') await admin().bringBack({ machineId, seen: 2 });
+    else await admin().correct({ machineId, seen: 2, machine });
+    expect((await items(patientId)).filter(({ kind }) => kind === 'dose-stopped')).toEqual([]);
   });
 
   it('is entered by the clinic with what was done on it', async () => {

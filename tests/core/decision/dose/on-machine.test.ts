@@ -163,7 +163,13 @@ describe('a dose on a machine', () => {
         { dose: onPress, badDay: { ...onPress, loadKg: easierKg } },
       );
     expect(reasonOf(10)).toBe(null);
-    const gone = { code: 'machine-load-gone', today: 'rest-this-joint', machine: 'Leg press' };
+    const gone = {
+      version: 1,
+      since: 0,
+      code: 'machine-load-gone',
+      today: 'rest-this-joint',
+      machine: 'Leg press',
+    };
     expect(reasonOf(9)).toEqual(gone);
   });
 });
