@@ -11,12 +11,14 @@ export interface Download {
 const types: Readonly<Record<ExportFormat, string>> = {
   fhir: 'application/fhir+json; charset=utf-8',
   csv: 'application/zip',
+  json: 'application/json; charset=utf-8',
   calendar: 'text/calendar; charset=utf-8',
 };
 
 /** By format and day: nothing in a name says whose it is. */
 const names: Readonly<Record<ExportFormat, (day: string) => string>> = {
   fhir: (day) => `record-${day}.fhir.json`,
+  json: (day) => `record-${day}.json`,
   csv: (day) => `record-${day}.csv.zip`,
   calendar: (day) => `plan-${day}.ics`,
 };

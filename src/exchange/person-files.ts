@@ -1,5 +1,6 @@
 /** The record of one person in an open format, as files by name. */
 import type { Access } from '#data/access.ts';
+import { recordDocumentOf } from '#data/patients/record-files.ts';
 import type { LanguageTag } from '#messages/languages.ts';
 import { calendarFile } from './calendar/calendar.ts';
 import { personCalendarOf } from './calendar/person-calendar.ts';
@@ -7,9 +8,10 @@ import { byteOrderMark } from './csv/cells.ts';
 import { importedFiles } from './csv/imported-files.ts';
 import { dictionary, headOf, personTables, readMe } from './csv/person-csv.ts';
 import { checkedBundleOf } from './fhir/bundle.ts';
+import { recordSentences } from './json/record-sentences.ts';
 import { personRecordOf } from './person-record.ts';
 
-export const exportFormats = ['fhir', 'csv', 'calendar'] as const;
+export const exportFormats = ['fhir', 'csv', 'json', 'calendar'] as const;
 export type ExportFormat = (typeof exportFormats)[number];
 
 export interface ExportFile {
@@ -18,7 +20,7 @@ export interface ExportFile {
 }
 
 export interface How {
-  /** Of a calendar’s words. */
+  /** Of a calendar’s words, and of what is said about CSV files. */
   readonly language: LanguageTag;
   /** Whether CSV files begin with the mark by which some spreadsheets know UTF-8. */
   readonly hasMark: boolean;
@@ -29,7 +31,7 @@ const nobody = 'This person is not of this clinic.';
 const csvFiles = async (
   access: Access,
   patientId: string,
-  { hasMark }: How,
+  { language, hasMark }: How,
 ): Promise<readonly ExportFile[]> => {
   const record = await personRecordOf(access, patientId);
   if (!record) throw new Error(nobody);
@@ -41,7 +43,7 @@ const csvFiles = async (
     })),
     ...importedFiles(record.rows).map(({ name, text }) => ({ name, text: `${mark}${text}` })),
     { name: 'dictionary.csv', text: `${mark}${dictionary()}` },
-    { name: 'read-me.txt', text: readMe },
+    { name: 'read-me.txt', text: readMe(language) },
   ];
 };
 
@@ -49,6 +51,11 @@ const fhirFiles = async (access: Access, patientId: string): Promise<readonly Ex
   const record = await personRecordOf(access, patientId);
   if (!record) throw new Error(nobody);
   return [{ name: 'record.fhir.json', text: `${JSON.stringify(checkedBundleOf(record), null, 1)}\n` }];
+};
+
+const jsonFiles = async (access: Access, patientId: string): Promise<readonly ExportFile[]> => {
+  const document = await recordDocumentOf(access, patientId, recordSentences);
+  return [{ name: 'record.json', text: `${JSON.stringify(document, null, 1)}\n` }];
 };
 
 const calendarFiles = async (access: Access, patientId: string, how: How): Promise<readonly ExportFile[]> => {
@@ -60,7 +67,7 @@ const calendarFiles = async (access: Access, patientId: string, how: How): Promi
 
 const made: Readonly<
   Record<ExportFormat, (access: Access, patientId: string, how: How) => Promise<readonly ExportFile[]>>
-> = { fhir: fhirFiles, csv: csvFiles, calendar: calendarFiles };
+> = { fhir: fhirFiles, csv: csvFiles, json: jsonFiles, calendar: calendarFiles };
 
 /**
  * The caller has looked that the person is of the clinic, and has noted the opening. Empty where nothing is planned

@@ -19,6 +19,7 @@ import type { doseChanges } from './en/sentences/dose-changes.ts';
 import type { hours } from './en/sentences/hours.ts';
 import type { planPaper } from './en/sentences/papers/plan.ts';
 import type { recordPaper } from './en/sentences/papers/record.ts';
+import type { readMe } from './en/sentences/read-me.ts';
 import type { ready } from './en/sentences/ready.ts';
 import type { refusals } from './en/sentences/refusals.ts';
 import type { selfManagement } from './en/sentences/self-management.ts';
@@ -53,6 +54,7 @@ export interface Sentences {
   readonly 'record-paper': Same<typeof recordPaper>;
   readonly hours: Same<typeof hours>;
   readonly calendar: Same<typeof calendar>;
+  readonly 'read-me': Same<typeof readMe>;
 }
 
 export interface Language {

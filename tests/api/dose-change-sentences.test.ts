@@ -1,6 +1,6 @@
 /** Changed doses in a record handed on as a file can be read without the program. */
 import { describe, expect, it } from 'vitest';
-import { doseChangeSentences } from '#api/clinician/dose-change-sentences.ts';
+import { doseChangeSentences } from '#exchange/json/dose-change-sentences.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
 
 describe('changed doses in a record handed on', () => {

@@ -2,12 +2,12 @@
 
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { recordSentences } from '#api/clinician/record-sentences.ts';
 import { proposedWording } from '#core/episode/consent.ts';
 import { cautionWording } from '#core/prescribing/cautions/wording.ts';
 import { flushReads } from '#data/audit/audit.ts';
 import type { Store } from '#data/database/store.ts';
 import { leftOut } from '#data/patients/record-tables.ts';
+import { recordSentences } from '#exchange/json/record-sentences.ts';
 import { cautionText } from '#messages/cautions.ts';
 import { asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
 import { accessOf, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';

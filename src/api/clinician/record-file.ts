@@ -1,11 +1,14 @@
-/** The record as a file, for the patient or somebody the patient names: with consent and a fresh sign-in. */
+/**
+ * The record as a file for somebody the patient names: with consent and a fresh sign-in. The patient’s own copy of
+ * the same needs neither and is among the exports: it is theirs.
+ */
 import { z } from 'zod';
 import { isGiven } from '#core/episode/consent.ts';
 import { consentsOf } from '#data/episode/consents.ts';
 import { giveRecordFile, handedOn } from '#data/patients/record-files.ts';
+import { recordSentences } from '#exchange/json/record-sentences.ts';
 import { Problem } from '../errors.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
-import { recordSentences } from './record-sentences.ts';
 
 export const recordFileRouter = router({
   list: recordProcedure.query(async ({ ctx: { access, patient } }) => ({

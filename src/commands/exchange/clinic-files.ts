@@ -61,6 +61,12 @@ const addCalendar = async (
   return `${patient.familyName}, ${patient.givenName}, born ${patient.birthDay}: ${file ? name : 'nothing planned'}`;
 };
 
+/** The same that a person's file has, on one line. */
+const documentLine = async (access: Access, id: string, how: How): Promise<string> => {
+  const [file] = await personFiles(access, id, 'json', how);
+  return `${JSON.stringify(JSON.parse(file!.text))}\n`;
+};
+
 /** Told now and then, so that somebody who waits sees that it goes on. */
 const peopleBetween = 25;
 
@@ -84,6 +90,7 @@ export const exportClinic = async (
     for (const [at, { id }] of people.entries()) {
       await note(access, id);
       if (format === 'calendar') list.push(await addCalendar(access, id, folder, at + 1, how));
+      else if (format === 'json') files.add('record.ndjson', await documentLine(access, id, how), 1);
       else {
         const record = (await personRecordOf(access, id))!;
         if (format === 'fhir') addFhir(files, personLines(record));
@@ -94,7 +101,7 @@ export const exportClinic = async (
     }
     if (format === 'csv') {
       files.add('dictionary.csv', `${how.hasMark ? byteOrderMark : ''}${dictionary()}`, 0);
-      files.add('read-me.txt', readMe, 0);
+      files.add('read-me.txt', readMe(how.language), 0);
     }
     if (format === 'calendar') files.add('people.txt', `${list.sort().join('\n')}\n`, list.length);
   } finally {

@@ -29,8 +29,9 @@ ID is a person's id; in a file of the demo clinic it is the story's name, such a
 fhir      FHIR R4 (4.0.1): of one person a Bundle in a file, of a clinic a file of lines for each resource type
 csv       a folder with a file for each kind of row and a dictionary of every column;
           --mark puts the mark before each that some spreadsheets know UTF-8 by
+json      every row as the clinic keeps it: of one person a file, of a clinic a line each
 calendar  what is planned in the weeks ahead: of one person a file, of a clinic a file each and a list;
-          --language ${tags.join('|')} is that of its words (${tags[0]} when left out)
+          --language ${tags.join('|')} is that of its words and of what is said about the tables (${tags[0]} when left out)
 --de-identified  of a clinic as csv: ages in bands, days moved, no words, no names, and nobody told apart from fewer
           than ${fewestAlike}; its read-me says what was done and what it does not protect against
 

@@ -40,7 +40,7 @@ export type ImportedMeasurement =
   | { readonly what: 'grip'; readonly side: Side; readonly forceKg: number };
 
 /** As the other clinic wrote it; nobody here has looked at it. */
-export interface ImportedCondition {
+interface ImportedCondition {
   readonly text: string;
 }
 

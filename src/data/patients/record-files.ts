@@ -26,7 +26,8 @@ interface RecordDocument {
 /** The layer that knows the words says what the rows hold by key only. */
 type SentencesOf = (tables: RecordTables) => Sentences;
 
-const documentOf = async (
+/** Everything the clinic keeps about the person, in one value. */
+export const recordDocumentOf = async (
   access: Access,
   patientId: string,
   sentencesOf: SentencesOf,
@@ -60,7 +61,7 @@ export const giveRecordFile = (
   sentencesOf: SentencesOf,
 ): Promise<{ readonly text: string; readonly digest: string }> =>
   access.store.write(async (tx) => {
-    const document = await documentOf(access, patientId, sentencesOf);
+    const document = await recordDocumentOf(access, patientId, sentencesOf);
     const text = `${JSON.stringify(document, null, 1)}\n`;
     const digest = createHash('sha256').update(text).digest('hex');
     const rows = Object.values(document.tables).reduce((sum, table) => sum + table.length, 0);

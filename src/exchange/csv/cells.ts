@@ -16,6 +16,12 @@ export const guarded = (text: string): string => {
   return beginsFormula.test(text) ? `'${inside}` : inside;
 };
 
+const guardAtBegin = /^'(?=\s*[=+\-@＝＋－＠]|[\t\r\n])/;
+const guardLater = /([;\t\r\n])'(?=(?:[^\S\t\r\n]|")*[=+\-@＝＋－＠])/g;
+
+/** The text as it was before. One that was written with such an apostrophe of its own loses it, here and ever after. */
+export const unguarded = (text: string): string => text.replace(guardAtBegin, '').replace(guardLater, '$1');
+
 export type Cell = string | number | null;
 
 const written = (cell: Cell): string | number | null =>

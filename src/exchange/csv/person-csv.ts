@@ -1,5 +1,8 @@
 /** The record as CSV: a file for each table that has rows, and a dictionary of every column beside them. */
 import { leftOut, type RecordColumn, type RecordRows, recordColumns } from '#data/patients/record-tables.ts';
+import type { sentences } from '#messages/en/language.ts';
+import { textOf } from '#messages/every-language.ts';
+import type { LanguageTag } from '#messages/languages.ts';
 import { type Cell, csvLines } from './cells.ts';
 import { notOfTheRecord, tables } from './tables.ts';
 
@@ -82,14 +85,16 @@ export const dictionary = (): string =>
     ]),
   ]);
 
-export const readMe = `A file for each kind of row, and dictionary.csv with every column of all of them.
-Comma, quotes where needed, lines ended by CR and LF, UTF-8 (RFC 4180). Empty means not answered, not asked or
-not known, never zero. Entries stay as they were recorded: the file "correction" names those entered in error, and an
-entry that "amends" another replaces it. A text that a spreadsheet would take for a formula has an apostrophe before
-it, also in the middle of a text after a line end, a semicolon or a tab; numbers are as they are.
+const notInIt: Readonly<Record<string, string>> = { ...leftOut, ...notOfTheRecord };
 
-Not in it:
-${Object.entries({ ...leftOut, ...notOfTheRecord })
-  .map(([table, why]) => `- ${table}: ${why}`)
-  .join('\n')}
-`;
+type Key = keyof (typeof sentences)['read-me'];
+
+/** What the files are, in the language of whoever has them; the columns are named in English. */
+export const readMe = (language: LanguageTag): string => {
+  const say = (key: Key): string => textOf('read-me', key)[language];
+  return [
+    ...[say('files'), say('written'), say('errors'), say('formulas'), '', say('not-in-it')],
+    ...Object.keys(notInIt).map((table) => `- ${table}: ${say(table as Key)}`),
+    '',
+  ].join('\n');
+};

@@ -26,6 +26,7 @@ import { holds } from './sentences/holds.ts';
 import { hours } from './sentences/hours.ts';
 import { planPaper } from './sentences/papers/plan.ts';
 import { recordPaper } from './sentences/papers/record.ts';
+import { readMe } from './sentences/read-me.ts';
 import { ready } from './sentences/ready.ts';
 import { refusals } from './sentences/refusals.ts';
 import { screeningDetails } from './sentences/screening-details.ts';
@@ -72,6 +73,7 @@ export const sentences = {
   'record-paper': recordPaper,
   hours,
   calendar,
+  'read-me': readMe,
 } as const satisfies Language['sentences'];
 
 export const language: Language = { forms, pages, sentences };

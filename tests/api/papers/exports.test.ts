@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { flushReads } from '#data/audit/audit.ts';
 import type { Store } from '#data/database/store.ts';
 import { faultsOfBundle } from '#exchange/fhir/walker/references.ts';
+import { asClinician } from '#tests/support/callers.ts';
 import { type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { enrolled } from '#tests/support/phones.ts';
 import {
@@ -95,9 +96,30 @@ describe('the patient’s own copy', () => {
     expect(Object.keys(files).filter((name) => /incident|device|invitation|auth/.test(name))).toEqual([]);
   });
 
+  it('is every row as JSON without asking anybody: consent is for handing it to others', async () => {
+    const response = await ask(phone, 'json');
+    expect(response.status).toBe(200);
+    expect(response.headers.get('content-disposition')).toMatch(/filename="record-.*\.json"$/);
+    const record = await response.json();
+    expect(record).toMatchObject({ format: 'loadgate-record', patientId: setting.patientId });
+    expect(record.tables.prescription).toHaveLength(1);
+    await expect(
+      asClinician(setting.clinician).clinician.recordFile.make({
+        patientId: setting.patientId,
+        handedTo: 'Another clinic',
+      }),
+    ).rejects.toThrow(/has not consented/);
+  });
+
+  it('says in the language asked for what the tables are', async () => {
+    const files = await filesOf(await ask(phone, 'csv?language=de'));
+    expect(files['read-me.txt']).toContain('Leer heißt nicht beantwortet');
+  });
+
   it('has a calendar in the language asked for', async () => {
     const text = await (await ask(phone, 'calendar?language=de')).text();
     const calendar = new ICAL.Component(ICAL.parse(text));
+    expect(calendar.getFirstPropertyValue('prodid')).toBe('-//Loadgate//Calendar//DE');
     const titles = calendar.getAllSubcomponents('vevent').map((part) => new ICAL.Event(part).summary);
     expect(new Set(titles)).toEqual(new Set(['Fragen am Morgen', 'Übungen']));
   });

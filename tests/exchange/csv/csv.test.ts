@@ -2,7 +2,7 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { recordColumns } from '#data/patients/record-tables.ts';
-import { csvLines, guarded } from '#exchange/csv/cells.ts';
+import { csvLines, guarded, unguarded } from '#exchange/csv/cells.ts';
 import { dictionary, headOf, personTables } from '#exchange/csv/person-csv.ts';
 import { notOfTheRecord, tables } from '#exchange/csv/tables.ts';
 import { wholeRecord } from '../whole-record.ts';
@@ -33,6 +33,7 @@ describe('a cell', () => {
     ['empty', '', ''],
   ])('%s: %j is written as %j', (_row, text, expected) => {
     expect(guarded(text)).toBe(expected);
+    expect(unguarded(expected)).toBe(text);
   });
 
   it('that is a number stays one [exchange 113]', () => {

@@ -21,7 +21,7 @@ import { requireNoted } from '../../require-noted.ts';
 import { recordProcedure, router } from '../../trpc.ts';
 
 /** Base64 of a file that a page sends; longer ones are taken by the command. */
-export const mostBase64 = 200_000;
+const mostBase64 = 200_000;
 
 const fileInput = z.object({
   name: z.string().trim().min(1).max(120),

@@ -1,4 +1,4 @@
-/** Parts that resources are put together from. What is not known is left out, never written as zero or "unknown". */
+/** Parts that resources are put together from. What is not known is left out, never written as zero. */
 
 import { createHash } from 'node:crypto';
 import type { CodeableConcept, Coding, Period, Quantity, Reference } from 'fhir/r4';

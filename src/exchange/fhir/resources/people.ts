@@ -28,8 +28,8 @@ const detailOf = ({ rows }: PersonRecord, detail: PatientDetail): string | null 
   detailInForce(rows.patient_detail.filter((row) => row.detail === detail))?.value ?? null;
 
 /**
- * Neither gender nor sex is written: what the clinic keeps is which coefficients of a formula hold, and that is
- * not what is asked for there.
+ * Gender is written as not known, for readers that need the element: what the clinic keeps is which coefficients of
+ * a formula hold, and that is not what is asked for there.
  */
 export const patientResource = (record: PersonRecord): Patient => {
   const { patient } = record;
@@ -44,6 +44,7 @@ export const patientResource = (record: PersonRecord): Patient => {
       : {}),
     name: [{ family: patient.familyName, given: [patient.givenName] }],
     ...telecom(['phone', patient.phone], ['email', of('email')]),
+    gender: 'unknown',
     birthDate: patient.birthDay,
     ...(address ? { address: [{ text: address }] } : {}),
     ...(name || phone || relation

@@ -14,8 +14,34 @@ interface State {
   readonly endedAt: number | null;
 }
 
+type Rows = PersonRecord['rows'];
+
+/** No episode of care goes on, and one is on a break. */
+const isOnBreak = ({ episode, episode_change }: Rows): boolean => {
+  const last = episode.map(
+    ({ id }) =>
+      episode_change
+        .filter(({ episodeId }) => episodeId === id)
+        .toSorted((a, b) => a.recordedAt - b.recordedAt)
+        .at(-1)?.state,
+  );
+  return last.includes('on-break') && !last.some((state) => state === 'active' || state === 'open');
+};
+
+/** Rests under a pause of its joint or of everything, until that or the exercise was resumed; or during a break. */
+const isHeld = (rows: Rows, { itemId, joints }: Pick<Version, 'itemId' | 'joints'>): boolean => {
+  const isOver = (pauseId: string) =>
+    rows.pause_resumption.some(
+      (row) => row.pauseId === pauseId && (row.itemId === null || row.itemId === itemId),
+    );
+  return (
+    isOnBreak(rows) ||
+    rows.pause.some(({ id, joint }) => (joint === null || joints.includes(joint)) && !isOver(id))
+  );
+};
+
 /** A signature that was withdrawn leaves the version unsigned; a newer signed one takes the place of an older. */
-const stateOf = ({ rows }: PersonRecord, { id, itemId, version }: Version): State => {
+const stateOf = ({ rows }: PersonRecord, { id, itemId, version, joints }: Version): State => {
   const withdrawn = new Set(rows.signature_withdrawal.map(({ prescriptionId }) => prescriptionId));
   const signature = rows.signature.find((one) => one.prescriptionId === id && !withdrawn.has(id));
   const end = rows.prescription_end.find(({ prescriptionId }) => prescriptionId === id);
@@ -26,7 +52,8 @@ const stateOf = ({ rows }: PersonRecord, { id, itemId, version }: Version): Stat
       rows.signature.some((one) => one.prescriptionId === other.id && !withdrawn.has(other.id)),
   );
   const signed = signature ? { at: signature.signedAt, by: signature.signedBy } : null;
-  const status = end ? 'revoked' : isReplaced ? 'completed' : signed ? 'active' : 'draft';
+  const active = isHeld(rows, { itemId, joints }) ? 'on-hold' : 'active';
+  const status = end ? 'revoked' : isReplaced ? 'completed' : signed ? active : 'draft';
   return { status, signed, endedAt: end?.endedAt ?? null };
 };
 
@@ -66,17 +93,18 @@ const requestOf = (record: PersonRecord, row: Version): ServiceRequest => {
 export const serviceRequests = (record: PersonRecord): readonly ServiceRequest[] =>
   record.rows.prescription.map((row) => requestOf(record, row));
 
-/** One plan: it is active while a signed dose is in force. */
+/** One plan: it is active while a signed dose is in force, and on hold while all that are rest. */
 export const carePlans = (record: PersonRecord, requests: readonly ServiceRequest[]): readonly CarePlan[] => {
   if (requests.length === 0) return [];
   const began = record.rows.prescription.map(({ recordedAt }) => recordedAt).sort((a, b) => a - b)[0]!;
   const isActive = requests.some(({ status }) => status === 'active');
-  const isDraft = !isActive && requests.some(({ status }) => status === 'draft');
+  const isHeldBack = requests.some(({ status }) => status === 'on-hold');
+  const isDraft = requests.some(({ status }) => status === 'draft');
   return [
     {
       resourceType: 'CarePlan',
       id: idOf('plan', record.patient.id),
-      status: isActive ? 'active' : isDraft ? 'draft' : 'completed',
+      status: isActive ? 'active' : isHeldBack ? 'on-hold' : isDraft ? 'draft' : 'completed',
       intent: 'plan',
       subject: subjectOf(record),
       ...periodOf(instantOf(began)),

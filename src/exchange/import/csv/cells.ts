@@ -1,6 +1,7 @@
 /** A cell of a file as what its column holds; what it is not is told with how to write it. */
 import { type Joint, joints } from '#core/exercises/joints.ts';
 import { type Day, isDay } from '#core/time/day.ts';
+import { unguarded } from '../../csv/cells.ts';
 import type { DayForm, Decimal, Marks } from './how.ts';
 
 export type CellKind =
@@ -61,11 +62,8 @@ const jointIn = (text: string): Told => {
   return isJoint(written) ? { value: written } : { write: `One of ${joints.join(', ')}.` };
 };
 
-/** What an export puts before a text that a spreadsheet would take for a formula. */
-const guard = /^'(?=\s*[=+\-@＝＋－＠])/;
-
 const textIn = (text: string, most: number): Told =>
-  text.length <= most ? { value: text.replace(guard, '') } : { write: `At most ${most} characters.` };
+  text.length <= most ? { value: unguarded(text) } : { write: `At most ${most} characters.` };
 
 /** Null = the cell is empty, which is not answered and never zero. */
 export const cellIn = (cell: string, kind: CellKind, read: Read): Told | null => {

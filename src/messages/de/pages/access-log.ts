@@ -15,6 +15,7 @@ export const words = {
   'opened.own-copy': 'Meine Akte als PDF',
   'opened.own-copy-csv': 'Meine Akte als Tabellen (CSV, in einer ZIP-Datei)',
   'opened.own-copy-fhir': 'Meine Akte für das Programm einer anderen Praxis (FHIR)',
+  'opened.own-copy-json': 'Meine Akte mit jeder Zeile, wie die Praxis sie führt (JSON)',
   'opened.own-copy-calendar': 'Meine nächsten Tage für einen Kalender',
   'opened.own-copy-calendar-hint':
     'Was in den nächsten acht Wochen geplant ist. Ändert sich Ihr Plan, ändert sich diese Datei nicht: Holen Sie sich dann eine neue.',

@@ -11,6 +11,7 @@ export const words = {
   'opened.own-copy': 'My record as a PDF',
   'opened.own-copy-csv': 'My record as tables (CSV, in a ZIP file)',
   'opened.own-copy-fhir': 'My record for another clinic’s program (FHIR)',
+  'opened.own-copy-json': 'My record with every row as the clinic keeps it (JSON)',
   'opened.own-copy-calendar': 'My days ahead for a calendar',
   'opened.own-copy-calendar-hint':
     'What is planned for the next eight weeks. It does not change when your plan changes: get a new one then.',

@@ -68,11 +68,12 @@ export const words = {
   'own-copy': 'The patient’s own copy in {language} (PDF)',
   'own-copy-csv': 'The patient’s own copy as tables (CSV, ZIP)',
   'own-copy-fhir': 'The patient’s own copy as data (FHIR R4)',
+  'own-copy-json': 'The patient’s own copy with every row (JSON)',
   'own-copy-calendar': 'The days ahead as a calendar file in {language}',
   'own-copy-hint': 'For the patient alone, who has the same on the own page without asking.',
   'record-as-a-file': 'Record as a file',
   'record-file-contents':
-    'One JSON file with every row of the record: profile, screenings, measurements, prescriptions, what was logged, decisions and messages. Sign-ins, phones and unsent drafts are not in it.',
+    'For somebody the patient names, with the patient’s consent: one JSON file with every row of the record: profile, screenings, measurements, prescriptions, what was logged, decisions and messages. Sign-ins, phones and unsent drafts are not in it.',
   'no-consent': 'The patient has not consented to this. Ask, and record the answer under',
   'after-consent': 'Then you can make the file.',
   'handed-over': 'Handed over {at}',

@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 
 interface ExportLinkProps {
-  readonly format: 'fhir' | 'csv' | 'calendar';
+  readonly format: 'fhir' | 'csv' | 'json' | 'calendar';
   readonly patientId: string;
   readonly language?: string;
   readonly children: ReactNode;

@@ -36,6 +36,9 @@ export const RecordFiles = ({ patientId, day, isConsented, handedOn, when }: Rec
       <ExportLink format="fhir" patientId={patientId}>
         {say('own-copy-fhir')}
       </ExportLink>{' '}
+      <ExportLink format="json" patientId={patientId}>
+        {say('own-copy-json')}
+      </ExportLink>{' '}
       {languages.map(({ tag }) => (
         <span key={tag}>
           <ExportLink format="calendar" patientId={patientId} language={tag}>

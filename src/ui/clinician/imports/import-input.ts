@@ -15,7 +15,7 @@ export const marks = [
   { name: 'decimal', options: decimals.map((value) => ({ value, label: say(`decimal.${value}`) })) },
 ] as const;
 
-export type MarkName = (typeof marks)[number]['name'];
+type MarkName = (typeof marks)[number]['name'];
 
 export const formats = [
   { value: 'csv', label: say('format.csv') },

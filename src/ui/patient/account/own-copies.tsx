@@ -12,7 +12,7 @@ export const OwnCopies = () => (
         {t('opened.own-copy')}
       </LinkButton>
     </p>
-    {(['csv', 'fhir', 'calendar'] as const).map((format) => (
+    {(['csv', 'fhir', 'json', 'calendar'] as const).map((format) => (
       <p key={format}>
         <LinkButton tone="plain" href={`/exports/${format}?language=${spokenLanguage().tag}`}>
           {t(`opened.own-copy-${format}`)}
