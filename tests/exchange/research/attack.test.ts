@@ -1,15 +1,23 @@
 /** Whether the de-identified export lets somebody who holds the full record find its people again. */
 import { describe, expect, it } from 'vitest';
 import { dayNumber } from '#core/time/day.ts';
+import { classesOf } from '#exchange/research/classes.ts';
 import { factsOf, type PersonFacts } from '#exchange/research/facts.ts';
-import { attacksOn, inWords } from './attacks.ts';
+import { attacksOn, byClassAlone, inWords } from './attacks.ts';
 import { madeClinic } from './made-people.ts';
 
 const peopleOf = (seed: number): readonly PersonFacts[] =>
   madeClinic(200, seed).map((record) => factsOf(record) as PersonFacts);
 
 describe.each([20260301, 20260302, 20260303])('a made clinic of 200 people, seed %i', (seed) => {
-  const outcomes = attacksOn(peopleOf(seed));
+  const people = peopleOf(seed);
+  const outcomes = attacksOn(people);
+
+  it('finds by the class alone no more than one in five', () => {
+    console.log(`seed ${seed}: ${byClassAlone(people)}`);
+    const { settled, alone } = classesOf(people);
+    expect(settled.length * 5).toBeLessThanOrEqual(people.length - alone.length);
+  });
 
   it.each(outcomes.map((outcome) => [outcome.attack, outcome] as const))(
     'by %s re-links no more than twice as well as guessing',

@@ -131,5 +131,13 @@ export const attacksOn = (people: readonly PersonFacts[]): readonly Outcome[] =>
   ...(Object.keys(rowFiles) as RowFile[]).map((file) => attackOnRows(people, file)),
 ];
 
+/** What the classes alone allow, which five or more in each are for: not held to the bar, and told. */
+export const byClassAlone = (people: readonly PersonFacts[]): string => {
+  const { settled } = classesOf(people);
+  const of = settled.reduce((sum, { members }) => sum + members.length, 0);
+  const smallest = Math.min(...settled.map(({ members }) => members.length));
+  return `sex, age band, joint and diagnosis alone: ${settled.length} of ${of}, guessing blindly 1.0; smallest class ${smallest}`;
+};
+
 export const inWords = ({ attack, of, found, guessed }: Outcome): string =>
   `${attack}: re-linked ${found.toFixed(1)} of ${of}, guessing within the class ${guessed.toFixed(1)}`;
