@@ -31,6 +31,7 @@ import { groupHoursRouter } from './clinician/groups/group-hours.ts';
 import { groupSessionsRouter } from './clinician/groups/group-sessions.ts';
 import { importsRouter } from './clinician/imports/imports.ts';
 import { incidentsRouter } from './clinician/incidents/incidents.ts';
+import { learningRouter } from './clinician/learning/learning.ts';
 import { clinicMachinesRouter } from './clinician/machines/machines.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
 import { nutritionRouter } from './clinician/nutrition.ts';
@@ -106,6 +107,7 @@ export const appRouter = router({
     templates: templatesRouter,
     calculations: calculationsRouter,
     inventedPeople: inventedPeopleRouter,
+    learning: learningRouter,
     replay: replayRouter,
     rules: rulesRouter,
   }),

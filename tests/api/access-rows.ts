@@ -161,6 +161,7 @@ export const expected: Readonly<Record<string, Row>> = {
   ...alike('clinician.inventedPeople', ['get', 'tryOwnRule', 'trySettings'], ofClinic),
   ...alike('clinician.replay', ['everybody', 'settings'], ofClinic),
   ...alike('clinician.replay', ['progress', 'stop'], ofStaff),
+  ...alike('clinician.learning', ['get', 'file'], ofStaff),
   ...alike('clinician.replay', ['knownThen', 'ofPatient'], ofRecord),
   ...alike('clinician.rules', ['followed', 'list'], ofClinic),
   'clinician.bookings.book': ofRecord,

@@ -34,6 +34,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(account)/account/codes': 'signed in',
   '(account)/administration': 'administrator',
   '(account)/administration/care': 'administrator',
+  '(account)/administration/figures': 'staff',
   '(account)/administration/machines': 'administrator',
   '(account)/administration/programs': 'administrator',
   '(account)/administration/settings': 'staff',
@@ -97,6 +98,7 @@ const pages: Readonly<Record<string, Who>> = {
 
 /** What decides at each route. */
 const routes: Readonly<Record<string, RegExp>> = {
+  '(account)/administration/figures/file': /figuresFileHandler\(/,
   '(account)/incidents/file': /incidentFileHandler\(/,
   'api/auth/[...all]': /signInHandler\(/,
   'api/entries': /entriesHandler\(/,

@@ -38,6 +38,7 @@ const clinicianScreens = [
   '/calculations/one-rep-max',
   '/rules',
   '/rules/followed',
+  '/administration/figures',
   '/rules/what-if',
   '/patients/flare-then-hold/review/known-then?at=2026-01-20',
   '/patients/flare-then-hold/review/what-if?joint=right-knee&limit=7&weeks=52',

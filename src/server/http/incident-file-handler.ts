@@ -1,6 +1,7 @@
 /** The clinic's incidents as a file of RFC 4180, read from the procedure as whoever asks. */
 import { createCaller } from '#api/root.ts';
 import type { Runtime } from '../runtime.ts';
+import { csvFile } from './csv-file.ts';
 import { fileHandler } from './file-handler.ts';
 
 /** Reads all that the clinic ever wrote down. */
@@ -12,11 +13,5 @@ export const incidentFileHandler = (at: Runtime, request: Request): Promise<Resp
     calls: callsOfOne,
     isKnown: true,
     make: async (context, { access }) =>
-      new Response(await createCaller(context).clinician.incidents.file(), {
-        headers: {
-          'Content-Type': 'text/csv; charset=utf-8; header=present',
-          'Content-Disposition': `attachment; filename="incidents-${access.day}.csv"`,
-          'Cache-Control': 'no-store',
-        },
-      }),
+      csvFile(await createCaller(context).clinician.incidents.file(), `incidents-${access.day}`),
   });

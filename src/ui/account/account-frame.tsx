@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { Role } from '#api/person.ts';
 import { say } from '#messages/en/staff/account.ts';
 import { say as clinic } from '#messages/en/staff/administration/clinic.ts';
+import { say as figures } from '#messages/en/staff/administration/figures.ts';
 import { say as incidents } from '#messages/en/staff/administration/incidents.ts';
 import { say as machines } from '#messages/en/staff/administration/machines.ts';
 import { say as programs } from '#messages/en/staff/administration/programs.ts';
@@ -31,7 +32,10 @@ const administered = [
   { href: '/administration/machines', text: machines('title') },
   { href: '/administration/programs', text: programs('title') },
 ];
-const ofStaff = [{ href: '/incidents', text: incidents('title') }];
+const ofStaff = [
+  { href: '/incidents', text: incidents('title') },
+  { href: '/administration/figures', text: figures('title') },
+];
 const frontDesk = [{ href: '/reception', text: 'Reception' }];
 const own = [{ href: '/account', text: say('own-sign-in') }];
 

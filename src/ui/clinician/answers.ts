@@ -48,6 +48,7 @@ export type RulesTable = Answer<Staff['rules']['list']>;
 export type RulesFollowed = Answer<Staff['rules']['followed']>;
 export type ReplaySettings = Answer<Staff['replay']['settings']>;
 export type WhatIfOfPatient = Answer<Staff['replay']['ofPatient']>;
+export type ClinicFiguresAnswer = Answer<Staff['learning']['get']>;
 export type KnownThenAnswer = Answer<Staff['replay']['knownThen']>;
 export type KnownThen = NonNullable<KnownThenAnswer['known']>;
 export type InventedPeople = Answer<Staff['inventedPeople']['get']>;

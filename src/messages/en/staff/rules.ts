@@ -20,6 +20,7 @@ export const words = {
   lead: '{count} rules, version {version}. Each rule that applies limits the decision; the most cautious one counts. No rule makes a decision bolder, and a missing answer never lets a dose go up.',
   'to-invented': 'Invented people: ways of dosing beside each other',
   'to-followed': 'What each rule did in this clinic, and what followed',
+  'to-figures': 'The clinic in figures: contacts, answers, sessions, doses, outcomes',
   'to-what-if': 'What if: a setting tried on what was logged in this clinic',
   'invented-heading': 'Invented people',
   invented:

@@ -105,6 +105,9 @@ export const RulesScreen = ({ table, invented, words }: RulesScreenProps) => (
         <a href="/rules/followed">{say('to-followed')}</a>
       </p>
       <p>
+        <a href="/administration/figures">{say('to-figures')}</a>
+      </p>
+      <p>
         <a href="/rules/what-if">{say('to-what-if')}</a>
       </p>
       {table.isVersion3 ? <p>{say('version-3')}</p> : null}
