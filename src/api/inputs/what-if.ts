@@ -31,6 +31,7 @@ const refusedSettings = (values: Readonly<Record<string, unknown>>): readonly st
 const refusedJoints = (values: unknown): readonly string[] => {
   if (!isPlain(values)) return ['"joints" is an object of usual values by joint.'];
   return Object.entries(values).flatMap(([joint, own]) => {
+    if (joint === '') return ['Choose the joint that these values are of.'];
     if (!allJoints.includes(joint as Joint)) return [`"${joint}" is not a joint.`];
     const parsed = inputSchema(usualValueFields).safeParse(own);
     return parsed.success

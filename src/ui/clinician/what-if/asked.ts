@@ -30,7 +30,8 @@ const usualValues = ({ limit, usual, band }: Typed) =>
 export const movedBy = (typed: Typed): Readonly<Record<string, unknown>> | null => {
   const { joint, setting, value } = typed;
   const values = usualValues(typed);
-  const ofJoint = joint && Object.keys(values).length > 0 ? { joints: { [joint]: values } } : {};
+  // Values of no joint are asked as well, so that it is said what they lack.
+  const ofJoint = Object.keys(values).length > 0 ? { joints: { [joint ?? '']: values } } : {};
   const ofClinic = setting && value ? { [setting]: numberOr(value) } : {};
   const moved = { ...ofJoint, ...ofClinic };
   return Object.keys(moved).length > 0 ? moved : null;

@@ -1,6 +1,7 @@
 /** The pages of a look back: the warning stands with every figure, and what was typed stands in its field. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import { movedFrom } from '#api/inputs/what-if.ts';
 import { movedBy, typedIn, weeksBy } from '#ui/clinician/what-if/asked.ts';
 import { TriedTable } from '#ui/clinician/what-if/on-invented-people.tsx';
 import { PatientWhatIf, type PatientWhatIfProps } from '#ui/clinician/what-if/patient-what-if.tsx';
@@ -115,6 +116,12 @@ describe('what is typed', () => {
     expect(movedBy({ joint: 'neck', limit: 'high' })).toEqual({
       joints: { neck: { acceptablePainLimit: 'high' } },
     });
+  });
+
+  it('values of no joint are asked as well, and refused with what they lack', () => {
+    const moved = movedBy(typedIn({ limit: '6' }));
+    expect(moved).toEqual({ joints: { '': { acceptablePainLimit: 6 } } });
+    expect(movedFrom(moved)).toEqual({ refusals: ['Choose the joint that these values are of.'] });
   });
 
   it.each([
