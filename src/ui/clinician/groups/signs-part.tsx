@@ -39,6 +39,47 @@ const Ticks = ({ options, name, ticked, onTick }: TicksProps) =>
     />
   ));
 
+interface WaysProps {
+  readonly isTicking: boolean;
+  /** Signs that are ticked. */
+  readonly count: number;
+  readonly none: () => void;
+  readonly onSlip: (() => void) | undefined;
+  readonly onTick: () => void;
+  readonly onReport: () => void;
+}
+
+const Ways = ({ isTicking, count, none, onSlip, onTick, onReport }: WaysProps) => {
+  const tag = useAskedIn();
+  return (
+    <div className="presses">
+      {count > 0 ? (
+        <Button tone="stop" onClick={onReport}>
+          {say('signs.report', { count })}
+        </Button>
+      ) : onSlip ? null : isTicking ? (
+        <Button tone="plain" onClick={none}>
+          {say('signs.slip')}
+        </Button>
+      ) : (
+        <Button lang={tag} onClick={none}>
+          {signQuestion(tag, 'flags.no-none')}
+        </Button>
+      )}
+      {isTicking ? null : (
+        <Button tone="plain" onClick={onTick}>
+          {say('signs.some')}
+        </Button>
+      )}
+      {onSlip ? (
+        <Button tone="plain" onClick={onSlip}>
+          {say('signs.slip')}
+        </Button>
+      ) : null}
+    </div>
+  );
+};
+
 export const SignsPart = ({ person, name, question, isShort, press, onSlip, onReport }: SignsProps) => {
   const { patientId, today } = person;
   const [isTicking, setTicking] = useState(onSlip !== undefined);
@@ -64,31 +105,11 @@ export const SignsPart = ({ person, name, question, isShort, press, onSlip, onRe
           ))}
         </ul>
       )}
-      <div className="presses">
-        {ticked.length > 0 ? (
-          <Button tone="stop" onClick={() => onReport(ticked)}>
-            {say('signs.report', { count: ticked.length })}
-          </Button>
-        ) : onSlip ? null : isTicking ? (
-          <Button tone="plain" onClick={none}>
-            {say('signs.slip')}
-          </Button>
-        ) : (
-          <Button lang={tag} onClick={none}>
-            {signQuestion(tag, 'flags.no-none')}
-          </Button>
-        )}
-        {isTicking ? null : (
-          <Button tone="plain" onClick={() => setTicking(true)}>
-            {say('signs.some')}
-          </Button>
-        )}
-        {onSlip ? (
-          <Button tone="plain" onClick={onSlip}>
-            {say('signs.slip')}
-          </Button>
-        ) : null}
-      </div>
+      <Ways
+        {...{ isTicking, count: ticked.length, none, onSlip }}
+        onTick={() => setTicking(true)}
+        onReport={() => onReport(ticked)}
+      />
     </fieldset>
   );
 };
