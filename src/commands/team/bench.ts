@@ -16,6 +16,7 @@ import { isMissed } from './bench/part.ts';
 import { batchCommandPart } from './bench/parts/batch-command.ts';
 import { chartPart } from './bench/parts/chart.ts';
 import { clientsPart } from './bench/parts/clients.ts';
+import { exchangePart } from './bench/parts/exchange.ts';
 import { firstPaintPart } from './bench/parts/first-paint.ts';
 import { growthFile, growthPart } from './bench/parts/growth.ts';
 import { pageWeightPart } from './bench/parts/page-weight.ts';
@@ -40,6 +41,7 @@ const parts: readonly Part[] = [
   growthPart,
   replayPart,
   batchCommandPart,
+  exchangePart,
   renderedPagesPart,
   pageWeightPart,
   firstPaintPart,

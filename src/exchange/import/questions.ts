@@ -25,13 +25,31 @@ const abouts: Readonly<Record<QuestionId, string>> = {
 
 const mostExamples = 3;
 /** Choices of this project: a day written twice lies near in a diary, and older ones are slips of the year. */
-const rowsLookedBack = 2000;
+const daysLookedBack = 400;
+const subjectsLookedBack = 500;
 const longAgoDays = 3653;
 
-/** What the same thing is on one day. */
-const keyOf = ({ kind, day, value }: ImportedThing): string => {
-  const { what, side, place, joint, exercise, text } = value as unknown as Record<string, unknown>;
-  return JSON.stringify([kind, day, what, side, place, joint, exercise, text]);
+/** What is the same thing on two days. */
+const subjectOf = ({ kind, value }: ImportedThing): string => {
+  if ('text' in value) return value.text;
+  if (!('what' in value)) return 'exercise' in value ? `${value.exercise}\n${value.joint}` : value.joint;
+  if (value.what === 'pain') return `${kind}\n${value.place}`;
+  return value.what === 'grip' ? value.side : value.what;
+};
+
+/** Whether the same was seen for the day, among the last days of it. */
+const sameDays = () => {
+  const bySubject = new Map<string, Set<Day>>();
+  return (thing: ImportedThing, day: Day): boolean => {
+    const subject = subjectOf(thing);
+    const days = bySubject.get(subject) ?? new Set();
+    if (days.size === 0) bySubject.set(subject, days);
+    if (days.has(day)) return true;
+    days.add(day);
+    if (days.size > daysLookedBack) days.delete(days.values().next().value!);
+    if (bySubject.size > subjectsLookedBack) bySubject.delete(bySubject.keys().next().value!);
+    return false;
+  };
 };
 
 const measured = ({ kind, day, value }: ImportedThing): Measurement | null => {
@@ -50,7 +68,7 @@ export interface Questions {
 export const questionsOf = (today: Day, mayBeSwapped: boolean): Questions => {
   const asked = new Map<QuestionId, { count: number; examples: string[] }>();
   const last = new Map<string, Measurement>();
-  const seen = new Set<string>();
+  const isSeen = sameDays();
   const oldest = addDays(today, -longAgoDays);
   let days = 0;
   let swappable = 0;
@@ -74,13 +92,11 @@ export const questionsOf = (today: Day, mayBeSwapped: boolean): Questions => {
     seeFigure(place, thing);
     if (thing.day === null) return;
     days += 1;
-    if (Number(thing.day.slice(8)) <= 12) swappable += 1;
+    // The day of the month is read only where it may be a month.
+    if (mayBeSwapped && Number(thing.day.slice(8)) <= 12) swappable += 1;
     if (days === 1) firstDay = thing.day;
     if (thing.day < oldest) ask('long-ago', `Row ${place}: ${thing.day}`);
-    const key = keyOf(thing);
-    if (seen.has(key)) ask('same-day-twice', `Row ${place}: ${thing.day}`);
-    seen.add(key);
-    if (seen.size > rowsLookedBack) seen.delete(seen.values().next().value!);
+    if (isSeen(thing, thing.day)) ask('same-day-twice', `Row ${place}: ${thing.day}`);
   };
   const all = (): readonly Question[] => {
     if (mayBeSwapped && days > 0 && swappable === days && !asked.has('day-order'))

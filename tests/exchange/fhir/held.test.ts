@@ -49,7 +49,7 @@ describe('a plan in force', () => {
   it('rests during a break of care, unless another episode of care goes on', () => {
     const begun = {
       ...own('episode-9'),
-      diagnoses: [],
+      diagnoses: ['Pain'],
       joints: [],
       followedJoints: [],
       goals: [],

@@ -65,8 +65,10 @@ const jointIn = (text: string): Told => {
 const textIn = (text: string, most: number): Told =>
   text.length <= most ? { value: unguarded(text) } : { write: `At most ${most} characters.` };
 
+export type CellRead = Told | null;
+
 /** Null = the cell is empty, which is not answered and never zero. */
-export const cellIn = (cell: string, kind: CellKind, read: Read): Told | null => {
+export const cellIn = (cell: string, kind: CellKind, read: Read): CellRead => {
   const text = cell.trim();
   if (text === '') return null;
   // A line end or a tab inside a text is none of a day or a figure either.

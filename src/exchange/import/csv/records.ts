@@ -12,6 +12,9 @@ const inWords: Readonly<Record<string, string>> = {
   CSV_MAX_RECORD_SIZE: `it is longer than ${mostCharactersOfRecord} characters. Look for a quote that is not closed, or say another separator.`,
 };
 
+/** The library counts the records before the one that is wrong. */
+const rowOf = (error: CsvError): number => Number(error.records ?? 0) + 1;
+
 /**
  * In the order of the file. Behind a quote that is out of place nobody knows where a row begins: the file is not read
  * on, or rows would be lost and the ones after it counted wrong.
@@ -21,26 +24,21 @@ export async function* recordsOf(
   delimiter: string,
 ): AsyncIterable<readonly (readonly string[])[]> {
   let records: string[][] = [];
-  let count = 0;
   let failed: unknown = null;
-  const parser = parse({
-    ...{ delimiter, relax_column_count: true, max_record_size: mostCharactersOfRecord },
-    on_record: (record: string[]) => {
-      records.push(record);
-      // Kept here, and not once more by the stream.
-      return null;
-    },
+  const parser = parse({ delimiter, relax_column_count: true, max_record_size: mostCharactersOfRecord });
+  parser.on('data', (record: string[]) => {
+    records.push(record);
   });
   parser.on('error', (error) => {
     failed = error;
   });
-  parser.resume();
   const taken = (): readonly string[][] => {
     const found = records;
-    count += found.length;
     records = [];
     if (failed instanceof CsvError)
-      throw new CannotRead(`Row ${count + 1}: ${inWords[failed.code] ?? 'it cannot be parted into cells.'}`);
+      throw new CannotRead(
+        `Row ${rowOf(failed)}: ${inWords[failed.code] ?? 'it cannot be parted into cells.'}`,
+      );
     if (failed) throw failed;
     return found;
   };
@@ -48,6 +46,10 @@ export async function* recordsOf(
     await new Promise<void>((done) => parser.write(piece, () => done()));
     yield taken();
   }
-  await new Promise<void>((done) => parser.end(() => done()));
+  await new Promise<void>((done) => {
+    parser.once('end', done);
+    parser.once('error', () => done());
+    parser.end();
+  });
   yield taken();
 }
