@@ -24,6 +24,7 @@ import { catchUp, isDemoFile } from '#server/demo-file.ts';
 import { openRuntime, type Runtime } from '#server/runtime.ts';
 import { readEnvironment } from '../environment.mjs';
 import { CannotGoOn, say } from '../say.mjs';
+import { holdFile } from '../server/one-server.mjs';
 import { newPerson, type Run, runIn, type Undo, usage } from './import-asked.ts';
 import { reportLines } from './import-report.ts';
 
@@ -80,7 +81,23 @@ const prepare = async ({ access, person: patient }: Whom, { from, asked }: Run):
   return prepared;
 };
 
-const takeFor = ({ access, person, add }: Whom, prepared: Prepared, asked: Run): Promise<string> =>
+/** One write holds everybody else's; beside a working server only what takes it less than a second. */
+const mostBesideServer = 5000;
+
+const serving = (file: string, holder: string): string =>
+  `A server${holder} is running on ${file}. Stop it first: a file this long would hold what it saves. Nothing was taken.`;
+
+const takeFor = async (whom: Whom, prepared: Prepared, asked: Run): Promise<string> => {
+  const { file } = whom.access.store;
+  const lock = prepared.report.taken > mostBesideServer ? holdFile(file, serving) : null;
+  try {
+    return await take(whom, prepared, asked);
+  } finally {
+    lock?.release();
+  }
+};
+
+const take = ({ access, person, add }: Whom, prepared: Prepared, asked: Run): Promise<string> =>
   access.store.write(async () => {
     const id = add ? await addPatient(access, add) : person.id;
     if (add) console.log(`added as ${id}`);
