@@ -29,19 +29,21 @@ const Scopes = ({ typed, errorOf, onType }: FieldsProps) => {
   const id = useId();
   const error = errorOf(scopeField(tokenScopes[0]));
   return (
-    <fieldset className="stack-close" aria-describedby={error ? id : undefined}>
-      <legend>{say('make.scopes')}</legend>
+    <fieldset className="field" aria-describedby={error ? id : undefined}>
+      <legend className="field-legend">{say('make.scopes')}</legend>
       {error ? <ErrorMessage id={id}>{error}</ErrorMessage> : null}
-      {tokenScopes.map((scope) => (
-        <CheckField
-          key={scope}
-          name={scopeField(scope)}
-          value="yes"
-          label={say(`scope.${scope}`)}
-          isChecked={typed[scopeField(scope)] === 'yes'}
-          onSwitch={(isChecked) => onType({ [scopeField(scope)]: isChecked ? 'yes' : '' })}
-        />
-      ))}
+      <div className="choices">
+        {tokenScopes.map((scope) => (
+          <CheckField
+            key={scope}
+            name={scopeField(scope)}
+            value="yes"
+            label={say(`scope.${scope}`)}
+            isChecked={typed[scopeField(scope)] === 'yes'}
+            onSwitch={(isChecked) => onType({ [scopeField(scope)]: isChecked ? 'yes' : '' })}
+          />
+        ))}
+      </div>
     </fieldset>
   );
 };
