@@ -5,13 +5,11 @@
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { and, eq } from 'drizzle-orm';
 import type { AuditKeys } from '#data/audit/seal.ts';
 import type { Store } from '#data/database/store.ts';
-import type { Certificate } from '#data/decision/certificate/certificate.ts';
+import { type Certificate, sealInChain } from '#data/decision/certificate/certificate.ts';
 import { type CertificateVerdict, verifyCertificate } from '#data/decision/certificate/verify-certificate.ts';
 import { openStore } from '#data/open-store.ts';
-import { audit } from '#data/schema/schema.ts';
 import { auditKeysFor } from '#server/keys.ts';
 import { readCertificate } from './certificates/read-certificate.ts';
 import { readEnvironment } from './environment.mjs';
@@ -45,13 +43,12 @@ const certificateIn = (file: string): Certificate => {
 
 /** Whether the chain of this file goes by the same row; rows of many years ago may have been moved away. */
 const placeInChain = async (store: Store, { audit: row }: Certificate): Promise<readonly string[]> => {
-  const [found] = await store.read
-    .select({ seal: audit.seal })
-    .from(audit)
-    .where(and(eq(audit.clinicId, row.clinicId), eq(audit.sequence, row.sequence)));
-  if (!found) console.log(`chain: row ${row.sequence} is not in this file; it may have been archived`);
-  else if (found.seal === row.seal) console.log(`chain: row ${row.sequence} of this file is the same`);
-  return found && found.seal !== row.seal ? [`row ${row.sequence} of the chain of this file is another`] : [];
+  const seal = await sealInChain(store, row);
+  if (seal === null) console.log(`chain: row ${row.sequence} is not in this file; it may have been archived`);
+  else if (seal === row.seal) console.log(`chain: row ${row.sequence} of this file is the same`);
+  return seal === null || seal === row.seal
+    ? []
+    : [`row ${row.sequence} of the chain of this file is another`];
 };
 
 const tableInWords = ({ table }: CertificateVerdict): string =>

@@ -94,6 +94,7 @@ const openFiles: ReadonlyMap<string, readonly Layer[]> = new Map([
   // What clinicians are shown of the trial, and their own rule tried on it; the rest of it stays with the commands.
   ['src/simulation/kept/kept-trial.ts', ['api']],
   ['src/simulation/kept/kept-row.ts', ['api']],
+  ['src/simulation/kept/kept-proof.ts', ['api']],
   // The clinical clock of a demo starts at its today; the file imports nothing.
   ['demo-clinic/clinic.ts', ['server']],
 ]);

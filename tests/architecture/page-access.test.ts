@@ -77,6 +77,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/warning-signs': 'record',
   '(clinician)/patients/new': 'clinician',
   '(clinician)/rules': 'clinician',
+  '(clinician)/rules/[id]': 'clinician',
   '(clinician)/rules/followed': 'clinician',
   '(clinician)/rules/what-if': 'clinician',
   '(clinician)/templates': 'clinician',

@@ -39,6 +39,7 @@ const clinicianScreens = [
   '/rules',
   '/rules/followed',
   '/administration/figures',
+  '/rules/P5',
   '/rules/what-if',
   '/patients/flare-then-hold/review/known-then?at=2026-01-20',
   '/patients/flare-then-hold/review/what-if?joint=right-knee&limit=7&weeks=52',

@@ -2,6 +2,7 @@
 
 import { fewestPeople, ruleBoard } from '#core/decision/followed/rule-board.ts';
 import { sentencesOf } from '#core/decision/patient-sentence.ts';
+import { notProvenOf, restsOnWhat } from '#core/decision/rules/how-proven.ts';
 import { type RuleId, rulesOf } from '#core/decision/rules/table.ts';
 import {
   type EngineSettingId,
@@ -15,7 +16,11 @@ import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { boardDays, followedDecisions } from '#data/decision/followed-decisions.ts';
 import { overrideCounts } from '#data/decision/overrides.ts';
 import { ruleText } from '#messages/decisions.ts';
+import { proofRun, ruleProofs } from '#simulation/kept/kept-proof.ts';
 import { clinicianProcedure, router } from '../trpc.ts';
+
+/** Of the rule in its newest form, as the last run of its tests left it. */
+const proofOf = (rule: string) => ruleProofs.find((row) => row.rule === rule)!;
 
 export const rulesRouter = router({
   list: clinicianProcedure.query(async ({ ctx }) => {
@@ -25,6 +30,7 @@ export const rulesRouter = router({
     const values = engineSettingValues(own);
     return {
       version: String(engineVersionOf(values)),
+      proofRun,
       isVersion3: Object.entries(version3).every(([id, value]) => values[id as EngineSettingId] === value),
       rules: rulesOf(engineVersionOf(values)).map((rule) => ({
         id: rule.id,
@@ -33,6 +39,9 @@ export const rulesRouter = router({
         threshold: rule.threshold(values),
         patientReads: sentencesOf(rule.id as RuleId).map((one) => ruleText(one).en),
         restsOn: rule.restsOn,
+        restsOnWhat: restsOnWhat(rule),
+        notProven: notProvenOf(rule),
+        proof: proofOf(rule.id),
         citations: rule.citations,
         settings: rule.settings.flatMap((id) => {
           const choice = engineSettings.find((one) => one.id === id);

@@ -8,6 +8,7 @@ import { byTable, type TableVerdict } from '#core/decision/independent/by-table.
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Access } from '../../access.ts';
 import type { AuditRow } from '../../audit/seal.ts';
+import type { Store } from '../../database/store.ts';
 import { audit, decision, decisionSettings } from '../../schema/schema.ts';
 import { ofItsSettings } from '../settings-stored.ts';
 
@@ -82,6 +83,18 @@ export const certificateOf = async (access: Access, patientId: string, id: strin
     audit: sealed,
   };
   return { ok: true, certificate: { ...body, sha256: sha256Of(body) } };
+};
+
+/** Seal of the row at the same place of the chain; null where the file has none there. */
+export const sealInChain = async (
+  store: Store,
+  { clinicId, sequence }: Pick<AuditRow, 'clinicId' | 'sequence'>,
+): Promise<string | null> => {
+  const [found] = await store.read
+    .select({ seal: audit.seal })
+    .from(audit)
+    .where(and(eq(audit.clinicId, clinicId), eq(audit.sequence, sequence)));
+  return found?.seal ?? null;
 };
 
 /** As it is handed on. */

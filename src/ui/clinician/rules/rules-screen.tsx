@@ -1,4 +1,5 @@
 /** Every rule of the engine: in plain words, when it speaks and what it leaves, then who says so. */
+import { say as sayProof } from '#messages/en/staff/review/proof.ts';
 import { say } from '#messages/en/staff/rules.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -8,9 +9,10 @@ import { SearchedList } from '../search/searched-list.tsx';
 import { CitationNote } from '../support-note.tsx';
 import { InventedPeopleView } from './invented/invented-people.tsx';
 
-type Rule = RulesTable['rules'][number];
+/** What is behind it stands on its own page. */
+type Rule = Omit<RulesTable['rules'][number], 'restsOnWhat' | 'notProven' | 'proof'>;
 
-const Setting = ({ setting }: { readonly setting: Rule['settings'][number] }) => (
+export const Setting = ({ setting }: { readonly setting: Rule['settings'][number] }) => (
   <li>
     {setting.title}:{' '}
     <strong>
@@ -26,7 +28,7 @@ const Setting = ({ setting }: { readonly setting: Rule['settings'][number] }) =>
 const overruledInWords = (count: number): string =>
   count === 0 ? say('overridden-never') : count === 1 ? say('overridden-once') : say('overridden', { count });
 
-const whenInWords = (rule: Rule): string =>
+export const whenInWords = (rule: Rule): string =>
   say('when', { threshold: rule.threshold, effect: effectInWords(rule.effect) });
 
 const Evidence = ({ rule }: { readonly rule: Rule }) =>
@@ -62,7 +64,8 @@ const RuleView = ({ rule }: { readonly rule: Rule }) => (
     ) : null}
     <Evidence rule={rule} />
     <p className="soft small">
-      {say('id', { id: rule.id })} {overruledInWords(rule.overruled)}
+      {say('id', { id: rule.id })} {overruledInWords(rule.overruled)}{' '}
+      <a href={`/rules/${rule.id}`}>{sayProof('link')}</a>
     </p>
   </article>
 );
