@@ -3,6 +3,7 @@ import type { UsualValuesByJoint } from '#core/decision/baseline/stood-all-along
 import { engineDefaults, engineSettings } from '#core/decision/settings.ts';
 import { usualValueFields } from '#core/decision/what-if/what-if-fields.ts';
 import { joints as allJoints, type Joint } from '#core/exercises/joints.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
 import { checkSettings, type SettingValues } from '#core/sources/clinic-setting.ts';
 import { inputSchema } from './from-descriptor.ts';
 import { refusalsFromIssues } from './refusals.ts';
@@ -17,9 +18,16 @@ type MovedOrRefused = MovedValues | { readonly refusals: readonly string[] };
 const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** As the page names it; the id where it is none of ours. */
+const titleOf = (id: string): string => engineSettings.find((one) => one.id === id)?.title ?? id;
+
+/** A refusal names a field as it is sent; whoever typed it knows it by its words. */
+const named = (reason: string): string =>
+  usualValueFields.reduce((said, { name, about }) => said.replaceAll(name, `"${about}"`), reason);
+
 const refusedSettings = (values: Readonly<Record<string, unknown>>): readonly string[] => {
   const wrong = Object.entries(values).filter(([, value]) => typeof value !== 'number');
-  if (wrong.length > 0) return wrong.map(([id]) => `"${id}" is a number.`);
+  if (wrong.length > 0) return wrong.map(([id]) => `"${titleOf(id)}" is a number.`);
   return checkSettings(engineSettings, { ...engineDefaults, ...(values as SettingValues) }).map(
     ({ code, field, reason }) =>
       code === 'unknown-field'
@@ -37,7 +45,7 @@ const refusedJoints = (values: unknown): readonly string[] => {
     return parsed.success
       ? []
       : refusalsFromIssues(parsed.error.issues, usualValueFields, own).map(
-          ({ reason }) => `${joint}: ${reason}`,
+          ({ reason }) => `${jointInWords(joint as Joint)}: ${named(reason)}`,
         );
   });
 };

@@ -32,6 +32,7 @@ const ofPerson = async (
       patientId,
       decision,
       reasons,
+      answered: answer !== undefined,
       instead: answer?.kind === 'override' ? answer.decision : null,
       followed: whatFollowed(record, joint, day, facts.painCeiling, access.day),
     };

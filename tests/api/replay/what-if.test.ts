@@ -82,7 +82,12 @@ describe('what if', () => {
     [{ 'severe-pain': 70 }, /at most 9/],
     [{ 'no-such': 7 }, /not a setting of the decision rules/],
     [{}, /Name a setting/],
-    [{ joints: { 'right-knee': { acceptablePainLimit: 4 } } }, /right-knee: /],
+    [{ 'severe-pain': 'x' }, /"Pain that eases the dose back and calls the clinic" is a number/],
+    [
+      { joints: { 'right-knee': { acceptablePainLimit: 4 } } },
+      /right knee: "Acceptable pain limit" is at least 5/,
+    ],
+    [{ joints: { 'right-knee': { usualPain: 1.5 } } }, /right knee: "Usual pain" is a whole number/],
   ])('%j is refused with how to put it right', async (moved, words) => {
     await expect(replay().ofPatient({ patientId: setting.patientId, moved })).rejects.toThrow(words);
     await expect(replay().everybody({ moved, job: 'one' })).rejects.toThrow(words);

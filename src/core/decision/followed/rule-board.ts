@@ -12,6 +12,8 @@ export interface FollowedDecision {
   readonly patientId: string;
   readonly decision: DecisionWord;
   readonly reasons: readonly Pick<Reason, 'rule' | 'effect'>[];
+  /** A clinician accepted or overruled it. */
+  readonly answered: boolean;
   /** Null where it was not overruled, or is no more. */
   readonly instead: DecisionWord | null;
   /** Null while it is too early to say. */
@@ -27,6 +29,8 @@ interface RuleFigures {
   readonly fired: number;
   /** Its cap is the decision that was made; where others cap alike, each of them decided. */
   readonly decided: number;
+  /** By a clinician: what was overruled is of these, and one nobody answered was not agreed to. */
+  readonly answered: number;
   readonly overruled: { readonly bolder: number; readonly moreCautious: number; readonly same: number };
   /** Of the decisions it fired in that are old enough. */
   readonly followed: Readonly<Record<Following, Share>>;
@@ -59,6 +63,7 @@ const figuresOf = (rule: string, fired: readonly FollowedDecision[]): RuleFigure
   return {
     fired: fired.length,
     decided: fired.filter((one) => decidedBy(rule, one)).length,
+    answered: fired.filter(({ answered }) => answered).length,
     overruled: overruledIn(fired),
     followed: Object.fromEntries(shares) as Record<Following, Share>,
     tooEarly: fired.length - told.length,

@@ -13,10 +13,12 @@ const made = (
   rules: Rules,
   followed: Following | null,
   instead: DecisionWord | null = null,
+  answered = false,
 ): FollowedDecision => ({
   patientId,
   decision,
   reasons: Object.entries(rules).map(([rule, word]) => ({ rule, effect: { decision: word } })),
+  answered: instead !== null || answered,
   instead,
   followed,
 });
@@ -29,7 +31,7 @@ const history = [
   made('d', 'hold', { P4: 'hold' }, 'no-answer', 'hold'),
   made('e', 'ease-back', both, null),
   made('f', 'ease-back', both, 'nothing', 'progress'),
-  made('a', 'pause', { R1: 'pause', P2: 'ease-back' }, 'nothing'),
+  made('a', 'pause', { R1: 'pause', P2: 'ease-back' }, 'nothing', null, true),
 ];
 const rowOf = (rule: string, all = history) => ruleBoard([rule], all)[0]!.figures;
 
@@ -38,6 +40,8 @@ describe('a rule in one clinic', () => {
     expect(rowOf('P2')).toMatchObject({
       fired: 6,
       decided: 5,
+      // Three overruled, one accepted; two nobody answered.
+      answered: 4,
       overruled: { bolder: 2, moreCautious: 1, same: 0 },
       tooEarly: 1,
       followed: {

@@ -8,6 +8,7 @@ const made = (patientId: string, rule: string) => ({
   patientId,
   decision: 'hold' as const,
   reasons: [{ rule, effect: { decision: 'hold' as const } }],
+  answered: patientId === 'a',
   instead: null,
   followed: 'nothing' as const,
 });
@@ -23,6 +24,7 @@ it('shows counts with their intervals, leaves small groups out and names what ne
   }));
   const html = renderToStaticMarkup(<RulesFollowedView answer={{ rows, weeks: 26, people: 5 }} />);
   expect(html).toContain('5 (57–100 %)');
+  expect(html).toContain('0 of 1 answered');
   expect(html).toContain('0 (0–43 %)');
   expect(html).toContain('since fewer than 5 people are behind each: P2 title of P2.');
   expect(html).not.toMatch(/<th[^>]*>P2/);

@@ -4,7 +4,7 @@ import { sayIn } from '../../../say.ts';
 export const words = {
   title: 'What followed each rule',
   back: 'Back to the rules',
-  lead: 'Decisions of the last {weeks} weeks in this clinic: in how many each rule fired, in how many it decided, how often a clinician overruled the decision, and what the patient told of the joint in the 7 days after.',
+  lead: 'Decisions of the last {weeks} weeks in this clinic: in how many each rule fired, in how many it decided, how often a clinician answered and overruled the decision, and what the patient told of the joint in the 7 days after.',
   counts:
     'Of each decision the first of these counts: a flare began; pain over the acceptable pain limit; neither; no answer.',
   followed:
@@ -22,7 +22,8 @@ export const words = {
   nothing: 'Neither',
   'no-answer': 'No answer',
   'too-early': 'Too early to say',
-  'overruled.none': '0',
+  'overruled.unanswered': 'none was answered',
+  'overruled.of': '{count} of {answered} answered',
   'overruled.ways': '{bolder} bolder, {cautious} more cautious, {same} the same',
   share: '{count} ({low}–{high} %)',
   never: 'Never fired: {rules}.',

@@ -15,10 +15,14 @@ const shareInWords = ({ count, interval }: Figures['followed']['flare']): string
     ? say('share', { count, low: percent(interval.low), high: percent(interval.high) })
     : String(count);
 
-const overruledInWords = ({ bolder, moreCautious, same }: Figures['overruled']): string =>
-  bolder + moreCautious + same === 0
-    ? say('overruled.none')
-    : say('overruled.ways', { bolder, cautious: moreCautious, same });
+/** Of those that were answered: one nobody answered was neither overruled nor agreed to. */
+const overruledInWords = ({ answered, overruled }: Figures): string => {
+  const { bolder, moreCautious, same } = overruled;
+  const count = bolder + moreCautious + same;
+  if (answered === 0) return say('overruled.unanswered');
+  const of = say('overruled.of', { count, answered });
+  return count === 0 ? of : `${of}: ${say('overruled.ways', { bolder, cautious: moreCautious, same })}`;
+};
 
 const columns = [
   { key: 'rule', title: say('rule') },
@@ -40,7 +44,7 @@ const cellsOf = ({ rule, title, figures }: Shown): readonly string[] => [
   `${rule} ${title}`,
   String(figures.fired),
   String(figures.decided),
-  overruledInWords(figures.overruled),
+  overruledInWords(figures),
   ...followings.map((key) => shareInWords(figures.followed[key])),
   String(figures.tooEarly),
 ];
