@@ -167,10 +167,13 @@ describe('npm run replay', () => {
   it.each([
     ['{"severe-pain": 70}', /at most 9/],
     ['{"no-such": 1}', /"no-such" is not a setting of the decision rules/],
-    ['{"severe-pain": "8"}', /"severe-pain" is a number/],
+    ['{"severe-pain": "8"}', /"Pain that eases the dose back and calls the clinic" is a number/],
     ['{}', /Name a setting/],
     ['{"joints": {"right-toe": {}}}', /"right-toe" is not a joint/],
-    ['{"joints": {"right-knee": {"acceptablePainLimit": 9}}}', /right-knee: /],
+    [
+      '{"joints": {"right-knee": {"acceptablePainLimit": 9}}}',
+      /right knee: "Acceptable pain limit" is at most 7/,
+    ],
   ])('settings such as %s are refused with the reason', async (text, words) => {
     const settings = file('wrong.json', text);
     const { code, problem } = await runHere(run, ['--patient', patientId, '--settings', settings], env);

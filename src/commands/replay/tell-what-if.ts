@@ -39,7 +39,7 @@ const sumOf = (found: WhatIf & { readonly since: string }): readonly string[] =>
   `${found.looked} days of joints looked at since ${found.since}`,
   `more cautious: ${daysIn(found.moreCautious)} (would have been: ${wordsOf(found.moreCautious)})`,
   `bolder: ${daysIn(found.bolder)} (would have been: ${wordsOf(found.bolder)})`,
-  `the same decision with another step, advice or contact: ${found.other}`,
+  `bolder in one answer and more cautious in another: ${found.other}`,
   warning,
 ];
 

@@ -40,9 +40,11 @@ describe('what if', () => {
   it('of the clinic names whose days they are, and a stranger’s clinic has none of them', async () => {
     const moved = { 'severe-pain': 7 };
     const found = await replay().everybody({ moved, job: 'one' });
-    expect(found).toMatchObject({ differing: 2, moreCautious: 1, other: 1, patients: 1 });
+    expect(found).toMatchObject({ differing: 2, moreCautious: 2, other: 0, patients: 1 });
     // After a 7 that counts as severe, the 8 on the next day is the second one running.
     expect(found.lines.map(({ name, day, after, rules }) => [name, day, after, rules])).toEqual([
+      // The same decision, and the clinic called.
+      ['Test Person', at(2).day, 'ease-back', ['P1']],
       ['Test Person', at(3).day, 'pause', ['P1x']],
     ]);
     const stranger = asClinician(setting.stranger).clinician.replay;
@@ -60,12 +62,12 @@ describe('what if', () => {
     await setTeamMember(at(4), setting.patientId, colleague, true);
     await restricted(4, 1);
     const found = await replay().everybody({ moved, job: 'closed' });
-    expect(found).toMatchObject({ moreCautious: 1, lines: [], closed: 1 });
+    expect(found).toMatchObject({ moreCautious: 2, lines: [], closed: 1 });
     expect(JSON.stringify(found)).not.toMatch(new RegExp(`Person|${setting.patientId}`));
     const within = asClinician({ ...at(6), actorId: colleague }).clinician.replay;
     expect(await within.everybody({ moved, job: 'within' })).toMatchObject({
       closed: 0,
-      lines: [{ name: 'Test Person' }],
+      lines: [{ name: 'Test Person' }, { name: 'Test Person' }],
     });
     await restricted(5, 0);
   });

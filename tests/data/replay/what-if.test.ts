@@ -66,7 +66,7 @@ describe('what a moved number would have said', () => {
     expect(found.days.filter(({ rules }) => rules.includes('P1')).map(({ day }) => day)).toEqual(
       daysWith((pain) => pain === 7),
     );
-    expect(new Set(found.days.map(({ way }) => way))).toEqual(new Set(['other']));
+    expect(new Set(found.days.map(({ way }) => way))).toEqual(new Set(['more-cautious']));
   });
 
   it('the values in force move nothing', async () => {

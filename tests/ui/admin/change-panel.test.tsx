@@ -62,7 +62,7 @@ describe('a setting being changed', () => {
     expect(html).toContain('Save 7');
     expect(html).toContain('393 days of joints since');
     expect(html).toContain(
-      '7 days would have differed, of 2 patients: 4 more cautious, 1 bolder, 2 the same decision with another step',
+      '7 days would have differed, of 2 patients: 4 more cautious, 1 bolder, 2 bolder in one answer and more cautious in another',
     );
   });
 

@@ -6,7 +6,7 @@
 import type { Joint } from '../../exercises/joints.ts';
 import { addDays, type Day, daysBetween } from '../../time/day.ts';
 import { type Answers, type DecisionWord, decisions } from '../answers.ts';
-import type { FourAnswers } from '../bolder.ts';
+import { bolderAnswers, type FourAnswers } from '../bolder.ts';
 import { decisionRank } from '../decide.ts';
 import { isSame, rulesThatDiffer } from '../replay.ts';
 
@@ -26,7 +26,10 @@ export interface OtherDay {
   readonly after: FourAnswers;
   /** Those that fire on one side alone. */
   readonly rules: readonly string[];
-  /** By the word of the decision alone; "other" = another step, advice for the day or urgency of contact. */
+  /**
+   * By the word of the decision; where it is the same, by step, advice for the day and contact. "other" = one of these
+   * bolder and another more cautious.
+   */
   readonly way: 'bolder' | 'more-cautious' | 'other';
 }
 
@@ -51,7 +54,10 @@ export interface WhatIf {
 
 const wayOf = ({ before, after }: TwiceDecided): OtherDay['way'] => {
   const step = decisionRank[after.decision] - decisionRank[before.decision];
-  return step > 0 ? 'bolder' : step < 0 ? 'more-cautious' : 'other';
+  if (step !== 0) return step > 0 ? 'bolder' : 'more-cautious';
+  const isBolder = bolderAnswers(before, after).length > 0;
+  const isMoreCautious = bolderAnswers(after, before).length > 0;
+  return isBolder === isMoreCautious ? 'other' : isBolder ? 'bolder' : 'more-cautious';
 };
 
 const fourOf = ({ decision, largestStep, today, contact }: FourAnswers): FourAnswers => ({

@@ -70,7 +70,7 @@ const Lines = ({ lines }: WhatIfShown) => {
             jointInWords(line.joint as never),
             dayInWords(line.day),
             say(line.before),
-            say(line.after),
+            line.after === line.before ? say('same-word', { word: say(line.after) }) : say(line.after),
             line.rules.length > 0 ? line.rules.join(', ') : say('same-rules'),
           ],
         }))}

@@ -39,8 +39,20 @@ describe('what other settings would have said', () => {
     expect([found.looked, found.days.length, daysIn(found.moreCautious)]).toEqual([1, 1, 1]);
   });
 
-  it('the same decision with another contact is neither bolder nor more cautious', () => {
-    const found = whatIf([look('2026-03-02', { painDuring: 8 }, { painDuring: 7 })]);
+  it('the same decision with another contact is bolder or more cautious by that', () => {
+    const calls = look('2026-03-02', { painDuring: 8 }, { painDuring: 7 });
+    expect([calls.before.decision, calls.after.decision]).toEqual(['ease-back', 'ease-back']);
+    expect([calls.before.contact, calls.after.contact]).not.toEqual(['none', 'none']);
+    const bolder = whatIf([calls]);
+    expect([bolder.other, bolder.bolder['ease-back'], daysIn(bolder.moreCautious)]).toEqual([0, 1, 0]);
+    const back = whatIf([{ ...calls, before: calls.after, after: calls.before }]);
+    expect([back.other, daysIn(back.bolder), back.moreCautious['ease-back']]).toEqual([0, 0, 1]);
+  });
+
+  it('the same decision with one answer bolder and another more cautious is neither', () => {
+    const base = decide(facts({ painDuring: 8 }));
+    const mixed = { ...base, today: 'none', contact: 'none' } as const;
+    const found = whatIf([{ joint: 'right-knee', day: '2026-03-02', before: base, after: mixed }]);
     expect([found.other, daysIn(found.bolder), daysIn(found.moreCautious)]).toEqual([1, 0, 0]);
   });
 

@@ -54,7 +54,7 @@ describe('what if, of one person', () => {
   it('shows bolder and more cautious apart, and each day with its rules', () => {
     const html = page({ found });
     expect(html).toContain(
-      '3 days would have differed, of one patient: 1 more cautious, 1 bolder, 1 the same decision',
+      '3 days would have differed, of one patient: 1 more cautious, 1 bolder, 1 bolder in one answer and more cautious in another',
     );
     expect(html).toContain('Eased back');
     expect(html).toContain('P2');

@@ -31,9 +31,9 @@ export const words = {
   'none-differ': 'On no day would the answer have been another one. Doses were not worked out again.',
   differ: {
     by: 'patients',
-    one: '{differing} days would have differed, of one patient: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
+    one: '{differing} days would have differed, of one patient: {cautious} more cautious, {bolder} bolder, {other} bolder in one answer and more cautious in another.',
     other:
-      '{differing} days would have differed, of {patients} patients: {cautious} more cautious, {bolder} bolder, {other} the same decision with another step, advice or contact.',
+      '{differing} days would have differed, of {patients} patients: {cautious} more cautious, {bolder} bolder, {other} bolder in one answer and more cautious in another.',
   },
   way: 'Which way',
   'way.more-cautious': 'More cautious',
@@ -54,6 +54,7 @@ export const words = {
   was: 'Was',
   'would-be': 'Would have been',
   rules: 'Rules that differ',
+  'same-word': '{word}, with another step, advice or contact',
   'same-rules': 'none; the same rules ask for something else',
   'on-day': 'With the values tried: {after} instead of {before}. Rules that differ: {rules}.',
   'weeks.key': {
