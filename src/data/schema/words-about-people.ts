@@ -32,7 +32,7 @@ export const wordsAboutPeople: Readonly<Record<string, WordsOfTable>> = {
   goal_step: { words: ['goal', 'note'] },
   home_answers: { json: { answers: ['answer'] } },
   home_check: reason,
-  import_batch: { words: ['source'] },
+  import_batch: { words: ['source', 'file_digest'] },
   import_undo: reason,
   imported_row: { json: { value: ['exercise', 'text', 'place'] } },
   incident: { words: ['happened', 'done_at_once', 'would_prevent', 'told'] },

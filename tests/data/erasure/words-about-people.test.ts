@@ -35,7 +35,6 @@ const keptTexts: Readonly<Record<string, string>> = {
   item_key: 'an id',
   assignee: 'an id',
   digest: 'a digest with a key',
-  file_digest: 'a digest of a file',
 };
 
 /** JSON beside a patient that stays: words of lists, ids, figures. */
