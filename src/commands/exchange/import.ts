@@ -87,7 +87,12 @@ const mostBesideServer = 5000;
 const serving = (file: string, holder: string): string =>
   `A server${holder} is running on ${file}. Stop it first: a file this long would hold what it saves. Nothing was taken.`;
 
-const takeFor = async (whom: Whom, prepared: Prepared, asked: Run): Promise<string> => {
+interface Taken {
+  readonly patientId: string;
+  readonly importId: string;
+}
+
+const takeFor = async (whom: Whom, prepared: Prepared, asked: Run): Promise<Taken> => {
   const { file } = whom.access.store;
   const lock = prepared.report.taken > mostBesideServer ? holdFile(file, serving) : null;
   try {
@@ -97,11 +102,10 @@ const takeFor = async (whom: Whom, prepared: Prepared, asked: Run): Promise<stri
   }
 };
 
-const take = ({ access, person, add }: Whom, prepared: Prepared, asked: Run): Promise<string> =>
+const take = ({ access, person, add }: Whom, prepared: Prepared, asked: Run): Promise<Taken> =>
   access.store.write(async () => {
-    const id = add ? await addPatient(access, add) : person.id;
-    if (add) console.log(`added as ${id}`);
-    return takePrepared(access, id, prepared, asked);
+    const patientId = add ? await addPatient(access, add) : person.id;
+    return { patientId, importId: await takePrepared(access, patientId, prepared, asked) };
   });
 
 const runImport = async (at: Runtime, asked: Run): Promise<number> => {
@@ -115,8 +119,9 @@ const runImport = async (at: Runtime, asked: Run): Promise<number> => {
     console.log('Nothing was taken.');
     return why.length > 0 ? 1 : 0;
   }
-  const id = await takeFor(whom, prepared, asked);
-  console.log(`taken as import ${id}`);
+  const { patientId, importId } = await takeFor(whom, prepared, asked);
+  if (whom.add) console.log(`added as ${patientId}`);
+  console.log(`taken as import ${importId}`);
   return 0;
 };
 

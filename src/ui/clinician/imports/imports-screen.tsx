@@ -50,7 +50,7 @@ const Rows = ({ rows }: Pick<ImportsScreenProps, 'rows'>) =>
         hidesCaption
         columns={[
           { key: 'day', title: say('day') },
-          { key: 'kind', title: say('kind') },
+          { key: 'kind', title: say('entry-kind') },
           { key: 'entry', title: say('entry') },
         ]}
         rows={rows.map(({ id, day, kind, value }) => ({

@@ -76,6 +76,7 @@ export const words = {
   'rows-shown': 'The newest {count} are shown. All of them are in the exports.',
   day: 'Day',
   'no-day': 'no day given',
+  'entry-kind': 'Kind',
   entry: 'Imported entry',
   'said.sets': '{n} sets',
   'said.repetitions': '{n} repetitions',
