@@ -15,6 +15,7 @@ import { refusalText } from '#messages/refusals.ts';
 import type { Text } from '#messages/text.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
+import { nothing } from '../outputs.ts';
 import type { Person } from '../person.ts';
 import { personProcedure, router, withFreshSignIn } from '../trpc.ts';
 import { provePassphrase } from './prove-passphrase.ts';
@@ -92,30 +93,38 @@ export const accountRouter = router({
 
   endSession: personProcedure
     .input(z.object({ sessionId: z.string().min(1).max(64) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const ended = await endSignInSessions(ctx.access, input.sessionId);
       if (ended === 0) throw new Problem('conflict', refusalText('sign-in-ended'));
     }),
 
   /** Also the one that asks. */
-  endEverywhere: personProcedure.mutation(({ ctx }) => endSignInSessions(ctx.access, null)),
+  endEverywhere: personProcedure
+    .output(z.number())
+    .mutation(({ ctx }) => endSignInSessions(ctx.access, null)),
 
   passkeys: personProcedure.query(({ ctx }) => passkeysOf(ctx.access)),
 
   removePasskey: freshPerson
     .input(z.object({ passkeyId: z.string().min(1).max(1400) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const isGone = await removePasskey(ctx.access, input.passkeyId);
       if (!isGone) throw new Problem('conflict', 'It has already been removed.');
     }),
 
-  prove: personProcedure.input(z.object({ passphrase: typedPassphrase })).mutation(async ({ ctx, input }) => {
-    await requireRight(ctx.access, ctx.person.sessionId, input.passphrase, 'input.passphrase');
-    await noteProof(ctx.access, ctx.person.sessionId);
-  }),
+  prove: personProcedure
+    .input(z.object({ passphrase: typedPassphrase }))
+    .output(nothing)
+    .mutation(async ({ ctx, input }) => {
+      await requireRight(ctx.access, ctx.person.sessionId, input.passphrase, 'input.passphrase');
+      await noteProof(ctx.access, ctx.person.sessionId);
+    }),
 
   changePassphrase: personProcedure
     .input(z.object({ current: typedPassphrase, next: z.string().max(passphraseLength.max) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       await requireRight(ctx.access, ctx.person.sessionId, input.current, 'input.current');
       const text = passphraseRefused(input, await ownWords(ctx.access, ctx.person));

@@ -9,6 +9,7 @@ import {
 import { writeWording } from '#data/episode/consents.ts';
 import { wordingsForStaff } from '../consent-wordings.ts';
 import { Problem } from '../errors.ts';
+import { nothing } from '../outputs.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
 export const adminCareRouter = router({
@@ -16,6 +17,7 @@ export const adminCareRouter = router({
 
   writeWording: freshAdministrator
     .input(z.object({ kind: z.enum(consentKinds), text: z.string().trim().min(20).max(4000) }))
+    .output(z.number())
     .mutation(({ ctx, input }) => writeWording(ctx.access, input.kind, input.text)),
 
   coveringClinician: administratorProcedure.query(async ({ ctx }) => ({
@@ -25,6 +27,7 @@ export const adminCareRouter = router({
 
   nameCoveringClinician: freshAdministrator
     .input(z.object({ userId: z.string().max(64).nullable() }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const named = await nameCoveringClinician(ctx.access, input.userId);
       if (!named) throw new Problem('not-found', 'There is no such clinician in your clinic.');

@@ -17,6 +17,7 @@ import {
 import { clinicOf } from '#data/patients/people.ts';
 import { hoursText } from '#messages/hours.ts';
 import { Problem, refusedWith } from '../errors.ts';
+import { nothing } from '../outputs.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
 const telephone = /^\+?[\d ()/-]*\d[\d ()/-]*$/;
@@ -96,6 +97,7 @@ export const clinicDetailsRouter = router({
 
   enter: freshAdministrator
     .input(z.object({ detail: z.enum(texts), value: z.string().trim().max(200), seen }))
+    .output(nothing)
     .mutation(async ({ ctx, input: { detail, value, seen: before } }) => {
       const read = checks[detail].safeParse(value);
       if (!read.success) {
@@ -112,6 +114,7 @@ export const clinicDetailsRouter = router({
         seen,
       }),
     )
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const read = monitoringHoursFromDays(input.hours);
       if (!read.ok) throw refusedWith(read.refused.map((one) => ({ ...one, field: `input.${one.field}` })));

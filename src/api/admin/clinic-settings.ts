@@ -95,6 +95,7 @@ export const clinicSettingsRouter = router({
         lookedAt: z.string().max(64).optional(),
       }),
     )
+    .output(z.number())
     .mutation(async ({ ctx, input }) => {
       const { values: sent, seen, reason } = input;
       const entries = asEntries(await checked(ctx.access, sent));

@@ -5,6 +5,7 @@ import type { Access } from '#data/access.ts';
 import { type MachineEntry, machineEntries, machinesOf, writeMachine } from '#data/clinic/machines.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
+import { madeId, nothing } from '../outputs.ts';
 import { administratorProcedure, router } from '../trpc.ts';
 
 const readMachine = (value: unknown): MachineInput => checked(machineFields, value, machineRefusals);
@@ -31,14 +32,17 @@ const machineWith = async (access: Access, machineId: string, seen: number): Pro
 const one = z.object({ machineId: z.string().min(1).max(64), seen: z.number().int().min(1) });
 
 const retiring = (isRetired: boolean) =>
-  administratorProcedure.input(one).mutation(({ ctx: { access }, input }) =>
-    access.store.write(async () => {
-      const replaces = await machineWith(access, input.machineId, input.seen);
-      if (replaces.isRetired === isRetired)
-        throw new Problem('conflict', isRetired ? 'It is retired already.' : 'It is in use already.');
-      await writeMachine(access, { row: replaces, isRetired, replaces });
-    }),
-  );
+  administratorProcedure
+    .input(one)
+    .output(nothing)
+    .mutation(({ ctx: { access }, input }) =>
+      access.store.write(async () => {
+        const replaces = await machineWith(access, input.machineId, input.seen);
+        if (replaces.isRetired === isRetired)
+          throw new Problem('conflict', isRetired ? 'It is retired already.' : 'It is in use already.');
+        await writeMachine(access, { row: replaces, isRetired, replaces });
+      }),
+    );
 
 export const machinesRouter = router({
   /** Each with the entries it was written by, oldest first. */
@@ -52,12 +56,14 @@ export const machinesRouter = router({
 
   add: administratorProcedure
     .input(z.object({ machine: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx, input }) =>
       writeMachine(ctx.access, { row: readMachine(input.machine), isRetired: false, replaces: null }),
     ),
 
   correct: administratorProcedure
     .input(one.extend({ machine: z.unknown() }))
+    .output(nothing)
     .mutation(({ ctx: { access }, input }) => {
       const row = readMachine(input.machine);
       return access.store.write(async () => {

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { mostTokenDays, tokenScopes } from '#core/clinic/token-scopes.ts';
 import { endToken, makeToken, type TokenLine, tokensOf } from '#data/programs/tokens.ts';
 import { Problem } from '../errors.ts';
+import { nothing } from '../outputs.ts';
 import { inputsOf } from '../programs/document.ts';
 import { exported, interfaceRoot } from '../programs/exported.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
@@ -58,6 +59,7 @@ export const programTokensRouter = router({
   /** At once and for good; a program that needs one is given a new one. */
   withdraw: administratorProcedure
     .input(z.object({ tokenId: z.string().min(1).max(64) }))
+    .output(nothing)
     .mutation(async ({ ctx: { access }, input }) => {
       if (!(await endToken(access, input.tokenId)))
         throw new Problem('conflict', 'There is no such token in your clinic, or it was withdrawn already.');

@@ -11,6 +11,7 @@ import {
 } from '#data/assessment/questionnaires.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
+import { nothing } from '../outputs.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
 const id = z.string().min(1).max(64);
@@ -31,7 +32,10 @@ export const questionnairesRouter = router({
       return written;
     }),
 
-  retire: freshAdministrator.input(z.object({ questionnaireId: id })).mutation(async ({ ctx, input }) => {
-    if (!(await retireQuestionnaire(ctx.access, input.questionnaireId))) throw notThere();
-  }),
+  retire: freshAdministrator
+    .input(z.object({ questionnaireId: id }))
+    .output(nothing)
+    .mutation(async ({ ctx, input }) => {
+      if (!(await retireQuestionnaire(ctx.access, input.questionnaireId))) throw notThere();
+    }),
 });

@@ -2,6 +2,7 @@
 import { familiesAsked, shortWording } from '#core/danger/signs-asked.ts';
 import { actOnShortSigns, shortSignsActOf } from '#data/danger/short-signs.ts';
 import { familyText } from '#messages/sign-families.ts';
+import { nothing } from '../outputs.ts';
 import { clinicianProcedure, router, staffProcedure, withFreshSignIn } from '../trpc.ts';
 
 const freshClinician = clinicianProcedure
@@ -19,6 +20,6 @@ export const shortSignsRouter = router({
       mayAct: ctx.person.role === 'clinician',
     };
   }),
-  approve: freshClinician.mutation(({ ctx }) => actOnShortSigns(ctx.access, 'approved')),
-  withdraw: freshClinician.mutation(({ ctx }) => actOnShortSigns(ctx.access, 'withdrawn')),
+  approve: freshClinician.output(nothing).mutation(({ ctx }) => actOnShortSigns(ctx.access, 'approved')),
+  withdraw: freshClinician.output(nothing).mutation(({ ctx }) => actOnShortSigns(ctx.access, 'withdrawn')),
 });

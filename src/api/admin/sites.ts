@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { addSite, closeSite, sitesOf } from '#data/clinic/sites.ts';
 import { Problem } from '../errors.ts';
+import { madeId, nothing } from '../outputs.ts';
 import { administratorProcedure, router } from '../trpc.ts';
 
 export const sitesRouter = router({
@@ -14,10 +15,12 @@ export const sitesRouter = router({
         address: z.string().trim().max(200).nullable().default(null),
       }),
     )
+    .output(madeId)
     .mutation(({ ctx, input }) => addSite(ctx.access, input)),
 
   close: administratorProcedure
     .input(z.object({ siteId: z.string().min(1).max(64) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const closed = await closeSite(ctx.access, input.siteId);
       if (!closed)

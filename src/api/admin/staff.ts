@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { addStaff, type Changed, resetStaff, setActive, setRoles, staffOf } from '#data/accounts/staff.ts';
 import { Problem } from '../errors.ts';
+import { nothing } from '../outputs.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
 const userId = z.string().min(1).max(64);
@@ -40,21 +41,30 @@ export const adminStaffRouter = router({
       return handed;
     }),
 
-  setRoles: freshAdministrator.input(z.object({ userId, ...roles })).mutation(async ({ ctx, input }) => {
-    const { userId: id, ...rest } = input;
-    notYourself(ctx.person.userId, id);
-    notBoth(rest);
-    settled(await setRoles(ctx.access, id, rest));
-  }),
+  setRoles: freshAdministrator
+    .input(z.object({ userId, ...roles }))
+    .output(nothing)
+    .mutation(async ({ ctx, input }) => {
+      const { userId: id, ...rest } = input;
+      notYourself(ctx.person.userId, id);
+      notBoth(rest);
+      settled(await setRoles(ctx.access, id, rest));
+    }),
 
-  deactivate: freshAdministrator.input(z.object({ userId })).mutation(async ({ ctx, input }) => {
-    notYourself(ctx.person.userId, input.userId);
-    settled(await setActive(ctx.access, input.userId, false));
-  }),
+  deactivate: freshAdministrator
+    .input(z.object({ userId }))
+    .output(nothing)
+    .mutation(async ({ ctx, input }) => {
+      notYourself(ctx.person.userId, input.userId);
+      settled(await setActive(ctx.access, input.userId, false));
+    }),
 
-  reactivate: freshAdministrator.input(z.object({ userId })).mutation(async ({ ctx, input }) => {
-    settled(await setActive(ctx.access, input.userId, true));
-  }),
+  reactivate: freshAdministrator
+    .input(z.object({ userId }))
+    .output(nothing)
+    .mutation(async ({ ctx, input }) => {
+      settled(await setActive(ctx.access, input.userId, true));
+    }),
 
   reset: freshAdministrator.input(z.object({ userId })).mutation(async ({ ctx, input }) => {
     notYourself(ctx.person.userId, input.userId);

@@ -8,6 +8,7 @@ import type { Access } from '#data/access.ts';
 import { bookingOf, bookReview } from '#data/review/review-bookings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
+import { madeId } from '../outputs.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
 const furthestDays = 366;
@@ -50,5 +51,6 @@ export const book = (
 export const bookingsRouter = router({
   book: recordProcedure
     .input(bookingInput)
+    .output(madeId)
     .mutation(({ ctx, input }) => book(ctx.access, ctx.patient.id, input)),
 });

@@ -5,6 +5,7 @@ import { assessmentSettings } from '#core/assessment/settings.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
 import { settingValue } from '#data/clinic/clinic-settings.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
+import { madeId } from '../outputs.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { enter, firstEntry } from './corrections/enter.ts';
 
@@ -19,17 +20,21 @@ export const measurementsRouter = router({
 
   record: recordProcedure
     .input(z.object({ measurement: z.unknown(), confirmed: z.boolean().default(false) }))
+    .output(madeId)
     .mutation(({ ctx, input }) => enter.measurement(firstEntry(ctx, input.confirmed), input.measurement)),
 
-  recordEffusion: recordProcedure.input(z.object({ effusion: z.unknown() })).mutation(({ ctx, input }) =>
-    ctx.access.store.write(async () => {
-      const id = await enter['effusion-test'](firstEntry(ctx), input.effusion);
-      await evaluateRecord(ctx.access, ctx.patient.id, {
-        cause: 'clinician',
-        sessionId: null,
-        morningId: null,
-      });
-      return id;
-    }),
-  ),
+  recordEffusion: recordProcedure
+    .input(z.object({ effusion: z.unknown() }))
+    .output(madeId)
+    .mutation(({ ctx, input }) =>
+      ctx.access.store.write(async () => {
+        const id = await enter['effusion-test'](firstEntry(ctx), input.effusion);
+        await evaluateRecord(ctx.access, ctx.patient.id, {
+          cause: 'clinician',
+          sessionId: null,
+          morningId: null,
+        });
+        return id;
+      }),
+    ),
 });

@@ -4,6 +4,7 @@ import { adviceFields, adviceQuestions, adviceRefusals } from '#core/nutrition/p
 import { adviceStepsOf, nutritionOnRecord, recordAdvice } from '#data/assessment/nutrition.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
+import { nothing } from '../outputs.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
 export const nutritionRouter = router({
@@ -14,6 +15,7 @@ export const nutritionRouter = router({
 
   show: recordProcedure
     .input(z.object({ advice: z.unknown(), confirmed: z.boolean().default(false) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const { facts, picture } = await nutritionOnRecord(ctx.access, ctx.patient);
       const { restAnsweredNo: _, ...advice } = checked(adviceFields, input.advice, (row) =>
@@ -25,5 +27,7 @@ export const nutritionRouter = router({
       await recordAdvice(ctx.access, ctx.patient.id, advice);
     }),
 
-  takeBack: recordProcedure.mutation(({ ctx }) => recordAdvice(ctx.access, ctx.patient.id, null)),
+  takeBack: recordProcedure
+    .output(nothing)
+    .mutation(({ ctx }) => recordAdvice(ctx.access, ctx.patient.id, null)),
 });

@@ -23,6 +23,7 @@ import { programmesOf } from '#data/prescribing/programmes.ts';
 import { type Withdrawal, withdrawSignature } from '#data/prescribing/withdraw-signature.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
+import { madeId, nothing } from '../outputs.ts';
 import { requireNoted } from '../require-noted.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
@@ -128,6 +129,7 @@ export const prescriptionsRouter = router({
         shown: z.unknown().optional(),
       }),
     )
+    .output(madeId)
     .mutation(({ ctx, input }) => keepProposal(ctx.access, ctx.patient, input)),
 
   sign: recordProcedure
@@ -166,6 +168,7 @@ export const prescriptionsRouter = router({
 
   end: recordProcedure
     .input(z.object({ prescriptionId: z.string().max(64), reason: z.string().trim().min(1).max(500) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const { access, patient } = ctx;
       const isEnded = await access.store.write(async () => {

@@ -18,6 +18,7 @@ import { planOf } from '#data/plan/plan-of.ts';
 import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
+import { madeId, nothing } from '../outputs.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { enter, firstEntry } from './corrections/enter.ts';
 import { certificateProcedure } from './review/certificate.ts';
@@ -73,6 +74,7 @@ export const reviewRouter = router({
    */
   respond: recordProcedure
     .input(z.object({ response: z.unknown(), seen: z.string().max(64).nullable().optional() }))
+    .output(madeId)
     .mutation(async ({ ctx, input }) => {
       const { access, patient } = ctx;
       const row = checked(responseFields, input.response, (value) => responseConsistent(value, access.day));
@@ -105,6 +107,7 @@ export const reviewRouter = router({
   /** `seen` is how many baselines the page showed; one a colleague set meanwhile is not overwritten. */
   setBaseline: recordProcedure
     .input(z.object({ baseline: z.unknown(), seen: z.number().int().min(0).optional() }))
+    .output(madeId)
     .mutation(({ ctx, input }) => {
       const { access, patient } = ctx;
       const { joint } = checked(baselineFields, input.baseline);
@@ -123,6 +126,7 @@ export const reviewRouter = router({
 
   confirmEntry: recordProcedure
     .input(z.object({ kind: z.enum(['session', 'morning']), id: z.string().max(64) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const isConfirmed = await confirmEntry(ctx.access, ctx.patient.id, input.kind, input.id);
       if (!isConfirmed)
@@ -131,5 +135,6 @@ export const reviewRouter = router({
 
   write: recordProcedure
     .input(z.object({ text: z.string().trim().min(1).max(2000) }))
+    .output(madeId)
     .mutation(({ ctx, input }) => sendMessage(ctx.access, ctx.patient.id, input.text)),
 });

@@ -17,6 +17,7 @@ import {
 } from '#data/screening/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
+import { madeId } from '../outputs.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
 import { enter, firstEntry } from './corrections/enter.ts';
 import { inEnglish } from './question-in-english.ts';
@@ -59,12 +60,15 @@ export const screeningRouter = router({
 
   list: recordProcedure.query(({ ctx }) => screeningsOf(ctx.access, ctx.patient.id)),
 
-  record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) =>
-    ctx.access.store.write(async () => {
-      const id = await enter.screening(firstEntry(ctx), input.screening);
-      return (await screeningsOf(ctx.access, ctx.patient.id)).find((row) => row.id === id)!.version;
-    }),
-  ),
+  record: recordProcedure
+    .input(z.object({ screening: z.unknown() }))
+    .output(z.number())
+    .mutation(({ ctx, input }) =>
+      ctx.access.store.write(async () => {
+        const id = await enter.screening(firstEntry(ctx), input.screening);
+        return (await screeningsOf(ctx.access, ctx.patient.id)).find((row) => row.id === id)!.version;
+      }),
+    ),
 
   /** One wrong or missing answer is one answer again; the rest stays as it was asked. */
   changeAnswers: recordProcedure
@@ -91,5 +95,6 @@ export const screeningRouter = router({
 
   clear: freshRecordProcedure
     .input(z.object({ clearance: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx, input }) => enter.clearance(firstEntry(ctx), input.clearance)),
 });

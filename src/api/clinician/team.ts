@@ -11,6 +11,7 @@ import {
 } from '#data/patients/care-team.ts';
 import { setSite, siteOf } from '#data/patients/patient-sites.ts';
 import { Problem } from '../errors.ts';
+import { nothing } from '../outputs.ts';
 import { clinicianProcedure, nameProcedure, recordProcedure, router } from '../trpc.ts';
 
 export const teamRouter = router({
@@ -24,6 +25,7 @@ export const teamRouter = router({
 
   setSite: recordProcedure
     .input(z.object({ siteId: z.string().max(64) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const isKnown = await setSite(ctx.access, ctx.patient.id, input.siteId);
       if (!isKnown) throw new Problem('not-found', 'There is no such site in your clinic.');
@@ -31,6 +33,7 @@ export const teamRouter = router({
 
   set: recordProcedure
     .input(z.object({ userId: z.string().min(1).max(64), belongs: z.boolean() }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const isKnown = await setTeamMember(ctx.access, ctx.patient.id, input.userId, input.belongs);
       if (!isKnown) throw new Problem('not-found', 'There is no such clinician in your clinic.');
@@ -39,6 +42,7 @@ export const teamRouter = router({
   /** Opens a record kept to a team the caller is not in, for some hours. The team is told. */
   open: nameProcedure
     .input(z.object({ reason: z.string().trim().min(10).max(300) }))
+    .output(z.number())
     .mutation(({ ctx, input }) => openWithReason(ctx.access, ctx.patient.id, input.reason)),
 
   emergencyAccesses: clinicianProcedure.query(({ ctx }) => emergencyAccessesForMe(ctx.access)),

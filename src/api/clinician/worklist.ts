@@ -21,6 +21,7 @@ import type { StoredItem } from '#data/worklist/worklist-cells.ts';
 import { groupCounts, worklistCounts } from '#data/worklist/worklist-counts.ts';
 import { groupLines } from '#data/worklist/worklist-groups.ts';
 import { Problem } from '../errors.ts';
+import { nothing } from '../outputs.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
 import { shownItem } from './worklist-item.ts';
@@ -174,24 +175,29 @@ export const worklistRouter = router({
 
   acknowledge: recordProcedure
     .input(z.object({ key: z.string().max(200), reason: z.string().trim().max(300).default('') }))
+    .output(nothing)
     .mutation(({ ctx, input }) =>
       handled(ctx.access, ctx.patient.id, { ...input, act: 'acknowledge', until: null, assignee: null }),
     ),
 
   /** Takes an item; one clinician at a time. */
-  take: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
-    handled(ctx.access, ctx.patient.id, {
-      key: input.key,
-      act: 'assign',
-      until: null,
-      assignee: { id: ctx.access.actorId, name: ctx.access.actorName },
-      reason: '',
-    }),
-  ),
+  take: recordProcedure
+    .input(z.object({ key: z.string().max(200) }))
+    .output(nothing)
+    .mutation(({ ctx, input }) =>
+      handled(ctx.access, ctx.patient.id, {
+        key: input.key,
+        act: 'assign',
+        until: null,
+        assignee: { id: ctx.access.actorId, name: ctx.access.actorName },
+        reason: '',
+      }),
+    ),
 
   /** Gives an item to a colleague of the clinic. */
   assign: recordProcedure
     .input(z.object({ key: z.string().max(200), userId: z.string().max(64) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const colleague = (await colleaguesOf(ctx.access)).find((one) => one.userId === input.userId);
       if (!colleague) throw new Problem('not-found', 'There is no such clinician in your clinic.');
@@ -207,10 +213,12 @@ export const worklistRouter = router({
   /** Takes back one's own acknowledging or assigning; both stay on record. Of danger neither is taken back. */
   takeBack: recordProcedure
     .input(z.object({ key: z.string().max(200), act: z.enum(['acknowledge', 'assign']) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => refuse(await takeBack(ctx.access, ctx.patient.id, input))),
 
   unsnooze: recordProcedure
     .input(z.object({ keys: z.array(z.string().max(200)).min(1).max(60) }))
+    .output(nothing)
     .mutation(({ ctx, input }) =>
       ctx.access.store.write(async () => {
         for (const key of input.keys)
@@ -232,6 +240,7 @@ export const worklistRouter = router({
         reason: z.string().trim().min(1).max(300),
       }),
     )
+    .output(nothing)
     .mutation(({ ctx, input }) => {
       const ahead = isDay(input.until) ? daysBetween(ctx.access.day, input.until) : -1;
       if (ahead < 0 || ahead > longestSnoozeDays) {

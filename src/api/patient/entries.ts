@@ -8,6 +8,7 @@ import { whyNotAmended } from '#data/entries/amendable.ts';
 import { keepMorning } from '#data/entries/keep-morning.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { Problem } from '../errors.ts';
+import { nothing } from '../outputs.ts';
 import { entryKinds, take, told } from '../take-entries.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { takeHomeAnswers } from './home-answers.ts';
@@ -66,6 +67,7 @@ export const entriesRouter = router({
   /** One morning answered on two phones: which answers count. */
   keepMorning: patientProcedure
     .input(z.object({ keep: entryId, instead: entryId }))
+    .output(nothing)
     .mutation(async ({ ctx: { access, patient }, input }) => {
       if (!(await keepMorning(access, patient.id, input)))
         throw new Problem('refused', refusalText('answer-changed-already'));

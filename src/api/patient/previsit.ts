@@ -10,6 +10,7 @@ import { newestScreening } from '#data/screening/screenings.ts';
 import { asked, limbChoices } from '#messages/screening.ts';
 import { checked } from '../inputs/checked.ts';
 import { unknownItems } from '../inputs/screening-items.ts';
+import { nothing } from '../outputs.ts';
 import { patientProcedure, router } from '../trpc.ts';
 
 export const preVisitRouter = router({
@@ -33,12 +34,15 @@ export const preVisitRouter = router({
     };
   }),
 
-  send: patientProcedure.input(z.object({ answers: z.unknown() })).mutation(async ({ ctx, input }) => {
-    const sheet = checked(
-      screeningFields,
-      { sheetVersion: screeningSheetVersion, answers: input.answers },
-      (value) => unknownItems(value.answers, ctx.access.day),
-    );
-    await recordPreVisit(ctx.access, ctx.patient.id, sheet);
-  }),
+  send: patientProcedure
+    .input(z.object({ answers: z.unknown() }))
+    .output(nothing)
+    .mutation(async ({ ctx, input }) => {
+      const sheet = checked(
+        screeningFields,
+        { sheetVersion: screeningSheetVersion, answers: input.answers },
+        (value) => unknownItems(value.answers, ctx.access.day),
+      );
+      await recordPreVisit(ctx.access, ctx.patient.id, sheet);
+    }),
 });

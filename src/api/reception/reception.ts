@@ -11,6 +11,7 @@ import { addNewPatient } from '../clinician/patients/add-patient.ts';
 import { saveDetails } from '../clinician/patients/save-details.ts';
 import { refusedWith } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
+import { madeId } from '../outputs.ts';
 import { router } from '../trpc.ts';
 import { receptionPatientProcedure, receptionProcedure } from './reception-procedure.ts';
 
@@ -61,5 +62,6 @@ export const receptionRouter = router({
 
   book: receptionPatientProcedure
     .input(bookingInput)
+    .output(madeId)
     .mutation(({ ctx, input }) => book(ctx.access, ctx.patient.id, input)),
 });

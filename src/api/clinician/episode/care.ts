@@ -22,6 +22,7 @@ import {
 import type { Patient } from '#data/patients/people.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { madeId, nothing } from '../../outputs.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
 import { requireSigning } from '../require-signing.ts';
 
@@ -57,31 +58,39 @@ export const careRouter = router({
     preApprovals: await preApprovalsOf(ctx.access, ctx.patient.id),
   })),
 
-  addLimit: recordProcedure.input(z.object({ limit: z.unknown() })).mutation(({ ctx, input }) => {
-    return ctx.access.store.write(async () => {
-      const id = await enter.limit(firstEntry(ctx), input.limit);
-      await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
-      return id;
-    });
-  }),
+  addLimit: recordProcedure
+    .input(z.object({ limit: z.unknown() }))
+    .output(madeId)
+    .mutation(({ ctx, input }) => {
+      return ctx.access.store.write(async () => {
+        const id = await enter.limit(firstEntry(ctx), input.limit);
+        await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
+        return id;
+      });
+    }),
 
   liftLimit: recordProcedure
     .input(z.object({ limitId: z.string().max(64), reason: z.string().trim().min(1).max(300) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const lifted = await liftLimit(ctx.access, ctx.patient.id, input.limitId, input.reason);
       if (!lifted) throw new Problem('conflict', 'It was already lifted, or belongs to another patient.');
     }),
 
-  addEvent: recordProcedure.input(z.object({ event: z.unknown() })).mutation(({ ctx, input }) => {
-    return ctx.access.store.write(async () => {
-      const id = await enter.event(firstEntry(ctx), input.event);
-      await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
-      return id;
-    });
-  }),
+  addEvent: recordProcedure
+    .input(z.object({ event: z.unknown() }))
+    .output(madeId)
+    .mutation(({ ctx, input }) => {
+      return ctx.access.store.write(async () => {
+        const id = await enter.event(firstEntry(ctx), input.event);
+        await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
+        return id;
+      });
+    }),
 
   preApprove: recordProcedure
     .input(z.object({ preApproval: z.unknown() }))
+    .output(madeId)
     .mutation(async ({ ctx, input }) => {
       const { itemId, steps, days } = checked(preApprovalFields, input.preApproval);
       await requireSigning(ctx.access, ctx.patient.id);
@@ -95,6 +104,7 @@ export const careRouter = router({
 
   withdrawPreApproval: recordProcedure
     .input(z.object({ preApprovalId: z.string().max(64) }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const withdrawn = await withdrawPreApproval(ctx.access, ctx.patient.id, input.preApprovalId);
       if (!withdrawn)

@@ -19,6 +19,7 @@ import { addPause, resume } from '#data/danger/pauses.ts';
 import { reportSign } from '#data/danger/warning-signs.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { planOf } from '#data/plan/plan-of.ts';
+import { madeId, nothing } from '../../outputs.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
 
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
@@ -68,50 +69,57 @@ export const dangerRouter = router({
   })),
 
   /** A sign told by telephone, or seen by a clinician. */
-  report: recordProcedure.input(z.object({ sign: z.unknown() })).mutation(({ ctx, input }) => {
-    const { flags, joint, remark } = checked(signFields, input.sign);
-    return ctx.access.store.write(async () => {
-      const id = await reportSign(ctx.access, ctx.patient.id, {
-        source: 'telephone',
-        flags: flags as readonly RedFlag[],
-        joint: joint as Joint | null,
-        entryId: null,
-        remark,
-        reason: 'A warning sign was reported to the clinic.',
+  report: recordProcedure
+    .input(z.object({ sign: z.unknown() }))
+    .output(madeId)
+    .mutation(({ ctx, input }) => {
+      const { flags, joint, remark } = checked(signFields, input.sign);
+      return ctx.access.store.write(async () => {
+        const id = await reportSign(ctx.access, ctx.patient.id, {
+          source: 'telephone',
+          flags: flags as readonly RedFlag[],
+          joint: joint as Joint | null,
+          entryId: null,
+          remark,
+          reason: 'A warning sign was reported to the clinic.',
+        });
+        await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
+        return id;
       });
-      await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
-      return id;
-    });
-  }),
+    }),
 
   recordContact: recordProcedure
     .input(z.object({ contact: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx, input }) =>
       ctx.access.store.write(() => enter.contact(firstEntry(ctx), input.contact)),
     ),
 
   /** For a concern of the clinician's own it opens a warning sign; for any other cause it opens none. */
-  pause: recordProcedure.input(z.object({ pause: z.unknown() })).mutation(({ ctx, input }) => {
-    const { access, patient } = ctx;
-    const row = checked(pauseFields, input.pause, (value) => pauseConsistent(value, access.day));
-    const { cause, reason, until } = row;
-    const joint = row.joint as Joint | null;
-    return access.store.write(async () => {
-      const id =
-        cause === 'warning-sign'
-          ? await reportSign(access, patient.id, {
-              source: 'clinician',
-              flags: [],
-              joint,
-              entryId: null,
-              remark: null,
-              reason,
-            })
-          : await addPause(access, patient.id, { cause, joint, reason, until });
-      await evaluateRecord(access, patient.id, byClinician);
-      return id;
-    });
-  }),
+  pause: recordProcedure
+    .input(z.object({ pause: z.unknown() }))
+    .output(madeId)
+    .mutation(({ ctx, input }) => {
+      const { access, patient } = ctx;
+      const row = checked(pauseFields, input.pause, (value) => pauseConsistent(value, access.day));
+      const { cause, reason, until } = row;
+      const joint = row.joint as Joint | null;
+      return access.store.write(async () => {
+        const id =
+          cause === 'warning-sign'
+            ? await reportSign(access, patient.id, {
+                source: 'clinician',
+                flags: [],
+                joint,
+                entryId: null,
+                remark: null,
+                reason,
+              })
+            : await addPause(access, patient.id, { cause, joint, reason, until });
+        await evaluateRecord(access, patient.id, byClinician);
+        return id;
+      });
+    }),
 
   resume: recordProcedure
     .input(
@@ -121,6 +129,7 @@ export const dangerRouter = router({
         reason: z.string().trim().min(1).max(300),
       }),
     )
+    .output(nothing)
     .mutation(({ ctx, input }) => {
       const { access, patient } = ctx;
       requireFresh(ctx.person);

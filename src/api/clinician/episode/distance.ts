@@ -14,6 +14,7 @@ import { distanceFindingsOf, recordDistanceFindings } from '#data/episode/distan
 import { limitsOfPerson } from '#data/episode/limits-of-person.ts';
 import { visitNow } from '#data/episode/visits.ts';
 import type { Patient } from '#data/patients/people.ts';
+import { nothing } from '../../outputs.ts';
 
 interface Of {
   readonly access: Access;
@@ -48,6 +49,7 @@ export const distanceRouter = router({
   /** Entered anew, it stands in place of what was found before in the same appointment. */
   record: recordProcedure
     .input(z.object({ visitId: z.string().max(64), joint: z.enum(joints), findings: z.unknown() }))
+    .output(nothing)
     .mutation(async ({ ctx, input }) => {
       const visit = await remoteVisit(ctx);
       if (visit?.id !== input.visitId)

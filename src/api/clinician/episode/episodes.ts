@@ -8,6 +8,7 @@ import { episodeChangeFields, episodeConsistent, episodeFields } from '#core/epi
 import type { Joint } from '#core/exercises/joints.ts';
 import { applyEpisodeChange } from '#data/episode/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episode/episodes.ts';
+import { madeId } from '../../outputs.ts';
 import { followEpisode } from './first-visit-profile.ts';
 
 export const episodesRouter = router({
@@ -18,6 +19,7 @@ export const episodesRouter = router({
 
   open: recordProcedure
     .input(z.object({ episode: z.unknown(), reason: z.string().trim().min(1).max(300) }))
+    .output(madeId)
     .mutation(({ ctx, input }) => {
       const row = checked(episodeFields, input.episode, episodeConsistent);
       const joints = row.joints as readonly Joint[];

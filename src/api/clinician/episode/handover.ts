@@ -8,6 +8,7 @@ import { sentenceOf } from '#core/worklist/sentences.ts';
 import { cliniciansOf, ownPause } from '#data/clinic/covering-clinicians.ts';
 import { decisionById } from '#data/decision/replayable-decisions.ts';
 import { handoverFor } from '#data/episode/handover.ts';
+import { madeId } from '../../outputs.ts';
 
 /** Longest a pause may be looked after before somebody has to say so again; a choice of this project. */
 const longestOwnedDays = 14;
@@ -54,6 +55,7 @@ export const handoverRouter = router({
         remark: z.string().trim().max(300).nullable().default(null),
       }),
     )
+    .output(madeId)
     .mutation(async ({ ctx, input }) => {
       const refused = untilRefusals(input.until, ctx.access.day);
       if (refused.length > 0) throw refusedWith(refused);

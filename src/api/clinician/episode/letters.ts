@@ -28,6 +28,7 @@ import {
 import { say } from '#messages/en/staff/papers/letters.ts';
 import { Problem } from '../../errors.ts';
 import { checked } from '../../inputs/checked.ts';
+import { nothing } from '../../outputs.ts';
 
 const id = z.string().max(64);
 const seenLetter = z.object({ letterId: id, seen: z.number().int().min(1) });
@@ -116,6 +117,7 @@ const save = recordProcedure
 
 const summarise = recordProcedure
   .input(z.object({ at: seenLetter, summary: z.unknown() }))
+  .output(nothing)
   .mutation(async ({ ctx: { access, patient }, input }) => {
     const typed = checked(summaryFields, input.summary);
     const { draft } = await draftNow(access, patient.id, input.at);
@@ -136,6 +138,7 @@ const sign = recordProcedure
       confirmed: z.boolean().default(false),
     }),
   )
+  .output(nothing)
   .mutation(({ ctx: { access, patient }, input }) =>
     access.store.write(async () => {
       const { role, registration } = checked(signatureFields, input.signature);
@@ -154,6 +157,7 @@ const sign = recordProcedure
 
 const declareVoid = recordProcedure
   .input(z.object({ letterId: id, voiding: z.unknown() }))
+  .output(nothing)
   .mutation(async ({ ctx: { access, patient }, input }) => {
     const { reason } = checked(voidFields, input.voiding);
     await keptLetter(access, patient.id, input.letterId);

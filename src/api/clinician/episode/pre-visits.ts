@@ -39,6 +39,7 @@ export const preVisitsRouter = router({
   /** Makes a screening of them, with the clinician's words in place where given. */
   confirm: recordProcedure
     .input(z.object({ preVisitId: z.string().max(64), corrections: z.unknown() }))
+    .output(z.number())
     .mutation(({ ctx, input }) =>
       ctx.access.store.write(async () => {
         const preVisit = await newestPreVisit(ctx.access, ctx.patient.id);

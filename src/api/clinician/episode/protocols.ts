@@ -31,6 +31,7 @@ import {
   stepProtocol,
   writePhase,
 } from '#data/episode/protocols.ts';
+import { madeId } from '../../outputs.ts';
 
 interface Of {
   readonly access: Access;
@@ -76,15 +77,19 @@ export const protocolsRouter = router({
     }));
   }),
 
-  begin: recordProcedure.input(z.object({ protocol: z.unknown() })).mutation(({ ctx, input }) => {
-    const row = checked(protocolFields, input.protocol, (fields) =>
-      protocolConsistent(fields, ctx.access.day),
-    );
-    return beginProtocol(ctx.access, ctx.patient.id, { ...row, joint: row.joint as Joint });
-  }),
+  begin: recordProcedure
+    .input(z.object({ protocol: z.unknown() }))
+    .output(madeId)
+    .mutation(({ ctx, input }) => {
+      const row = checked(protocolFields, input.protocol, (fields) =>
+        protocolConsistent(fields, ctx.access.day),
+      );
+      return beginProtocol(ctx.access, ctx.patient.id, { ...row, joint: row.joint as Joint });
+    }),
 
   writePhase: recordProcedure
     .input(z.object({ protocolId, seen, phase: z.unknown(), step: z.unknown().optional() }))
+    .output(madeId)
     .mutation(({ ctx, input }) =>
       writing(ctx, async () => {
         const of = await openProtocol(ctx, input.protocolId);
@@ -101,6 +106,7 @@ export const protocolsRouter = router({
 
   confirm: recordProcedure
     .input(z.object({ protocolId, seen, step: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx, input }) =>
       writing(ctx, async () => {
         const of = await openProtocol(ctx, input.protocolId);
@@ -111,11 +117,14 @@ export const protocolsRouter = router({
     ),
 
   /** From then on nothing of it binds; limits entered by themselves go on binding. */
-  end: recordProcedure.input(z.object({ protocolId, end: z.unknown() })).mutation(({ ctx, input }) =>
-    writing(ctx, async () => {
-      const of = await openProtocol(ctx, input.protocolId);
-      const { reason } = checked(endFields, input.end);
-      return stepProtocol(ctx.access, ctx.patient.id, of, { place: ended, seen: reason });
-    }),
-  ),
+  end: recordProcedure
+    .input(z.object({ protocolId, end: z.unknown() }))
+    .output(madeId)
+    .mutation(({ ctx, input }) =>
+      writing(ctx, async () => {
+        const of = await openProtocol(ctx, input.protocolId);
+        const { reason } = checked(endFields, input.end);
+        return stepProtocol(ctx.access, ctx.patient.id, of, { place: ended, seen: reason });
+      }),
+    ),
 });

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { isInNote } from '#core/episode/visit-note.ts';
 import { notesOf } from '#data/episode/visit-notes.ts';
+import { madeId } from '../../outputs.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
 
 export const visitNotesRouter = router({
@@ -16,5 +17,6 @@ export const visitNotesRouter = router({
 
   record: recordProcedure
     .input(z.object({ note: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx, input }) => enter.note(firstEntry(ctx), input.note)),
 });

@@ -8,6 +8,7 @@ import { limbs, sides } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { homeFactsOf, recordHomeCheck } from '#data/episode/home-eligibility.ts';
 import { visitNow, visitsOf } from '#data/episode/visits.ts';
+import { madeId } from '../../outputs.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
 import { firstVisitPage, saveFirstVisit } from './first-visit.ts';
 import { firstVisitInput } from './first-visit-parts.ts';
@@ -35,6 +36,7 @@ export const visitsRouter = router({
 
   begin: recordProcedure
     .input(z.object({ visit: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx, input }) => enter.visit(firstEntry(ctx), input.visit)),
 
   /** What is on record for a cuff at home, per limb, and why it is closed where it is. */
@@ -56,13 +58,17 @@ export const visitsRouter = router({
 
   watch: recordProcedure
     .input(z.object({ session: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx, input }) => enter['supervised-session'](firstEntry(ctx), input.session)),
 
-  checkHome: recordProcedure.input(z.object({ check: z.unknown() })).mutation(async ({ ctx, input }) => {
-    const row = checked(homeCheckFields, input.check, wrapReason);
-    await requireHandsOnTest(ctx.access, ctx.patient.id, 'home-check');
-    return recordHomeCheck(ctx.access, ctx.patient.id, row);
-  }),
+  checkHome: recordProcedure
+    .input(z.object({ check: z.unknown() }))
+    .output(madeId)
+    .mutation(async ({ ctx, input }) => {
+      const row = checked(homeCheckFields, input.check, wrapReason);
+      await requireHandsOnTest(ctx.access, ctx.patient.id, 'home-check');
+      return recordHomeCheck(ctx.access, ctx.patient.id, row);
+    }),
 
   firstVisit: recordProcedure.query(({ ctx }) => firstVisitPage(ctx.access, ctx.patient)),
 

@@ -18,6 +18,7 @@ import { namesOpenToMe } from '#data/clinic/incidents.ts';
 import { careAroundOf } from '#data/episode/care-around.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
 import { Problem } from '../../errors.ts';
+import { madeId, nothing } from '../../outputs.ts';
 import { clinicianProcedure, nameProcedure, recordProcedure, router } from '../../trpc.ts';
 
 const id = z.string().min(1).max(64);
@@ -92,14 +93,18 @@ export const groupHoursRouter = router({
   /** Who may take an hour. */
   clinicians: clinicianProcedure.query(({ ctx: { access } }) => cliniciansOf(access)),
 
-  plan: clinicianProcedure.input(z.object({ hour: z.unknown() })).mutation(async ({ ctx, input }) => {
-    const written = await readHour(ctx.access, input.hour);
-    return writeGroupHour(ctx.access, { ...written, replaces: null });
-  }),
+  plan: clinicianProcedure
+    .input(z.object({ hour: z.unknown() }))
+    .output(madeId)
+    .mutation(async ({ ctx, input }) => {
+      const written = await readHour(ctx.access, input.hour);
+      return writeGroupHour(ctx.access, { ...written, replaces: null });
+    }),
 
   /** Stands in the place of version `seen`. */
   correct: clinicianProcedure
     .input(z.object({ hourId: id, seen: z.number().int().min(1), hour: z.unknown() }))
+    .output(madeId)
     .mutation(async ({ ctx: { access }, input }) => {
       const written = await readHour(access, input.hour);
       return access.store.write(async () => {
@@ -111,6 +116,7 @@ export const groupHoursRouter = router({
 
   change: clinicianProcedure
     .input(z.object({ hourId: id, state: z.enum(groupStates), reason: z.unknown() }))
+    .output(nothing)
     .mutation(({ ctx: { access }, input: { hourId, state, ...input } }) => {
       const { reason } = checked(groupReasonFields, { reason: input.reason });
       return access.store.write(async () => {
@@ -120,22 +126,31 @@ export const groupHoursRouter = router({
       });
     }),
 
-  add: recordProcedure.input(z.object({ hourId: id })).mutation(({ ctx: { access, patient }, input }) =>
-    access.store.write(async () => {
-      const hour = await groupHourWith(access, input.hourId);
-      const why = await whyNotJoin(access, hour, patient.id);
-      if (why) throw new Problem('refused', why);
-      await setGroupMember(access, hour.id, patient.id, true);
-    }),
-  ),
+  add: recordProcedure
+    .input(z.object({ hourId: id }))
+    .output(nothing)
+    .mutation(({ ctx: { access, patient }, input }) =>
+      access.store.write(async () => {
+        const hour = await groupHourWith(access, input.hourId);
+        const why = await whyNotJoin(access, hour, patient.id);
+        if (why) throw new Problem('refused', why);
+        await setGroupMember(access, hour.id, patient.id, true);
+      }),
+    ),
 
   /** Also of a record kept to a care team: nothing of it is read. */
-  remove: nameProcedure.input(z.object({ hourId: id })).mutation(({ ctx: { access, patient }, input }) =>
-    access.store.write(async () => {
-      const hour = await groupHourWith(access, input.hourId);
-      if (!hour.members.includes(patient.id))
-        throw new Problem('conflict', 'This person does not belong to the group any more. Reload the page.');
-      await setGroupMember(access, hour.id, patient.id, false);
-    }),
-  ),
+  remove: nameProcedure
+    .input(z.object({ hourId: id }))
+    .output(nothing)
+    .mutation(({ ctx: { access, patient }, input }) =>
+      access.store.write(async () => {
+        const hour = await groupHourWith(access, input.hourId);
+        if (!hour.members.includes(patient.id))
+          throw new Problem(
+            'conflict',
+            'This person does not belong to the group any more. Reload the page.',
+          );
+        await setGroupMember(access, hour.id, patient.id, false);
+      }),
+    ),
 });

@@ -18,6 +18,7 @@ import { changeIncident, incidentsOf, writeIncident } from '#data/clinic/inciden
 import { mayOpen } from '#data/patients/care-team.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { Problem } from '../../errors.ts';
+import { madeId, nothing } from '../../outputs.ts';
 import { router, staffProcedure } from '../../trpc.ts';
 import { toldTo } from './about-whom.ts';
 import { incidentFile } from './incident-file.ts';
@@ -74,6 +75,7 @@ export const incidentsRouter = router({
 
   record: staffProcedure
     .input(z.object({ incident: z.unknown(), patientId: id.nullable().default(null) }))
+    .output(madeId)
     .mutation(async ({ ctx, input, path }) => {
       const row = await readIncident(ctx.access, input.incident);
       if (input.patientId !== null) await requireNameable(ctx, input.patientId, path);
@@ -90,6 +92,7 @@ export const incidentsRouter = router({
         patientId: id.nullable().optional(),
       }),
     )
+    .output(madeId)
     .mutation(async ({ ctx, input, path }) => {
       const { access } = ctx;
       const row = await readIncident(access, input.incident);
@@ -102,7 +105,7 @@ export const incidentsRouter = router({
       });
     }),
 
-  close: change.mutation(({ ctx: { access }, input }) => {
+  close: change.output(nothing).mutation(({ ctx: { access }, input }) => {
     const { reason } = checked(incidentReasonFields, { reason: input.reason });
     return access.store.write(async () => {
       const found = await incidentWith(access, input.incidentId);
@@ -111,7 +114,7 @@ export const incidentsRouter = router({
     });
   }),
 
-  reopen: change.mutation(({ ctx: { access }, input }) => {
+  reopen: change.output(nothing).mutation(({ ctx: { access }, input }) => {
     const { reason } = checked(incidentReasonFields, { reason: input.reason });
     return access.store.write(async () => {
       const found = await incidentWith(access, input.incidentId);

@@ -14,6 +14,7 @@ import { homeAnswersRead } from '#data/assessment/home-answers.ts';
 import { askAtHome, endHomeQuestions, homeQuestionsOf } from '#data/assessment/home-questions.ts';
 import { measurementsOf } from '#data/assessment/measurements.ts';
 import { questionnairesOf } from '#data/assessment/questionnaires.ts';
+import { madeId, nothing } from '../../outputs.ts';
 
 export const homeQuestionsRouter = router({
   get: recordProcedure.query(async ({ ctx: { access, patient } }) => {
@@ -55,6 +56,7 @@ export const homeQuestionsRouter = router({
 
   ask: recordProcedure
     .input(z.object({ ask: z.unknown() }))
+    .output(madeId)
     .mutation(async ({ ctx: { access, patient }, input }) => {
       const { questions, fromDay, everyDays } = checked(homeQuestionsFields, input.ask, (row) =>
         homeQuestionsConsistent(row, access.day),
@@ -79,6 +81,7 @@ export const homeQuestionsRouter = router({
 
   end: recordProcedure
     .input(z.object({ homeQuestionsId: z.string().min(1).max(64) }))
+    .output(nothing)
     .mutation(async ({ ctx: { access, patient }, input }) => {
       if (!(await endHomeQuestions(access, patient.id, input.homeQuestionsId)))
         throw new Problem('not-found', 'This person is not asked that, or no longer. Reload the page.');

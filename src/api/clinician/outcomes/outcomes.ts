@@ -13,6 +13,7 @@ import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { episodesOf } from '#data/episode/episodes.ts';
 import { protocolsOf } from '#data/episode/protocols.ts';
 import { effusionsOf } from '#data/patients/effusions.ts';
+import { madeId, nothing } from '../../outputs.ts';
 import { enter, firstEntry } from '../corrections/enter.ts';
 import { doseDaysOf } from './dose-days.ts';
 
@@ -48,6 +49,7 @@ export const outcomesRouter = router({
   /** Plans a measure to be taken again; what was planned of it before is replaced. */
   planRetest: recordProcedure
     .input(z.object({ retest: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx: { access, patient }, input }) =>
       planRetest(
         access,
@@ -58,6 +60,7 @@ export const outcomesRouter = router({
 
   stopRetest: recordProcedure
     .input(z.object({ measure: z.string().min(1).max(64), stop: z.unknown() }))
+    .output(nothing)
     .mutation(async ({ ctx: { access, patient }, input }) => {
       const { reason } = checked(retestStopFields, input.stop);
       if (!(await stopRetest(access, patient.id, input.measure, reason)))
@@ -67,5 +70,6 @@ export const outcomesRouter = router({
   /** Sets a goal, or says how it stands. */
   setGoal: recordProcedure
     .input(z.object({ goal: z.unknown() }))
+    .output(madeId)
     .mutation(({ ctx, input }) => enter.goal(firstEntry(ctx), input.goal)),
 });

@@ -6,6 +6,7 @@ import { choosePlan, mergeRecords, undoMerge } from '#data/patients/merge-record
 import { mergesOf } from '#data/patients/merges.ts';
 import { patientOf } from '#data/patients/people.ts';
 import { Problem } from '../../errors.ts';
+import { nothing } from '../../outputs.ts';
 import { recordProcedure, router } from '../../trpc.ts';
 
 const id = z.string().min(1).max(64);
@@ -30,17 +31,23 @@ export const mergesRouter = router({
   get: recordProcedure.query(({ ctx }) => mergesOf(ctx.access, ctx.patient.id)),
 
   /** This record stays the one shown. */
-  merge: recordProcedure.input(z.object({ otherId: id, reason })).mutation(async ({ ctx, input }) => {
-    await requireOther(ctx.access, input.otherId);
-    const merged = await mergeRecords(ctx.access, ctx.patient.id, input.otherId, input.reason);
-    if (merged !== 'merged') throw new Problem('conflict', refusedMerge[merged]);
-  }),
+  merge: recordProcedure
+    .input(z.object({ otherId: id, reason }))
+    .output(nothing)
+    .mutation(async ({ ctx, input }) => {
+      await requireOther(ctx.access, input.otherId);
+      const merged = await mergeRecords(ctx.access, ctx.patient.id, input.otherId, input.reason);
+      if (merged !== 'merged') throw new Problem('conflict', refusedMerge[merged]);
+    }),
 
-  undo: recordProcedure.input(z.object({ otherId: id, reason })).mutation(async ({ ctx, input }) => {
-    await requireOther(ctx.access, input.otherId);
-    if (!(await undoMerge(ctx.access, ctx.patient.id, input.otherId, input.reason)))
-      throw new Problem('conflict', 'That record is not merged into this one.');
-  }),
+  undo: recordProcedure
+    .input(z.object({ otherId: id, reason }))
+    .output(nothing)
+    .mutation(async ({ ctx, input }) => {
+      await requireOther(ctx.access, input.otherId);
+      if (!(await undoMerge(ctx.access, ctx.patient.id, input.otherId, input.reason)))
+        throw new Problem('conflict', 'That record is not merged into this one.');
+    }),
 
   choosePlan: recordProcedure.input(z.object({ keptId: id, reason })).mutation(async ({ ctx, input }) => {
     await requireOther(ctx.access, input.keptId);

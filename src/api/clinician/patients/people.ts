@@ -59,13 +59,16 @@ export const peopleRouter = router({
       return saveDetails(ctx.access, ctx.patient.id, changes, input.confirmed);
     }),
 
-  saveProfile: recordProcedure.input(z.object({ profile: z.unknown() })).mutation(({ ctx, input }) => {
-    const profile = checked(careProfileFields, input.profile);
-    return saveProfile(ctx.access, ctx.patient.id, {
-      ...profile,
-      followedJoints: profile.followedJoints as readonly Joint[],
-      swellingNotAsked: (profile.swellingNotAsked ?? []) as readonly Joint[],
-      ownedEquipment: profile.ownedEquipment ?? householdEquipment,
-    });
-  }),
+  saveProfile: recordProcedure
+    .input(z.object({ profile: z.unknown() }))
+    .output(z.number())
+    .mutation(({ ctx, input }) => {
+      const profile = checked(careProfileFields, input.profile);
+      return saveProfile(ctx.access, ctx.patient.id, {
+        ...profile,
+        followedJoints: profile.followedJoints as readonly Joint[],
+        swellingNotAsked: (profile.swellingNotAsked ?? []) as readonly Joint[],
+        ownedEquipment: profile.ownedEquipment ?? householdEquipment,
+      });
+    }),
 });

@@ -7,6 +7,7 @@ import { mostWeeks, usualWeeks, whatIfOf } from '#data/replay/what-if.ts';
 import { progressOf, stopJob } from '#data/replay/what-if-jobs.ts';
 import { Problem } from '../../errors.ts';
 import { movedFrom } from '../../inputs/what-if.ts';
+import { nothing } from '../../outputs.ts';
 import { clinicianProcedure, recordProcedure, router, staffProcedure } from '../../trpc.ts';
 import { jobName, whatIfOfEverybody } from './everybody.ts';
 import { knownThenProcedure } from './known-then.ts';
@@ -53,5 +54,6 @@ export const replayRouter = router({
 
   stop: staffProcedure
     .input(z.object({ job: jobName }))
+    .output(nothing)
     .mutation(({ ctx, input }) => stopJob(ctx.access, input.job)),
 });

@@ -12,6 +12,7 @@ import {
 } from '#data/prescribing/dose-templates.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { Problem, refusedWith } from '../../errors.ts';
+import { madeId, nothing } from '../../outputs.ts';
 import { clinicianProcedure, recordProcedure, router } from '../../trpc.ts';
 import { keepProposal } from '../keep-proposal.ts';
 import { proposedFrom } from './proposed.ts';
@@ -58,6 +59,7 @@ export const templatesRouter = router({
 
   save: recordProcedure
     .input(z.object({ name, prescriptionIds: z.array(z.string().max(64)).min(1).max(30) }))
+    .output(madeId)
     .mutation(({ ctx: { access, patient }, input }) =>
       access.store.write(async () => {
         await requireOwnName(access, input.name);
@@ -72,29 +74,38 @@ export const templatesRouter = router({
       }),
     ),
 
-  rename: clinicianProcedure.input(ofTemplate.extend({ name })).mutation(({ ctx: { access }, input }) =>
-    access.store.write(async () => {
-      await offered(access, input.templateId);
-      await requireOwnName(access, input.name, input.templateId);
-      await changeTemplate(access, input.templateId, 'renamed', input.name);
-    }),
-  ),
+  rename: clinicianProcedure
+    .input(ofTemplate.extend({ name }))
+    .output(nothing)
+    .mutation(({ ctx: { access }, input }) =>
+      access.store.write(async () => {
+        await offered(access, input.templateId);
+        await requireOwnName(access, input.name, input.templateId);
+        await changeTemplate(access, input.templateId, 'renamed', input.name);
+      }),
+    ),
 
-  withdraw: clinicianProcedure.input(ofTemplate).mutation(({ ctx: { access }, input }) =>
-    access.store.write(async () => {
-      await offered(access, input.templateId);
-      await changeTemplate(access, input.templateId, 'withdrawn');
-    }),
-  ),
+  withdraw: clinicianProcedure
+    .input(ofTemplate)
+    .output(nothing)
+    .mutation(({ ctx: { access }, input }) =>
+      access.store.write(async () => {
+        await offered(access, input.templateId);
+        await changeTemplate(access, input.templateId, 'withdrawn');
+      }),
+    ),
 
-  bringBack: clinicianProcedure.input(ofTemplate).mutation(({ ctx: { access }, input }) =>
-    access.store.write(async () => {
-      const template = await templateOf(access, input.templateId);
-      if (!template.withdrawn) throw new Problem('conflict', 'It is offered already. Reload the page.');
-      await requireOwnName(access, template.name, template.id);
-      await changeTemplate(access, input.templateId, 'brought-back');
-    }),
-  ),
+  bringBack: clinicianProcedure
+    .input(ofTemplate)
+    .output(nothing)
+    .mutation(({ ctx: { access }, input }) =>
+      access.store.write(async () => {
+        const template = await templateOf(access, input.templateId);
+        if (!template.withdrawn) throw new Problem('conflict', 'It is offered already. Reload the page.');
+        await requireOwnName(access, template.name, template.id);
+        await changeTemplate(access, input.templateId, 'brought-back');
+      }),
+    ),
 
   /** What comes of a template for this person on this day; nothing is kept. null = it is not offered. */
   proposed: recordProcedure.input(ofPerson).query(async ({ ctx, input }) => {
@@ -116,6 +127,7 @@ export const templatesRouter = router({
           .max(30),
       }),
     )
+    .output(z.number())
     .mutation(({ ctx: { access, patient }, input }) =>
       access.store.write(async () => {
         const template = await offered(access, input.templateId);
