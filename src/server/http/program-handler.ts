@@ -24,6 +24,13 @@ const tokens = countMinutes(tokenMinute);
 /** A wrong token costs as much as so many questions of a stranger. */
 const callsOfWrong = 10;
 
+/** The same for everybody, and costly to make. */
+let made: ReturnType<typeof interfaceDocument> | null = null;
+const documentOnce = () => {
+  made ??= interfaceDocument();
+  return made;
+};
+
 const tooOften = (seconds: number): Response =>
   refusal(429, 'too-often', `Too many questions. Wait ${seconds} seconds.`, {
     'Retry-After': String(seconds),
@@ -103,7 +110,7 @@ export const programHandler = (at: Runtime, request: Request, path: string): Pro
     const network = networkOf(request.headers);
     if (path === '/openapi.json') {
       const wait = askedTooOften(null, network);
-      return wait > 0 ? tooOften(wait) : Response.json(interfaceDocument());
+      return wait > 0 ? tooOften(wait) : Response.json(documentOnce());
     }
     const token = await tokenIn(at, request.headers);
     if (!token) {
