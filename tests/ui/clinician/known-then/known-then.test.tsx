@@ -27,6 +27,9 @@ it('tells phone, worklist and clinician of the instant, and that what came later
   const page = await pageAt('2026-03-03T09:00');
   expect(page).toContain('had on 3 Mar 2026 at 09:00. What was recorded, sent, amended or corrected later');
   expect(page).toContain('2 Mar, 18:00');
+  expect(page).toMatch(
+    /Decision in force<\/h3>[\s\S]*?Hold[\s\S]*?right knee: [^<]*<span class="soft">By the rules\./,
+  );
   expect(page).toMatch(/Limits<\/h3><p class="soft">/);
   expect(page).toContain('No morning check had arrived.');
   expect(page).not.toMatch(/no more than 2|days ago/);

@@ -22,6 +22,11 @@ const words = {
   'phone.morning.answered': 'The morning check of the day was answered.',
   'phone.morning.none': 'The morning check was not asked for.',
   clinic: 'To the clinician',
+  'in-force': 'Decision in force',
+  'in-force.none': 'Nothing had been decided.',
+  'in-force.engine': 'By the rules.',
+  'in-force.clinician': 'Set by a clinician instead.',
+  'in-force.open-pause': 'A pause that nobody had overruled.',
   usual: 'Usual values',
   'usual.none': 'None set.',
   'usual.line':

@@ -12,7 +12,7 @@ import { Decisions, IneligibleMethods, Limits } from '../../handover/handover-sc
 import { type ClinicClock, momentInWords } from '../../when.ts';
 import { AnswersThen } from './answers-then.tsx';
 import { OnThePhone } from './on-the-phone.tsx';
-import { MessagesThen, ScreeningThen, SignsAndPauses, UsualValues } from './to-the-clinician.tsx';
+import { InForce, MessagesThen, ScreeningThen, SignsAndPauses, UsualValues } from './to-the-clinician.tsx';
 
 const Worklist = ({ known, clock }: { readonly known: KnownThen; readonly clock: ClinicClock }) => (
   <section className="stack-close" aria-labelledby="then-worklist">
@@ -64,6 +64,7 @@ const Then = ({ answer: { known, day }, clock }: ThenProps) => {
       <h3>{say('clinic')}</h3>
       <div className="handover">
         <PlanView plan={handover.plan} clock={clock} />
+        <InForce known={known} />
         <Decisions handover={handover} clock={clock} day={day} />
         <SignsAndPauses known={known} clock={clock} />
         <Limits handover={handover} clock={clock} day={day} />

@@ -2,8 +2,10 @@
 import { signsInWords } from '#core/danger/sign-words.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { say } from '#messages/en/staff/review/known-then.ts';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { KnownThen } from '../../answers.ts';
 import { type ClinicClock, momentInWords } from '../../when.ts';
+import { contactInWords, decisionStatus, todayInWords } from '../../words.ts';
 
 interface Props {
   readonly known: KnownThen;
@@ -11,6 +13,31 @@ interface Props {
 }
 
 const said = (value: number | null): string => (value === null ? say('not-said') : String(value));
+
+/** What stood for each joint: the newest decision, or what a clinician had put in its place. */
+export const InForce = ({ known }: Pick<Props, 'known'>) => {
+  const joints = [...known.handover.plan.joints.values()];
+  return (
+    <section className="stack-close">
+      <h3>{say('in-force')}</h3>
+      {joints.length === 0 ? <p className="soft">{say('in-force.none')}</p> : null}
+      <ul>
+        {joints.map(({ joint, decision, today, contact, from }) => {
+          const { word, shape, tone } = decisionStatus[decision];
+          return (
+            <li key={joint}>
+              <StatusTag shape={shape} tone={tone}>
+                {word}
+              </StatusTag>{' '}
+              {jointInWords(joint)}: {todayInWords[today]}, {contactInWords[contact]}.{' '}
+              <span className="soft">{say(`in-force.${from}`)}</span>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+};
 
 export const UsualValues = ({ known }: Pick<Props, 'known'>) => (
   <section className="stack-close">
