@@ -1,6 +1,7 @@
 import { words as access } from './staff/access.ts';
 import { words as account } from './staff/account.ts';
 import { words as clinicDetails } from './staff/administration/clinic.ts';
+import { words as figures } from './staff/administration/figures.ts';
 import { words as firstDay } from './staff/administration/first-day.ts';
 import { words as incidents } from './staff/administration/incidents.ts';
 import { words as machines } from './staff/administration/machines.ts';
@@ -43,6 +44,8 @@ import { words as chart } from './staff/review/chart.ts';
 import { words as decisions } from './staff/review/decisions.ts';
 import { words as facts } from './staff/review/facts.ts';
 import { words as followed } from './staff/review/followed.ts';
+import { words as knownThen } from './staff/review/known-then.ts';
+import { words as proof } from './staff/review/proof.ts';
 import { words as whatIf } from './staff/review/what-if.ts';
 import { words as whatWouldChange } from './staff/review/what-would-change.ts';
 import { words as review } from './staff/review.ts';
@@ -56,6 +59,7 @@ export const staff = {
   account,
   administration,
   'administration/clinic': clinicDetails,
+  'administration/figures': figures,
   'administration/first-day': firstDay,
   'administration/incidents': incidents,
   'administration/machines': machines,
@@ -97,6 +101,8 @@ export const staff = {
   'review/decisions': decisions,
   'review/facts': facts,
   'review/followed': followed,
+  'review/known-then': knownThen,
+  'review/proof': proof,
   'review/what-if': whatIf,
   'review/what-would-change': whatWouldChange,
   rules,

@@ -1,7 +1,7 @@
 /** What a clinic learns from its own records. */
 import { sayIn } from '../../../say.ts';
 
-const words = {
+export const words = {
   title: 'Clinic figures',
   lead: 'The last {weeks} weeks of this clinic, {people} people with a record. Figures of groups: none is of a person or of who treats. Where one to four people are behind a figure it is left out.',
   'not-compared':

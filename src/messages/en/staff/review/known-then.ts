@@ -1,10 +1,10 @@
 /** One record as it was known at a past instant. */
 import { sayIn } from '../../../say.ts';
 
-const words = {
+export const words = {
   title: 'As it was known then',
   back: 'Back to the review',
-  lead: 'What phone, clinic and worklist had on {day} at {time}. What was recorded, sent, amended or corrected later is not in it, also where it speaks of an earlier day.',
+  lead: 'What phone, clinic and worklist had on {date} at {time}. What was recorded, sent, amended or corrected later is not in it, also where it speaks of an earlier day.',
   anew: 'It is worked out from the record as it stood, by the rules of today’s release. What somebody had open on a screen then is not recorded.',
   when: 'Day and time',
   'when.hint': 'By the clinic’s clock.',
@@ -43,8 +43,8 @@ const words = {
   'pauses.all': 'All exercises',
   screening: 'Screening',
   'screening.none': 'Nobody had screened this patient.',
-  'screening.clear': 'Sheet of {day}: every question was answered no.',
-  'screening.some': 'Sheet of {day}. Not answered no:',
+  'screening.clear': 'Sheet of {date}: every question was answered no.',
+  'screening.some': 'Sheet of {date}. Not answered no:',
   'screening.yes': 'yes',
   'screening.unknown': 'not known',
   worklist: 'On the worklist',
@@ -53,7 +53,7 @@ const words = {
   'worklist.read': 'Acknowledged by {name}.',
   'worklist.unread': 'Not acknowledged.',
   'worklist.with': 'With {name}.',
-  answers: 'Answers since {day}',
+  answers: 'Answers since {date}',
   sessions: 'Sessions that had arrived',
   'sessions.none': 'No session had arrived.',
   mornings: 'Morning checks that had arrived',

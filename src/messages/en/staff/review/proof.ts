@@ -1,16 +1,16 @@
 /** What stands behind a rule, and what does not. */
 import { sayIn } from '../../../say.ts';
 
-const words = {
+export const words = {
   title: 'Rule {id}',
   back: 'All rules',
   link: 'What is behind this rule',
   rests: 'What it rests on',
-  published: 'Its figure is printed in a source.',
-  'from-memory': 'Its figure is one of a source, from memory.',
-  'near-published': 'Its figure was chosen near one that a source prints.',
-  chosen: 'Sources stand near it; its figure is a choice.',
-  'no-source': 'A choice of this project, no source.',
+  'rests.published': 'Its figure is printed in a source.',
+  'rests.from-memory': 'Its figure is one of a source, from memory.',
+  'rests.near-published': 'Its figure was chosen near one that a source prints.',
+  'rests.chosen': 'Sources stand near it; its figure is a choice.',
+  'rests.no-source': 'A choice of this project, no source.',
   studied: 'Studied in: {studied}.',
   'number.from-source': 'The figure is the one printed there.',
   'number.near-source': 'The figure was chosen near the one printed there.',

@@ -74,7 +74,7 @@ const Then = ({ answer: { known, day }, clock }: ThenProps) => {
         <IneligibleMethods handover={handover} />
         <MessagesThen known={known} clock={clock} />
       </div>
-      <h3>{say('answers', { day: dayInWords(known.since) })}</h3>
+      <h3>{say('answers', { date: dayInWords(known.since) })}</h3>
       <AnswersThen known={known} clock={clock} />
     </>
   );
@@ -114,7 +114,7 @@ export const KnownThenScreen = ({ patientId, answer, refused, start, zone }: Kno
     </form>
     {refused ? <ErrorMessage id="known-then-refused">{refused}</ErrorMessage> : null}
     {answer ? (
-      <p className="lead">{say('lead', { day: dayInWords(answer.day), time: answer.time })}</p>
+      <p className="lead">{say('lead', { date: dayInWords(answer.day), time: answer.time })}</p>
     ) : null}
     {answer ? <p>{say('anew')}</p> : null}
     {answer && !hasRecord(answer) ? <p>{say('nobody')}</p> : null}

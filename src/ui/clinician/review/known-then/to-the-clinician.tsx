@@ -110,7 +110,7 @@ export const ScreeningThen = ({ known: { screening } }: Pick<Props, 'known'>) =>
     ) : (
       <p>
         {say(screening.answers.length === 0 ? 'screening.clear' : 'screening.some', {
-          day: dayInWords(screening.day),
+          date: dayInWords(screening.day),
         })}
       </p>
     )}

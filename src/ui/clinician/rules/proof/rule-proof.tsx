@@ -16,7 +16,7 @@ interface Props {
 const RestsOn = ({ rule }: Pick<Props, 'rule'>) => (
   <section className="stack-close">
     <h2>{say('rests')}</h2>
-    <p>{say(rule.restsOnWhat)}</p>
+    <p>{say(`rests.${rule.restsOnWhat}`)}</p>
     {rule.citations.map((citation) => (
       <div key={`${citation.source} ${citation.locator}`} className="stack-close">
         <CitationNote citation={citation} />
