@@ -43,7 +43,7 @@ export const words = {
   'pauses.all': 'All exercises',
   screening: 'Screening',
   'screening.none': 'Nobody had screened this patient.',
-  'screening.clear': 'Sheet of {date}: every question was answered no.',
+  'screening.clear': 'Sheet of {date}: every question asked was answered no.',
   'screening.some': 'Sheet of {date}. Not answered no:',
   'screening.yes': 'yes',
   'screening.unknown': 'not known',
