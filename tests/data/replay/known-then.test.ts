@@ -15,6 +15,7 @@ import { engineValues, isAsked } from '#data/decision/evaluate.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { gatherAnew } from '#data/replay/gather-anew.ts';
 import { knownRecords } from '#data/replay/known-record.ts';
+import { inThePast } from '#data/replay/past/in-the-past.ts';
 import { seeded } from '#simulation/raises/seeded.ts';
 import { asClinician } from '#tests/support/callers.ts';
 import { accessOf, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
@@ -164,6 +165,22 @@ describe('an evaluation at an instant sees nothing that arrived later', () => {
     await expectSame();
     // Of a session that is no longer read the engine says nothing.
     expect(told.get(at(270).now)!['right-knee']?.painAfter).toBeNull();
+  });
+
+  it('and the file as it was, asked by the functions of now, tells the engine the same', async () => {
+    await session(at(0, 18), 4, { entryId: 'first' });
+    await morning(at(1), 3);
+    await baseline(at(1, 12), 3, 7);
+    await session(at(2, 18), 6);
+    await saveSettings(at(3), { 'severe-pain': 7 }, 'Local rule');
+    await morning(at(3, 10), 3);
+    const then = new Map(told);
+    told.clear();
+    for (const [instant, facts] of then) {
+      await inThePast(at(400), instant, keep);
+      expect(told.get(instant), new Date(instant).toISOString()).toEqual(facts);
+    }
+    expect(then.size).toBe(4);
   });
 
   it('over months with amendments and late answers drawn at random', async () => {
