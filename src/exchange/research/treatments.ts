@@ -87,6 +87,9 @@ const ofTable: Readonly<Record<string, Columns>> = {
   },
   home_questions: { link: 'questionnaireId', fingerprint: 'fromDay everyDays' },
   home_questions_end: {},
+  import_batch: { words: 'source', upkeep: 'fileDigest how rows leftOut' },
+  import_undo: { link: 'batchId' },
+  imported_row: { link: 'batchId', upkeep: 'place kind', fingerprint: 'day value' },
   letter_draft: {
     named: 'name role organisation address copies',
     words: 'own',
@@ -96,7 +99,12 @@ const ofTable: Readonly<Record<string, Columns>> = {
   },
   letter_signature: { staff: 'role registration', words: 'words', fingerprint: 'day' },
   letter_void: { fingerprint: 'day' },
-  measurement: { kept: 'kind', banded: 'day figure', link: 'homeAnswersId', fingerprint: 'value confirmed' },
+  measurement: {
+    kept: 'kind',
+    banded: 'day figure',
+    link: 'homeAnswersId visitId',
+    fingerprint: 'value confirmed',
+  },
   medicine_change: { link: 'eventId', fingerprint: 'act medicineClass' },
   message: { staff: 'sentBy sentName', words: 'text' },
   morning: {
@@ -162,7 +170,12 @@ const ofTable: Readonly<Record<string, Columns>> = {
       'redFlags extraPainRelief beganAt didExtra didExtraUnanswered news otherJointWorse reportedNew stoppedByFlag limbChecks',
   },
   two_hours: { link: 'amends', fingerprint: 'day redFlags extraPainRelief joint pain' },
-  visit: { named: 'whereabouts callBackPhone', words: 'present', fingerprint: 'day place' },
+  visit: {
+    staff: 'heldBy heldName',
+    named: 'whereabouts callBackPhone',
+    words: 'present',
+    fingerprint: 'day place',
+  },
   visit_note: { words: 'subjective objective assessment plan text', fingerprint: 'day contact' },
   warning_sign: { fingerprint: 'source flags joint urgency' },
   worklist_item_action: {

@@ -5,6 +5,7 @@ import { words as figures } from './staff/administration/figures.ts';
 import { words as firstDay } from './staff/administration/first-day.ts';
 import { words as incidents } from './staff/administration/incidents.ts';
 import { words as machines } from './staff/administration/machines.ts';
+import { words as programs } from './staff/administration/programs.ts';
 import { words as settings } from './staff/administration/settings.ts';
 import { words as administration } from './staff/administration.ts';
 import { words as appointments } from './staff/appointments.ts';
@@ -60,6 +61,7 @@ export const staff = {
   administration,
   'administration/clinic': clinicDetails,
   'administration/figures': figures,
+  'administration/programs': programs,
   'administration/first-day': firstDay,
   'administration/incidents': incidents,
   'administration/machines': machines,

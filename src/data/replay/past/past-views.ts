@@ -38,6 +38,7 @@ const parents: Readonly<Record<string, readonly [column: string, table: string]>
   morning_joint: ['morning_id', 'morning'],
   medicine_change: ['event_id', 'care_event'],
   patient_identity: ['patient_id', 'patient'],
+  imported_row: ['batch_id', 'import_batch'],
 };
 
 /** Named by what came; of no time of their own. */

@@ -4,13 +4,13 @@ import type { Same } from '#messages/sentence.ts';
 /** What is said beside the tables of a record, in German. */
 export const readMe = {
   files:
-    'Für jede Art von Zeile eine Datei, dazu dictionary.csv mit allen Spalten, auf Englisch, wie die Spalten heißen. In Dateien, deren Name mit "imported-" beginnt, steht, was von anderswo kam, in den Spalten, in denen es wieder eingelesen werden kann.',
+    'Für jede Art von Zeile gibt es eine Datei. Die Spalten heißen englisch, dictionary.csv nennt sie alle. In Dateien namens imported-… steht, was von anderswo kam. Sie lassen sich wieder einlesen.',
   written:
     'Komma, Anführungszeichen wo nötig, Zeilenende CR und LF, UTF-8 (RFC 4180). Leer heißt nicht beantwortet, nicht gefragt oder nicht bekannt, nie null.',
   errors:
-    'Einträge bleiben, wie sie erfasst wurden: Die Datei "correction" nennt die irrtümlich eingetragenen, und ein Eintrag mit "amends" ersetzt den genannten.',
+    'Einträge bleiben, wie sie geschrieben wurden. Die Datei correction.csv nennt die, die falsch waren. Eine Zeile mit einem Wert in amends tritt an die Stelle jener Zeile.',
   formulas:
-    'Ein Text, den eine Tabellenkalkulation für eine Formel hielte, hat einen Apostroph davor, auch mitten im Text nach Zeilenende, Semikolon oder Tabulator; Zahlen stehen, wie sie sind.',
+    'Manche Texte würden in einer Tabelle eine Rechnung beginnen. Ein solcher Text hat einen Apostroph davor. Zahlen stehen, wie sie sind.',
   'not-in-it': 'Nicht enthalten:',
   audit: 'wer die Akte geöffnet hat; das steht auf der eigenen Seite',
   auth_user: 'die Anmeldung; sie gehört nicht zur Akte',

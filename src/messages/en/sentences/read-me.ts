@@ -1,13 +1,13 @@
 /** What is said beside the tables of a record, and of each table that is left out why. */
 export const readMe = {
   files:
-    'A file for each kind of row, and dictionary.csv with every column of all of them, in English as the columns are named. Files whose name begins with "imported-" hold what came from elsewhere, in the columns in which it can be imported again.',
+    'There is a file for each kind of row. Names of columns are English, and dictionary.csv lists them all. Files named imported-… hold what came from elsewhere. They can be taken in again.',
   written:
     'Comma, quotes where needed, lines ended by CR and LF, UTF-8 (RFC 4180). Empty means not answered, not asked or not known, never zero.',
   errors:
-    'Entries stay as they were recorded: the file "correction" names those entered in error, and an entry that "amends" another replaces it.',
+    'Entries stay as they were written. The file correction.csv names those that were wrong. A row with a value in amends takes the place of that row.',
   formulas:
-    'A text that a spreadsheet would take for a formula has an apostrophe before it, also in the middle of a text after a line end, a semicolon or a tab; numbers are as they are.',
+    'Some texts would start a sum in a spreadsheet. Such a text has an apostrophe before it. Numbers are as they are.',
   'not-in-it': 'Not in it:',
   audit: 'who opened the record, shown to the patient on the own page',
   auth_user: 'the sign-in, not the record',
