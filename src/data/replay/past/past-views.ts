@@ -37,6 +37,7 @@ const parents: Readonly<Record<string, readonly [column: string, table: string]>
   session_joint: ['session_id', 'training_session'],
   morning_joint: ['morning_id', 'morning'],
   medicine_change: ['event_id', 'care_event'],
+  imported_row: ['batch_id', 'import_batch'],
   patient_identity: ['patient_id', 'patient'],
   imported_row: ['batch_id', 'import_batch'],
 };
@@ -51,6 +52,7 @@ const leftOut = [
   'worklist_standing',
   'worklist_tally',
   'draft',
+  'calendar_feed',
   'device',
   'invitation',
   'passkey',
