@@ -1,7 +1,7 @@
 /** Other programs of the clinic: their tokens, and what they may ask. */
 import { sayIn } from '../../../say.ts';
 
-const words = {
+export const words = {
   title: 'Other programs',
   lead: 'Another program of the clinic can read what is kept here, with a token that you make for it. It can change nothing.',
   'lead.audit':
