@@ -39,7 +39,6 @@ const parents: Readonly<Record<string, readonly [column: string, table: string]>
   medicine_change: ['event_id', 'care_event'],
   imported_row: ['batch_id', 'import_batch'],
   patient_identity: ['patient_id', 'patient'],
-  imported_row: ['batch_id', 'import_batch'],
 };
 
 /** Named by what came; of no time of their own. */
