@@ -5,7 +5,8 @@ import { contacts, decisions, steps, todays } from '#core/decision/answers.ts';
 import { factFields } from '#core/decision/facts/fact-fields.ts';
 import type { Certificate } from '#data/decision/certificate/certificate.ts';
 
-const text = z.string();
+/** Printed by the command: one line, so that no field can pass for a line of its own. */
+const text = z.string().regex(/^\P{Cc}*$/u, 'has a control character');
 const values = z.record(text, z.unknown());
 
 const effect = z.strictObject({

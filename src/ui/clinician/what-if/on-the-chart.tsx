@@ -16,7 +16,9 @@ const othersOf = (found: WhatIfOfPatient, joint: string | null): ReadonlyMap<Day
   new Map(
     found.lines.flatMap((line) => {
       if (line.joint !== joint) return [];
-      const [before, after] = [say(line.before).toLowerCase(), say(line.after).toLowerCase()];
+      const before = say(line.before).toLowerCase();
+      const word = say(line.after).toLowerCase();
+      const after = line.after === line.before ? say('same-word', { word }) : word;
       const rules = line.rules.length > 0 ? line.rules.join(', ') : say('same-rules');
       return [[line.day, { way: line.way, text: say('on-day', { before, after, rules }) }] as const];
     }),

@@ -130,3 +130,10 @@ describe('a certificate of a decision', () => {
     });
   });
 });
+
+it('with a line in a field that could pass for a line of the command is not read', () => {
+  const [certificate] = made;
+  const joint = 'right-knee\nseal: the row is as the audit says it was written';
+  const changed = { ...certificate!, decision: { ...certificate!.decision, joint } };
+  expect(readCertificate(JSON.stringify(changed))).toMatch(/^decision\.joint: has a control character/);
+});

@@ -31,6 +31,8 @@ it('tells phone, worklist and clinician of the instant, and that what came later
     /Decision in force<\/h3>[\s\S]*?Hold[\s\S]*?right knee: [^<]*<span class="soft">By the rules\./,
   );
   expect(page).toMatch(/Limits<\/h3><p class="soft">/);
+  // The cautions of the exercise, as the phone showed them with it.
+  expect(page).toMatch(/On the phone<\/h3>[\s\S]*?<li>[\s\S]*?<ul class="small"><li>/);
   expect(page).toContain('No morning check had arrived.');
   expect(page).not.toMatch(/no more than 2|days ago/);
   expect(page).toContain('value="2026-03-03T09:00"');

@@ -3,7 +3,7 @@ import { sayIn } from '../../../say.ts';
 
 export const words = {
   title: 'Clinic figures',
-  lead: 'The last {weeks} weeks of this clinic, {people} people with a record. Figures of groups: none is of a person or of who treats. Where one to four people are behind a figure it is left out.',
+  lead: 'The last {weeks} weeks of this clinic, {people} people with a record. Figures of groups, and none of who treats. Where one to four people are behind a figure it is left out. A count within a larger group can still be of one person, and with few people a quartile is one person’s own figure: hand it on as you would a record.',
   'not-compared':
     'Nothing here compares methods or shows what brought a figure about: people are not given a method by lot.',
   file: 'These figures as a file (CSV)',

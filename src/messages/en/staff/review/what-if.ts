@@ -56,7 +56,7 @@ export const words = {
   rules: 'Rules that differ',
   'same-word': '{word}, with another step, advice or contact',
   'same-rules': 'none; the same rules ask for something else',
-  'on-day': 'With the values tried: {after} instead of {before}. Rules that differ: {rules}.',
+  'on-day': 'With the values tried: {after}. It was: {before}. Rules that differ: {rules}.',
   'weeks.key': {
     by: 'weeks',
     one: 'One mark for each day that would have been another, by week: filled is more cautious, outlined is bolder.',

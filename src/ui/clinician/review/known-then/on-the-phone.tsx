@@ -5,16 +5,26 @@ import { TodayTag } from '../../danger/plan-view.tsx';
 import { doseInWords } from '../../dose-words.ts';
 
 type Phone = KnownThen['phone'];
-type Exercise = Pick<Phone['exercises'][number], 'itemId' | 'title' | 'dose' | 'badDay' | 'today'> &
+type Exercise = Pick<
+  Phone['exercises'][number],
+  'itemId' | 'title' | 'dose' | 'badDay' | 'cautions' | 'today'
+> &
   Partial<Pick<Phone['exercises'][number], 'planned'>>;
 
 const ExerciseLine = ({ exercise }: { readonly exercise: Exercise }) => {
-  const { title, dose, badDay, today, planned } = exercise;
+  const { title, dose, badDay, cautions, today, planned } = exercise;
   return (
     <li>
       <TodayTag today={today} /> <strong>{title.en}</strong>:{' '}
       {doseInWords(today === 'bad-day' ? badDay : dose)}
       {planned === false ? <span className="soft">, {say('phone.not-planned')}</span> : null}.
+      {cautions.length > 0 ? (
+        <ul className="small">
+          {cautions.map(({ id, text }) => (
+            <li key={id}>{text.en}</li>
+          ))}
+        </ul>
+      ) : null}
     </li>
   );
 };
@@ -32,7 +42,12 @@ const morningInWords = ({ due, answered }: Phone['morning']): string =>
 
 export const OnThePhone = ({ phone }: { readonly phone: Phone }) => {
   const atClinic = phone.atClinic ?? [];
-  const told = [...phone.danger, ...phone.changes, ...(phone.unchanged ?? [])];
+  const told = [
+    ...phone.danger,
+    ...phone.changes,
+    ...(phone.changesWithoutWhy ?? []),
+    ...(phone.unchanged ?? []),
+  ];
   return (
     <section className="stack-close" aria-labelledby="then-phone">
       <h3 id="then-phone">{say('phone')}</h3>
