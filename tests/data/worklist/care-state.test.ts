@@ -193,7 +193,7 @@ describe('the file itself', () => {
     ],
     [
       'a remote visit without a call-back number',
-      "INSERT INTO visit (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, day, place, present) VALUES ('v', 'a', 'P', 0, 'x', 'x', '2026-03-02', 'video', '[]')",
+      "INSERT INTO visit (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, held_by, held_name, day, place, present) VALUES ('v', 'a', 'P', 0, 'x', 'x', 'x', 'x', '2026-03-02', 'video', '[]')",
     ],
     [
       'a wrap opened without a reason',
