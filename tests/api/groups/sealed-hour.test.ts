@@ -57,7 +57,7 @@ describe('the roster a tablet takes along', () => {
   it('holds these things of each person and no others', async () => {
     const taken = await take();
     expect(Object.keys(taken).sort()).toEqual(
-      ['goneAt', 'hourId', 'leftOut', 'name', 'people', 'place', 'takenBy', 'zone'].sort(),
+      ['goneAt', 'hourId', 'leftOut', 'name', 'people', 'place', 'takenBy', 'takerName', 'zone'].sort(),
     );
     const [one] = taken.people;
     expect(Object.keys(one!).sort()).toEqual(['entryId', 'firstName', 'patientId', 'today']);
@@ -141,7 +141,8 @@ describe('what was answered without signal', () => {
   const keep = async (typed: object = {}, state: 'begun' | 'finished' = 'finished') => {
     const [one] = (await take()).people;
     const entry = entryOf(personOf(one!), { ...before, ...doses, ...typed }, { now: start });
-    const answered = { hourId, patientId, takenBy: ada.actorId, clinicKey, clockLacks: 0, state };
+    const taker = { takenBy: ada.actorId, takerName: ada.actorName };
+    const answered = { hourId, patientId, ...taker, clinicKey, clockLacks: 0, state };
     await keepAnswer(tablet, answered, entry);
   };
   const send = (access: Access | null, isOpen = false) =>
@@ -178,7 +179,7 @@ describe('what was answered without signal', () => {
 
   it('is sent by nobody but who took the hour along: signed in as another it waits', async () => {
     await keep();
-    expect(await send(at.clinician)).toMatchObject([{ as: 'signed-out' }]);
+    expect(await send(at.clinician)).toMatchObject([{ as: 'not-yours' }]);
     expect([sessions(), (await waitingAnswers(tablet)).length]).toEqual([0, 1]);
   });
 

@@ -64,7 +64,8 @@ export const groupSessionsRouter = router({
       const taken = await takenAlong(access, people);
       for (const { patientId } of taken.people) noteRead(access, { subject: path, patientId });
       const { name, place } = hour.entry;
-      return { ...taken, hourId: hour.id, name, place, zone, goneAt, takenBy: access.actorId };
+      const taker = { takenBy: access.actorId, takerName: access.actorName };
+      return { ...taken, hourId: hour.id, name, place, zone, goneAt, ...taker };
     }),
 
   person: recordProcedure.input(z.object({ hourId })).query(async ({ ctx: { access, patient }, input }) => {

@@ -67,7 +67,7 @@ export const words = {
   },
   'waiting.urgent': 'A warning sign is among them. Nobody else can see it before it is sent.',
   'waiting.begun': 'What was only begun is sent as far as it came, once the sealed hour is gone.',
-  'waiting.signed-out': 'They are sent once whoever took the hour along is signed in on this tablet.',
+  'waiting.sign-in-as': 'What {name} took along is sent once {name} is signed in on this tablet.',
   'waiting.refused': 'The clinic did not take some of it: {why}',
   'waiting.send': 'Send now',
   'waiting.sign-in': 'Sign in',

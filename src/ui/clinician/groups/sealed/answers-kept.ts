@@ -15,6 +15,7 @@ export interface SealedAnswer {
   readonly entryId: string;
   /** Who took the hour along, and alone sends what was answered in it. */
   readonly takenBy: string;
+  readonly takerName: string;
   readonly encrypted: Encrypted;
   /** The clinic's clock minus this tablet's, ms. */
   readonly clockLacks: number;
@@ -29,6 +30,7 @@ export interface Answered {
   readonly hourId: string;
   readonly patientId: string;
   readonly takenBy: string;
+  readonly takerName: string;
   readonly clinicKey: string;
   readonly clockLacks: number;
   readonly state: SealedAnswer['state'];
@@ -64,8 +66,11 @@ export interface Sender {
   readonly isAgain: boolean;
 }
 
-/** "signed-out": nobody, or somebody else than who took the hour along, is signed in. */
-type Outcome = 'arrived' | 'aside' | 'no-answer' | 'signed-out' | 'refused';
+/**
+ * "not-yours": somebody else than who took the hour along is signed in. "fault": the server stumbled over this one.
+ * Both leave it here, and say nothing of the next.
+ */
+type Outcome = 'arrived' | 'aside' | 'no-answer' | 'fault' | 'signed-out' | 'not-yours' | 'refused';
 
 export interface Sent {
   readonly entryId: string;
@@ -86,7 +91,8 @@ const outcomes: Readonly<Record<string, Outcome>> = {
 
 const outcomeOf = (answer: Response, { stored, problem }: Told): Outcome => {
   if (answer.ok && stored !== undefined) return outcomes[stored] ?? 'refused';
-  if (problem === 'signed-out' || problem === 'not-yours') return 'signed-out';
+  if (problem === 'signed-out' || problem === 'not-yours') return problem;
+  if (answer.status >= 500) return 'fault';
   return answer.status >= 400 && answer.status < 429 ? 'refused' : 'no-answer';
 };
 
@@ -113,6 +119,7 @@ export const sendAnswers = async (store: PhoneStore, sender: Sender): Promise<re
     const { as, message } = await sendOne(sender, saved);
     told.push({ entryId: saved.entryId, as });
     if (as === 'no-answer' || as === 'signed-out') break;
+    if (as === 'not-yours' || as === 'fault') continue;
     const name = keyOf(saved.entryId);
     // Pressed on meanwhile: the newer one is sent in its turn.
     if ((await store.get<SealedAnswer>(name))?.encrypted.data !== saved.encrypted.data) continue;
@@ -120,4 +127,12 @@ export const sendAnswers = async (store: PhoneStore, sender: Sender): Promise<re
     else await store.remove(name);
   }
   return told;
+};
+
+/** The names of who has to sign in, so that what is left is sent: of all that waits where nobody is signed in. */
+export const whoSignsIn = (waiting: readonly SealedAnswer[], told: readonly Sent[]): readonly string[] => {
+  const isSignedOut = told.some(({ as }) => as === 'signed-out');
+  const others = told.filter(({ as }) => as === 'not-yours').map(({ entryId }) => entryId);
+  const left = waiting.filter(({ entryId }) => isSignedOut || others.includes(entryId));
+  return [...new Set(left.map(({ takerName }) => takerName))];
 };

@@ -36,9 +36,12 @@ const afterStep = ({ typed, isFinished }: Step): PersonState =>
 const keepStep = async (store: PhoneStore, hour: OpenHour, step: Step, states: States): Promise<void> => {
   const { roster, key, clockLacks, instant } = hour;
   const { person, typed, isFinished } = step;
-  const { hourId, takenBy, clinicKey } = roster;
+  const { hourId, takenBy, takerName, clinicKey } = roster;
   const state: Answered['state'] = isFinished ? 'finished' : 'begun';
-  const answered = { hourId, takenBy, clinicKey, clockLacks, patientId: person.patientId, state };
+  const answered = {
+    ...{ hourId, takenBy, takerName, clinicKey, clockLacks },
+    ...{ patientId: person.patientId, state },
+  };
   // Sealed to the clinic before what was pressed is let go.
   await keepAnswer(store, answered, entryOf(personOf(person), typed, { now: instant() }));
   await keepDrafts(store, key, states);

@@ -3,7 +3,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { lookAtHour } from '#ui/on-device/hour-kept.ts';
 import { phoneStore } from '#ui/on-device/phone-store.ts';
-import { type SealedAnswer, type Sent, sendAnswers, waitingAnswers } from './answers-kept.ts';
+import { type SealedAnswer, type Sent, sendAnswers, waitingAnswers, whoSignsIn } from './answers-kept.ts';
 
 const againMs = 15_000;
 const wall = () => Date.now();
@@ -12,7 +12,8 @@ export interface Sending {
   readonly waiting: readonly SealedAnswer[];
   /** Entries the clinic has by now, of those this page sent. */
   readonly arrived: ReadonlySet<string>;
-  readonly isSignedOut: boolean;
+  /** Names of who has to sign in here, so that what is left is sent. */
+  readonly toSignIn: readonly string[];
   readonly send: (isAgain?: boolean) => void;
 }
 
@@ -31,14 +32,14 @@ const withArrived = (before: ReadonlySet<string>, told: readonly Sent[]): Readon
 export const useSendingAnswers = (): Sending => {
   const [waiting, setWaiting] = useState<readonly SealedAnswer[]>([]);
   const [arrived, setArrived] = useState<ReadonlySet<string>>(new Set());
-  const [isSignedOut, setSignedOut] = useState(false);
+  const [toSignIn, setToSignIn] = useState<readonly string[]>([]);
   const running = useRef<Promise<void>>(Promise.resolve());
   const send = useCallback((isAgain = false) => {
     const turn = async () => {
       const { told, waiting: left } = await sendHere(isAgain);
       setWaiting(left);
       setArrived((before) => withArrived(before, told));
-      if (told.length > 0) setSignedOut(told.some(({ as }) => as === 'signed-out'));
+      if (told.length > 0) setToSignIn(whoSignsIn(left, told));
     };
     // One after the other: what is pressed while one runs goes with the next.
     running.current = running.current.then(turn).catch(() => undefined);
@@ -53,5 +54,5 @@ export const useSendingAnswers = (): Sending => {
       window.removeEventListener('online', again);
     };
   }, [send]);
-  return { waiting, arrived, isSignedOut, send };
+  return { waiting, arrived, toSignIn, send };
 };

@@ -5,7 +5,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { type Sending, useSendingAnswers } from './use-sending-answers.ts';
 
-export const WaitingNotice = ({ waiting, isSignedOut, send }: Omit<Sending, 'arrived'>) => {
+export const WaitingNotice = ({ waiting, toSignIn, send }: Omit<Sending, 'arrived'>) => {
   if (waiting.length === 0) return null;
   const isUrgent = waiting.some((one) => one.isUrgent);
   const refused = [...new Set(waiting.flatMap((one) => one.refused ?? []))];
@@ -20,9 +20,12 @@ export const WaitingNotice = ({ waiting, isSignedOut, send }: Omit<Sending, 'arr
       {refused.map((why) => (
         <p key={why}>{say('waiting.refused', { why })}</p>
       ))}
-      {isSignedOut ? (
+      {toSignIn.map((name) => (
+        <p key={name}>{say('waiting.sign-in-as', { name })}</p>
+      ))}
+      {toSignIn.length > 0 ? (
         <p>
-          {say('waiting.signed-out')} <a href="/sign-in?with=passphrase">{say('waiting.sign-in')}</a>
+          <a href="/sign-in?with=passphrase">{say('waiting.sign-in')}</a>
         </p>
       ) : null}
       <Button tone="plain" onClick={() => send(true)}>

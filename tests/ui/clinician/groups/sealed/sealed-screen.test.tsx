@@ -21,7 +21,7 @@ const taken: SealedRoster['people'][number] = {
 };
 const roster: SealedRoster = {
   ...{ hourId: 'h1', name: 'Knees', place: 'Cellar', zone: 'Europe/Lisbon', goneAt: now + 3_600_000 },
-  ...{ takenBy: 'ada', clinicKey: 'k', sealedAt: now, leftOut: 0, people: [taken] },
+  ...{ takenBy: 'ada', takerName: 'Ada Verrin', clinicKey: 'k', sealedAt: now, leftOut: 0, people: [taken] },
 };
 const plain = (html: string) => html.replaceAll('&#x27;', '’');
 const nothing = () => undefined;
@@ -154,25 +154,31 @@ describe('two people of one first name', () => {
 
 describe('what waits on the tablet', () => {
   const one = {
-    ...{ hourId: 'h1', patientId: 'p1', entryId: 'e1', takenBy: 'ada', clockLacks: 0 },
+    ...{ hourId: 'h1', patientId: 'p1', entryId: 'e1', takenBy: 'ada' },
+    ...{ takerName: 'Ada Verrin', clockLacks: 0 },
     encrypted: { version: 1, key: '', iv: '', data: '' },
   } as const;
-  const notice = (over: object, isSignedOut = false) =>
+  const notice = (over: object, toSignIn: readonly string[] = []) =>
     renderToStaticMarkup(
       <WaitingNotice
         waiting={[{ ...one, state: 'finished', isUrgent: false, ...over }]}
-        {...{ isSignedOut, send: nothing }}
+        {...{ toSignIn, send: nothing }}
       />,
     );
   it('is counted and not shown; a warning sign among it is said first', () => {
     expect(notice({})).toContain('Answers of 1 person wait');
     expect(notice({})).not.toContain('warning sign');
     expect(notice({ isUrgent: true })).toContain('A warning sign is among them');
-    expect(notice({}, true)).toContain('/sign-in');
     expect(notice({ refused: 'no such hour' })).toContain('no such hour');
   });
 
+  it('says by name who has to sign in, and how', () => {
+    expect(notice({})).not.toContain('signed in');
+    expect(notice({}, ['Ada Verrin'])).toContain('once Ada Verrin is signed in on this tablet');
+    expect(notice({}, ['Ada Verrin'])).toContain('/sign-in');
+  });
+
   it('is nothing where nothing waits', () => {
-    expect(renderToStaticMarkup(<WaitingNotice waiting={[]} isSignedOut={false} send={nothing} />)).toBe('');
+    expect(renderToStaticMarkup(<WaitingNotice waiting={[]} toSignIn={[]} send={nothing} />)).toBe('');
   });
 });

@@ -1,0 +1,89 @@
+/** What waits on a tablet two clinicians share: one answer that stays keeps no other from going out. */
+import { beforeEach, describe, expect, it } from 'vitest';
+import { phoneEntriesKey } from '#server/phone-entries.ts';
+import type { Runtime } from '#server/runtime.ts';
+import { entryOf } from '#ui/clinician/groups/group-entry.ts';
+import {
+  type Answered,
+  keepAnswer,
+  sendAnswers,
+  waitingAnswers,
+  whoSignsIn,
+} from '#ui/clinician/groups/sealed/answers-kept.ts';
+import { before, person } from '../person-of-hour.ts';
+import { storeHere } from './kept-here.ts';
+
+const keys = { phoneEntries: Buffer.alloc(32, 9), earlierPhoneEntries: [] } as unknown as Runtime['keys'];
+const ada = { takenBy: 'ada', takerName: 'Ada Verrin' };
+const bo = { takenBy: 'bo', takerName: 'Bo Lind' };
+const answered: Answered = {
+  ...{ hourId: 'h1', patientId: 'p1', ...ada },
+  ...{ clinicKey: phoneEntriesKey(keys, 'a'), clockLacks: 0, state: 'finished' },
+};
+
+let tablet: ReturnType<typeof storeHere>;
+beforeEach(() => {
+  tablet = storeHere();
+});
+
+/** A set done, or what is told here. */
+const keep = (entryId: string, over: Partial<Answered> = {}, typed: object = {}) => {
+  const work = { 'as:line1': 'planned', 'set:line1:1': '20' };
+  const entry = entryOf({ ...person(), entryId }, { ...before, ...work, ...typed }, { now: 2000 });
+  return keepAnswer(tablet, { ...answered, ...over }, entry);
+};
+
+type Answers = Readonly<Record<string, () => Response>>;
+const took = () => Response.json({ stored: 'stored' });
+const problem = (name: string, status: number) => () => Response.json({ problem: name }, { status });
+
+/** What the clinic answers, by entry; what stands nowhere is taken. */
+const send = (answers: Answers, isOpen = false) => {
+  const fetch = async (_: unknown, init?: RequestInit) =>
+    (answers[JSON.parse(String(init?.body)).entryId] ?? took)();
+  return sendAnswers(tablet, {
+    fetch: fetch as typeof globalThis.fetch,
+    wall: () => 0,
+    isOpen,
+    isAgain: true,
+  });
+};
+const left = async () => (await waitingAnswers(tablet)).map(({ entryId }) => entryId);
+
+describe('one answer that stays on the tablet', () => {
+  it.each([
+    ['of somebody who is not signed in', problem('not-yours', 403), 'not-yours'],
+    ['the server stumbles over', problem('failed', 500), 'fault'],
+  ] as const)('%s keeps no other back, warning signs neither', async (_, answer, as) => {
+    await keep('a1', {}, { 'signs-now': 'chest-pain' });
+    await keep('b1', bo, { 'signs-now': 'chest-pain' });
+    await keep('b2', bo);
+    expect(await send({ a1: answer })).toEqual([
+      { entryId: 'a1', as },
+      { entryId: 'b1', as: 'arrived' },
+      { entryId: 'b2', as: 'arrived' },
+    ]);
+    expect(await left()).toEqual(['a1']);
+  });
+
+  it('because nobody is signed in, or too much was asked at once, ends the round', async () => {
+    await keep('a1');
+    await keep('b1', bo);
+    expect(await send({ a1: problem('signed-out', 401) })).toEqual([{ entryId: 'a1', as: 'signed-out' }]);
+    expect(await send({ a1: problem('too-often', 429) })).toEqual([{ entryId: 'a1', as: 'no-answer' }]);
+    expect(await left()).toEqual(['a1', 'b1']);
+  });
+});
+
+describe('who has to sign in', () => {
+  const waiting = async (as: 'not-yours' | 'signed-out' | 'fault') =>
+    whoSignsIn(await waitingAnswers(tablet), [{ entryId: 'a1', as }]);
+  it('is who took along what was not taken from another, and everybody where nobody is signed in', async () => {
+    await keep('a1');
+    await keep('a2');
+    await keep('b1', bo);
+    expect(await waiting('not-yours')).toEqual(['Ada Verrin']);
+    expect(await waiting('signed-out')).toEqual(['Ada Verrin', 'Bo Lind']);
+    expect(await waiting('fault')).toEqual([]);
+  });
+});
