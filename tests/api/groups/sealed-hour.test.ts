@@ -141,7 +141,7 @@ describe('what was answered without signal', () => {
   const keep = async (typed: object = {}, state: 'begun' | 'finished' = 'finished') => {
     const [one] = (await take()).people;
     const entry = entryOf(personOf(one!), { ...before, ...doses, ...typed }, { now: start });
-    const taker = { takenBy: ada.actorId, takerName: ada.actorName };
+    const taker = { takenBy: ada.actorId, takerName: ada.actorName, sealedAt: start };
     const answered = { hourId, patientId, ...taker, clinicKey, clockLacks: 0, state };
     await keepAnswer(tablet, answered, entry);
   };

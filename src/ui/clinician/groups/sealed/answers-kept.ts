@@ -7,7 +7,11 @@ import { type Encrypted, encryptEntry } from '#ui/on-device/encrypt-entry.ts';
 import type { PhoneStore } from '#ui/on-device/phone-store.ts';
 
 const under = 'sealed-answer:';
-const keyOf = (entryId: string): string => `${under}${entryId}`;
+
+/** A session has one id whoever enters it, so whose sealing it comes from is part of the key: none takes another's place. */
+export const answerKey = ({ takenBy, sealedAt, entryId }: KeyParts): string =>
+  `${under}${takenBy}:${sealedAt}:${entryId}`;
+type KeyParts = Pick<SealedAnswer, 'takenBy' | 'sealedAt' | 'entryId'>;
 
 export interface SealedAnswer {
   readonly hourId: string;
@@ -16,6 +20,8 @@ export interface SealedAnswer {
   /** Who took the hour along, and alone sends what was answered in it. */
   readonly takenBy: string;
   readonly takerName: string;
+  /** When the hour it was answered in was taken along: an instant of the clinic. */
+  readonly sealedAt: number;
   readonly encrypted: Encrypted;
   /** The clinic's clock minus this tablet's, ms. */
   readonly clockLacks: number;
@@ -31,6 +37,7 @@ export interface Answered {
   readonly patientId: string;
   readonly takenBy: string;
   readonly takerName: string;
+  readonly sealedAt: number;
   readonly clinicKey: string;
   readonly clockLacks: number;
   readonly state: SealedAnswer['state'];
@@ -47,7 +54,8 @@ export const keepAnswer = async (
   const encrypted = await encryptEntry(clinicKey, patientId, bound);
   const { entryId } = entry;
   const isUrgent = entry.stoppedByFlag;
-  await store.set(keyOf(entryId), { ...answered, entryId, encrypted, isUrgent } satisfies SealedAnswer);
+  const kept: SealedAnswer = { ...answered, entryId, encrypted, isUrgent };
+  await store.set(answerKey(kept), kept);
 };
 
 /** Warning signs first. */
@@ -73,7 +81,7 @@ export interface Sender {
 type Outcome = 'arrived' | 'aside' | 'no-answer' | 'fault' | 'signed-out' | 'not-yours' | 'refused';
 
 export interface Sent {
-  readonly entryId: string;
+  readonly key: string;
   readonly as: Outcome;
 }
 
@@ -117,14 +125,14 @@ export const sendAnswers = async (store: PhoneStore, sender: Sender): Promise<re
     if (saved.state === 'begun' && sender.isOpen) continue;
     if (saved.refused !== undefined && !sender.isAgain) continue;
     const { as, message } = await sendOne(sender, saved);
-    told.push({ entryId: saved.entryId, as });
+    const key = answerKey(saved);
+    told.push({ key, as });
     if (as === 'no-answer' || as === 'signed-out') break;
     if (as === 'not-yours' || as === 'fault') continue;
-    const name = keyOf(saved.entryId);
     // Pressed on meanwhile: the newer one is sent in its turn.
-    if ((await store.get<SealedAnswer>(name))?.encrypted.data !== saved.encrypted.data) continue;
-    if (as === 'refused') await store.set(name, { ...saved, refused: message });
-    else await store.remove(name);
+    if ((await store.get<SealedAnswer>(key))?.encrypted.data !== saved.encrypted.data) continue;
+    if (as === 'refused') await store.set(key, { ...saved, refused: message });
+    else await store.remove(key);
   }
   return told;
 };
@@ -132,7 +140,7 @@ export const sendAnswers = async (store: PhoneStore, sender: Sender): Promise<re
 /** The names of who has to sign in, so that what is left is sent: of all that waits where nobody is signed in. */
 export const whoSignsIn = (waiting: readonly SealedAnswer[], told: readonly Sent[]): readonly string[] => {
   const isSignedOut = told.some(({ as }) => as === 'signed-out');
-  const others = told.filter(({ as }) => as === 'not-yours').map(({ entryId }) => entryId);
-  const left = waiting.filter(({ entryId }) => isSignedOut || others.includes(entryId));
+  const others = told.filter(({ as }) => as === 'not-yours').map(({ key }) => key);
+  const left = waiting.filter((one) => isSignedOut || others.includes(answerKey(one)));
   return [...new Set(left.map(({ takerName }) => takerName))];
 };

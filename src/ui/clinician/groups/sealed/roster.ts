@@ -3,6 +3,7 @@ import type { createCaller } from '#api/root.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { GroupPerson } from '../../answers.ts';
 import type { Typed } from '../group-answers.ts';
+import { answerKey, type SealedAnswer } from './answers-kept.ts';
 
 export type TakenAlong = Awaited<
   ReturnType<ReturnType<typeof createCaller>['clinician']['groupSessions']['takeAlong']>
@@ -52,11 +53,22 @@ export const personOf = (taken: SealedRoster['people'][number]): GroupPerson => 
 
 /** Finished, and not waiting here any more: the clinic has it. Known when the hour is opened, before anything new. */
 export const arrivedBefore = (
-  people: SealedRoster['people'],
+  { people, takenBy, sealedAt }: Pick<SealedRoster, 'people' | 'takenBy' | 'sealedAt'>,
   states: States,
-  waiting: readonly { readonly entryId: string }[],
-): readonly string[] =>
-  people
+  waiting: readonly Pick<SealedAnswer, 'takenBy' | 'sealedAt' | 'entryId'>[],
+): readonly string[] => {
+  const here = waiting.map(answerKey);
+  return people
     .filter(({ patientId }) => states[patientId]?.state === 'finished')
-    .map(({ entryId }) => entryId)
-    .filter((id) => waiting.every(({ entryId }) => entryId !== id));
+    .map(({ entryId }) => answerKey({ takenBy, sealedAt, entryId }))
+    .filter((key) => !here.includes(key));
+};
+
+/** Of whom an answer waits here is not taken along again: the plan of a person who told a sign would not know of it. */
+export const withoutWaiting = <P extends { readonly patientId: string }>(
+  people: readonly P[],
+  waiting: readonly Pick<SealedAnswer, 'patientId'>[],
+): { readonly people: readonly P[]; readonly left: readonly P[] } => {
+  const waits = ({ patientId }: P) => waiting.some((one) => one.patientId === patientId);
+  return { people: people.filter((one) => !waits(one)), left: people.filter(waits) };
+};

@@ -43,7 +43,7 @@ const opened = async (pin: string): Promise<Showing> => {
   const { clockLacks, goneAt } = looked.kept;
   const { roster, key } = answer;
   const drafts = (answer.drafts ?? {}) as States;
-  const arrived = arrivedBefore(roster.people, drafts, await waitingAnswers(store));
+  const arrived = arrivedBefore(roster, drafts, await waitingAnswers(store));
   const hour = { roster, key, drafts, arrived, clockLacks, instant: instantOf(looked.kept) };
   return { kind: 'open', goneAt, hour };
 };

@@ -9,6 +9,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { momentInWords } from '../../when.ts';
 import { AskedInLanguage } from '../asked-in.tsx';
+import { answerKey } from './answers-kept.ts';
 import { nameOf, personOf } from './roster.ts';
 import { SealedPerson } from './sealed-person.tsx';
 import { type OpenHour, useSealedPeople } from './use-sealed-people.ts';
@@ -49,6 +50,7 @@ const Ways = ({ onLock, onPutAway }: Pick<PeopleProps, 'onLock' | 'onPutAway'>) 
 export const SealedPeople = ({ hour, goneAt, arrived, onFinished, ...ways }: PeopleProps) => {
   const { roster, instant } = hour;
   const { states, isKept, typedOf, press, finish, report } = useSealedPeople(hour, onFinished);
+  const keyOf = ({ entryId }: { readonly entryId: string }) => answerKey({ ...roster, entryId });
   const clock = { zone: roster.zone, now: instant() };
   return (
     <div className="stack-wide">
@@ -80,7 +82,7 @@ export const SealedPeople = ({ hour, goneAt, arrived, onFinished, ...ways }: Peo
               state={states[one.patientId]}
               typed={typedOf(one)}
               clock={clock}
-              hasArrived={arrived.has(one.entryId)}
+              hasArrived={arrived.has(keyOf(one))}
               press={(change) => press(one, change)}
               onSave={() => finish(one)}
               onReport={(name, flags) => report(one, name, flags)}

@@ -13,8 +13,9 @@ import { pinDigits, pinProblem } from '#ui/on-device/pin-seal.ts';
 import type { GroupPerson } from '../../answers.ts';
 import { client } from '../../client.ts';
 import { hasNoAnswer } from '../use-person.ts';
+import { waitingAnswers } from './answers-kept.ts';
 import { holdHourPage, hourAddress } from './hold-page.ts';
-import type { SealedRoster, TakenAlong } from './roster.ts';
+import { nameOf, type SealedRoster, type TakenAlong, withoutWaiting } from './roster.ts';
 import { areToldApart, type Marks, marked, ofOneName } from './told-apart.ts';
 
 export interface TakeAlongProps {
@@ -28,20 +29,25 @@ export interface TakeAlongProps {
 interface Taken {
   readonly count: number;
   readonly leftOut: number;
+  /** Names of whose answers wait on this tablet. */
+  readonly waits: readonly string[];
   readonly isHeld: boolean;
 }
 
+/** null = nobody is left to take along; what was sealed before stays then. */
 const take = async (
   { clinicKey, instant }: TakeAlongProps,
   taken: TakenAlong,
   { pin, marks }: { readonly pin: string; readonly marks: Marks },
-): Promise<Taken> => {
+): Promise<Taken | null> => {
   const now = instant();
-  const people = marked(taken.people, marks);
+  const store = await phoneStore();
+  const { people, left } = withoutWaiting(marked(taken.people, marks), await waitingAnswers(store));
+  if (people.length === 0) return null;
   const roster: SealedRoster = { ...taken, people, clinicKey, sealedAt: now };
   const isHeld = await holdHourPage().catch(() => false);
-  await keepHour(await phoneStore(), { wall: () => Date.now() }, roster, { pin, goneAt: taken.goneAt, now });
-  return { count: people.length, leftOut: taken.leftOut, isHeld };
+  await keepHour(store, { wall: () => Date.now() }, roster, { pin, goneAt: taken.goneAt, now });
+  return { count: people.length, leftOut: taken.leftOut, waits: left.map(nameOf), isHeld };
 };
 
 const failureOf = (error: unknown): string =>
@@ -68,7 +74,9 @@ const useTaking = (props: TakeAlongProps) => {
     const taken = await client.clinician.groupSessions.takeAlong.query({ hourId: props.hourId });
     setAlike(ofOneName(taken.people).map(({ patientId }) => patientId));
     if (!areToldApart(taken.people, marks)) return { marks: say('take.tell.missing') };
-    setDone(await take(props, taken, { pin, marks }));
+    const sealed = await take(props, taken, { pin, marks });
+    setDone(sealed);
+    if (!sealed) return { other: say('take.failed', { why: say('take.nobody') }) };
     setPin('');
     return {};
   };
@@ -88,9 +96,12 @@ interface Errors {
   readonly other?: string;
 }
 
-const Done = ({ count, leftOut, isHeld }: Taken) => (
+export const Done = ({ count, leftOut, waits, isHeld }: Taken) => (
   <Notice tone={isHeld ? 'plain' : 'care'} title={say('taken', { count })} isAnnounced>
     {leftOut > 0 ? <p>{say('taken.left-out', { count: leftOut })}</p> : null}
+    {waits.map((name) => (
+      <p key={name}>{say('taken.waits', { name })}</p>
+    ))}
     {isHeld ? (
       <p>
         <a href={hourAddress}>{say('taken.open')}</a>. {say('taken.where', { address: hourAddress })}

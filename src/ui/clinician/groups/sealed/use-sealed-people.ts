@@ -15,7 +15,7 @@ export interface OpenHour {
   readonly roster: SealedRoster;
   readonly key: CryptoKey;
   readonly drafts: States;
-  /** Entries the clinic had when it was opened. */
+  /** Keys of answers the clinic had when it was opened. */
   readonly arrived: readonly string[];
   readonly clockLacks: number;
   /** Clinical instant, never set back. */
@@ -36,10 +36,10 @@ const afterStep = ({ typed, isFinished }: Step): PersonState =>
 const keepStep = async (store: PhoneStore, hour: OpenHour, step: Step, states: States): Promise<void> => {
   const { roster, key, clockLacks, instant } = hour;
   const { person, typed, isFinished } = step;
-  const { hourId, takenBy, takerName, clinicKey } = roster;
+  const { hourId, takenBy, takerName, sealedAt, clinicKey } = roster;
   const state: Answered['state'] = isFinished ? 'finished' : 'begun';
   const answered = {
-    ...{ hourId, takenBy, takerName, clinicKey, clockLacks },
+    ...{ hourId, takenBy, takerName, sealedAt, clinicKey, clockLacks },
     ...{ patientId: person.patientId, state },
   };
   // Sealed to the clinic before what was pressed is let go.

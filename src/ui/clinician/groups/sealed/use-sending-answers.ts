@@ -10,7 +10,7 @@ const wall = () => Date.now();
 
 export interface Sending {
   readonly waiting: readonly SealedAnswer[];
-  /** Entries the clinic has by now, of those this page sent. */
+  /** Keys of answers the clinic has by now, of those this page sent. */
   readonly arrived: ReadonlySet<string>;
   /** Names of who has to sign in here, so that what is left is sent. */
   readonly toSignIn: readonly string[];
@@ -25,7 +25,7 @@ const sendHere = async (isAgain: boolean) => {
 };
 
 const withArrived = (before: ReadonlySet<string>, told: readonly Sent[]): ReadonlySet<string> => {
-  const now = told.filter(({ as }) => as === 'arrived' || as === 'aside').map(({ entryId }) => entryId);
+  const now = told.filter(({ as }) => as === 'arrived' || as === 'aside').map(({ key }) => key);
   return now.length === 0 ? before : new Set([...before, ...now]);
 };
 

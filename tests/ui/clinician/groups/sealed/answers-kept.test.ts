@@ -5,6 +5,7 @@ import type { Runtime } from '#server/runtime.ts';
 import { entryOf } from '#ui/clinician/groups/group-entry.ts';
 import {
   type Answered,
+  answerKey,
   keepAnswer,
   sendAnswers,
   waitingAnswers,
@@ -18,8 +19,9 @@ const ada = { takenBy: 'ada', takerName: 'Ada Verrin' };
 const bo = { takenBy: 'bo', takerName: 'Bo Lind' };
 const answered: Answered = {
   ...{ hourId: 'h1', patientId: 'p1', ...ada },
-  ...{ clinicKey: phoneEntriesKey(keys, 'a'), clockLacks: 0, state: 'finished' },
+  ...{ clinicKey: phoneEntriesKey(keys, 'a'), sealedAt: 500, clockLacks: 0, state: 'finished' },
 };
+const keyOf = (entryId: string, over: Partial<Answered> = {}) => answerKey({ ...answered, ...over, entryId });
 
 let tablet: ReturnType<typeof storeHere>;
 beforeEach(() => {
@@ -59,9 +61,9 @@ describe('one answer that stays on the tablet', () => {
     await keep('b1', bo, { 'signs-now': 'chest-pain' });
     await keep('b2', bo);
     expect(await send({ a1: answer })).toEqual([
-      { entryId: 'a1', as },
-      { entryId: 'b1', as: 'arrived' },
-      { entryId: 'b2', as: 'arrived' },
+      { key: keyOf('a1'), as },
+      { key: keyOf('b1', bo), as: 'arrived' },
+      { key: keyOf('b2', bo), as: 'arrived' },
     ]);
     expect(await left()).toEqual(['a1']);
   });
@@ -69,15 +71,15 @@ describe('one answer that stays on the tablet', () => {
   it('because nobody is signed in, or too much was asked at once, ends the round', async () => {
     await keep('a1');
     await keep('b1', bo);
-    expect(await send({ a1: problem('signed-out', 401) })).toEqual([{ entryId: 'a1', as: 'signed-out' }]);
-    expect(await send({ a1: problem('too-often', 429) })).toEqual([{ entryId: 'a1', as: 'no-answer' }]);
+    expect(await send({ a1: problem('signed-out', 401) })).toEqual([{ key: keyOf('a1'), as: 'signed-out' }]);
+    expect(await send({ a1: problem('too-often', 429) })).toEqual([{ key: keyOf('a1'), as: 'no-answer' }]);
     expect(await left()).toEqual(['a1', 'b1']);
   });
 });
 
 describe('who has to sign in', () => {
   const waiting = async (as: 'not-yours' | 'signed-out' | 'fault') =>
-    whoSignsIn(await waitingAnswers(tablet), [{ entryId: 'a1', as }]);
+    whoSignsIn(await waitingAnswers(tablet), [{ key: keyOf('a1'), as }]);
   it('is who took along what was not taken from another, and everybody where nobody is signed in', async () => {
     await keep('a1');
     await keep('a2');
@@ -85,5 +87,26 @@ describe('who has to sign in', () => {
     expect(await waiting('not-yours')).toEqual(['Ada Verrin']);
     expect(await waiting('signed-out')).toEqual(['Ada Verrin', 'Bo Lind']);
     expect(await waiting('fault')).toEqual([]);
+  });
+});
+
+describe('an answer with a warning sign that waits', () => {
+  it.each([
+    ['another clinician', bo],
+    ['the same clinician, who sealed the hour again', { sealedAt: 900 }],
+  ])('is not written over by a press of %s', async (_, over) => {
+    await keep('s1', {}, { 'signs-now': 'chest-pain' });
+    await keep('s1', { ...over, state: 'begun' });
+    const waiting = await waitingAnswers(tablet);
+    expect(waiting.map(({ state, isUrgent }) => [state, isUrgent])).toEqual([
+      ['finished', true],
+      ['begun', false],
+    ]);
+  });
+
+  it('is written over by the next press of its own sealing', async () => {
+    await keep('s1', { state: 'begun' });
+    await keep('s1');
+    expect((await waitingAnswers(tablet)).map(({ state }) => state)).toEqual(['finished']);
   });
 });

@@ -1,11 +1,17 @@
 /** The sealed hour as it is shown: asked as on the hour's own page, with no way to a record and nothing read back. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import { answerKey } from '#ui/clinician/groups/sealed/answers-kept.ts';
 import { PinForm } from '#ui/clinician/groups/sealed/pin-form.tsx';
-import { arrivedBefore, personOf, type SealedRoster } from '#ui/clinician/groups/sealed/roster.ts';
+import {
+  arrivedBefore,
+  personOf,
+  type SealedRoster,
+  withoutWaiting,
+} from '#ui/clinician/groups/sealed/roster.ts';
 import { SealedHourScreen } from '#ui/clinician/groups/sealed/sealed-hour-screen.tsx';
 import { SealedPeople } from '#ui/clinician/groups/sealed/sealed-people.tsx';
-import { TakeAlong } from '#ui/clinician/groups/sealed/take-along.tsx';
+import { Done, TakeAlong } from '#ui/clinician/groups/sealed/take-along.tsx';
 import { areToldApart, marked, ofOneName } from '#ui/clinician/groups/sealed/told-apart.ts';
 import type { OpenHour } from '#ui/clinician/groups/sealed/use-sealed-people.ts';
 import { WaitingNotice } from '#ui/clinician/groups/sealed/waiting-answers.tsx';
@@ -23,6 +29,7 @@ const roster: SealedRoster = {
   ...{ hourId: 'h1', name: 'Knees', place: 'Cellar', zone: 'Europe/Lisbon', goneAt: now + 3_600_000 },
   ...{ takenBy: 'ada', takerName: 'Ada Verrin', clinicKey: 'k', sealedAt: now, leftOut: 0, people: [taken] },
 };
+const key = answerKey({ ...roster, entryId: 'group-1' });
 const plain = (html: string) => html.replaceAll('&#x27;', '’');
 const nothing = () => undefined;
 const page = (drafts: OpenHour['drafts'] = {}, arrived: readonly string[] = []) => {
@@ -63,14 +70,14 @@ describe('the sealed hour that lies open', () => {
     const finished = { p1: { state: 'finished', flags: [] } } as const;
     expect(page(finished)).toContain('Not sent yet');
     expect(page(finished)).not.toMatch(/Set 1|Seated|With the clinic/);
-    expect(page(finished, ['group-1'])).toContain('With the clinic');
+    expect(page(finished, [key])).toContain('With the clinic');
   });
 
   it('of a told sign keeps whom to ring in sight, and says that nobody else can see it until it arrived', () => {
     const told = { p1: { state: 'finished', flags: ['chest-pain'] } } as const;
     expect(page(told)).toMatch(/Ring 112 now/);
     expect(page(told)).toContain('nobody else can see it');
-    expect(page(told, ['group-1'])).not.toContain('nobody else can see it');
+    expect(page(told, [key])).not.toContain('nobody else can see it');
   });
 
   it('stops who was stopped when it was sealed, and leads nowhere', () => {
@@ -104,10 +111,26 @@ describe('what is made up of a person that was taken along', () => {
 describe('what is with the clinic when the hour is opened again', () => {
   const finished = { p1: { state: 'finished', flags: [] } } as const;
   it('is what was finished and waits no more', () => {
-    expect(arrivedBefore([taken], finished, [])).toEqual(['group-1']);
-    expect(arrivedBefore([taken], finished, [{ entryId: 'group-1' }])).toEqual([]);
-    expect(arrivedBefore([taken], { p1: { state: 'begun', typed: {} } }, [])).toEqual([]);
-    expect(arrivedBefore([taken], {}, [])).toEqual([]);
+    const mine = { ...roster, entryId: 'group-1' };
+    expect(arrivedBefore(roster, finished, [])).toEqual([key]);
+    expect(arrivedBefore(roster, finished, [mine])).toEqual([]);
+    expect(arrivedBefore(roster, { p1: { state: 'begun', typed: {} } }, [])).toEqual([]);
+    expect(arrivedBefore(roster, {}, [])).toEqual([]);
+  });
+
+  it('is not told by what another clinician, or an earlier sealing, has waiting of the same session', () => {
+    const mine = { ...roster, entryId: 'group-1' };
+    expect(arrivedBefore(roster, finished, [{ ...mine, takenBy: 'bo' }])).toEqual([key]);
+    expect(arrivedBefore(roster, finished, [{ ...mine, sealedAt: now - 1 }])).toEqual([key]);
+  });
+});
+
+describe('taking along while an answer waits on the tablet', () => {
+  it('leaves that person out, and says whom', () => {
+    const other = { ...taken, patientId: 'p2' };
+    expect(withoutWaiting([taken, other], [{ patientId: 'p1' }])).toEqual({ people: [other], left: [taken] });
+    const html = renderToStaticMarkup(<Done count={1} leftOut={0} waits={['Odo']} isHeld />);
+    expect(html).toContain('Odo was left out: answers from before wait on this tablet');
   });
 });
 
@@ -155,7 +178,7 @@ describe('two people of one first name', () => {
 describe('what waits on the tablet', () => {
   const one = {
     ...{ hourId: 'h1', patientId: 'p1', entryId: 'e1', takenBy: 'ada' },
-    ...{ takerName: 'Ada Verrin', clockLacks: 0 },
+    ...{ takerName: 'Ada Verrin', sealedAt: now, clockLacks: 0 },
     encrypted: { version: 1, key: '', iv: '', data: '' },
   } as const;
   const notice = (over: object, toSignIn: readonly string[] = []) =>
