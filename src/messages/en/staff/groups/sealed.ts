@@ -5,7 +5,7 @@ export const words = {
   title: 'Hour without signal',
   'take.title': 'No signal in the room? Take this hour along',
   'take.what':
-    'First names and today’s plan of each person are sealed on this tablet under a PIN. No surname, birth date, diagnosis or number to ring goes along; a caution or limit may still let somebody guess at an illness. It is gone {after} minutes after the booked end, when you sign out, or after {tries} wrong tries.',
+    'First names and today’s plan of each person are sealed on this tablet under a PIN. No surname, birth date, diagnosis or number to ring goes along; a caution or limit may still let somebody guess at an illness. It takes the place of an hour sealed here before. It is gone {after} minutes after the booked end, when you sign out, or after {tries} wrong tries.',
   'take.pin': 'PIN for this hour',
   'take.pin.hint':
     'From {least} to {most} digits, none that follow each other. Whoever copies this tablet can try out a short PIN elsewhere: choose a longer one where the tablet is not locked away.',
@@ -56,6 +56,12 @@ export const words = {
   until: 'Gone at {time}.',
   lead: 'The plan as it stood when the hour was sealed at {time}. What changed at the clinic since is not known here.',
   'old-plan': 'What stands or changed, and why, was not taken along.',
+  'begun-only':
+    'Finish each person you worked with. Who is only begun at the end is sent as far as they came, and not at all without a set or a warning sign.',
+  'take-back': 'Pressed for {name} by mistake? Take it back',
+  'take-back.sure': 'Take back everything pressed for {name} since the hour was sealed?',
+  'take-back.yes': 'Take it back',
+  'take-back.no': 'Keep it',
   'sent-here': 'Sealed for the clinic.',
   'sent-here.waits':
     'Not sent yet: it waits on this tablet, sealed, and goes by itself as soon as there is a signal. It can be corrected on the hour’s own page once it was sent.',

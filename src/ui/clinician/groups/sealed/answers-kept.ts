@@ -43,13 +43,24 @@ export interface Answered {
   readonly state: SealedAnswer['state'];
 }
 
+/** What was only begun counts as a session by a set or a warning sign; without either it may be a slip on a card. */
+const isOfSession = (state: SealedAnswer['state'], { sets, stoppedByFlag }: SessionEntry): boolean =>
+  state === 'finished' || stoppedByFlag || sets.length > 0;
+
+/** What was begun for a person by mistake; what was finished stays, and is corrected at the clinic. */
+export const takeBackAnswer = async (store: PhoneStore, of: KeyParts): Promise<void> => {
+  const key = answerKey(of);
+  if ((await store.get<SealedAnswer>(key))?.state === 'begun') await store.remove(key);
+};
+
 /** `takenBy` stands inside the seal as well, where nobody on the tablet changes it. */
 export const keepAnswer = async (
   store: PhoneStore,
   { clinicKey, ...answered }: Answered,
   entry: SessionEntry,
 ): Promise<void> => {
-  const { patientId, takenBy } = answered;
+  const { patientId, takenBy, state } = answered;
+  if (!isOfSession(state, entry)) return takeBackAnswer(store, { ...answered, entryId: entry.entryId });
   const bound: SessionEntry & { readonly takenBy: string } = { ...entry, takenBy };
   const encrypted = await encryptEntry(clinicKey, patientId, bound);
   const { entryId } = entry;

@@ -49,7 +49,7 @@ const Ways = ({ onLock, onPutAway }: Pick<PeopleProps, 'onLock' | 'onPutAway'>) 
 
 export const SealedPeople = ({ hour, goneAt, arrived, onFinished, ...ways }: PeopleProps) => {
   const { roster, instant } = hour;
-  const { states, isKept, typedOf, press, finish, report } = useSealedPeople(hour, onFinished);
+  const { states, isKept, typedOf, takeBack, press, finish, report } = useSealedPeople(hour, onFinished);
   const keyOf = ({ entryId }: { readonly entryId: string }) => answerKey({ ...roster, entryId });
   const clock = { zone: roster.zone, now: instant() };
   return (
@@ -61,6 +61,7 @@ export const SealedPeople = ({ hour, goneAt, arrived, onFinished, ...ways }: Peo
         </p>
         <p>{say('lead', { time: momentInWords(roster.sealedAt, clock) })}</p>
         <p className="soft">{say('old-plan')}</p>
+        <p>{say('begun-only')}</p>
         <Ways {...ways} />
       </div>
       {isKept ? null : <Notice tone="danger" title={say('not-kept')} isAnnounced />}
@@ -83,6 +84,7 @@ export const SealedPeople = ({ hour, goneAt, arrived, onFinished, ...ways }: Peo
               typed={typedOf(one)}
               clock={clock}
               hasArrived={arrived.has(keyOf(one))}
+              onTakeBack={() => takeBack(one)}
               press={(change) => press(one, change)}
               onSave={() => finish(one)}
               onReport={(name, flags) => report(one, name, flags)}

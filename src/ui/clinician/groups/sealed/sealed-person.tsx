@@ -1,8 +1,11 @@
 'use client';
 /** One person of the sealed hour: asked as on the hour's own page; once finished, only that it is sealed or sent. */
+import { useState } from 'react';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { say as sayHour } from '#messages/en/staff/groups/hour.ts';
 import { say } from '#messages/en/staff/groups/sealed.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import type { ClinicClock } from '../../when.ts';
 import { SignAdvice } from '../danger-part.tsx';
@@ -38,31 +41,54 @@ const Finished = ({ person, flags, hasArrived }: DoneProps) => (
   </section>
 );
 
+/** A slip on the wrong card is no session of that person. */
+const TakeBack = ({ name, onTakeBack }: { readonly name: string; readonly onTakeBack: () => void }) => {
+  const [isAsked, setAsked] = useState(false);
+  return isAsked ? (
+    <ConfirmQuestion
+      question={say('take-back.sure', { name })}
+      yes={say('take-back.yes')}
+      no={say('take-back.no')}
+      onYes={onTakeBack}
+      onNo={() => setAsked(false)}
+      isNoFirst
+    />
+  ) : (
+    <Button tone="quiet" onClick={() => setAsked(true)}>
+      {say('take-back', { name })}
+    </Button>
+  );
+};
+
 interface SealedPersonProps extends Pick<PersonPart, 'person' | 'press'> {
   readonly state: PersonState | undefined;
   readonly typed: Typed;
   readonly clock: ClinicClock;
   readonly hasArrived: boolean;
+  readonly onTakeBack: () => void;
   readonly onSave: () => void;
   readonly onReport: (name: string, flags: readonly RedFlag[]) => void;
 }
 
 const nothing = () => undefined;
 
-export const SealedPerson = ({ state, hasArrived, ...props }: SealedPersonProps) =>
+export const SealedPerson = ({ state, hasArrived, onTakeBack, ...props }: SealedPersonProps) =>
   state?.state === 'finished' ? (
     <Finished person={props.person} flags={state.flags} hasArrived={hasArrived} />
   ) : (
-    <PersonCard
-      {...props}
-      isWithoutSignal
-      isOpen
-      stage={stageOf(props.person, props.typed)}
-      isBusy={false}
-      problem={null}
-      kept=""
-      change={nothing}
-      onCorrect={nothing}
-      onLeave={nothing}
-    />
+    <div className="stack-close">
+      <PersonCard
+        {...props}
+        isWithoutSignal
+        isOpen
+        stage={stageOf(props.person, props.typed)}
+        isBusy={false}
+        problem={null}
+        kept=""
+        change={nothing}
+        onCorrect={nothing}
+        onLeave={nothing}
+      />
+      {state ? <TakeBack name={props.person.name} onTakeBack={onTakeBack} /> : null}
+    </div>
   );

@@ -8,7 +8,7 @@ import { listText } from '../../forms/sent/sent-form.ts';
 import { type Typed, toldIn } from '../group-answers.ts';
 import { entryOf } from '../group-entry.ts';
 import { type Change, pressed } from '../use-person.ts';
-import { type Answered, keepAnswer } from './answers-kept.ts';
+import { type Answered, keepAnswer, takeBackAnswer } from './answers-kept.ts';
 import { type PersonState, personOf, type SealedRoster, type States } from './roster.ts';
 
 export interface OpenHour {
@@ -47,31 +47,73 @@ const keepStep = async (store: PhoneStore, hour: OpenHour, step: Step, states: S
   await keepDrafts(store, key, states);
 };
 
-export const useSealedPeople = (hour: OpenHour, onFinished: () => void) => {
-  const [states, setStates] = useState<States>(hour.drafts);
+const withState = (states: States, patientId: string, state: PersonState | undefined): States =>
+  Object.fromEntries([
+    ...Object.entries(states).filter(([id]) => id !== patientId),
+    ...(state === undefined ? [] : [[patientId, state] as const]),
+  ]);
+
+interface Writing {
+  readonly patientId: string;
+  /** undefined = nothing was pressed for this person. */
+  readonly state: PersonState | undefined;
+  /** What is shown where it could not be kept. */
+  readonly otherwise: PersonState | undefined;
+  readonly keep: (store: PhoneStore, states: States) => Promise<void>;
+  readonly onKept?: () => void;
+}
+
+/** What is finished is shown so once it is kept; everything else at once. One is written after the other. */
+const useKeptStates = (first: States) => {
+  const [states, setStates] = useState<States>(first);
   const [isKept, setKept] = useState(true);
   const held = useRef(states);
   const writing = useRef<Promise<void>>(Promise.resolve());
-  const step = (one: Step) => {
-    const next = { ...held.current, [one.person.patientId]: afterStep(one) };
+  const show = (isWritten: boolean) => {
+    setKept(isWritten);
+    setStates(held.current);
+  };
+  const write = ({ patientId, state, otherwise, keep, onKept }: Writing) => {
+    const next = withState(held.current, patientId, state);
     held.current = next;
     writing.current = writing.current
-      .then(async () => keepStep(await phoneStore(), hour, one, next))
+      .then(async () => keep(await phoneStore(), next))
       .then(
         () => {
-          setKept(true);
-          setStates(held.current);
-          if (one.isFinished) onFinished();
+          show(true);
+          onKept?.();
         },
         // It is shown as it was pressed, and said not to be kept.
         () => {
-          setKept(false);
-          held.current = { ...held.current, [one.person.patientId]: { state: 'begun', typed: one.typed } };
-          setStates(held.current);
+          held.current = withState(held.current, patientId, otherwise);
+          show(false);
         },
       );
-    if (!one.isFinished) setStates(next);
+    if (state?.state !== 'finished') setStates(next);
   };
+  return { states, isKept, held, write };
+};
+
+export const useSealedPeople = (hour: OpenHour, onFinished: () => void) => {
+  const { states, isKept, held, write } = useKeptStates(hour.drafts);
+  const step = (one: Step) =>
+    write({
+      patientId: one.person.patientId,
+      state: afterStep(one),
+      otherwise: { state: 'begun', typed: one.typed },
+      keep: (store, next) => keepStep(store, hour, one, next),
+      onKept: one.isFinished ? onFinished : undefined,
+    });
+  const takeBack = ({ patientId, entryId }: Person) =>
+    write({
+      patientId,
+      state: undefined,
+      otherwise: held.current[patientId],
+      keep: async (store, next) => {
+        await takeBackAnswer(store, { ...hour.roster, entryId });
+        await keepDrafts(store, hour.key, next);
+      },
+    });
   const typedOf = ({ patientId }: Person): Typed => {
     const found = held.current[patientId];
     return found?.state === 'begun' ? found.typed : { hour: hour.roster.hourId };
@@ -81,6 +123,7 @@ export const useSealedPeople = (hour: OpenHour, onFinished: () => void) => {
     states,
     isKept,
     typedOf,
+    takeBack,
     press: (person: Person, change: Change) =>
       step({ person, typed: after(person, change), isFinished: false }),
     finish: (person: Person) =>

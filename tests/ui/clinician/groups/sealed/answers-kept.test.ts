@@ -8,6 +8,7 @@ import {
   answerKey,
   keepAnswer,
   sendAnswers,
+  takeBackAnswer,
   waitingAnswers,
   whoSignsIn,
 } from '#ui/clinician/groups/sealed/answers-kept.ts';
@@ -108,5 +109,30 @@ describe('an answer with a warning sign that waits', () => {
     await keep('s1', { state: 'begun' });
     await keep('s1');
     expect((await waitingAnswers(tablet)).map(({ state }) => state)).toEqual(['finished']);
+  });
+});
+
+describe('what was only begun', () => {
+  const without = { 'as:line1': undefined, 'set:line1:1': undefined };
+  it('waits by a set or a warning sign, and without either is no session of anybody', async () => {
+    await keep('a1', { state: 'begun' });
+    await keep('a2', { state: 'begun' }, { ...without, 'signs-now': 'chest-pain' });
+    await keep('a3', { state: 'begun' }, without);
+    expect((await left()).toSorted()).toEqual(['a1', 'a2']);
+    expect(await send({})).toHaveLength(2);
+  });
+
+  it('waits no more once its only set was taken out', async () => {
+    await keep('a1', { state: 'begun' });
+    await keep('a1', { state: 'begun' }, without);
+    expect(await left()).toEqual([]);
+  });
+
+  it('by mistake is taken back; what was finished, with a set or none, is not', async () => {
+    await keep('a1', { state: 'begun' });
+    await keep('a2');
+    await keep('a3', {}, without);
+    for (const entryId of ['a1', 'a2', 'a3']) await takeBackAnswer(tablet, { ...answered, entryId });
+    expect(await left()).toEqual(['a2', 'a3']);
   });
 });

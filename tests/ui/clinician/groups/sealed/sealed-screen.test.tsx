@@ -66,6 +66,12 @@ describe('the sealed hour that lies open', () => {
     expect(html).toContain('was not taken along');
   });
 
+  it('offers to take back a person who was begun, and nobody else', () => {
+    expect(begun({})).toContain('Pressed for Odo by mistake? Take it back');
+    expect(page()).not.toContain('by mistake');
+    expect(page({ p1: { state: 'finished', flags: [] } })).not.toContain('by mistake');
+  });
+
   it('reads back nothing of what was finished, and never says that it is with the clinic before it is', () => {
     const finished = { p1: { state: 'finished', flags: [] } } as const;
     expect(page(finished)).toContain('Not sent yet');
