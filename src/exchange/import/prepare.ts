@@ -6,7 +6,8 @@ import type { Clinic, Patient } from '#data/patients/people.ts';
 import { checkImport, digestOfBytes, type ImportReport } from './check.ts';
 import { asSaid, type Mapping } from './csv/mapping.ts';
 import { type CsvAsked, csvMapping, csvSource } from './csv/read-csv.ts';
-import { type FhirPerson, fhirSource, patientsIn, personIn } from './fhir/read-fhir.ts';
+import { type FhirPerson, peopleIn, personIn } from './fhir/people.ts';
+import { fhirSource } from './fhir/read-fhir.ts';
 import type { QuestionId } from './questions.ts';
 import type { Bytes, Fault, Source } from './source.ts';
 
@@ -46,9 +47,10 @@ const opened = async ({ bytes }: File, asked: Asked, { patient, clinic, today }:
     const mapping = await csvMapping(bytes, asked);
     return { source: csvSource(bytes, asked, mapping, about), mapping, doubt: null };
   }
-  const whole = { ...about, familyName: patient.familyName, zone: clinic.zone };
-  const person = personIn(await patientsIn(bytes, asked.isLines), whole);
-  return { source: fhirSource(bytes, asked.isLines, person, whole), mapping: null, doubt: person.doubt };
+  const sought = { born: patient.birthDay, familyName: patient.familyName };
+  const person = personIn(await peopleIn(bytes, asked.isLines), sought);
+  const days = { ...about, zone: clinic.zone };
+  return { source: fhirSource(bytes, asked.isLines, person, days), mapping: null, doubt: person.doubt };
 };
 
 export interface Heard {

@@ -168,6 +168,65 @@ describe('whose a file is', () => {
   });
 });
 
+describe('whose a resource is', () => {
+  const { id: _id, ...withoutId } = person;
+  const other = { ...withoutId, name: [{ family: 'Other' }] };
+  const [own, others] = ['urn:uuid:0a', 'urn:uuid:0b'];
+  const of = (reference: string, kg: number): Json => ({
+    ...weight,
+    ...{ subject: { reference }, valueQuantity: amount(kg, 'kg') },
+  });
+  const entries = (...list: readonly (readonly [string | undefined, Json])[]) =>
+    readThrough(
+      JSON.stringify({
+        resourceType: 'Bundle',
+        entry: list.map(([fullUrl, resource]) => ({ fullUrl, resource })),
+      }),
+      asBundle,
+    );
+  const rest = [
+    [undefined, of(own, 80)],
+    [undefined, of(others, 99)],
+  ] as const;
+
+  it('is told by the fullUrl of a Patient without an id, and only one of two is said to be compared', async () => {
+    const found = await entries([own, withoutId], [others, other], ...rest);
+    expect(await thingsIn(found)).toMatchObject([{ value: { massKg: 80 } }]);
+    expect(found.report.questions).toEqual([]);
+    expect(found.faults.map(({ place, write }) => [place, write.split(' ').slice(0, 4).join(' ')])).toEqual([
+      [1, 'Name and birth date'],
+      [2, 'It is somebody else.'],
+      [4, 'It is of somebody'],
+    ]);
+  });
+
+  it.each([
+    ['https://x.example/fhir/Patient/1', 'Patient/1'],
+    ['https://x.example/fhir/Patient/1', 'https://x.example/fhir/Patient/1/_history/2'],
+    [undefined, 'https://x.example/fhir/Patient/p'],
+  ])('is of the Patient at %s where it names %s', async (fullUrl, reference) => {
+    const named = fullUrl === undefined ? person : withoutId;
+    expect((await entries([fullUrl, named], [undefined, of(reference, 80)])).report.taken).toBe(1);
+  });
+
+  it.each(['https://y.example/fhir/Patient/1', 'Group/1', '#1', 'Patient/2'])(
+    'is of somebody else where it names %s',
+    async (reference) => {
+      const at = ['https://x.example/fhir/Patient/1', withoutId] as const;
+      expect((await entries(at, [undefined, of(reference, 80)])).report.taken).toBe(0);
+    },
+  );
+
+  it('is never guessed: people who cannot be told apart are refused, one is asked about', async () => {
+    await expect(entries([undefined, withoutId], [others, other], ...rest)).rejects.toThrow('told apart');
+    await expect(entries([own, withoutId], [own, other], ...rest)).rejects.toThrow('told apart');
+    await expect(entries([undefined, withoutId], ...rest)).rejects.toThrow('of several people');
+    await expect(entries(...rest)).rejects.toThrow('of several people');
+    const one = await entries([undefined, withoutId], [undefined, of(own, 80)]);
+    expect(one.report.questions.map(({ id }) => id)).toEqual(['other-person']);
+  });
+});
+
 it('is not read as a Bundle where it is none, and says how it could be read', async () => {
   for (const text of ['', '{}', '[1]', '{"resourceType":"Patient"}', '{"a":1}\n{"b":2}'])
     await expect(readThrough(text, asBundle, whose)).rejects.toThrow('say that it is of lines');

@@ -4,7 +4,7 @@ import { newPatientRefusals } from '#core/record/patient-detail-checks.ts';
 import type { NewPatient } from '#core/record/patient-details.ts';
 import type { Day } from '#core/time/day.ts';
 import { type Bytes, CannotRead } from '../source.ts';
-import { patientsIn } from './read-fhir.ts';
+import { peopleIn } from './people.ts';
 
 const mostOfName = 60;
 
@@ -20,9 +20,10 @@ const phoneIn = ({ telecom }: Patient): string | null => {
 };
 
 export const newPersonIn = async (bytes: Bytes, isLines: boolean, today: Day): Promise<NewPatient> => {
-  const [patient, ...others] = await patientsIn(bytes, isLines);
-  if (!patient || others.length > 0)
+  const [only, ...others] = (await peopleIn(bytes, isLines)).patients;
+  if (!only || others.length > 0)
     throw new CannotRead('Somebody new is made from a file with one Patient; this one has none, or several.');
+  const { patient } = only;
   const [name] = Array.isArray(patient.name) ? patient.name : [];
   const row: NewPatient = {
     familyName: nameIn(name?.family, 'family name'),

@@ -1,65 +1,19 @@
 /** A FHIR file of another system as what it says of one person: every resource is taken, or told with why not. */
-import type { Condition, FhirResource, Observation, Patient } from 'fhir/r4';
+import type { Condition, Observation } from 'fhir/r4';
 import type { ImportedThing } from '#core/record/imported.ts';
 import { type Day, isDay } from '#core/time/day.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { type Bytes, CannotRead, type Read, type Source } from '../source.ts';
+import type { Bytes, Read, Source } from '../source.ts';
 import { measurementIn } from './observation.ts';
+import { type FhirPerson, isOfPerson } from './people.ts';
 import { type Placed, resourcesOf } from './resources.ts';
 
 export interface FhirAbout {
   readonly today: Day;
   readonly born: Day;
-  readonly familyName: string;
   /** Of the clinic, in which an instant falls on a day. */
   readonly zone: string;
 }
-
-/** Who the file is about; the only Patient in it, or the one of several that is this person. */
-export interface FhirPerson {
-  readonly patient: Patient | null;
-  /** Why it may be somebody else; null when name and birth agree. */
-  readonly doubt: string | null;
-}
-
-const isPatient = (resource: FhirResource | null): resource is Patient =>
-  resource?.resourceType === 'Patient';
-
-const plain = (text: unknown): string =>
-  String(text ?? '')
-    .normalize('NFC')
-    .trim()
-    .toLowerCase();
-
-const isPerson = ({ name, birthDate }: Patient, { familyName, born }: FhirAbout): boolean =>
-  birthDate === born &&
-  (Array.isArray(name) ? name : []).some((one) => plain(one?.family) === plain(familyName));
-
-export const patientsIn = async (bytes: Bytes, isLines: boolean): Promise<readonly Patient[]> => {
-  const found: Patient[] = [];
-  for await (const piece of resourcesOf(bytes, isLines))
-    found.push(...piece.flatMap(({ resource }) => (isPatient(resource) ? [resource] : [])));
-  return found;
-};
-
-export const personIn = (patients: readonly Patient[], about: FhirAbout): FhirPerson => {
-  const same = patients.filter((one) => isPerson(one, about));
-  if (same.length > 1)
-    throw new CannotRead('Two Patients of the file have this name and birth date. Give a file of one.');
-  const [patient] = same;
-  if (patient) return { patient, doubt: null };
-  if (patients.length > 1)
-    throw new CannotRead(
-      'None of the Patients of the file has the family name and birth date of this person.',
-    );
-  const [other] = patients;
-  if (!other) return { patient: null, doubt: 'It holds no Patient.' };
-  return { patient: other, doubt: 'Its Patient has another family name or birth date.' };
-};
-
-/** The id a reference ends with: "Patient/1", "https://x/Patient/1", "urn:uuid:…". */
-const idIn = (reference: unknown): string | null =>
-  typeof reference === 'string' ? (reference.split(/[/:]/).at(-1) ?? null) : null;
 
 type Told = ImportedThing | { readonly at: string; readonly found: string; readonly write: string };
 
@@ -128,10 +82,13 @@ const carefully = (read: () => Told): Told => {
   }
 };
 
-const thingOf = (resource: Observation | Condition, { patient }: FhirPerson, about: FhirAbout): Told => {
-  const subject = idIn(resource.subject?.reference);
-  if (subject === null || (patient?.id !== undefined && subject !== patient.id))
-    return { at: 'subject', found: subject ?? '', write: 'It is of somebody else, or says of nobody.' };
+const thingOf = (resource: Observation | Condition, person: FhirPerson, about: FhirAbout): Told => {
+  if (!isOfPerson(resource, person))
+    return {
+      at: 'subject',
+      found: String(resource.subject?.reference ?? ''),
+      write: 'It is of somebody else, or says of nobody.',
+    };
   return resource.resourceType === 'Observation' ? observed(resource, about) : told(resource, about);
 };
 
@@ -145,7 +102,7 @@ const readOne = ({ place, resource }: Placed, person: FhirPerson, about: FhirAbo
   const { resourceType: type } = resource;
   if (type === 'Patient') {
     const why =
-      resource === person.patient || resource.id === person.patient?.id
+      place === person.found?.place
         ? 'Name and birth date were compared with the record; nothing of it is taken.'
         : 'It is somebody else.';
     return leave(type, String(resource.id ?? '').slice(0, 60), why);

@@ -5,6 +5,8 @@ import { type Bytes, CannotRead } from '../source.ts';
 
 export interface Placed {
   readonly place: number;
+  /** What references within the file may call it by; a line has none. */
+  readonly fullUrl: string | null;
   /** null = no resource stands there. */
   readonly resource: FhirResource | null;
 }
@@ -39,6 +41,8 @@ async function* ofBundle(bytes: Bytes): AsyncIterable<readonly Placed[]> {
   const entries: unknown[] = Array.isArray(bundle.entry) ? bundle.entry : [];
   yield entries.map((entry, at) => ({
     place: at + 1,
+    fullUrl:
+      isObject(entry) && typeof entry.fullUrl === 'string' && entry.fullUrl !== '' ? entry.fullUrl : null,
     resource: isObject(entry) ? asResource(entry.resource) : null,
   }));
 }
@@ -50,7 +54,7 @@ async function* ofLines(bytes: Bytes): AsyncIterable<readonly Placed[]> {
   let place = 0;
   const read = (line: string): readonly Placed[] => {
     place += 1;
-    return line.trim() === '' ? [] : [{ place, resource: asResource(parsed(line)) }];
+    return line.trim() === '' ? [] : [{ place, fullUrl: null, resource: asResource(parsed(line)) }];
   };
   for await (const piece of textOf(bytes, 'utf-8')) {
     const lines = (rest + piece).split('\n');
