@@ -17,10 +17,12 @@ export const useImport = (patientId: string) => {
   const [leavesOutFaulty, setLeavesOut] = useState(false);
   const [isTaken, setTaken] = useState(false);
   const input = (now: Typed) => inputOf(patientId, now, { confirmed, leavesOutFaulty });
-  /** What was found holds for the file as it was said to be. */
+  /** What was found, and what was answered to it, holds for the file as it was said to be. */
   const type = (next: Typed) => {
     setTyped(next);
     setLooked(null);
+    setConfirmed([]);
+    setLeavesOut(false);
     setTaken(false);
   };
   const look = (now: Typed) => {
@@ -30,8 +32,6 @@ export const useImport = (patientId: string) => {
   };
   const onTaken = () => {
     type(nothingTyped);
-    setConfirmed([]);
-    setLeavesOut(false);
     setTaken(true);
     router.refresh();
   };

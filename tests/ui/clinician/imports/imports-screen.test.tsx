@@ -5,6 +5,7 @@ import { inputOf, missingIn, nothingTyped } from '#ui/clinician/imports/import-i
 import { ImportReport } from '#ui/clinician/imports/import-report.tsx';
 import { importedInWords } from '#ui/clinician/imports/imported-words.ts';
 import { ImportsScreen, type ImportsScreenProps } from '#ui/clinician/imports/imports-screen.tsx';
+import { useImport } from '#ui/clinician/imports/use-import.ts';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
 
@@ -95,4 +96,25 @@ it('what was found is told before anything is taken: columns, questions, rows, a
     ...['A whole number from 0 to 10.', 'And 100 more.', 'Say the columns.'],
   ])
     expect(html).toContain(words);
+});
+
+const answers: object[] = [];
+const AnsweredThenTyped = () => {
+  const { confirm, setLeavesOut, type, confirmed, leavesOutFaulty } = useImport('p');
+  answers.push({ confirmed, leavesOutFaulty });
+  if (answers.length === 1) {
+    confirm('day-order', true);
+    setLeavesOut(true);
+  }
+  if (answers.length === 2) type({ ...nothingTyped, marks: { days: 'MM/DD/YYYY' } });
+  return null;
+};
+
+it('what was answered for one file is asked anew for another, and for the same said to be written otherwise', () => {
+  renderToStaticMarkup(<AnsweredThenTyped />);
+  expect(answers).toEqual([
+    { confirmed: [], leavesOutFaulty: false },
+    { confirmed: ['day-order'], leavesOutFaulty: true },
+    { confirmed: [], leavesOutFaulty: false },
+  ]);
 });
