@@ -1,7 +1,11 @@
 /** The plan as it stands today: what is signed and in force, with what takes something away and every caution. */
 import { z } from 'zod';
 import { contacts, todays } from '#core/decision/answers.ts';
+import { cautionsOn } from '#core/episode/limit-cautions.ts';
 import type { Plan } from '#core/plan/plan.ts';
+import type { Limit } from '#core/record/limit.ts';
+import type { Day } from '#core/time/day.ts';
+import { limitsOfPerson } from '#data/episode/limits-of-person.ts';
 import { planOf } from '#data/plan/plan-of.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { doseOutput } from './outputs/dose.ts';
@@ -33,7 +37,16 @@ const plan = z.object({
   exercises: z.array(exercise),
 });
 
-const exerciseOf = (row: Prescription, { items }: Plan): z.infer<typeof exercise>[] => {
+interface Standing {
+  readonly plan: Plan;
+  readonly limits: readonly Limit[];
+  readonly day: Day;
+}
+
+const exerciseOf = (
+  row: Prescription,
+  { plan: { items }, limits, day }: Standing,
+): z.infer<typeof exercise>[] => {
   const item = items.find(({ prescriptionId }) => prescriptionId === row.id);
   if (!item || row.signedAt === null) return [];
   return [
@@ -43,7 +56,9 @@ const exerciseOf = (row: Prescription, { items }: Plan): z.infer<typeof exercise
       signedName: row.signedName ?? '',
       ...{ today: item.today, dose: item.dose, easierSession: item.easierSession },
       reasons: item.reasons.map(({ code }) => code),
-      cautions: row.cautions.map(({ id, text, support }) => ({ id, text, support })),
+      cautions: cautionsOn(row.cautions, limits, item.dose ?? item.easierSession ?? row.dose, day).map(
+        ({ id, text, support }) => ({ id, text, support }),
+      ),
     },
   ];
 };
@@ -52,12 +67,13 @@ export const planInForce = scopedRecordProcedure('plans')
   .output(plan)
   .query(async ({ ctx: { access, patient } }) => {
     const found = await planOf(access, patient);
+    const standing = { plan: found, limits: await limitsOfPerson(access, patient.id), day: access.day };
     const rows = inForce(await prescriptionsOf(access, patient.id));
     return {
       day: access.day,
       readAt: instantText(access.now),
       contact: found.contact,
       openWarningSigns: found.signs.filter(({ endedBy }) => endedBy === null).length,
-      exercises: rows.flatMap((row) => exerciseOf(row, found)),
+      exercises: rows.flatMap((row) => exerciseOf(row, standing)),
     };
   });

@@ -67,6 +67,25 @@ describe('a program that knows the document alone', () => {
     expect(exercises.every(({ cautions }) => cautions.length > 0)).toBe(true);
   });
 
+  it('is told the limits of today among them, also one that was set after the dose was signed', async () => {
+    const told = async () => {
+      const { exercises } = (await get('/people/{patientId}/plan')).json as {
+        exercises: { cautions: { id: string }[] }[];
+      };
+      return exercises.flatMap(({ cautions }) => cautions.map(({ id }) => id));
+    };
+    expect((await told()).join(' ')).not.toContain('limit-load-limit-right-knee');
+    const limit = {
+      ...{ joint: 'right-knee', kind: 'load-limit', limitKg: 10 },
+      author: 'Dr Surgeon',
+    } as const;
+    await asClinician(setting.clinician).clinician.care.addLimit({
+      patientId: setting.patientId,
+      limit: { ...limit, from: setting.clinician.day, to: null, remark: null },
+    });
+    expect((await told()).join(' ')).toContain('limit-load-limit-right-knee');
+  });
+
   it('whose schema is another finds the answer at fault, so that the check is one', async () => {
     const answer = await get('/people');
     expect(faultsOf(document, 'Sessions', answer.json)).not.toBeNull();
