@@ -12,7 +12,7 @@ const measurement = z.object({
   kind: z.enum(measurementKinds),
   value: measurementValue,
   recordedAt: instant,
-  changedAt: instant.describe('When it was recorded, or marked as entered in error.'),
+  changedAt: instant.describe('When it was recorded, or was from then on told as entered in error.'),
   confirmed: z.boolean().describe('Far from the one before, and confirmed by whoever entered it.'),
   answeredAtHome: z.boolean(),
   enteredInErrorAt: instant.nullable(),

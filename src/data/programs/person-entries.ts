@@ -1,8 +1,8 @@
 /** Entries of one person for another program: as they were sent, with what became of them and when. */
 import type { Access } from '../access.ts';
+import { correctionIndexFor, markRows } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import {
-  correction,
   decision,
   measurement,
   morning,
@@ -18,7 +18,6 @@ const sets = patientQuery((db) => db.select().from(setLog).where(ofPatient(setLo
 const mornings = patientQuery((db) => db.select().from(morning).where(ofPatient(morning)));
 const morningJoints = patientQuery((db) => db.select().from(morningJoint).where(ofPatient(morningJoint)));
 const measurements = patientQuery((db) => db.select().from(measurement).where(ofPatient(measurement)));
-const corrections = patientQuery((db) => db.select().from(correction).where(ofPatient(correction)));
 const decisions = patientQuery((db) => db.select().from(decision).where(ofPatient(decision)));
 
 type Sent = {
@@ -65,15 +64,17 @@ export const morningEntriesOf = async (access: Access, patientId: string) => {
   }));
 };
 
+/** A correction that waits to be looked at takes nothing away yet: until then both entries count. */
 export const measurementEntriesOf = async (access: Access, patientId: string) => {
-  const marks = new Map((await corrections(access, patientId)).map((mark) => [mark.subjectId, mark]));
+  const index = await correctionIndexFor(access, patientId);
+  const marks = new Map((await markRows(access, patientId)).map((mark) => [mark.subjectId, mark]));
   return (await measurements(access, patientId)).map((row) => {
-    const mark = marks.get(row.id);
+    const mark = index.stateOf(row.id) === 'left-out' ? marks.get(row.id) : undefined;
     return {
       ...row,
       enteredInErrorAt: mark?.correctedAt ?? null,
       replacedById: mark?.replacedById ?? null,
-      changedAt: Math.max(row.recordedAt, mark?.correctedAt ?? 0),
+      changedAt: Math.max(row.recordedAt, mark?.correctedAt ?? 0, mark?.seenAt ?? 0),
     };
   });
 };

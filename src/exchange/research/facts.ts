@@ -1,4 +1,5 @@
 /** What a research export reads of one person: coded answers alone, bands where a figure could tell somebody apart. */
+import { indexCorrections } from '#core/corrections/correction.ts';
 import { consentState } from '#core/episode/consent.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { ageYears, type Day, daysBetween } from '#core/time/day.ts';
@@ -35,16 +36,18 @@ export type Left = 'refused' | 'merged' | 'no course';
 type Rows<T extends keyof RecordRows> = RecordRows[T];
 type EntryRow = { readonly id: string; readonly entryId: string; readonly amends: string | null };
 
-/** Without what was entered in error, and of what was sent anew the last alone. */
+/** Without what was entered in error, unless that still waits to be looked at, and of what was sent anew the last alone. */
 const standing = (rows: RecordRows) => {
-  const struck = new Set(rows.correction.map(({ subjectId }) => subjectId));
+  const seen = new Set(rows.plan_seen.map(({ correctionId }) => correctionId));
+  const index = indexCorrections(
+    rows.correction.map((mark) => ({ ...mark, isWaiting: mark.waits && !seen.has(mark.id) })),
+  );
+  const counts = (id: string): boolean => index.stateOf(id) !== 'left-out';
   return {
-    made: <R extends { readonly id: string }>(list: readonly R[]) => list.filter(({ id }) => !struck.has(id)),
+    made: <R extends { readonly id: string }>(list: readonly R[]) => list.filter(({ id }) => counts(id)),
     sent: <R extends EntryRow>(list: readonly R[]) => {
       const amended = new Set(list.map(({ amends }) => amends));
-      return list.filter(
-        ({ id, entryId }) => !struck.has(id) && !struck.has(entryId) && !amended.has(entryId),
-      );
+      return list.filter(({ id, entryId }) => counts(id) && counts(entryId) && !amended.has(entryId));
     },
   };
 };

@@ -140,6 +140,29 @@ describe('a program that knows the document alone', () => {
     ]);
   });
 
+  it('reads a measurement that bounds as it stands while its correction waits, and as struck once that was seen', async () => {
+    const path = '/people/{patientId}/measurements';
+    const pressure = async () =>
+      ((await page(path)).rows as readonly Record<string, unknown>[]).find(
+        ({ kind }) => kind === 'blood-pressure',
+      )!;
+    const { id } = await pressure();
+    const at = (days: number) =>
+      asClinician({
+        ...setting.clinician,
+        ...{ now: start + days * dayMs, day: addDays(setting.clinician.day, days) },
+      }).clinician.corrections;
+    const { correctionId } = await at(21).enterInError({
+      ...{ patientId: setting.patientId, subject: 'measurement', subjectId: String(id) },
+      reason: 'Of somebody else',
+    });
+    expect(await pressure()).toMatchObject({ id, enteredInErrorAt: null });
+    await at(22).acknowledgePlan({ patientId: setting.patientId, correctionId });
+    const instantAt = (days: number) => new Date(start + days * dayMs).toISOString();
+    const since = `?changedSince=${instantAt(22)}`;
+    expect((await page(path, since)).rows).toMatchObject([{ id, enteredInErrorAt: instantAt(21) }]);
+  });
+
   it.each([
     ['a limit of nothing', '?limit=0', /limit/],
     ['a limit that is no number', '?limit=many', /limit/],

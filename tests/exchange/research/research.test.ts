@@ -172,6 +172,15 @@ describe('who is left out', () => {
   });
 });
 
+it('an entry whose correction waits to be looked at stands until that was seen', () => {
+  const [{ patient, rows }] = clinic as [(typeof clinic)[number]];
+  const told = (plan_seen: readonly object[]) => {
+    const correction = [{ id: 'c', subjectId: rows.training_session[0]!.id, waits: true }];
+    return (factsOf(recordWith(patient, { ...rows, correction, plan_seen })) as PersonFacts).sessions;
+  };
+  expect(told([{ correctionId: 'other' }]) - told([{ correctionId: 'c' }])).toBe(1);
+});
+
 describe('bands', () => {
   it.each([
     [19, 'under 20', 'under 40', 'under 60'],
