@@ -57,7 +57,18 @@ describe('the roster a tablet takes along', () => {
   it('holds these things of each person and no others', async () => {
     const taken = await take();
     expect(Object.keys(taken).sort()).toEqual(
-      ['goneAt', 'hourId', 'leftOut', 'name', 'people', 'place', 'takenBy', 'takerName', 'zone'].sort(),
+      [
+        'begun',
+        'goneAt',
+        'hourId',
+        'leftOut',
+        'name',
+        'people',
+        'place',
+        'takenBy',
+        'takerName',
+        'zone',
+      ].sort(),
     );
     const [one] = taken.people;
     expect(Object.keys(one!).sort()).toEqual(['entryId', 'firstName', 'patientId', 'today']);
@@ -107,6 +118,17 @@ describe('the roster a tablet takes along', () => {
     const bo = { name: 'Bo', email: 'bo@test.invalid', role: 'clinician', administers: false } as const;
     await setTeamMember(at.clinician, patientId, (await addStaff(at.clinician, bo))!.userId, true);
     expect(await take()).toMatchObject({ people: [], leftOut: 1 });
+  });
+
+  it('leaves out who was begun on the hour’s page, by first name, and keeps what was pressed there', async () => {
+    const drafts = asClinician(ada).clinician.drafts;
+    const typed = { hour: hourId, signs: 'none', 'before:right-knee': '6' };
+    await drafts.save({ patientId, form: 'group-hour', typed: { hour: hourId } });
+    expect(await take()).toMatchObject({ people: [{ patientId }], begun: [] });
+    await drafts.save({ patientId, form: 'group-hour', typed });
+    expect(await take()).toMatchObject({ people: [], begun: [{ patientId, firstName: 'Odo' }], leftOut: 0 });
+    const [page] = await asClinician(ada).clinician.groupSessions.people({ hourId });
+    expect(page).toMatchObject({ typed });
   });
 
   it('stands in the access log of each person on it', async () => {

@@ -51,16 +51,22 @@ export const endOfTaking = (access: Access, hour: GroupHourOnRecord, zone: strin
   return goneAt;
 };
 
-/** Whose session is on record already is entered no second time, and stays here. */
+/** Pressed on the hour's page already: the tablet would ask it again, blank. */
+const isBegun = ({ typed }: GroupPerson): boolean => Object.keys(typed ?? {}).some((name) => name !== 'hour');
+
+/** Whose session is on record already is entered no second time, and who was begun on the hour's page is entered there. */
 export const takenAlong = async (
   access: Access,
   people: readonly (GroupPerson | { readonly name: null })[],
 ) => {
   const open = people.flatMap((one) => (one.name === null || one.session !== null ? [] : [one]));
   const taken = [];
-  for (const { patientId, entryId, today } of open) {
+  const begun = [];
+  for (const one of open) {
+    const { patientId, entryId, today } = one;
     const firstName = (await patientOf(access, patientId))?.givenName ?? '';
-    taken.push({ patientId, entryId, firstName, today: todayTaken(today) });
+    if (isBegun(one)) begun.push({ patientId, firstName });
+    else taken.push({ patientId, entryId, firstName, today: todayTaken(today) });
   }
-  return { people: taken, leftOut: people.length - taken.length };
+  return { people: taken, begun, leftOut: people.length - open.length };
 };

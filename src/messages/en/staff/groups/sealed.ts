@@ -20,7 +20,7 @@ export const words = {
   'take.failed': 'It was not sealed: {why}',
   'take.no-answer': 'the clinic’s server does not answer.',
   'take.nobody':
-    'nobody is left to take along: each was entered already, or has answers that wait on this tablet.',
+    'nobody is left to take along: each was entered already, was begun on this page, or has answers that wait on this tablet.',
   'take.no-room':
     'this browser can keep no sealed hour. Use one with a secure connection that is not in private mode.',
   'take.not-held':
@@ -31,6 +31,8 @@ export const words = {
     one: '1 person was left out: entered already, or kept to a care team you are not in.',
     other: '{count} people were left out: entered already, or kept to a care team you are not in.',
   },
+  'taken.begun':
+    '{name} was left out: already begun on this page. Finish there, or enter what is done now from paper.',
   'taken.waits':
     '{name} was left out: answers from before wait on this tablet. Enter what is done now on paper.',
   'taken.open': 'Open the sealed hour once, to see that it opens',

@@ -10,7 +10,7 @@ export type TakenAlong = Awaited<
 >;
 type TakenPerson = TakenAlong['people'][number];
 
-export interface SealedRoster extends Omit<TakenAlong, 'people'> {
+export interface SealedRoster extends Omit<TakenAlong, 'people' | 'begun'> {
   readonly people: readonly (TakenPerson & {
     /** A word that tells two of one first name apart; left out where the name does. */
     readonly mark?: string;
@@ -27,7 +27,10 @@ export type PersonState =
 
 export type States = Readonly<Record<string, PersonState>>;
 
-export const nameOf = ({ firstName, mark }: SealedRoster['people'][number]): string =>
+export const nameOf = ({
+  firstName,
+  mark,
+}: Pick<SealedRoster['people'][number], 'firstName' | 'mark'>): string =>
   mark === undefined ? firstName : `${firstName} · ${mark}`;
 
 /** Nothing that was left at the clinic is made up: reasons and what changed are empty here, and the page says so. */

@@ -16,7 +16,7 @@ import { hasNoAnswer } from '../use-person.ts';
 import { waitingAnswers } from './answers-kept.ts';
 import { holdHourPage, hourAddress } from './hold-page.ts';
 import { nameOf, type SealedRoster, type TakenAlong, withoutWaiting } from './roster.ts';
-import { areToldApart, type Marks, marked, ofOneName } from './told-apart.ts';
+import { areToldApart, type Marks, marked, type Named, ofOneName } from './told-apart.ts';
 
 export interface TakeAlongProps {
   readonly hourId: string;
@@ -29,10 +29,15 @@ export interface TakeAlongProps {
 interface Taken {
   readonly count: number;
   readonly leftOut: number;
+  /** Names of who was begun on the hour's page. */
+  readonly begun: readonly string[];
   /** Names of whose answers wait on this tablet. */
   readonly waits: readonly string[];
   readonly isHeld: boolean;
 }
+
+/** Also who stays behind is in the room, and has to be told apart. */
+const inTheRoom = ({ people, begun }: TakenAlong) => [...people, ...begun];
 
 /** null = nobody is left to take along; what was sealed before stays then. */
 const take = async (
@@ -41,13 +46,16 @@ const take = async (
   { pin, marks }: { readonly pin: string; readonly marks: Marks },
 ): Promise<Taken | null> => {
   const now = instant();
+  const { begun, ...hour } = taken;
+  const named = <P extends Named>(some: readonly P[]) => marked(some, marks, inTheRoom(taken));
   const store = await phoneStore();
-  const { people, left } = withoutWaiting(marked(taken.people, marks), await waitingAnswers(store));
+  const { people, left } = withoutWaiting(named(taken.people), await waitingAnswers(store));
   if (people.length === 0) return null;
-  const roster: SealedRoster = { ...taken, people, clinicKey, sealedAt: now };
+  const roster: SealedRoster = { ...hour, people, clinicKey, sealedAt: now };
   const isHeld = await holdHourPage().catch(() => false);
   await keepHour(store, { wall: () => Date.now() }, roster, { pin, goneAt: taken.goneAt, now });
-  return { count: people.length, leftOut: taken.leftOut, waits: left.map(nameOf), isHeld };
+  const names = { begun: named(begun).map(nameOf), waits: left.map(nameOf) };
+  return { count: people.length, leftOut: taken.leftOut, ...names, isHeld };
 };
 
 const failureOf = (error: unknown): string =>
@@ -72,8 +80,8 @@ const useTaking = (props: TakeAlongProps) => {
     if (wrong) return { pin: wrong };
     if (!(await phoneStore()).holdsKeys) return { other: say('take.failed', { why: say('take.no-room') }) };
     const taken = await client.clinician.groupSessions.takeAlong.query({ hourId: props.hourId });
-    setAlike(ofOneName(taken.people).map(({ patientId }) => patientId));
-    if (!areToldApart(taken.people, marks)) return { marks: say('take.tell.missing') };
+    setAlike(ofOneName(inTheRoom(taken)).map(({ patientId }) => patientId));
+    if (!areToldApart(inTheRoom(taken), marks)) return { marks: say('take.tell.missing') };
     const sealed = await take(props, taken, { pin, marks });
     setDone(sealed);
     if (!sealed) return { other: say('take.failed', { why: say('take.nobody') }) };
@@ -96,9 +104,12 @@ interface Errors {
   readonly other?: string;
 }
 
-export const Done = ({ count, leftOut, waits, isHeld }: Taken) => (
+export const Done = ({ count, leftOut, begun, waits, isHeld }: Taken) => (
   <Notice tone={isHeld ? 'plain' : 'care'} title={say('taken', { count })} isAnnounced>
     {leftOut > 0 ? <p>{say('taken.left-out', { count: leftOut })}</p> : null}
+    {begun.map((name) => (
+      <p key={name}>{say('taken.begun', { name })}</p>
+    ))}
     {waits.map((name) => (
       <p key={name}>{say('taken.waits', { name })}</p>
     ))}

@@ -1,6 +1,6 @@
 /** Two people of one first name in a room: a word that is no surname tells them apart, or the hour is not sealed. */
 
-interface Named {
+export interface Named {
   readonly patientId: string;
   readonly firstName: string;
 }
@@ -24,10 +24,14 @@ export const areToldApart = (people: readonly Named[], marks: Marks): boolean =>
   );
 };
 
+/** `room`: everybody who is there, also who stays behind. */
 export const marked = <P extends Named>(
   people: readonly P[],
   marks: Marks,
+  room: readonly Named[],
 ): readonly (P & { readonly mark?: string })[] => {
-  const same = ofOneName(people);
-  return people.map((one) => (same.includes(one) ? { ...one, mark: marks[one.patientId]?.trim() } : one));
+  const same = ofOneName(room).map(({ patientId }) => patientId);
+  return people.map((one) =>
+    same.includes(one.patientId) ? { ...one, mark: marks[one.patientId]?.trim() } : one,
+  );
 };

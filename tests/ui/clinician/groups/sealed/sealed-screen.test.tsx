@@ -135,7 +135,10 @@ describe('taking along while an answer waits on the tablet', () => {
   it('leaves that person out, and says whom', () => {
     const other = { ...taken, patientId: 'p2' };
     expect(withoutWaiting([taken, other], [{ patientId: 'p1' }])).toEqual({ people: [other], left: [taken] });
-    const html = renderToStaticMarkup(<Done count={1} leftOut={0} waits={['Odo']} isHeld />);
+    const html = renderToStaticMarkup(
+      <Done count={1} leftOut={0} begun={['Ana · red']} waits={['Odo']} isHeld />,
+    );
+    expect(html).toContain('Ana · red was left out: already begun on this page');
     expect(html).toContain('Odo was left out: answers from before wait on this tablet');
   });
 });
@@ -173,7 +176,15 @@ describe('two people of one first name', () => {
     expect(areToldApart(two, { p1: 'red', p2: ' ' })).toBe(false);
     expect(areToldApart(two, { p1: 'red', p2: 'Red' })).toBe(false);
     expect(areToldApart(two, { p1: 'red', p2: 'blue' })).toBe(true);
-    expect(marked(two, { p1: 'red', p2: 'blue' }).map((one) => one.mark)).toEqual(['red', 'blue', undefined]);
+    expect(marked(two, { p1: 'red', p2: 'blue' }, two).map((one) => one.mark)).toEqual([
+      'red',
+      'blue',
+      undefined,
+    ]);
+  });
+
+  it('are told apart also where one of them stays behind', () => {
+    expect(marked(two.slice(0, 1), { p1: 'red', p2: 'blue' }, two)).toMatchObject([{ mark: 'red' }]);
   });
 
   it('need no word where every first name is there once', () => {
