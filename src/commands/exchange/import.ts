@@ -9,6 +9,7 @@ import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { Changed, importsOf, undoImport } from '#data/exchange/imports.ts';
 import { addPatient, clinicOf } from '#data/patients/people.ts';
+import { samePatients } from '#data/patients/same-patients.ts';
 import { newPersonIn } from '#exchange/import/fhir/new-person.ts';
 import {
   type File,
@@ -44,6 +45,18 @@ interface Whom {
   readonly add: NewPatient | null;
 }
 
+/** Asked as on the desk. Nothing is said of somebody kept to a care team, so that may be the same person too. */
+const refuseKnown = async (access: Access, add: NewPatient): Promise<void> => {
+  const found = (await samePatients(access, add)).filter(
+    ({ person, signs }) => person === null || signs.includes('birth-and-name'),
+  );
+  if (found.length === 0) return;
+  throw new CannotGoOn(
+    `The clinic may have this person already: ${found.map(({ patientId }) => patientId).join(', ')}. If it is the same person, say --patient with that id. If it is somebody else, add the person on the desk and say --patient with the new id. Nothing was taken.`,
+    1,
+  );
+};
+
 const whomOf = async (at: Runtime, { patientId, asked, from }: Run): Promise<Whom> => {
   if (patientId !== newPerson) {
     const { access, patient } = await patientIn(at, 'import', patientId);
@@ -59,6 +72,8 @@ const whomOf = async (at: Runtime, { patientId, asked, from }: Run): Promise<Who
       2,
     );
   const add = await newPersonIn(fileAt(from).bytes, asked.isLines, access.day);
+  await refuseKnown(access, add);
+  await flushReads(at.store);
   return { access, person: { id: newPerson, ...add }, add };
 };
 
@@ -102,18 +117,26 @@ const takeFor = async (whom: Whom, prepared: Prepared, asked: Run): Promise<Take
   }
 };
 
-const take = ({ access, person, add }: Whom, prepared: Prepared, asked: Run): Promise<Taken> =>
-  access.store.write(async () => {
+const whyNot = async ({ access, person, add }: Whom, prepared: Prepared, asked: Run) =>
+  whyNotTaken(prepared, asked, add ? [] : await importsOf(access, person.id));
+
+const take = (whom: Whom, prepared: Prepared, asked: Run): Promise<Taken> => {
+  const { access, person, add } = whom;
+  return access.store.write(async () => {
+    // Asked again within the write: since it was told, somebody else may have taken the same file.
+    const why = await whyNot(whom, prepared, asked);
+    if (why.length > 0) throw new CannotGoOn(`${why.join(' ')} Nothing was taken.`, 1);
+    if (add) await refuseKnown(access, add);
     const patientId = add ? await addPatient(access, add) : person.id;
     return { patientId, importId: await takePrepared(access, patientId, prepared, asked) };
   });
+};
 
 const runImport = async (at: Runtime, asked: Run): Promise<number> => {
   const whom = await whomOf(at, asked);
   const prepared = await prepare(whom, asked);
   for (const line of reportLines(prepared)) console.log(line);
-  const before = whom.add ? [] : await importsOf(whom.access, whom.person.id);
-  const why = whyNotTaken(prepared, asked, before);
+  const why = await whyNot(whom, prepared, asked);
   for (const line of why) console.log(`not taken · ${line}`);
   if (asked.isDry || why.length > 0) {
     console.log('Nothing was taken.');

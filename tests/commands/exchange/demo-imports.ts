@@ -70,21 +70,15 @@ export const importsOfDemo = ({ file, out }: Files): unknown =>
       },
     );
 
-    it('a table is read through, told row by row, taken once it is right, and taken back as one', async () => {
+    it('somebody is not added twice, and a table is read through, told row by row, taken once it is right, and taken back as one', async () => {
       const first = await exported('steady-progress', { DATABASE_FILE: file }, 'steady-progress.fhir.json');
-      const added = await imported(
-        ...[
-          '--patient',
-          'new',
-          '--format',
-          'fhir',
-          '--from',
-          first.to,
-          '--confirm',
-          'same-day-twice,unlikely',
-        ],
-      );
-      const [, person = ''] = /added as (\S+)/.exec(added.out) ?? [];
+      const asNew = ['--patient', 'new', '--format', 'fhir', '--from', first.to];
+      const again = await imported(...asNew, '--confirm', 'same-day-twice,unlikely');
+      expect(again).toMatchObject({
+        code: 1,
+        problem: expect.stringContaining('add the person on the desk'),
+      });
+      const [, person = ''] = /already: (\S+)\./.exec(again.problem) ?? [];
       const table = out('table.csv');
       writeFileSync(table, 'Datum;Gelenk;Schmerz\n1.2.2026;right-knee;3\n2.2.2026;right-knee;12\n');
       const asked = ['--patient', person, '--format', 'csv', '--kind', 'mornings', '--from', table];
