@@ -77,6 +77,12 @@ describe('a file taken in', () => {
     await expect(take(mornings(3))).resolves.toHaveProperty('id');
   });
 
+  it('is taken once where two send it at the same time', async () => {
+    const ends = await Promise.allSettled([take(mornings(3)), take(mornings(3))]);
+    expect(ends.map(({ status }) => status).toSorted()).toEqual(['fulfilled', 'rejected']);
+    expect(counted('import_batch')).toBe(1);
+  });
+
   it('is not there at all where it changed while it was read, or broke off', async () => {
     const batch = { format: 'csv', source: 'a', fileDigest: 'a', how: {}, rows: 2, leftOut: 0 } as const;
     const thing: PlacedThing = {

@@ -50,7 +50,6 @@ const mostFaults = 100;
 interface Looked {
   readonly prepared: Prepared;
   readonly faults: readonly Fault[];
-  readonly why: readonly string[];
 }
 
 const look = async (access: Access, patient: Patient, input: FileInput): Promise<Looked> => {
@@ -73,12 +72,15 @@ const look = async (access: Access, patient: Patient, input: FileInput): Promise
       { patient, clinic, today: access.day },
       { onFault },
     );
-    return { prepared, faults, why: whyNotTaken(prepared, input, await importsOf(access, patient.id)) };
+    return { prepared, faults };
   } catch (error) {
     if (error instanceof CannotRead) throw new Problem('refused', error.message);
     throw error;
   }
 };
+
+const whyNot = async (access: Access, patient: Patient, prepared: Prepared, input: FileInput) =>
+  whyNotTaken(prepared, input, await importsOf(access, patient.id));
 
 /** The newest rows that a page shows, and mornings enough for the last weeks of every joint. */
 const mostShown = 200;
@@ -103,7 +105,8 @@ export const importsRouter = router({
     // Reads the record and writes nothing, so it is an opening of the record like a query.
     requireNoted(ctx.access);
     noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
-    const { prepared, faults, why } = await look(ctx.access, ctx.patient, input);
+    const { prepared, faults } = await look(ctx.access, ctx.patient, input);
+    const why = await whyNot(ctx.access, ctx.patient, prepared, input);
     const { mapping, report } = prepared;
     return {
       mapped: (mapping?.mapped ?? []).map(({ column, heading, isGuessed }) => ({
@@ -114,9 +117,13 @@ export const importsRouter = router({
   }),
 
   take: recordProcedure.input(fileInput).mutation(async ({ ctx, input }) => {
-    const { prepared, why } = await look(ctx.access, ctx.patient, input);
-    if (why.length > 0) throw new Problem('refused', why.join(' '));
-    return { id: await takePrepared(ctx.access, ctx.patient.id, prepared, input) };
+    const { prepared } = await look(ctx.access, ctx.patient, input);
+    // Asked within the write: of two that send the same file at once, one finds it taken.
+    return ctx.access.store.write(async () => {
+      const why = await whyNot(ctx.access, ctx.patient, prepared, input);
+      if (why.length > 0) throw new Problem('refused', why.join(' '));
+      return { id: await takePrepared(ctx.access, ctx.patient.id, prepared, input) };
+    });
   }),
 
   undo: recordProcedure
