@@ -11,6 +11,7 @@ import { type Calendar, calendarFile } from '#exchange/calendar/calendar.ts';
 import { personCalendarOf } from '#exchange/calendar/person-calendar.ts';
 import { languages } from '#messages/languages.ts';
 import { refusalText } from '#messages/refusals.ts';
+import { inventedClinics } from '../demo-file.ts';
 import { type Runtime, zoneOf } from '../runtime.ts';
 import { feedHeaders } from './fixed-headers.mjs';
 import { networkOf } from './network.ts';
@@ -61,7 +62,8 @@ export const calendarFeedHandler = (at: Runtime, request: Request, address: stri
     if (ofNetwork > 0) return tooOften(ofNetwork);
     const token = address.endsWith(ending) ? address.slice(0, -ending.length) : '';
     const feed = await feedWithToken(at.store, token);
-    if (!feed) return nothingThere();
+    // One of the demo opens nothing outside it.
+    if (!feed || (!at.settings.DEMO && inventedClinics.includes(feed.clinicId))) return nothingThere();
     const wait = feeds.wait(feed.id, now);
     if (wait > 0) return tooOften(wait);
     feeds.add(feed.id, now);

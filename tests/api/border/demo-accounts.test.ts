@@ -2,10 +2,13 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readEnvironment } from '#commands/environment.mjs';
 import type { Store } from '#data/database/store.ts';
+import { makeFeed } from '#data/exchange/calendar-feeds.ts';
+import { addPatient } from '#data/patients/people.ts';
 import { demoClinic, otherClinic } from '#demo/clinic.ts';
+import { calendarFeedHandler } from '#server/http/calendar-feed-handler.ts';
 import { openRuntime, type Runtime } from '#server/runtime.ts';
 import { personOf } from '#server/sign-in/person.ts';
-import { clinicNamed } from '#tests/support/clinic.ts';
+import { accessOf, clinicNamed } from '#tests/support/clinic.ts';
 import { account, browser, testOrigin, testPassphrase } from '#tests/support/server.ts';
 import { freshFile } from '#tests/support/store.ts';
 import { POST as signInPost } from '../../../src/app/api/auth/[...all]/route.ts';
@@ -62,5 +65,24 @@ describe('a file that holds the demo clinic beside a clinic of its own', () => {
     const own = await signIn('c@own.invalid');
     expect(own.status).toBe(200);
     expect(await personOf(at, own.desk.headers())).toMatchObject({ clinicId: 'own' });
+  });
+
+  it('without it answers no calendar address of the invented clinics, and those of the others', async () => {
+    const person = { givenName: 'Test', familyName: 'Person', birthDay: '1958-06-01', phone: null };
+    const made = async (clinicId: string) => {
+      const access = accessOf(store!, clinicId, 'patient-user');
+      return `${await makeFeed(access, await addPatient(access, person), 'en')}.ics`;
+    };
+    const addresses = [await made(demoClinic.id), await made(otherClinic.id), await made('own')];
+    const answered = (at: Runtime) =>
+      Promise.all(
+        addresses.map(async (address) => {
+          const headers = { 'x-forwarded-for': '198.18.13.1' };
+          return (await calendarFeedHandler(at, new Request(`${testOrigin}/calendar`, { headers }), address))
+            .status;
+        }),
+      );
+    expect(await answered(start({ DEMO: '1' }))).toEqual([200, 200, 200]);
+    expect(await answered(start({}))).toEqual([404, 404, 200]);
   });
 });
