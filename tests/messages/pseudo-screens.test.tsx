@@ -271,6 +271,7 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
           day: '2026-03-08',
           name: 'Nuala D',
           isFeed: false,
+          isProgram: true,
           reads: 2,
           writes: 1,
           reasons: [],

@@ -15,6 +15,8 @@ export interface AccessLogRow {
   readonly name: string | null;
   /** Not somebody who looked, but the program that reads the patient’s own calendar address. */
   readonly isFeed: boolean;
+  /** Not a person but another program; its name is what its token was called, which may read like a person's. */
+  readonly isProgram: boolean;
   readonly lastAt: number;
   /** Times looked: one page asks for several things, so reads close together are one look. */
   readonly reads: number;
@@ -48,6 +50,11 @@ interface Seen {
   readonly subjectId: string | null;
 }
 
+interface Named {
+  readonly names: ReadonlyMap<string, string>;
+  readonly programs: ReadonlySet<string>;
+}
+
 /** Reads no further apart than this are one look. */
 const oneLook = 10 * 60_000;
 
@@ -55,7 +62,7 @@ const oneLook = 10 * 60_000;
 const groupAccesses = (
   rows: readonly Seen[],
   zone: string,
-  names: ReadonlyMap<string, string>,
+  { names, programs }: Named,
   written: Written,
 ): readonly AccessLogRow[] => {
   const lines = new Map<string, AccessLogRow>();
@@ -71,6 +78,7 @@ const groupAccesses = (
       day,
       name: names.get(row.actorId) ?? null,
       isFeed: row.actorId === feedActor,
+      isProgram: programs.has(row.actorId),
       lastAt: Math.max(known?.lastAt ?? 0, row.at),
       reads: (known?.reads ?? 0) + (isLook ? 1 : 0),
       writes: (known?.writes ?? 0) + (isWrite ? 1 : 0),
@@ -81,14 +89,17 @@ const groupAccesses = (
   return [...lines.values()].sort((a, b) => b.lastAt - a.lastAt);
 };
 
-const namesOfUsers = async (access: Access): Promise<ReadonlyMap<string, string>> => {
+const namedOf = async (access: Access): Promise<Named> => {
   const users = await access.store.read
     .select({ id: authUser.id, name: authUser.name })
     .from(authUser)
     .where(eq(authUser.clinicId, access.clinicId));
   // A program reads under the name its token was given.
   const programs = await tokensOf(access);
-  return new Map([...users, ...programs].map(({ id, name }) => [id, name]));
+  return {
+    names: new Map([...users, ...programs].map(({ id, name }) => [id, name])),
+    programs: new Set(programs.map(({ id }) => id)),
+  };
 };
 
 const writtenOf = async (access: Access, patientId: string): Promise<Written> => {
@@ -134,10 +145,5 @@ export const accessLog = async (
     .select({ zone: clinic.zone })
     .from(clinic)
     .where(eq(clinic.id, access.clinicId));
-  return groupAccesses(
-    rows,
-    own?.zone ?? 'UTC',
-    await namesOfUsers(access),
-    await writtenOf(access, patientId),
-  );
+  return groupAccesses(rows, own?.zone ?? 'UTC', await namedOf(access), await writtenOf(access, patientId));
 };

@@ -125,7 +125,7 @@ describe('what a program reads', () => {
       accessOf(store, 'a', 'patient-user'),
       setting.patientId,
     ).patient.access.list();
-    expect(JSON.stringify(log)).toContain('Booking');
+    expect(log.lines).toContainEqual(expect.objectContaining({ name: 'Booking', isProgram: true }));
   });
 });
 

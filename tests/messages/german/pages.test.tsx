@@ -75,18 +75,23 @@ describe('in German', () => {
   });
 
   it('who opened the record says the day as Germans write it, the year only where it is another', () => {
-    const line = { name: 'Nuala D', isFeed: false, reads: 2, writes: 1, reasons: [], handedTo: [] };
+    const line = {
+      ...{ name: 'Nuala D', isFeed: false, isProgram: false },
+      ...{ reads: 2, writes: 1, reasons: [], handedTo: [] },
+    };
     const text = textOf(
       <AccessLogList
         day="2026-03-09"
         lines={[
           { ...line, day: '2026-03-08' },
           { ...line, day: '2025-12-31', name: null },
+          { ...line, day: '2025-12-30', name: 'Dr. Weber', isProgram: true },
         ]}
       />,
     );
     expect(leftInEnglish(text)).toBeNull();
     expect(text).toContain('8. März : 2-mal angesehen, einmal eingetragen.');
     expect(text).toContain('31. Dezember 2025 : 2-mal angesehen');
+    expect(text).toContain('Programm: Dr. Weber');
   });
 });

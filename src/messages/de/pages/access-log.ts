@@ -7,6 +7,7 @@ export const words = {
     'Alle aus Ihrer Praxis, die Ihre Akte angesehen oder etwas eingetragen haben. Das Neueste zuerst.',
   'opened.none': 'Noch hat niemand Ihre Akte geöffnet.',
   'opened.unknown': 'Jemand, der nicht mehr auf der Liste der Praxis steht, oder das Programm selbst',
+  'opened.program': 'Programm: {name}',
   'opened.looked': { by: 'count', one: 'Einmal angesehen', other: '{count}-mal angesehen' },
   'opened.wrote': { by: 'count', one: 'einmal eingetragen', other: '{count}-mal eingetragen' },
   'opened.wrote-only': { by: 'count', one: 'Einmal eingetragen', other: '{count}-mal eingetragen' },

@@ -3,6 +3,7 @@ export const words = {
   'opened.text': 'Everyone at your clinic who looked at your record or wrote in it, newest first.',
   'opened.none': 'Nobody has opened your record yet.',
   'opened.unknown': 'Someone the clinic no longer lists, or the program itself',
+  'opened.program': 'Program: {name}',
   'opened.looked': { by: 'count', one: 'Looked once', other: 'Looked {count} times' },
   'opened.wrote': { by: 'count', one: 'wrote once', other: 'wrote {count} times' },
   'opened.wrote-only': { by: 'count', one: 'Wrote once', other: 'Wrote {count} times' },

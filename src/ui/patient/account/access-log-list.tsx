@@ -14,6 +14,7 @@ interface AccessLogLine {
   readonly day: Day;
   readonly name: string | null;
   readonly isFeed: boolean;
+  readonly isProgram: boolean;
   readonly reads: number;
   readonly writes: number;
   readonly reasons: readonly string[];
@@ -36,6 +37,12 @@ const didInWords = ({ reads, writes }: AccessLogLine): string => {
   return writes === 0 ? looked : `${looked}, ${t('opened.wrote', { count: writes })}`;
 };
 
+const whoInWords = ({ isFeed, isProgram, name }: AccessLogLine): string => {
+  if (isFeed) return t('opened.feed');
+  if (name === null) return t('opened.unknown');
+  return isProgram ? t('opened.program', { name }) : name;
+};
+
 interface AccessLogListProps {
   readonly day: Day;
   readonly lines: readonly AccessLogLine[];
@@ -49,8 +56,8 @@ export const AccessLogList = ({ day, lines, children }: AccessLogListProps) => (
     {lines.length === 0 ? <p>{t('opened.none')}</p> : null}
     <DefinitionList
       rows={lines.map((line) => ({
-        key: `${line.day} ${line.isFeed} ${line.name}`,
-        name: line.isFeed ? t('opened.feed') : (line.name ?? t('opened.unknown')),
+        key: `${line.day} ${whoInWords(line)}`,
+        name: whoInWords(line),
         value: (
           <>
             <span suppressHydrationWarning>{dayWithYear(line.day, day)}</span>: {didInWords(line)}.
