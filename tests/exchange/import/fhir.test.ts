@@ -132,6 +132,27 @@ describe('what is not taken is told with its place and the reason', () => {
     expect(await why(over)).toMatchObject({ place: 2, write: expect.stringContaining(words) });
   });
 
+  it.each<[string, Json, string | null]>([
+    ['provisional', { verificationStatus: loinc('provisional') }, 'verificationStatus'],
+    ['differential', { verificationStatus: loinc('differential') }, 'verificationStatus'],
+    ['unconfirmed', { verificationStatus: loinc('unconfirmed') }, 'verificationStatus'],
+    ['refuted', { verificationStatus: loinc('refuted') }, 'verificationStatus'],
+    ['uncertain in words alone', { verificationStatus: { text: 'maybe' } }, 'verificationStatus'],
+    ['resolved', { clinicalStatus: loinc('resolved') }, 'clinicalStatus'],
+    ['in remission', { clinicalStatus: loinc('remission') }, 'clinicalStatus'],
+    ['over since a day', { abatementDateTime: '2020-01-01' }, 'abatementDateTime'],
+    [
+      'active and confirmed',
+      { clinicalStatus: loinc('active'), verificationStatus: loinc('confirmed') },
+      null,
+    ],
+  ])('a condition that is %s, since its text alone would read as one that is there', async (_, over, at) => {
+    const condition = { resourceType: 'Condition', id: 'c', subject, code: { text: 'Gout' }, ...over };
+    const { faults, report } = await read(person, condition);
+    expect(report.taken).toBe(at === null ? 1 : 0);
+    expect(faults.map((fault) => fault.at)).toEqual(['Patient', ...(at === null ? [] : [`Condition.${at}`])]);
+  });
+
   it('a resource of another type, a place without one, and a line that is no JSON', async () => {
     const { faults } = await read(person, { resourceType: 'Encounter' }, null, 'x');
     expect(faults.map(({ place, at }) => [place, at])).toEqual([

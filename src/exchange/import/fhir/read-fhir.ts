@@ -51,14 +51,32 @@ const observed = (one: Observation, about: FhirAbout): Told => {
 
 const mostOfCondition = 300;
 
-const told = ({ verificationStatus, code, onsetDateTime }: Condition, about: FhirAbout): Told => {
-  const standing = verificationStatus?.coding?.[0]?.code;
-  if (standing === 'refuted' || standing === 'entered-in-error')
-    return {
-      at: 'verificationStatus',
-      found: standing,
-      write: 'What was refuted or entered in error is not taken.',
-    };
+/** Only a text is kept of a condition, and a text alone reads as one that is there: what is not, or not surely, stays out. */
+const standings = {
+  verificationStatus: { kept: ['confirmed'], write: 'Only what is confirmed, or does not say, is taken.' },
+  clinicalStatus: {
+    kept: ['active', 'recurrence', 'relapse'],
+    write: 'Only what is active, or does not say, is taken.',
+  },
+} as const;
+
+const whyNotStanding = (condition: Condition): Exclude<Told, ImportedThing> | null => {
+  for (const at of ['verificationStatus', 'clinicalStatus'] as const) {
+    const said = condition[at];
+    if (said === undefined) continue;
+    const { kept, write } = standings[at];
+    const codes = (said.coding ?? []).map(({ code }) => code ?? '');
+    if (codes.length === 0 || !codes.every((code) => (kept as readonly string[]).includes(code)))
+      return { at, found: codes.join(' ') || String(said.text ?? ''), write };
+  }
+  const ended = Object.keys(condition).find((name) => name.startsWith('abatement'));
+  return ended === undefined ? null : { at: ended, found: '', write: 'It has ended.' };
+};
+
+const told = (condition: Condition, about: FhirAbout): Told => {
+  const why = whyNotStanding(condition);
+  if (why) return why;
+  const { code, onsetDateTime } = condition;
   const text = code?.text ?? code?.coding?.find(({ display }) => display)?.display;
   if (typeof text !== 'string' || text.trim() === '' || text.length > mostOfCondition)
     return {
