@@ -16,6 +16,7 @@ const unwritten: Readonly<Record<string, string>> = {
   'admin.clinicSettings.preview': 'works out and keeps nothing; with names shown it is a read',
   'clinician.calculations.tryOne': 'works out and keeps nothing',
   'clinician.inventedPeople.tryOwnRule': 'works out and keeps nothing',
+  'patient.exports.endFeed': 'where no address is in use nothing changes',
   'clinician.inventedPeople.trySettings': 'works out and keeps nothing',
   'clinician.drafts.drop':
     'typed and not recorded yet; opening a draft is audited as an opening of the record',
