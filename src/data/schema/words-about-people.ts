@@ -84,6 +84,7 @@ export const goesWithPerson: readonly string[] = [
 /** Name of who did something, by the column with the account: it goes where the patient did it, and else stays. */
 export const actorNames: Readonly<Record<string, string>> = {
   by_name: 'recorded_by',
+  held_name: 'held_by',
   answered_name: 'answered_by',
   assignee_name: 'assignee',
   corrected_name: 'corrected_by',
