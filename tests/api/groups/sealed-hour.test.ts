@@ -17,6 +17,7 @@ import { accessOf, type Setting, signedExercise, start, twoClinics } from '#test
 import { freshStore } from '#tests/support/store.ts';
 import { before } from '#tests/ui/clinician/groups/person-of-hour.ts';
 import { storeHere } from '#tests/ui/clinician/groups/sealed/kept-here.ts';
+import type { GroupPerson } from '#ui/clinician/answers.ts';
 import { entryOf } from '#ui/clinician/groups/group-entry.ts';
 import { keepAnswer, sendAnswers, waitingAnswers } from '#ui/clinician/groups/sealed/answers-kept.ts';
 import { personOf } from '#ui/clinician/groups/sealed/roster.ts';
@@ -196,6 +197,19 @@ describe('what was answered without signal', () => {
     await send(ada);
     for (const [key, value] of held) tablet.held.set(key, value);
     expect(await send(ada)).toMatchObject([{ as: 'arrived' }]);
+    expect([sessions(), await waitingAnswers(tablet)]).toEqual([1, []]);
+  });
+
+  it('of a session that is on record otherwise is put aside and told so, and changes nothing', async () => {
+    await keep();
+    await send(ada);
+    tablet.held.clear();
+    const [one] = (await asClinician(ada).clinician.groupSessions.people({ hourId })) as GroupPerson[];
+    const entry = entryOf(one!, { ...before, ...doses, 'before:right-knee': '7' }, { now: start });
+    const taker = { takenBy: ada.actorId, takerName: ada.actorName, sealedAt: start + 1 };
+    const answered = { hourId, patientId, ...taker, clinicKey, clockLacks: 0, state: 'finished' } as const;
+    await keepAnswer(tablet, answered, entry);
+    expect(await send(ada)).toMatchObject([{ as: 'aside' }]);
     expect([sessions(), await waitingAnswers(tablet)]).toEqual([1, []]);
   });
 

@@ -4,7 +4,10 @@ import type { Shape } from '#ui/design-system/mark.tsx';
 import { StatusTag, type StatusTone } from '#ui/design-system/status-tag.tsx';
 import type { Stage } from './group-answers.ts';
 
-const stageLooks: Readonly<Record<Stage | 'closed', { readonly shape: Shape; readonly tone: StatusTone }>> = {
+/** "closed": not shown. "aside": at the clinic beside another session, and not counted. */
+type Shown = Stage | 'closed' | 'aside';
+
+const stageLooks: Readonly<Record<Shown, { readonly shape: Shape; readonly tone: StatusTone }>> = {
   waiting: { shape: 'waiting', tone: 'care' },
   signs: { shape: 'waiting', tone: 'care' },
   before: { shape: 'waiting', tone: 'plain' },
@@ -13,9 +16,10 @@ const stageLooks: Readonly<Record<Stage | 'closed', { readonly shape: Shape; rea
   sent: { shape: 'done', tone: 'accent' },
   stopped: { shape: 'stop', tone: 'danger' },
   reporting: { shape: 'stop', tone: 'danger' },
+  aside: { shape: 'care', tone: 'care' },
   closed: { shape: 'closed', tone: 'soft' },
 };
 
-export const StageTag = ({ stage }: { readonly stage: Stage | 'closed' }) => (
+export const StageTag = ({ stage }: { readonly stage: Shown }) => (
   <StatusTag {...stageLooks[stage]}>{say(`stage.${stage}`)}</StatusTag>
 );

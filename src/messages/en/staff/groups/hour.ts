@@ -22,6 +22,7 @@ export const words = {
   'stage.sent': 'Saved',
   'stage.stopped': 'Stopped',
   'stage.reporting': 'Sign not reported yet',
+  'stage.aside': 'Put aside, does not count',
   'stage.closed': 'Not shown',
   closed: 'This record is kept to a care team you are not in. The person’s plan is not shown here.',
   'stopped.warning-sign':

@@ -68,9 +68,21 @@ export const words = {
   'sent-here.waits':
     'Not sent yet: it waits on this tablet, sealed, and goes by itself as soon as there is a signal. It can be corrected on the hour’s own page once it was sent.',
   'sent-here.arrived': 'With the clinic. It can be corrected on the hour’s own page.',
+  'sent-here.aside':
+    'At the clinic, and put aside there: another session of this person in this hour is on record. Nothing of this one counts; it is kept beside the other for review.',
+  'sign.aside':
+    'Put aside at the clinic: this sign does not count there, and the plan is not paused by it. Stop the session and report the sign on the hour’s own page.',
   'sign.reported':
     'With the clinic: the plan is paused, and it stands on the worklist. The session stays stopped.',
   'not-kept': 'What you pressed could not be kept on this tablet. Write it down on paper.',
+
+  'put-aside': {
+    by: 'count',
+    one: 'Answers of 1 session were put aside at the clinic.',
+    other: 'Answers of {count} sessions were put aside at the clinic.',
+  },
+  'put-aside.what':
+    'Another session of the same person in the same hour is on record. Nothing of what was put aside counts, a warning sign neither; it is kept for review.',
 
   waiting: {
     by: 'count',

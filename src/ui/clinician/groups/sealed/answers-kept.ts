@@ -7,6 +7,8 @@ import { type Encrypted, encryptEntry } from '#ui/on-device/encrypt-entry.ts';
 import type { PhoneStore } from '#ui/on-device/phone-store.ts';
 
 const under = 'sealed-answer:';
+/** Of what was put aside at the clinic the key alone stays, so that the hour, opened again, never says it counts. */
+const asideUnder = 'sealed-aside:';
 
 /** A session has one id whoever enters it, so whose sealing it comes from is part of the key: none takes another's place. */
 export const answerKey = ({ takenBy, sealedAt, entryId }: KeyParts): string =>
@@ -75,6 +77,10 @@ export const waitingAnswers = async (store: PhoneStore): Promise<readonly Sealed
     (one, other) => Number(other.isUrgent) - Number(one.isUrgent),
   );
 
+export const asideAnswers = (store: PhoneStore): Promise<readonly string[]> =>
+  store.under<string>(asideUnder);
+export const forgetAside = (store: PhoneStore): Promise<void> => store.clear(asideUnder);
+
 export interface Sender {
   readonly fetch: typeof fetch;
   /** Clock of this tablet. */
@@ -86,6 +92,7 @@ export interface Sender {
 }
 
 /**
+ * "aside": another session of the same hour, person and day is on record, and nothing of this one counts.
  * "not-yours": somebody else than who took the hour along is signed in. "fault": the server stumbled over this one.
  * Both leave it here, and say nothing of the next.
  */
@@ -142,6 +149,7 @@ export const sendAnswers = async (store: PhoneStore, sender: Sender): Promise<re
     if (as === 'not-yours' || as === 'fault') continue;
     // Pressed on meanwhile: the newer one is sent in its turn.
     if ((await store.get<SealedAnswer>(key))?.encrypted.data !== saved.encrypted.data) continue;
+    if (as === 'aside') await store.set(`${asideUnder}${key}`, key);
     if (as === 'refused') await store.set(key, { ...saved, refused: message });
     else await store.remove(key);
   }

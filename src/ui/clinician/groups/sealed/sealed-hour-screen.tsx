@@ -7,7 +7,7 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { forgetHour, type KeptHour, lookAtHour, openHour } from '#ui/on-device/hour-kept.ts';
 import { phoneStore } from '#ui/on-device/phone-store.ts';
 import { steadyClock } from '#ui/on-device/steady-clock.ts';
-import { waitingAnswers } from './answers-kept.ts';
+import { asideAnswers, waitingAnswers } from './answers-kept.ts';
 import { PinForm } from './pin-form.tsx';
 import { arrivedBefore, type SealedRoster, type States } from './roster.ts';
 import { SealedPeople } from './sealed-people.tsx';
@@ -44,7 +44,8 @@ const opened = async (pin: string): Promise<Showing> => {
   const { roster, key } = answer;
   const drafts = (answer.drafts ?? {}) as States;
   const arrived = arrivedBefore(roster, drafts, await waitingAnswers(store));
-  const hour = { roster, key, drafts, arrived, clockLacks, instant: instantOf(looked.kept) };
+  const aside = await asideAnswers(store);
+  const hour = { roster, key, drafts, arrived, aside, clockLacks, instant: instantOf(looked.kept) };
   return { kind: 'open', goneAt, hour };
 };
 
@@ -116,6 +117,7 @@ export const SealedHourScreen = () => {
             hour={showing.hour}
             goneAt={showing.goneAt}
             arrived={new Set([...showing.hour.arrived, ...sending.arrived])}
+            aside={new Set([...showing.hour.aside, ...sending.aside])}
             onFinished={() => send()}
             onLock={() => setShowing({ kind: 'locked', triesLeft: null })}
             onPutAway={() => void putAway()}

@@ -18,6 +18,7 @@ interface PeopleProps {
   readonly hour: OpenHour;
   readonly goneAt: number;
   readonly arrived: ReadonlySet<string>;
+  readonly aside: ReadonlySet<string>;
   readonly onFinished: () => void;
   readonly onLock: () => void;
   readonly onPutAway: () => void;
@@ -47,10 +48,13 @@ const Ways = ({ onLock, onPutAway }: Pick<PeopleProps, 'onLock' | 'onPutAway'>) 
   );
 };
 
-export const SealedPeople = ({ hour, goneAt, arrived, onFinished, ...ways }: PeopleProps) => {
+export const SealedPeople = ({ hour, goneAt, arrived, aside, onFinished, ...ways }: PeopleProps) => {
   const { roster, instant } = hour;
   const { states, isKept, typedOf, takeBack, press, finish, report } = useSealedPeople(hour, onFinished);
-  const keyOf = ({ entryId }: { readonly entryId: string }) => answerKey({ ...roster, entryId });
+  const whereIs = ({ entryId }: { readonly entryId: string }) => {
+    const key = answerKey({ ...roster, entryId });
+    return aside.has(key) ? 'aside' : arrived.has(key) ? 'arrived' : 'waits';
+  };
   const clock = { zone: roster.zone, now: instant() };
   return (
     <div className="stack-wide">
@@ -83,7 +87,7 @@ export const SealedPeople = ({ hour, goneAt, arrived, onFinished, ...ways }: Peo
               state={states[one.patientId]}
               typed={typedOf(one)}
               clock={clock}
-              hasArrived={arrived.has(keyOf(one))}
+              where={whereIs(one)}
               onTakeBack={() => takeBack(one)}
               press={(change) => press(one, change)}
               onSave={() => finish(one)}

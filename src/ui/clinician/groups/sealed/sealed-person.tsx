@@ -15,29 +15,36 @@ import type { PersonPart } from '../person-props.ts';
 import { StageTag } from '../stage-tag.tsx';
 import type { PersonState } from './roster.ts';
 
+/** Where the sealed answer is; "aside": at the clinic beside another session, where nothing of it counts. */
+type Where = 'waits' | 'arrived' | 'aside';
+
 interface DoneProps extends Pick<PersonPart, 'person'> {
   readonly flags: readonly RedFlag[];
-  readonly hasArrived: boolean;
+  readonly where: Where;
 }
 
+const stages = { waits: 'waiting', arrived: 'sent', aside: 'aside' } as const;
+
+const reportedWords = {
+  waits: sayHour('signs.not-reported'),
+  arrived: say('sign.reported'),
+  aside: say('sign.aside'),
+} as const;
+
 /** Told signs stay in sight, with whom to ring; everything else that was answered is closed here. */
-const Finished = ({ person, flags, hasArrived }: DoneProps) => (
+const Finished = ({ person, flags, where }: DoneProps) => (
   <section className="group-person stack-close" aria-labelledby={`name-${person.patientId}`}>
     <header>
       <h2 id={`name-${person.patientId}`}>{person.name}</h2>
-      <StageTag stage={flags.length > 0 ? 'stopped' : hasArrived ? 'sent' : 'waiting'} />
+      <StageTag stage={flags.length > 0 ? 'stopped' : stages[where]} />
     </header>
     {flags.length > 0 ? (
-      <Notice
-        tone="danger"
-        title={hasArrived ? say('sign.reported') : sayHour('signs.not-reported')}
-        isAnnounced
-      >
+      <Notice tone="danger" title={reportedWords[where]} isAnnounced>
         <SignAdvice person={person} flags={flags} />
       </Notice>
     ) : null}
-    <p>{say(hasArrived ? 'sent-here.arrived' : 'sent-here')}</p>
-    {hasArrived ? null : <p className="small">{say('sent-here.waits')}</p>}
+    <p>{say(where === 'waits' ? 'sent-here' : `sent-here.${where}`)}</p>
+    {where === 'waits' ? <p className="small">{say('sent-here.waits')}</p> : null}
   </section>
 );
 
@@ -64,7 +71,7 @@ interface SealedPersonProps extends Pick<PersonPart, 'person' | 'press'> {
   readonly state: PersonState | undefined;
   readonly typed: Typed;
   readonly clock: ClinicClock;
-  readonly hasArrived: boolean;
+  readonly where: Where;
   readonly onTakeBack: () => void;
   readonly onSave: () => void;
   readonly onReport: (name: string, flags: readonly RedFlag[]) => void;
@@ -72,9 +79,9 @@ interface SealedPersonProps extends Pick<PersonPart, 'person' | 'press'> {
 
 const nothing = () => undefined;
 
-export const SealedPerson = ({ state, hasArrived, onTakeBack, ...props }: SealedPersonProps) =>
+export const SealedPerson = ({ state, where, onTakeBack, ...props }: SealedPersonProps) =>
   state?.state === 'finished' ? (
-    <Finished person={props.person} flags={state.flags} hasArrived={hasArrived} />
+    <Finished person={props.person} flags={state.flags} where={where} />
   ) : (
     <div className="stack-close">
       <PersonCard

@@ -13,7 +13,7 @@ import { pinDigits, pinProblem } from '#ui/on-device/pin-seal.ts';
 import type { GroupPerson } from '../../answers.ts';
 import { client } from '../../client.ts';
 import { hasNoAnswer } from '../use-person.ts';
-import { waitingAnswers } from './answers-kept.ts';
+import { forgetAside, waitingAnswers } from './answers-kept.ts';
 import { holdHourPage, hourAddress } from './hold-page.ts';
 import { nameOf, type SealedRoster, type TakenAlong, withoutWaiting } from './roster.ts';
 import { areToldApart, type Marks, marked, type Named, ofOneName } from './told-apart.ts';
@@ -54,6 +54,7 @@ const take = async (
   const roster: SealedRoster = { ...hour, people, clinicKey, sealedAt: now };
   const isHeld = await holdHourPage().catch(() => false);
   await keepHour(store, { wall: () => Date.now() }, roster, { pin, goneAt: taken.goneAt, now });
+  await forgetAside(store);
   const names = { begun: named(begun).map(nameOf), waits: left.map(nameOf) };
   return { count: people.length, leftOut: taken.leftOut, ...names, isHeld };
 };

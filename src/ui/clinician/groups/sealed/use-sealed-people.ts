@@ -17,6 +17,8 @@ export interface OpenHour {
   readonly drafts: States;
   /** Keys of answers the clinic had when it was opened. */
   readonly arrived: readonly string[];
+  /** Keys of answers it had put aside by then. */
+  readonly aside: readonly string[];
   readonly clockLacks: number;
   /** Clinical instant, never set back. */
   readonly instant: () => number;

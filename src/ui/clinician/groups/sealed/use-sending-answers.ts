@@ -12,6 +12,8 @@ export interface Sending {
   readonly waiting: readonly SealedAnswer[];
   /** Keys of answers the clinic has by now, of those this page sent. */
   readonly arrived: ReadonlySet<string>;
+  /** The same of those it put aside. */
+  readonly aside: ReadonlySet<string>;
   /** Names of who has to sign in here, so that what is left is sent. */
   readonly toSignIn: readonly string[];
   readonly send: (isAgain?: boolean) => void;
@@ -24,21 +26,27 @@ const sendHere = async (isAgain: boolean) => {
   return { told, waiting: await waitingAnswers(store) };
 };
 
-const withArrived = (before: ReadonlySet<string>, told: readonly Sent[]): ReadonlySet<string> => {
-  const now = told.filter(({ as }) => as === 'arrived' || as === 'aside').map(({ key }) => key);
+const withSent = (
+  before: ReadonlySet<string>,
+  told: readonly Sent[],
+  outcome: Sent['as'],
+): ReadonlySet<string> => {
+  const now = told.filter(({ as }) => as === outcome).map(({ key }) => key);
   return now.length === 0 ? before : new Set([...before, ...now]);
 };
 
 export const useSendingAnswers = (): Sending => {
   const [waiting, setWaiting] = useState<readonly SealedAnswer[]>([]);
   const [arrived, setArrived] = useState<ReadonlySet<string>>(new Set());
+  const [aside, setAside] = useState<ReadonlySet<string>>(new Set());
   const [toSignIn, setToSignIn] = useState<readonly string[]>([]);
   const running = useRef<Promise<void>>(Promise.resolve());
   const send = useCallback((isAgain = false) => {
     const turn = async () => {
       const { told, waiting: left } = await sendHere(isAgain);
       setWaiting(left);
-      setArrived((before) => withArrived(before, told));
+      setArrived((before) => withSent(before, told, 'arrived'));
+      setAside((before) => withSent(before, told, 'aside'));
       if (told.length > 0) setToSignIn(whoSignsIn(left, told));
     };
     // One after the other: what is pressed while one runs goes with the next.
@@ -54,5 +62,5 @@ export const useSendingAnswers = (): Sending => {
       window.removeEventListener('online', again);
     };
   }, [send]);
-  return { waiting, arrived, toSignIn, send };
+  return { waiting, arrived, aside, toSignIn, send };
 };

@@ -5,7 +5,14 @@ import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { type Sending, useSendingAnswers } from './use-sending-answers.ts';
 
-export const WaitingNotice = ({ waiting, toSignIn, send }: Omit<Sending, 'arrived'>) => {
+const AsideNotice = ({ count }: { readonly count: number }) =>
+  count === 0 ? null : (
+    <Notice tone="care" title={say('put-aside', { count })} isAnnounced>
+      <p>{say('put-aside.what')}</p>
+    </Notice>
+  );
+
+const Waiting = ({ waiting, toSignIn, send }: Omit<Sending, 'arrived' | 'aside'>) => {
   if (waiting.length === 0) return null;
   const isUrgent = waiting.some((one) => one.isUrgent);
   const refused = [...new Set(waiting.flatMap((one) => one.refused ?? []))];
@@ -34,5 +41,12 @@ export const WaitingNotice = ({ waiting, toSignIn, send }: Omit<Sending, 'arrive
     </Notice>
   );
 };
+
+export const WaitingNotice = ({ aside, ...waiting }: Omit<Sending, 'arrived'>) => (
+  <>
+    <AsideNotice count={aside.size} />
+    <Waiting {...waiting} />
+  </>
+);
 
 export const WaitingAnswers = () => <WaitingNotice {...useSendingAnswers()} />;

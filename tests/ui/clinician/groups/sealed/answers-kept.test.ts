@@ -6,6 +6,8 @@ import { entryOf } from '#ui/clinician/groups/group-entry.ts';
 import {
   type Answered,
   answerKey,
+  asideAnswers,
+  forgetAside,
   keepAnswer,
   sendAnswers,
   takeBackAnswer,
@@ -134,5 +136,19 @@ describe('what was only begun', () => {
     await keep('a3', {}, without);
     for (const entryId of ['a1', 'a2', 'a3']) await takeBackAnswer(tablet, { ...answered, entryId });
     expect(await left()).toEqual(['a2', 'a3']);
+  });
+});
+
+describe('what the clinic put aside beside another session', () => {
+  const conflict = () => Response.json({ stored: 'conflict' });
+  it('leaves the tablet but for its key, by which the hour tells so when it is opened again', async () => {
+    await keep('a1');
+    await keep('a2');
+    expect(await send({ a1: conflict })).toMatchObject([{ as: 'aside' }, { as: 'arrived' }]);
+    expect(await left()).toEqual([]);
+    expect(await asideAnswers(tablet)).toEqual([keyOf('a1')]);
+    expect(tablet.held.size).toBe(1);
+    await forgetAside(tablet);
+    expect(await asideAnswers(tablet)).toEqual([]);
   });
 });

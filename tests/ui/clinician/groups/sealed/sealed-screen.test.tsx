@@ -32,12 +32,30 @@ const roster: SealedRoster = {
 const key = answerKey({ ...roster, entryId: 'group-1' });
 const plain = (html: string) => html.replaceAll('&#x27;', '’');
 const nothing = () => undefined;
-const page = (drafts: OpenHour['drafts'] = {}, arrived: readonly string[] = []) => {
-  const hour = { roster, drafts, arrived: [], clockLacks: 0, instant: () => now, key: {} as CryptoKey };
+const page = (
+  drafts: OpenHour['drafts'] = {},
+  arrived: readonly string[] = [],
+  aside: readonly string[] = [],
+) => {
+  const hour = {
+    roster,
+    drafts,
+    arrived: [],
+    aside: [],
+    clockLacks: 0,
+    instant: () => now,
+    key: {} as CryptoKey,
+  };
   const ways = { onFinished: nothing, onLock: nothing, onPutAway: nothing };
   return plain(
     renderToStaticMarkup(
-      <SealedPeople hour={hour} goneAt={roster.goneAt} arrived={new Set(arrived)} {...ways} />,
+      <SealedPeople
+        hour={hour}
+        goneAt={roster.goneAt}
+        arrived={new Set(arrived)}
+        aside={new Set(aside)}
+        {...ways}
+      />,
     ),
   );
 };
@@ -86,15 +104,32 @@ describe('the sealed hour that lies open', () => {
     expect(page(told, [key])).not.toContain('nobody else can see it');
   });
 
+  it('never says that what was put aside at the clinic counts, also where it seems to have arrived', () => {
+    const html = page({ p1: { state: 'finished', flags: [] } }, [key], [key]);
+    expect(html).toContain('Put aside, does not count');
+    expect(html).toContain('Nothing of this one counts');
+    expect(html).not.toMatch(/With the clinic|Saved/);
+    const told = page({ p1: { state: 'finished', flags: ['chest-pain'] } }, [key], [key]);
+    expect(told).toContain('the plan is not paused by it');
+    expect(told).not.toContain('the plan is paused');
+  });
+
   it('stops who was stopped when it was sealed, and leads nowhere', () => {
     const stopped = { ...taken, today: { ...plan, stop: 'warning-sign' as const, exercises: [] } };
-    const hour = { roster: { ...roster, people: [stopped] }, drafts: {}, arrived: [], clockLacks: 0 };
+    const hour = {
+      roster: { ...roster, people: [stopped] },
+      drafts: {},
+      arrived: [],
+      aside: [],
+      clockLacks: 0,
+    };
     const html = renderToStaticMarkup(
       <SealedPeople
         hour={{ ...hour, instant: () => now, key: {} as CryptoKey }}
         {...{
           goneAt: now,
           arrived: new Set<string>(),
+          aside: new Set<string>(),
           onFinished: nothing,
           onLock: nothing,
           onPutAway: nothing,
@@ -198,11 +233,12 @@ describe('what waits on the tablet', () => {
     ...{ takerName: 'Ada Verrin', sealedAt: now, clockLacks: 0 },
     encrypted: { version: 1, key: '', iv: '', data: '' },
   } as const;
+  const none = new Set<string>();
   const notice = (over: object, toSignIn: readonly string[] = []) =>
     renderToStaticMarkup(
       <WaitingNotice
         waiting={[{ ...one, state: 'finished', isUrgent: false, ...over }]}
-        {...{ toSignIn, send: nothing }}
+        {...{ toSignIn, aside: none, send: nothing }}
       />,
     );
   it('is counted and not shown; a warning sign among it is said first', () => {
@@ -218,7 +254,14 @@ describe('what waits on the tablet', () => {
     expect(notice({}, ['Ada Verrin'])).toContain('/sign-in');
   });
 
+  const empty = (aside: ReadonlySet<string>) =>
+    renderToStaticMarkup(<WaitingNotice {...{ waiting: [], aside, toSignIn: [], send: nothing }} />);
   it('is nothing where nothing waits', () => {
-    expect(renderToStaticMarkup(<WaitingNotice waiting={[]} toSignIn={[]} send={nothing} />)).toBe('');
+    expect(empty(none)).toBe('');
+  });
+
+  it('tells of what was put aside, also once nothing waits', () => {
+    expect(empty(new Set([key]))).toContain('Answers of 1 session were put aside');
+    expect(empty(new Set([key]))).toContain('a warning sign neither');
   });
 });
