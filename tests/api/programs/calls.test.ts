@@ -125,27 +125,29 @@ describe('a program that knows the document alone', () => {
     expect(people.map(({ id }) => id)).toEqual([setting.patientId]);
   });
 
+  const measuredAs = async (kind: string) =>
+    ((await page('/people/{patientId}/measurements')).rows as readonly Record<string, unknown>[]).find(
+      (row) => row.kind === kind,
+    )!;
+
   it('reads a measurement again once it was marked as entered in error', async () => {
     const path = '/people/{patientId}/measurements';
-    const [first] = (await page(path)).rows;
+    const { id } = await measuredAs('body-mass');
     const now = start + 20 * dayMs;
     const access = { ...setting.clinician, now, day: addDays(setting.clinician.day, 20) };
     await asClinician(access).clinician.corrections.enterInError({
-      ...{ patientId: setting.patientId, subject: 'measurement', subjectId: first!.id },
+      ...{ patientId: setting.patientId, subject: 'measurement', subjectId: String(id) },
       reason: 'Of somebody else',
     });
     const since = new Date(now).toISOString();
     expect((await page(path, `?changedSince=${since}`)).rows).toMatchObject([
-      { id: first!.id, enteredInErrorAt: since, replacedById: null },
+      { id, enteredInErrorAt: since, replacedById: null },
     ]);
   });
 
   it('reads a measurement that bounds as it stands while its correction waits, and as struck once that was seen', async () => {
     const path = '/people/{patientId}/measurements';
-    const pressure = async () =>
-      ((await page(path)).rows as readonly Record<string, unknown>[]).find(
-        ({ kind }) => kind === 'blood-pressure',
-      )!;
+    const pressure = () => measuredAs('blood-pressure');
     const { id } = await pressure();
     const at = (days: number) =>
       asClinician({
