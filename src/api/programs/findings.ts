@@ -1,5 +1,6 @@
 /** What was measured, and what the rules decided. */
 import { z } from 'zod';
+import { distanceWays } from '#core/assessment/measurements/at-distance.ts';
 import { contacts, decisions, steps, todays } from '#core/decision/answers.ts';
 import { decisionEntriesOf, measurementEntriesOf } from '#data/programs/person-entries.ts';
 import { measurementKinds, measurementValue } from './outputs/measurement-value.ts';
@@ -12,9 +13,15 @@ const measurement = z.object({
   kind: z.enum(measurementKinds),
   value: measurementValue,
   recordedAt: instant,
-  changedAt: instant.describe('When it was recorded, or was from then on told as entered in error.'),
+  changedAt: instant.describe(
+    'When it was recorded, was from then on told as entered in error, or its appointment was corrected.',
+  ),
   confirmed: z.boolean().describe('Far from the one before, and confirmed by whoever entered it.'),
   answeredAtHome: z.boolean(),
+  atDistance: z
+    .enum(distanceWays)
+    .nullable()
+    .describe('Taken in an appointment at a distance; null = in person, or nobody has said.'),
   enteredInErrorAt: instant.nullable(),
   replacedById: z.string().nullable(),
 });
@@ -25,12 +32,23 @@ export const listMeasurements = scopedRecordProcedure('measurements')
   .query(async ({ ctx: { access, patient }, input }) => {
     const { rows, next } = pageOf(await measurementEntriesOf(access, patient.id), input);
     return {
-      rows: rows.map(({ id, day, kind, value, confirmed, homeAnswersId, replacedById, ...at }) => ({
-        ...{ id, day, kind, value, confirmed, replacedById, answeredAtHome: homeAnswersId !== null },
-        recordedAt: instantText(at.recordedAt),
-        changedAt: instantText(at.changedAt),
-        enteredInErrorAt: instantOrNull(at.enteredInErrorAt),
-      })),
+      rows: rows.map(
+        ({ id, day, kind, value, confirmed, homeAnswersId, replacedById, atDistance, ...at }) => ({
+          ...{
+            id,
+            day,
+            kind,
+            value,
+            confirmed,
+            replacedById,
+            atDistance,
+            answeredAtHome: homeAnswersId !== null,
+          },
+          recordedAt: instantText(at.recordedAt),
+          changedAt: instantText(at.changedAt),
+          enteredInErrorAt: instantOrNull(at.enteredInErrorAt),
+        }),
+      ),
       next,
     };
   });

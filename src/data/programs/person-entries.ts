@@ -2,6 +2,7 @@
 import type { Access } from '../access.ts';
 import { correctionIndexFor, markRows } from '../corrections/correction-index.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { distanceByVisit } from '../episode/visits.ts';
 import {
   decision,
   measurement,
@@ -64,17 +65,31 @@ export const morningEntriesOf = async (access: Access, patientId: string) => {
   }));
 };
 
+type Mark = Awaited<ReturnType<typeof markRows>>[number];
+
+/** When an entry, or what took its place, was last corrected; 0 = never. */
+const lastCorrectedAt = (id: string | null, marks: ReadonlyMap<string, Mark>): number => {
+  const mark = id === null ? undefined : marks.get(id);
+  return mark ? Math.max(mark.correctedAt, lastCorrectedAt(mark.replacedById, marks)) : 0;
+};
+
 /** A correction that waits to be looked at takes nothing away yet: until then both entries count. */
 export const measurementEntriesOf = async (access: Access, patientId: string) => {
   const index = await correctionIndexFor(access, patientId);
   const marks = new Map((await markRows(access, patientId)).map((mark) => [mark.subjectId, mark]));
+  const distances = await distanceByVisit(access, patientId);
   return (await measurements(access, patientId)).map((row) => {
     const mark = index.stateOf(row.id) === 'left-out' ? marks.get(row.id) : undefined;
     return {
       ...row,
+      atDistance: (row.visitId === null ? null : distances.get(row.visitId)) ?? null,
       enteredInErrorAt: mark?.correctedAt ?? null,
       replacedById: mark?.replacedById ?? null,
-      changedAt: Math.max(row.recordedAt, mark?.correctedAt ?? 0, mark?.seenAt ?? 0),
+      changedAt: Math.max(
+        ...[row.recordedAt, mark?.correctedAt ?? 0, mark?.seenAt ?? 0],
+        // Whether it was taken at a distance is what its appointment says.
+        lastCorrectedAt(row.visitId, marks),
+      ),
     };
   });
 };

@@ -1,5 +1,8 @@
 /** An appointment by video through the procedures: guided by what binds today, kept as what it was. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { addDays } from '#core/time/day.ts';
+import { correctionsAt } from '#tests/api/corrections/setting.ts';
+import { asProgram } from '#tests/support/callers.ts';
 import { type CareSetting, careSetting, firstDay } from './setting.ts';
 
 let at: CareSetting;
@@ -10,11 +13,8 @@ afterEach(() => at.store.close());
 
 const staff = () => at.clinician(1).clinician;
 const of = () => ({ patientId: at.patientId });
-const begin = (place: string) =>
-  staff().visits.begin({
-    ...of(),
-    visit: { place, whereabouts: 'At home, 4 Mill Lane', callBackPhone: '020 913 0177', present: [] },
-  });
+const visit = { whereabouts: 'At home, 4 Mill Lane', callBackPhone: '020 913 0177', present: [] };
+const begin = (place: string) => staff().visits.begin({ ...of(), visit: { ...visit, place } });
 const findings = {
   lookBy: 'seen',
   lookFound: 'No redness, right fuller than left.',
@@ -88,5 +88,23 @@ describe('an appointment at a distance', () => {
     const first = await begin('video');
     await begin('telephone');
     await expect(record(first)).rejects.toThrow(/open the page again/);
+  });
+
+  it('is told to other programs with what was measured in it, and again once it was corrected', async () => {
+    const told = async () => {
+      const { rows } = await asProgram(at.accessOn(2)).programs.measurements(of());
+      return rows.filter(({ kind }) => kind === 'body-mass').at(-1)!;
+    };
+    const visitId = await begin('video');
+    await staff().measurements.record({
+      ...of(),
+      measurement: { kind: 'body-mass', day: addDays(firstDay, 1), massKg: 68 },
+    });
+    const first = await told();
+    expect(first.atDistance).toBe('video');
+    await correctionsAt(at).correct('visit', visitId, { ...visit, place: 'clinic' }, 1, '17:00');
+    const again = await told();
+    expect(again).toMatchObject({ id: first.id, atDistance: null, enteredInErrorAt: null });
+    expect(again.changedAt > first.changedAt).toBe(true);
   });
 });
