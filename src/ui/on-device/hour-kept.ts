@@ -1,6 +1,7 @@
 /**
- * The hour a tablet took along: one at a time, sealed under a PIN, gone at its end, at sign-out, or after too many
- * wrong tries. The highest time that was ever seen here is kept beside it, so that a clock set back opens nothing.
+ * The hour a tablet took along: one at a time, sealed under a PIN, destroyed at sign-out, after too many wrong tries,
+ * or by the first look at it after its end. The highest time a look has seen is kept beside it, and a clock set back
+ * behind that opens no more than it did then. Where nobody looks it lies there sealed, and time alone destroys nothing.
  */
 import type { PhoneStore } from './phone-store.ts';
 import { type KeySealed, keyOfPin, openBy, type PinSealed, sealBy, sealUnderPin } from './pin-seal.ts';

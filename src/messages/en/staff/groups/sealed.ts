@@ -5,7 +5,7 @@ export const words = {
   title: 'Hour without signal',
   'take.title': 'No signal in the room? Take this hour along',
   'take.what':
-    'First names and today’s plan of each person are sealed on this tablet under a PIN. No surname, birth date, diagnosis or number to ring goes along; a caution or limit may still let somebody guess at an illness. It takes the place of an hour sealed here before. It is gone {after} minutes after the booked end, when you sign out, or after {tries} wrong tries.',
+    'First names and today’s plan of each person are sealed on this tablet under a PIN. No surname, birth date, diagnosis or number to ring goes along; a caution or limit may still let somebody guess at an illness. It takes the place of an hour sealed here before. It opens no more once a group hour’s page here has seen the time {after} minutes after the booked end, and is destroyed then; until then it lies on this tablet, sealed. Signing out here destroys it, and so do {tries} wrong tries.',
   'take.pin': 'PIN for this hour',
   'take.pin.hint':
     'From {least} to {most} digits, none that follow each other. Whoever copies this tablet can try out a short PIN elsewhere: choose a longer one where the tablet is not locked away.',
@@ -55,7 +55,7 @@ export const words = {
   'put-away.sure': 'It cannot be opened again. What was answered stays sealed here until it is sent.',
   'put-away.yes': 'Put it away',
   'put-away.no': 'Keep it',
-  until: 'Gone at {time}.',
+  until: 'Open until {time}.',
   lead: 'The plan as it stood when the hour was sealed at {time}. What changed at the clinic since is not known here.',
   'old-plan': 'What stands or changed, and why, was not taken along.',
   'begun-only':

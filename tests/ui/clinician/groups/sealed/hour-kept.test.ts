@@ -117,6 +117,16 @@ describe('a sealed hour', () => {
     expect((await open()).kind).toBe('gone');
   });
 
+  it('that nobody looked at after its end lies there sealed, and is destroyed by the first look', async () => {
+    clock.now = goneAt + 1;
+    expect(store.held.size).toBe(1);
+    clock.now = begun;
+    expect((await open()).kind).toBe('open');
+    clock.now = goneAt + 1;
+    expect(await lookAtHour(store, clock)).toBeNull();
+    expect(store.held.size).toBe(0);
+  });
+
   it('goes by the clinic’s clock where the tablet’s is wrong', async () => {
     clock.now = 50;
     await seal(begun);

@@ -79,7 +79,7 @@ describe('the sealed hour that lies open', () => {
 
   it('says from when the plan is, when it goes, and that reasons were left at the clinic', () => {
     const html = page();
-    expect(html).toContain('Gone at 2 Mar, 11:00.');
+    expect(html).toContain('Open until 2 Mar, 11:00.');
     expect(html).toContain('as it stood when the hour was sealed at 2 Mar, 10:00');
     expect(html).toContain('was not taken along');
   });
@@ -195,7 +195,7 @@ describe('before it is open', () => {
       renderToStaticMarkup(<TakeAlong hourId="h1" people={[person()]} clinicKey="k" instant={() => now} />),
     );
     expect(html).toContain('No surname, birth date, diagnosis or number to ring goes along');
-    expect(html).toContain('gone 15 minutes after the booked end');
+    expect(html).toContain('has seen the time 15 minutes after the booked end');
   });
 });
 
