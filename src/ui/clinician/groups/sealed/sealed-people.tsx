@@ -48,13 +48,12 @@ const Ways = ({ onLock, onPutAway }: Pick<PeopleProps, 'onLock' | 'onPutAway'>) 
   );
 };
 
-export const SealedPeople = ({ hour, goneAt, arrived, aside, onFinished, ...ways }: PeopleProps) => {
+const whereIs = (key: string, { arrived, aside }: Pick<PeopleProps, 'arrived' | 'aside'>) =>
+  aside.has(key) ? 'aside' : arrived.has(key) ? 'arrived' : 'waits';
+
+export const SealedPeople = ({ hour, goneAt, onFinished, ...props }: PeopleProps) => {
   const { roster, instant } = hour;
   const { states, isKept, typedOf, takeBack, press, finish, report } = useSealedPeople(hour, onFinished);
-  const whereIs = ({ entryId }: { readonly entryId: string }) => {
-    const key = answerKey({ ...roster, entryId });
-    return aside.has(key) ? 'aside' : arrived.has(key) ? 'arrived' : 'waits';
-  };
   const clock = { zone: roster.zone, now: instant() };
   return (
     <div className="stack-wide">
@@ -66,7 +65,7 @@ export const SealedPeople = ({ hour, goneAt, arrived, aside, onFinished, ...ways
         <p>{say('lead', { time: momentInWords(roster.sealedAt, clock) })}</p>
         <p className="soft">{say('old-plan')}</p>
         <p>{say('begun-only')}</p>
-        <Ways {...ways} />
+        <Ways {...props} />
       </div>
       {isKept ? null : <Notice tone="danger" title={say('not-kept')} isAnnounced />}
       <nav className="group-people stack-close" aria-label={sayHour('people')}>
@@ -87,7 +86,7 @@ export const SealedPeople = ({ hour, goneAt, arrived, aside, onFinished, ...ways
               state={states[one.patientId]}
               typed={typedOf(one)}
               clock={clock}
-              where={whereIs(one)}
+              where={whereIs(answerKey({ ...roster, entryId: one.entryId }), props)}
               onTakeBack={() => takeBack(one)}
               press={(change) => press(one, change)}
               onSave={() => finish(one)}
