@@ -4,7 +4,7 @@ import type { Day } from '#core/time/day.ts';
 import { type Bytes, CannotRead } from '../source.ts';
 import { type Placed, resourcesOf } from './resources.ts';
 
-export interface PlacedPatient extends Pick<Placed, 'place' | 'fullUrl'> {
+interface PlacedPatient extends Pick<Placed, 'place' | 'fullUrl'> {
   readonly patient: Patient;
 }
 
