@@ -37,7 +37,7 @@ export const words = {
   'replaced-that-day': 'It was replaced the same day by what came after.',
   'sign-ended': 'It came with a warning sign, which a contact has ended. What it paused is resumed apart:',
   'sign-resume': 'resume or keep the pause',
-  'waits-elsewhere': 'Accepting does not sign it. It is signed with the plan:',
+  'waits-elsewhere': 'Accepting does not sign',
   'waits-link': 'the dose that waits',
   'largest-step': 'Largest step: {step}.',
   'next.doses': 'Next doses',
