@@ -4,7 +4,6 @@ import { say } from '#messages/en/staff/exchange/imports.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
-import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { Imports } from '../answers.ts';
 import { ImportForm } from './import-form.tsx';
 import { importedInWords } from './imported-words.ts';
@@ -67,7 +66,7 @@ const Rows = ({ rows }: Pick<ImportsScreenProps, 'rows'>) =>
 
 export const ImportsScreen = ({ patientId, imports, rows, usual, when }: ImportsScreenProps) => (
   <div className="stack-wide">
-    <PageHeading>{say('title')}</PageHeading>
+    <h2>{say('title')}</h2>
     <p>{say('what')}</p>
     {imports.length === 0 ? <p>{say('nothing-yet')}</p> : null}
     {imports.length > 0 ? (

@@ -69,7 +69,7 @@ const Questions = ({ questions, document }: Pick<ProgramsProps, 'questions' | 'd
       <a href={document}>{say('document.open')}</a>
     </p>
     <DataTable
-      caption={say('document')}
+      caption={say('document.table')}
       hidesCaption
       columns={[
         { key: 'address', title: say('document.address') },

@@ -45,6 +45,7 @@ export const words = {
   'short.decisions': 'decisions',
   'short.worklist': 'the worklist',
   document: 'What can be asked',
+  'document.table': 'Each question, with its address',
   'document.lead': 'A program asks at {address}. The whole document, OpenAPI 3.1, is what its makers need.',
   'document.open': 'Open the document',
   'document.address': 'Address',
