@@ -4,13 +4,12 @@
  * clinic wants it: nothing moves by itself, so that nobody at a desk can make traces go away by
  * setting fewer years.
  */
-import { existsSync } from 'node:fs';
 import { archiveBefore, archiveFileOf, auditStoredSince } from '#data/audit/audit-archive.ts';
 import { headsFileOf, readHeads } from '#data/audit/audit-heads.ts';
 import { verifyChain } from '#data/audit/verify-chain.ts';
 import { clinicIds } from '#data/patients/people.ts';
-import { openRuntime, type Runtime } from '#server/runtime.ts';
-import { readEnvironment } from './environment.mjs';
+import { onClinicFile } from '#server/command-access.ts';
+import type { Runtime } from '#server/runtime.ts';
 import { CannotGoOn } from './say.mjs';
 
 const archiveClinic = async (at: Runtime, clinicId: string): Promise<boolean> => {
@@ -35,16 +34,11 @@ const archiveClinic = async (at: Runtime, clinicId: string): Promise<boolean> =>
 
 export const run = async (args: readonly string[]): Promise<number> => {
   if (args.length > 0) throw new CannotGoOn('Usage: DATABASE_FILE=… npm run archive-audit', 2);
-  const file = readEnvironment().DATABASE_FILE;
-  if (!existsSync(file)) throw new CannotGoOn(`The database file ${file} does not exist.`, 2);
-  const at = openRuntime(readEnvironment());
-  let findings = 0;
-  try {
+  return onClinicFile(async (at) => {
+    let findings = 0;
     for (const clinicId of await clinicIds(at.store)) {
       findings += (await archiveClinic(at, clinicId)) ? 0 : 1;
     }
-  } finally {
-    at.store.close();
-  }
-  return findings > 0 ? 1 : 0;
+    return findings > 0 ? 1 : 0;
+  });
 };

@@ -25,10 +25,9 @@ import { printPlan } from '#papers/plan/print-plan.ts';
 import { recordSheet } from '#papers/record/record-sheet.ts';
 import { printSheet } from '#papers/sheet/print-sheet.ts';
 import type { Typeset } from '#papers/typesetting/typeset.ts';
-import { accessesOf, patientIn } from '#server/command-access.ts';
-import { catchUp, isDemoFile } from '#server/demo-file.ts';
-import { openRuntime, type Runtime } from '#server/runtime.ts';
-import { readEnvironment } from './environment.mjs';
+import { accessesOf, onFileOfToday, patientIn } from '#server/command-access.ts';
+import type { Runtime } from '#server/runtime.ts';
+import { argumentsOf } from './exchange/arguments.ts';
 import { CannotGoOn, say } from './say.mjs';
 
 const tags = languages.map(({ tag }) => tag);
@@ -44,11 +43,7 @@ interface Asked extends Omit<Look, 'printedOn'> {
   readonly out: string;
 }
 
-const oneOf = <T extends string>(name: string, list: readonly T[], given: string | undefined): T => {
-  const found = list.find((one) => one === given);
-  if (found) return found;
-  throw new CannotGoOn(`--${name} is ${list.join(' or ')}${given ? `, not "${given}"` : ''}. ${usage}`, 2);
-};
+const { oneOf } = argumentsOf(usage);
 
 const needed = (name: string, given: string | undefined): string => {
   if (given) return given;
@@ -150,17 +145,11 @@ const makeFolder = (folder: string): void => {
 
 export const run = async (args: readonly string[]): Promise<number> => {
   const asked = askedIn(args);
-  const settings = readEnvironment();
-  if (!existsSync(settings.DATABASE_FILE))
-    throw new CannotGoOn(`The database file ${settings.DATABASE_FILE} does not exist.`, 2);
-  if (asked.patientId === null) makeFolder(asked.out);
-  const at = openRuntime(settings);
-  try {
-    if (isDemoFile(at.store)) await catchUp(at);
-    if (asked.patientId === null) await makeAll(at, asked);
-    else await makeOne(at, asked.patientId, asked);
+  return onFileOfToday(async (at) => {
+    if (asked.patientId === null) {
+      makeFolder(asked.out);
+      await makeAll(at, asked);
+    } else await makeOne(at, asked.patientId, asked);
     return 0;
-  } finally {
-    at.store.close();
-  }
+  });
 };

@@ -3,7 +3,6 @@
  * the same today; or gives its certificate, which `verify-certificate` reads. It tells of a record, so that it was
  * asked stands in the audit as an opening.
  */
-import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { explainInFull } from '#core/decision/explain-stored.ts';
 import type { Access } from '#data/access.ts';
@@ -13,8 +12,7 @@ import { certificateOf, certificateText } from '#data/decision/certificate/certi
 import { ownerOfDecision } from '#data/decision/decisions.ts';
 import { decisionById } from '#data/decision/replayable-decisions.ts';
 import { clinicOf } from '#data/patients/people.ts';
-import { openRuntime } from '#server/runtime.ts';
-import { readEnvironment } from './environment.mjs';
+import { onClinicFile } from '#server/command-access.ts';
 import { CannotGoOn } from './say.mjs';
 
 const usage = 'Usage: DATABASE_FILE=… npm run --silent explain -- --decision ID [--certificate]';
@@ -49,13 +47,9 @@ const tellCertificate = async (access: Access, patientId: string, id: string): P
 
 export const run = async (args: readonly string[]): Promise<number> => {
   const { id, asCertificate } = askedIn(args);
-  const settings = readEnvironment();
-  const file = settings.DATABASE_FILE;
-  if (!existsSync(file)) throw new CannotGoOn(`The database file ${file} does not exist.`, 2);
-  const { store, keys, clock } = openRuntime(settings);
-  try {
+  return onClinicFile(async ({ store, keys, clock }) => {
     const owner = await ownerOfDecision(store, id);
-    if (!owner) throw new CannotGoOn(`There is no decision ${id} in ${file}.`);
+    if (!owner) throw new CannotGoOn(`There is no decision ${id} in ${store.file}.`);
     const { clinicId, patientId } = owner;
     const zone = (await clinicOf(store, clinicId))?.zone ?? 'UTC';
     const now = clock.now();
@@ -67,7 +61,5 @@ export const run = async (args: readonly string[]): Promise<number> => {
     return asCertificate
       ? await tellCertificate(access, patientId, id)
       : await tellInFull(access, patientId, id);
-  } finally {
-    store.close();
-  }
+  });
 };

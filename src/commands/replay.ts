@@ -4,17 +4,16 @@
  * known then, and the days are listed on which a joint would have had another answer. It tells of records, so that it
  * was asked stands in the audit as an opening. It works beside a running server.
  */
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { movedFrom } from '#api/inputs/what-if.ts';
 import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
-import { dayAt } from '#data/civil-time.ts';
-import { clinicIds, clinicOf, patientOf } from '#data/patients/people.ts';
+import { patientOf } from '#data/patients/people.ts';
 import type { Moved } from '#data/replay/gather-anew.ts';
 import { mostWeeks, usualWeeks } from '#data/replay/what-if.ts';
-import { openRuntime, type Runtime } from '#server/runtime.ts';
-import { readEnvironment } from './environment.mjs';
+import { accessesOf, onClinicFile } from '#server/command-access.ts';
+import type { Runtime } from '#server/runtime.ts';
 import { accountAnew } from './replay/account-anew.ts';
 import { accountFor } from './replay/account-for.ts';
 import { csvHead, tellWhatIf } from './replay/tell-what-if.ts';
@@ -108,18 +107,12 @@ const askedIn = ({
   };
 };
 
-const accessOf = async ({ store, keys, clock }: Runtime, clinicId: string): Promise<Access> => {
-  const now = clock.now();
-  const zone = (await clinicOf(store, clinicId))?.zone ?? 'UTC';
-  const actor = { actorId: 'replay', actorName: 'Command: replay' };
-  return { store, auditKey: keys.audit, clinicId, now, day: dayAt(now, zone), ...actor };
-};
-
 /** Every clinic that is meant; a patient is looked for in each. */
 const accessesFor = async (at: Runtime, { clinicId, patientId }: Asked): Promise<readonly Access[]> => {
-  const ids = (await clinicIds(at.store)).filter((id) => clinicId === null || id === clinicId);
-  if (ids.length === 0) throw new CannotGoOn(`There is no clinic ${clinicId ?? ''} in ${at.store.file}.`, 2);
-  const all = await Promise.all(ids.map((id) => accessOf(at, id)));
+  const all = (await accessesOf(at, 'replay')).filter(
+    (one) => clinicId === null || one.clinicId === clinicId,
+  );
+  if (all.length === 0) throw new CannotGoOn(`There is no clinic ${clinicId ?? ''} in ${at.store.file}.`, 2);
   if (patientId === null) return all;
   const found = await Promise.all(all.map((access) => patientOf(access, patientId)));
   const own = all.filter((_, place) => found[place]);
@@ -140,11 +133,7 @@ export const run = async (args: readonly string[]): Promise<number> => {
     return 0;
   }
   const asked = askedIn(given);
-  const settings = readEnvironment();
-  const file = settings.DATABASE_FILE;
-  if (!existsSync(file)) throw new CannotGoOn(`The database file ${file} does not exist.`, 2);
-  const at = openRuntime(settings);
-  try {
+  return onClinicFile(async (at) => {
     const accesses = await accessesFor(at, asked);
     for (const access of accesses)
       noteRead(access, { subject: 'replay', ...(asked.patientId ? { patientId: asked.patientId } : {}) });
@@ -154,7 +143,5 @@ export const run = async (args: readonly string[]): Promise<number> => {
     let worst = 0;
     for (const access of accesses) worst = Math.max(worst, await told(access, asked));
     return worst;
-  } finally {
-    at.store.close();
-  }
+  });
 };

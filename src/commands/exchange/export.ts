@@ -4,18 +4,16 @@
  */
 import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { parseArgs } from 'node:util';
 import type { Access } from '#data/access.ts';
 import { flushReads, noteRead } from '#data/audit/audit.ts';
 import { NotValid } from '#exchange/fhir/bundle.ts';
 import { type ExportFormat, exportFormats, type How, personFiles } from '#exchange/person-files.ts';
 import { fewestAlike } from '#exchange/research/classes.ts';
 import { languages } from '#messages/languages.ts';
-import { accessesOf, patientIn } from '#server/command-access.ts';
-import { catchUp, isDemoFile } from '#server/demo-file.ts';
-import { openRuntime, type Runtime } from '#server/runtime.ts';
-import { readEnvironment } from '../environment.mjs';
+import { accessesOf, onFileOfToday, patientIn } from '#server/command-access.ts';
+import type { Runtime } from '#server/runtime.ts';
 import { CannotGoOn } from '../say.mjs';
+import { argumentsOf, flagOption, textOption } from './arguments.ts';
 import { exportClinic } from './clinic-files.ts';
 import { exportForResearch } from './research-folder.ts';
 
@@ -49,35 +47,17 @@ interface Asked {
   readonly out: string;
 }
 
-const valuesIn = (args: readonly string[]) => {
-  const text = { type: 'string' } as const;
-  const flag = { type: 'boolean' } as const;
-  try {
-    const options = {
-      patient: text,
-      clinic: flag,
-      format: text,
-      language: text,
-      mark: flag,
-      'de-identified': flag,
-      out: text,
-      help: flag,
-    };
-    return parseArgs({ args: [...args], options }).values;
-  } catch (error) {
-    throw new CannotGoOn(`${error instanceof Error ? error.message : ''}\n${usage}`, 2);
-  }
-};
+const { values: valuesOf, oneOf } = argumentsOf(usage);
 
-const oneOf = <T extends string>(name: string, list: readonly T[], given: string | undefined): T => {
-  const found = list.find((one) => one === given);
-  if (found) return found;
-  throw new CannotGoOn(`--${name} is ${list.join(' or ')}${given ? `, not "${given}"` : ''}.\n${usage}`, 2);
+const [text, flag] = [textOption, flagOption];
+const options = {
+  ...{ patient: text, clinic: flag, format: text, language: text, mark: flag },
+  ...{ 'de-identified': flag, out: text, help: flag },
 };
 
 /** null asks for help. */
 const askedIn = (args: readonly string[]): Asked | null => {
-  const values = valuesIn(args);
+  const values = valuesOf(args, options);
   const { patient, clinic = false, format, language = tags[0], mark = false, out, help } = values;
   if (help) return null;
   const isDeIdentified = values['de-identified'] ?? false;
@@ -135,20 +115,15 @@ export const run = async (args: readonly string[]): Promise<number> => {
     console.log(usage);
     return 0;
   }
-  const settings = readEnvironment();
-  if (!existsSync(settings.DATABASE_FILE))
-    throw new CannotGoOn(`The database file ${settings.DATABASE_FILE} does not exist.`, 2);
-  const at = openRuntime(settings);
-  try {
-    if (isDemoFile(at.store)) await catchUp(at);
-    await (asked.patientId === null ? exportAll(at, asked) : exportPerson(at, asked.patientId, asked));
-    return 0;
-  } catch (error) {
-    // It was not there before; half of a clinic would be taken for the whole.
-    rmSync(asked.out, { recursive: true, force: true });
-    if (error instanceof NotValid) throw new CannotGoOn(`${error.message}. Nothing was written.`, 1);
-    throw error;
-  } finally {
-    at.store.close();
-  }
+  return onFileOfToday(async (at) => {
+    try {
+      await (asked.patientId === null ? exportAll(at, asked) : exportPerson(at, asked.patientId, asked));
+      return 0;
+    } catch (error) {
+      // It was not there before; half of a clinic would be taken for the whole.
+      rmSync(asked.out, { recursive: true, force: true });
+      if (error instanceof NotValid) throw new CannotGoOn(`${error.message}. Nothing was written.`, 1);
+      throw error;
+    }
+  });
 };

@@ -1,6 +1,5 @@
 /** What the import command is asked for, read from its arguments. */
 import { existsSync, statSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import { importFormats } from '#core/record/imported.ts';
 import {
   csvKinds,
@@ -14,6 +13,7 @@ import {
 import type { Asked } from '#exchange/import/prepare.ts';
 import { type QuestionId, questionIds } from '#exchange/import/questions.ts';
 import { CannotGoOn } from '../say.mjs';
+import { argumentsOf, flagOption, textOption } from './arguments.ts';
 
 const separatorNames = Object.keys(separators) as Separator[];
 const decimalNames = Object.keys(decimals) as Decimal[];
@@ -55,27 +55,16 @@ export interface Undo {
   readonly reason: string;
 }
 
-const text = { type: 'string' } as const;
-const flag = { type: 'boolean' } as const;
+const { values: valuesOf, oneOf } = argumentsOf(usage);
+
+const [text, flag] = [textOption, flagOption];
 const options = {
   ...{ patient: text, format: text, kind: text, from: text, separator: text, encoding: text, days: text },
   ...{ decimal: text, map: text, confirm: text, undo: text, reason: text },
   ...{ lines: flag, 'dry-run': flag, 'leave-out-faulty': flag, help: flag },
 };
 
-const valuesIn = (args: readonly string[]) => {
-  try {
-    return parseArgs({ args: [...args], options }).values;
-  } catch (error) {
-    throw new CannotGoOn(`${error instanceof Error ? error.message : ''}\n${usage}`, 2);
-  }
-};
-
-const oneOf = <T extends string>(name: string, list: readonly T[], given: string | undefined): T => {
-  const found = list.find((one) => one === given);
-  if (found) return found;
-  throw new CannotGoOn(`--${name} is ${list.join(' or ')}${given ? `, not "${given}"` : ''}.\n${usage}`, 2);
-};
+const valuesIn = (args: readonly string[]) => valuesOf(args, options);
 
 const needed = (name: string, given: string | undefined): string => {
   if (given?.trim()) return given;

@@ -2,7 +2,7 @@
  * Takes past days of one person from a file of another system. For whoever runs the server: read through first, told
  * row by row, taken whole or not at all, and taken back as one.
  */
-import { createReadStream, existsSync } from 'node:fs';
+import { createReadStream } from 'node:fs';
 import path from 'node:path';
 import type { NewPatient } from '#core/record/patient-details.ts';
 import type { Access } from '#data/access.ts';
@@ -20,10 +20,8 @@ import {
   whyNotTaken,
 } from '#exchange/import/prepare.ts';
 import { CannotRead, type Fault } from '#exchange/import/source.ts';
-import { accessesOf, patientIn } from '#server/command-access.ts';
-import { catchUp, isDemoFile } from '#server/demo-file.ts';
-import { openRuntime, type Runtime } from '#server/runtime.ts';
-import { readEnvironment } from '../environment.mjs';
+import { accessesOf, onFileOfToday, patientIn } from '#server/command-access.ts';
+import type { Runtime } from '#server/runtime.ts';
 import { CannotGoOn, say } from '../say.mjs';
 import { holdFile } from '../server/one-server.mjs';
 import { newPerson, type Run, runIn, type Undo, usage } from './import-asked.ts';
@@ -162,18 +160,13 @@ export const run = async (args: readonly string[]): Promise<number> => {
     console.log(usage);
     return 0;
   }
-  const settings = readEnvironment();
-  if (!existsSync(settings.DATABASE_FILE))
-    throw new CannotGoOn(`The database file ${settings.DATABASE_FILE} does not exist.`, 2);
-  const at = openRuntime(settings);
-  try {
-    if (isDemoFile(at.store)) await catchUp(at);
-    return await ('undo' in asked ? runUndo(at, asked) : runImport(at, asked));
-  } catch (error) {
-    if (error instanceof CannotRead || error instanceof Changed)
-      throw new CannotGoOn(`${error.message} Nothing was taken.`, 1);
-    throw error;
-  } finally {
-    at.store.close();
-  }
+  return onFileOfToday(async (at) => {
+    try {
+      return await ('undo' in asked ? runUndo(at, asked) : runImport(at, asked));
+    } catch (error) {
+      if (error instanceof CannotRead || error instanceof Changed)
+        throw new CannotGoOn(`${error.message} Nothing was taken.`, 1);
+      throw error;
+    }
+  });
 };

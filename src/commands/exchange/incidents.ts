@@ -10,8 +10,8 @@ import { digestOfIds, flushReads, noteRead } from '#data/audit/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { incidentsOf } from '#data/clinic/incidents.ts';
 import { clinicIds } from '#data/patients/people.ts';
-import { openRuntime, type Runtime, zoneOf } from '#server/runtime.ts';
-import { readEnvironment } from '../environment.mjs';
+import { onClinicFile } from '#server/command-access.ts';
+import { type Runtime, zoneOf } from '#server/runtime.ts';
 import { CannotGoOn } from '../say.mjs';
 
 const usage = 'Usage: DATABASE_FILE=… npm run incidents -- --to FILE [--clinic ID]';
@@ -49,17 +49,11 @@ const fileOf = async (at: Runtime, clinicId: string): Promise<string> => {
 
 export const run = async (args: readonly string[]): Promise<number> => {
   const { to, clinic } = askedIn(args);
-  const settings = readEnvironment();
-  const file = settings.DATABASE_FILE;
-  if (!existsSync(file)) throw new CannotGoOn(`The database file ${file} does not exist.`, 2);
-  if (existsSync(to)) throw new CannotGoOn(`${to} is there already. Name a file that is not.`, 2);
-  const at = openRuntime(settings);
-  try {
+  return onClinicFile(async (at) => {
+    if (existsSync(to)) throw new CannotGoOn(`${to} is there already. Name a file that is not.`, 2);
     const text = await fileOf(at, await clinicAsked(at, clinic));
     writeFileSync(to, text, { mode: 0o600, flag: 'wx' });
     console.log(`incidents ${to}`);
     return 0;
-  } finally {
-    at.store.close();
-  }
+  });
 };
