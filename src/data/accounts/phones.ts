@@ -3,7 +3,7 @@
  * The phone holds a random secret; the PIN is hashed together with it, so that a copy of the file
  * does not let anybody try PINs.
  */
-import { createHash, randomBytes, randomUUID, timingSafeEqual } from 'node:crypto';
+import { randomUUID, timingSafeEqual } from 'node:crypto';
 import { and, desc, eq, gt, isNull } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import { appendAudit, auditWrite } from '../audit/audit.ts';
@@ -12,6 +12,7 @@ import type { Store } from '../database/store.ts';
 import { clinicIds, clinicOf } from '../patients/people.ts';
 import { authSession, authUser, device, invitation, patientIdentity } from '../schema/schema.ts';
 import { codeSeal } from './invitations.ts';
+import { makeSecret, secretDigest } from './secret.ts';
 
 /** Wrong tries of a PIN after which only a new invitation helps. */
 export const pinAttempts = 5;
@@ -28,8 +29,6 @@ export interface EnrolledPhone {
   readonly deviceId: string;
   readonly secret: string;
 }
-
-const secretSealOf = (secret: string): string => createHash('sha256').update(secret).digest('hex');
 
 /** The patient's own sign-in; made when the first phone is enrolled. */
 const ownSignIn = async (tx: Db, clinicId: string, patientId: string) => {
@@ -81,13 +80,13 @@ export const enrolPhone = (context: PhoneContext, code: string): Promise<Enrolle
     if (!used || !user || user.deactivatedAt) return null;
     const { clinicId, patientId } = used;
     const deviceId = randomUUID();
-    const secret = randomBytes(32).toString('base64url');
+    const secret = makeSecret();
     await tx.insert(device).values({
       id: deviceId,
       clinicId,
       patientId,
       userId: user.id,
-      secretDigest: secretSealOf(secret),
+      secretDigest: secretDigest(secret),
       enrolledAt: now,
     });
     const acting = { ...context, clinicId, actorId: user.id };
@@ -109,7 +108,7 @@ export const phoneOf = async (store: Store, cookie: string | null) => {
     .from(device)
     .where(and(eq(device.id, deviceId), isNull(device.endedAt)));
   if (!row) return null;
-  const same = timingSafeEqual(Buffer.from(row.secretDigest), Buffer.from(secretSealOf(secret)));
+  const same = timingSafeEqual(Buffer.from(row.secretDigest), Buffer.from(secretDigest(secret)));
   return same ? { ...row, secret } : null;
 };
 

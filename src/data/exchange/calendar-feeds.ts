@@ -2,9 +2,10 @@
  * The private address of a patient's calendar. Whoever has the address reads the days ahead, so it is made of 256
  * random bits, shown once and kept as a digest; there is one in use at a time, and it ends at once when it is taken back.
  */
-import { createHash, randomBytes, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import { and, desc, eq, isNull } from 'drizzle-orm';
 import type { Access } from '../access.ts';
+import { makeSecret, secretDigest } from '../accounts/secret.ts';
 import { appendAudit, auditWrite } from '../audit/audit.ts';
 import { dayAt } from '../civil-time.ts';
 import type { Db } from '../database/connection.ts';
@@ -24,7 +25,7 @@ export interface CalendarFeed {
 
 const tokenShape = /^[A-Za-z0-9_-]{43}$/;
 
-const digestOf = (token: string): string => createHash('sha256').update(`calendar ${token}`).digest('hex');
+const digestOf = (token: string): string => secretDigest(`calendar ${token}`);
 
 const inUse = (access: Access, patientId: string) =>
   and(
@@ -69,7 +70,7 @@ export const endFeed = (access: Access, patientId: string, by: FeedEnding): Prom
 export const makeFeed = (access: Access, patientId: string, language: string): Promise<string> =>
   access.store.write(async (tx) => {
     await endFeedIn(tx, access, patientId, 'patient');
-    const token = randomBytes(32).toString('base64url');
+    const token = makeSecret();
     const id = randomUUID();
     await tx.insert(calendarFeed).values({
       ...{ id, clinicId: access.clinicId, patientId, language },

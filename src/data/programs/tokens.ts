@@ -1,8 +1,9 @@
 /** Tokens of other programs: made once, shown once, kept as a digest, withdrawn by a row of its own. */
-import { createHash, randomBytes, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import { and, desc, eq, isNull } from 'drizzle-orm';
 import type { TokenScope } from '#core/clinic/token-scopes.ts';
 import type { Access } from '../access.ts';
+import { makeSecret, secretDigest } from '../accounts/secret.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { ofClinic, prepared } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
@@ -24,11 +25,6 @@ export interface TokenLine extends ProgramToken {
   readonly endedBy: string | null;
 }
 
-/** 256 random bits need no slow hash: nobody can try them one after the other. */
-const digestOf = (secret: string): string => createHash('sha256').update(secret).digest('hex');
-
-const secretBytes = 32;
-
 /** So that a secret found in a log or a repository is known for what it is. */
 const secretBegins = 'loadgate_';
 
@@ -44,24 +40,28 @@ export const makeToken = (
 ): Promise<{ readonly id: string; readonly secret: string; readonly expiresAt: number }> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    const secret = `${secretBegins}${randomBytes(secretBytes).toString('base64url')}`;
+    const secret = `${secretBegins}${makeSecret()}`;
     const expiresAt = Date.now() + days * 86_400_000;
     await tx.insert(programToken).values({
-      ...{ id, clinicId: access.clinicId, name, digest: digestOf(secret), scopes, expiresAt },
+      ...{ id, clinicId: access.clinicId, name, digest: secretDigest(secret), scopes, expiresAt },
       ...{ recordedAt: access.now, recordedBy: access.actorId, byName: access.actorName },
     });
     await auditWrite(tx, access, 'program-token', { subjectId: id, detail: { scopes, days } });
     return { id, secret, expiresAt };
   });
 
+const ofToken = {
+  id: programToken.id,
+  clinicId: programToken.clinicId,
+  name: programToken.name,
+  scopes: programToken.scopes,
+  expiresAt: programToken.expiresAt,
+};
+
 const tokenRows = prepared((db) =>
   db
     .select({
-      id: programToken.id,
-      clinicId: programToken.clinicId,
-      name: programToken.name,
-      scopes: programToken.scopes,
-      expiresAt: programToken.expiresAt,
+      ...ofToken,
       madeAt: programToken.recordedAt,
       madeBy: programToken.byName,
       endedAt: programTokenEnd.endedAt,
@@ -98,15 +98,9 @@ export const tokenBySecret = async (
 ): Promise<ProgramToken | null> => {
   if (!shape.test(secret)) return null;
   const [row] = await store.read
-    .select({
-      id: programToken.id,
-      clinicId: programToken.clinicId,
-      name: programToken.name,
-      scopes: programToken.scopes,
-      expiresAt: programToken.expiresAt,
-    })
+    .select(ofToken)
     .from(programToken)
     .leftJoin(programTokenEnd, eq(programTokenEnd.tokenId, programToken.id))
-    .where(and(eq(programToken.digest, digestOf(secret)), isNull(programTokenEnd.tokenId)));
+    .where(and(eq(programToken.digest, secretDigest(secret)), isNull(programTokenEnd.tokenId)));
   return row && systemNow < row.expiresAt ? row : null;
 };
