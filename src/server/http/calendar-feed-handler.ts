@@ -16,7 +16,7 @@ import { type Runtime, zoneOf } from '../runtime.ts';
 import { feedHeaders } from './fixed-headers.mjs';
 import { networkOf } from './network.ts';
 import { askedTooOften, countMinutes } from './rate.ts';
-import { answered, refusal } from './requests.ts';
+import { answered, refusal, tooOften } from './requests.ts';
 import { inTurnOf } from './turns.ts';
 
 /** A program needs one in some minutes. */
@@ -28,8 +28,7 @@ const ending = '.ics';
 const languageOf = ({ language }: FeedRow) =>
   (languages.find(({ tag }) => tag === language) ?? languages[0]).tag;
 
-const tooOften = (wait: number): Response =>
-  refusal(429, 'too-often', `Too many requests. Wait ${wait} seconds.`, { 'Retry-After': `${wait}` });
+const tooMany = (wait: number): Response => tooOften(wait, `Too many requests. Wait ${wait} seconds.`);
 
 const nothingThere = (): Response => refusal(404, 'not-found', refusalText('request-unread'));
 
@@ -59,13 +58,13 @@ export const calendarFeedHandler = (at: Runtime, request: Request, address: stri
   answered('calendar-feed', async () => {
     const now = Date.now();
     const ofNetwork = askedTooOften(null, networkOf(request.headers), now);
-    if (ofNetwork > 0) return tooOften(ofNetwork);
+    if (ofNetwork > 0) return tooMany(ofNetwork);
     const token = address.endsWith(ending) ? address.slice(0, -ending.length) : '';
     const feed = await feedWithToken(at.store, token);
     // One of the demo opens nothing outside it.
     if (!feed || (!at.settings.DEMO && inventedClinics.includes(feed.clinicId))) return nothingThere();
     const wait = feeds.wait(feed.id, now);
-    if (wait > 0) return tooOften(wait);
+    if (wait > 0) return tooMany(wait);
     feeds.add(feed.id, now);
     const zone = await zoneOf(at, feed.clinicId);
     const access = accessOf(at, feed, zone);

@@ -10,7 +10,7 @@ import { contextFor } from './context.ts';
 import { networkOf } from './network.ts';
 import { isOwnOrigin, jsonBody } from './origin.ts';
 import { askedTooOften } from './rate.ts';
-import { answered, refusal } from './requests.ts';
+import { answered, refusal, tooOften } from './requests.ts';
 import { isOfHour, sendOfHour } from './sealed-hour.ts';
 
 const statusOf: Readonly<Record<string, number>> = {
@@ -57,11 +57,7 @@ export const entriesHandler = (at: Runtime, request: Request): Promise<Response>
     if (wrong) return wrong;
     const wait = askedTooOften(context.person?.sessionId ?? null, networkOf(request.headers));
     // The phone keeps the entry and sends it again by itself.
-    if (wait > 0) {
-      return refusal(429, 'too-often', 'Too many at once. The entry is kept on this phone.', {
-        'Retry-After': String(wait),
-      });
-    }
+    if (wait > 0) return tooOften(wait, 'Too many at once. The entry is kept on this phone.');
     const caller = createCaller(context);
     try {
       if (isOfHour(body.value))

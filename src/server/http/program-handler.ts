@@ -14,7 +14,7 @@ import { type Runtime, zoneOf } from '../runtime.ts';
 import { observeCalls } from '../telemetry/telemetry.ts';
 import { networkOf } from './network.ts';
 import { askedTooOften, countMinutes } from './rate.ts';
-import { answered, refusal } from './requests.ts';
+import { answered, refusal, tooOften } from './requests.ts';
 import { inTurnOf } from './turns.ts';
 
 /** Two a second: enough to follow a clinic, too few to be in anybody's way. */
@@ -31,10 +31,8 @@ const documentOnce = () => {
   return made;
 };
 
-const tooOften = (seconds: number): Response =>
-  refusal(429, 'too-often', `Too many questions. Wait ${seconds} seconds.`, {
-    'Retry-After': String(seconds),
-  });
+const tooMany = (seconds: number): Response =>
+  tooOften(seconds, `Too many questions. Wait ${seconds} seconds.`);
 
 const noToken = (): Response =>
   refusal(
@@ -110,15 +108,15 @@ export const programHandler = (at: Runtime, request: Request, path: string): Pro
     const network = networkOf(request.headers);
     if (path === '/openapi.json') {
       const wait = askedTooOften(null, network);
-      return wait > 0 ? tooOften(wait) : Response.json(documentOnce());
+      return wait > 0 ? tooMany(wait) : Response.json(documentOnce());
     }
     const token = await tokenIn(at, request.headers);
     if (!token) {
       const wait = askedTooOften(null, network, Date.now(), callsOfWrong);
-      return wait > 0 ? tooOften(wait) : noToken();
+      return wait > 0 ? tooMany(wait) : noToken();
     }
     const wait = tokens.wait(token.id, Date.now());
-    if (wait > 0) return tooOften(wait);
+    if (wait > 0) return tooMany(wait);
     tokens.add(token.id, Date.now());
     const found = exportedAt(path);
     if (!found)

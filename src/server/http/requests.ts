@@ -18,6 +18,10 @@ export const refusal = (
   );
 };
 
+/** Whoever comes too often is told in how many seconds to come again, in words and for a program. */
+export const tooOften = (seconds: number, said: Text | string): Response =>
+  refusal(429, 'too-often', said, { 'Retry-After': String(seconds) });
+
 /** `route` is a fixed name; an address would carry what was asked for. */
 export const answered = async (
   route: string,

@@ -9,7 +9,7 @@ import { contextFor } from './context.ts';
 import { networkOf } from './network.ts';
 import { isCrossSite, isOwnOrigin, limitedBody } from './origin.ts';
 import { askedTooOften } from './rate.ts';
-import { answered, refusal } from './requests.ts';
+import { answered, refusal, tooOften } from './requests.ts';
 import { inTurnOf } from './turns.ts';
 
 /** A whole screening sheet is a tenth of it. */
@@ -54,11 +54,7 @@ export const trpcHandler = (at: Runtime, request: Request): Promise<Response> =>
     const network = networkOf(request.headers);
     const sessionId = context.person?.sessionId ?? null;
     const wait = askedTooOften(sessionId, network, Date.now(), calls);
-    if (wait > 0) {
-      return refusal(429, 'too-often', `Too many requests. Wait ${wait} seconds.`, {
-        'Retry-After': String(wait),
-      });
-    }
+    if (wait > 0) return tooOften(wait, `Too many requests. Wait ${wait} seconds.`);
     const { url, method, headers } = request;
     return fetchRequestHandler({
       endpoint,

@@ -4,7 +4,7 @@ import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts
 import { perStore } from '#data/database/per-store.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { networkOf } from '../http/network.ts';
-import { refusal } from '../http/requests.ts';
+import { tooOften } from '../http/requests.ts';
 import type { Runtime } from '../runtime.ts';
 import { guardCodes, guardSignIns } from './sign-in-guard.ts';
 import { rememberCodes } from './used-codes.ts';
@@ -17,10 +17,8 @@ const guards = perStore('sign-in-guards', (store, key: Uint8Array) => {
 
 export const guardsOf = (at: Runtime) => guards(at.store, at.keys.audit);
 
-export const tooOften = (seconds: number) =>
-  refusal(429, 'too-often', refusalText('wait-seconds', { seconds }), {
-    'Retry-After': String(seconds),
-  });
+export const askedToWait = (seconds: number): Response =>
+  tooOften(seconds, refusalText('wait-seconds', { seconds }));
 
 /** A session is in its cookie alone, which no script reads; the library would repeat it in the body. */
 const withoutToken = async (answer: Response): Promise<Response> => {
@@ -58,7 +56,7 @@ export const heldBack = async (
   const { codes } = guardsOf(at);
   const now = Date.now();
   const wait = codes.wait(network, now);
-  if (wait > 0) return tooOften(wait);
+  if (wait > 0) return askedToWait(wait);
   codes.wrong(network, now);
   await flushAttempts(at.store, now);
   const answer = await ask(at, request, fields);
@@ -82,5 +80,5 @@ export const withPassphrase = async (
     answer = await ask(at, request, fields);
     return answer.ok;
   });
-  return proof.is === 'too-often' ? tooOften(proof.seconds) : answer!;
+  return proof.is === 'too-often' ? askedToWait(proof.seconds) : answer!;
 };

@@ -13,7 +13,7 @@ import { isOwnOrigin, jsonBody } from '../http/origin.ts';
 import { refusal } from '../http/requests.ts';
 import type { Runtime } from '../runtime.ts';
 import { cookiePrefix } from './auth.ts';
-import { ask, guardsOf, heldBack, type Session, tooOften, withPassphrase } from './held-back.ts';
+import { ask, askedToWait, guardsOf, heldBack, type Session, withPassphrase } from './held-back.ts';
 import { knownMark, withKnown } from './known-browser.ts';
 import { auditAnswer } from './sign-in-audit.ts';
 
@@ -79,7 +79,7 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
   const now = Date.now();
   const { signIns } = guardsOf(at);
   const wait = signIns.wait(attempt, now);
-  if (wait > 0) return tooOften(wait);
+  if (wait > 0) return askedToWait(wait);
   signIns.wrong(attempt, now);
   await flushAttempts(at.store, now);
   const answer = await ask(at, request, fields);
