@@ -1,4 +1,5 @@
 /** One entry to the clinic's door for phones; the answer as an event of the outbox. */
+import { postEntry } from '#ui/on-device/post-entry.ts';
 import type { Answer, OutboxEvent, Saved } from './outbox.ts';
 
 const answers: readonly string[] = ['stored', 'known', 'conflict', 'no-session', 'unknown-prescription'];
@@ -26,9 +27,6 @@ const comeAgainAt = (headers: Headers, now: number): number | undefined => {
   return /^\d{1,3}$/.test(said) ? now + Number(said) * 1000 : undefined;
 };
 
-/** A connection that says nothing for so long is given up: what comes behind it may be a warning sign. */
-const patienceMs = 20_000;
-
 const bodyOf = ({ kind, entryId, entry, encrypted }: Saved, sentAt: number) =>
   encrypted ? { kind, entryId, sentAt, encrypted } : { kind, entry: { ...entry, sentAt } };
 
@@ -38,25 +36,19 @@ export const sendEntry = async (
   post: typeof fetch = fetch,
 ): Promise<OutboxEvent> => {
   try {
-    const response = await post('/api/entries', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json', 'x-loadgate-patient': saved.ownerId },
-      credentials: 'same-origin',
-      // Older browsers wait as long as their own network does.
-      signal: AbortSignal.timeout?.(patienceMs) ?? null,
-      body: JSON.stringify(bodyOf(saved, Math.round(clock()))),
-    });
+    const body = bodyOf(saved, Math.round(clock()));
+    const response = await postEntry(post, body, { 'x-loadgate-patient': saved.ownerId });
     if (!response.ok) {
       const now = clock();
       return failed(saved, whyOf(response.status), now, comeAgainAt(response.headers, now));
     }
-    const body = (await response.json()) as { stored?: string; clockDoubtful?: boolean };
-    if (!body.stored || !answers.includes(body.stored)) return failed(saved, 'trouble', clock());
+    const told = (await response.json()) as { stored?: string; clockDoubtful?: boolean };
+    if (!told.stored || !answers.includes(told.stored)) return failed(saved, 'trouble', clock());
     return {
       type: 'answered',
       entryId: saved.entryId,
-      stored: body.stored as Answer,
-      clockDoubtful: body.clockDoubtful === true,
+      stored: told.stored as Answer,
+      clockDoubtful: told.clockDoubtful === true,
       now: clock(),
     };
   } catch {

@@ -5,6 +5,7 @@
 import type { SessionEntry } from '#core/record/entries.ts';
 import { type Encrypted, encryptEntry } from '#ui/on-device/encrypt-entry.ts';
 import type { PhoneStore } from '#ui/on-device/phone-store.ts';
+import { postEntry } from '#ui/on-device/post-entry.ts';
 
 const under = 'sealed-answer:';
 /** Of what was put aside at the clinic the key alone stays, so that the hour, opened again, never says it counts. */
@@ -125,10 +126,9 @@ const outcomeOf = (answer: Response, { stored, problem }: Told): Outcome => {
 const sendOne = async ({ fetch, wall }: Sender, { clockLacks, ...saved }: SealedAnswer) => {
   const { hourId, patientId, entryId, encrypted } = saved;
   const sentAt = wall() + clockLacks;
-  const body = JSON.stringify({ kind: 'group-hour', hourId, patientId, entryId, encrypted, sentAt });
-  const headers = { 'content-type': 'application/json' };
+  const body = { kind: 'group-hour', hourId, patientId, entryId, encrypted, sentAt };
   try {
-    const answer = await fetch('/api/entries', { method: 'POST', headers, body });
+    const answer = await postEntry(fetch, body);
     const told = (await answer.json().catch(() => ({}))) as Told;
     return { as: outcomeOf(answer, told), message: told.message ?? '' };
   } catch {
