@@ -55,6 +55,24 @@ const send = (answers: Answers, isOpen = false) => {
 };
 const left = async () => (await waitingAnswers(tablet)).map(({ entryId }) => entryId);
 
+it('gives a connection up that says nothing, so that what comes behind it is not held back', async () => {
+  await keep('a1');
+  const signals: unknown[] = [];
+  const fetch = async (_: unknown, init?: RequestInit) => {
+    signals.push(init?.signal);
+    throw new DOMException('Nothing was said.', 'TimeoutError');
+  };
+  const sent = await sendAnswers(tablet, {
+    fetch: fetch as typeof globalThis.fetch,
+    wall: () => 0,
+    isOpen: false,
+    isAgain: true,
+  });
+  expect(signals).toEqual([expect.any(AbortSignal)]);
+  expect(sent).toEqual([{ key: keyOf('a1'), as: 'no-answer' }]);
+  expect(await left()).toEqual(['a1']);
+});
+
 describe('one answer that stays on the tablet', () => {
   it.each([
     ['of somebody who is not signed in', problem('not-yours', 403), 'not-yours'],
